@@ -1,0 +1,88 @@
+import type { LogRecord } from '../src/core/records/record.ts';
+import type { Instant } from '../src/core/units.ts';
+
+/** What the machines and the screens ask of the world. Types only; adapters implement them. */
+
+/** Undo of whatever was begun. Calling it twice does nothing. */
+export type Stop = () => void;
+
+/** Wall time. `wake` calls back once at or after `at` (at once when it is past), unless stopped. */
+export interface Clock {
+  now(): Instant;
+  wake(at: Instant, then: () => void): Stop;
+  /** How fast this clock runs against the wall: 1, or more in a rehearsal. */
+  readonly rate: number;
+}
+
+/** Why a write failed. `taken`: another page wrote this seq. `gone`: rows before it are missing. */
+export type StoreTrouble = 'closed' | 'full' | 'taken' | 'gone';
+
+export class StoreError extends Error {
+  constructor(
+    readonly trouble: StoreTrouble,
+    options?: ErrorOptions,
+  ) {
+    super(`The log could not be written: ${trouble}.`, options);
+  }
+}
+
+/**
+ * The append-only log. `append` is one durable transaction (`durability: 'strict'`): all rows or
+ * none, refused with `taken` where a seq exists and `gone` where the row before the first is missing.
+ */
+export interface LogStore {
+  /** All rows in seq order, as found (unread, unchecked). Rejects with `closed`. */
+  load(): Promise<unknown[]>;
+  append(records: readonly LogRecord[]): Promise<void>;
+  /** Write a whole log again into an emptied store, in one durable transaction. */
+  rewrite(records: readonly LogRecord[]): Promise<void>;
+}
+
+/** Small settings by name (units, theme, hands, last kitchen temperature). */
+export interface Settings {
+  get(name: string): Promise<unknown>;
+  set(name: string, value: unknown): Promise<void>;
+}
+
+export type CallKind = 'look' | 'act' | 'hot';
+
+/** Whether sound can be heard, as far as a page can know. */
+export type SoundState = 'locked' | 'armed' | 'unavailable';
+
+/** Calls as sound. `ring` schedules the whole burst of one call, from `at` on, ahead of time. */
+export interface Sound {
+  state(): SoundState;
+  onState(then: (s: SoundState) => void): Stop;
+  /** Must be called inside a tap or a key press. */
+  arm(): Promise<SoundState>;
+  /** Burst of `kind` starting at wall instant `at` (past: at once, from the step it would be at). */
+  ring(kind: CallKind, at: Instant): Stop;
+}
+
+/** A voice. Resolves when the words are over, or at once when there is no voice. */
+export interface Speaker {
+  say(words: string): { readonly over: Promise<void>; readonly stop: Stop };
+}
+
+/** What was understood. The engine comes later; the port is here so that screens can show its state. */
+export interface Ear {
+  readonly state: 'none' | 'shut' | 'open';
+}
+
+/** Keeps the screen lit while wanted. */
+export interface ScreenAwake {
+  state(): 'held' | 'lost' | 'unavailable';
+  onState(then: (s: 'held' | 'lost' | 'unavailable') => void): Stop;
+  hold(): Stop;
+}
+
+/** A new version of the app. It is offered, never taken by itself. */
+export interface Update {
+  onOffer(then: (take: () => void) => void): Stop;
+}
+
+/** One page holds the kitchen. Resolves true when this page does; `whenFree` calls back once it could. */
+export interface Hold {
+  take(name: string): Promise<boolean>;
+  whenFree(name: string, then: () => void): Stop;
+}

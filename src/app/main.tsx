@@ -1,0 +1,3 @@
+import { render } from 'solid-js/web';
+
+render(() => <main>Loafward</main>, document.body);

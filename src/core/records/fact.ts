@@ -1,0 +1,127 @@
+import type { Recipe } from '../formula/recipe.ts';
+import type { Belief } from '../readiness/belief.ts';
+import type { Celsius, Grams, Instant } from '../units.ts';
+import type { Position } from './position.ts';
+
+/** 'oven', or the id of a bake. */
+export type Who = string;
+
+/** Acts a bake takes. A press names its act, so that a moved stage mismatches loudly. */
+export type BakeAct =
+  | 'readThrough'
+  | 'answer'
+  | 'levainSeen'
+  | 'levainRipe'
+  | 'levainNotYet'
+  | 'levainOver'
+  | 'starterKept'
+  | 'mixed'
+  | 'rested'
+  | 'workedIn'
+  | 'unmeasured'
+  | 'touchNow'
+  | 'folded'
+  | 'spread'
+  | 'scattered'
+  | 'rolled'
+  | 'doughSeen'
+  | 'bulkReady'
+  | 'bulkNotYet'
+  | 'bulkOver'
+  | 'trayBaked'
+  | 'divided'
+  | 'preshaped'
+  | 'benchRested'
+  | 'shaped'
+  | 'inBaskets'
+  | 'counterDone'
+  | 'inFridge'
+  | 'loafSeen'
+  | 'loafReady'
+  | 'loafNotYet'
+  | 'loafOver'
+  | 'cooled'
+  | 'handedOver'
+  | 'noted'
+  | 'ended';
+
+/** Acts the oven takes. */
+export type OvenAct =
+  | 'ovenOn'
+  | 'ovenHot'
+  | 'answer'
+  | 'pokeReady'
+  | 'pokeNotYet'
+  | 'pokeOver'
+  | 'pokeNow'
+  | 'scored'
+  | 'loaded'
+  | 'lidOff'
+  | 'colourSeen'
+  | 'crustReady'
+  | 'crustNotYet'
+  | 'crustOver'
+  | 'unloaded'
+  | 'ovenOff';
+
+/** One measured fact. */
+export type Reading =
+  | {
+      readonly what: 'doughTemperature' | 'kitchenTemperature' | 'coreTemperature';
+      readonly celsius: Celsius;
+    }
+  | { readonly what: 'firstPiece'; readonly grams: Grams };
+
+/**
+ * What the models said when a fact was taken: the instants of one wait by name, and the belief
+ * behind them. Replay uses these and never the models.
+ */
+export interface Result {
+  readonly who: Who;
+  readonly stage: string;
+  readonly marks: Readonly<Record<string, Instant>>;
+  readonly belief?: Belief;
+  readonly model: string;
+}
+
+/** What the baker did, before it has an id, an instant or results. */
+export type Deed =
+  | {
+      readonly kind: 'start';
+      readonly bake: string;
+      readonly loaves: readonly string[];
+      readonly from: string;
+      readonly recipe: Recipe;
+      readonly kitchen: Celsius;
+    }
+  | {
+      readonly kind: 'press';
+      readonly who: Who;
+      readonly act: BakeAct | OvenAct;
+      /** for `answer` */ readonly item?: string;
+      readonly value?: string;
+      /** for `loaded` */ readonly loaves?: readonly string[];
+      /** for `lidOff`: when it really came off, if earlier than the press */ readonly was?: Instant;
+      /** for `noted` */ readonly text?: string;
+      /** the seq the baker saw when pressing a repeatable act */ readonly seen?: number;
+    }
+  | {
+      readonly kind: 'reading';
+      readonly by: 'hand' | 'probe';
+      readonly bake: Who;
+      readonly reading: Reading;
+    }
+  | { readonly kind: 'correct'; readonly target: string; readonly reading: Reading }
+  | { readonly kind: 'heard'; readonly call: string }
+  | { readonly kind: 'snoozed'; readonly call: string; readonly until: Instant }
+  | { readonly kind: 'takeBack'; readonly target: string }
+  | { readonly kind: 'jump'; readonly position: Position };
+
+/** A deed with its identity: `at` is kitchen time, `raw` the wall clock it was read from. */
+export type Fact = Deed & {
+  readonly id: string;
+  readonly device: string;
+  readonly at: Instant;
+  readonly raw: Instant;
+  readonly results?: readonly Result[];
+};

@@ -1,0 +1,44 @@
+import type { Belief } from '../readiness/belief.ts';
+import type { Instant } from '../units.ts';
+import type { Reading } from './fact.ts';
+
+/** Where one machine stands, as plain data. `marks` are the instants of its present wait. */
+export interface Place {
+  readonly stage: string;
+  readonly marks: Readonly<Record<string, Instant>>;
+  /** Last entry into each stage so far. */
+  readonly entered: Readonly<Record<string, Instant>>;
+  /** Whether the present stage was entered because time ran out: then it calls. */
+  readonly byDue: boolean;
+  readonly answers: Readonly<Record<string, string>>;
+}
+
+/** A running bake's place; `start` is the id of the fact that pins its recipe. */
+export interface BakePlace extends Place {
+  readonly start: string;
+  /** Touches of the bulk already done. */
+  readonly touches: number;
+  readonly belief: Belief;
+  /** Last standing reading of each kind, with its instant. */
+  readonly readings: Readonly<Record<string, { readonly at: Instant; readonly reading: Reading }>>;
+}
+
+export interface OvenPlace extends Place {
+  readonly waiting: readonly string[];
+  readonly load: readonly string[];
+  readonly out: readonly string[];
+}
+
+/** Which pending calls were silenced, and which put off until when (and how often). */
+export interface AttentionPlace {
+  readonly heard: readonly string[];
+  readonly snoozed: Readonly<Record<string, { readonly until: Instant; readonly times: number }>>;
+}
+
+/** The whole kitchen as plain data, written with every record; finished bakes are left out. */
+export interface Position {
+  readonly now: Instant;
+  readonly bakes: Readonly<Record<string, BakePlace>>;
+  readonly oven: OvenPlace;
+  readonly attention: AttentionPlace;
+}

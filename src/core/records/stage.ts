@@ -1,0 +1,75 @@
+/** The stages of a bake, in the order they come. A stage is a part and a state: `part.state`. */
+export const BAKE_STAGES = [
+  'read.plan', // what it needs, how long, when it ends
+  'read.list', // checklist before the start
+  'levain.feed', // weigh seed, flour, water
+  'levain.ripening', // wait: look
+  'levain.look', // signs
+  'levain.ripe', // keep starter back
+  'mix.weigh', // flours, first water, levain
+  'mix.first', // first mix by hand
+  'mix.rest', // wait: end
+  'mix.salt', // weigh salt and second water
+  'mix.work', // work them in
+  'mix.temperature', // measure the dough
+  'bulk.between', // wait: touch
+  'bulk.fold',
+  'bulk.spread', // lamination: spread the sheet
+  'bulk.scatter', // lamination: scatter the filling
+  'bulk.roll', // lamination: roll up
+  'bulk.proving', // wait: look
+  'bulk.look', // signs
+  'shape.divide',
+  'shape.preshape',
+  'shape.benchRest', // wait: end
+  'shape.finalShape',
+  'shape.basket',
+  'proof.counter', // wait: end
+  'proof.toFridge',
+  'proof.retard', // wait: look
+  'proof.look', // signs
+  'oven.queued', // the oven machine has the loaves
+  'cool.cooling', // wait: end
+  'cool.handOver',
+  'cool.note',
+  'rescue.tray', // gone over: flat bread in a tray now (hot)
+  'done',
+  'ended', // given up or cleared away by the baker
+] as const;
+export type BakeStage = (typeof BAKE_STAGES)[number];
+
+/** The stages of the oven. One kitchen has one. */
+export const OVEN_STAGES = [
+  'off',
+  'turnOn', // pot in, oven on
+  'preheating', // wait: hot
+  'poke', // is the loaf ready
+  'standing', // loaf stands out a little: wait: poke
+  'before', // checklist before the oven
+  'score', // blade
+  'load', // hot
+  'lidded', // wait: lid
+  'lift', // hot call
+  'open', // wait: colour
+  'judge', // crust colour, core
+  'unload', // hot
+  'recover', // pot heats up again: wait: hot
+  'turnOff',
+] as const;
+export type OvenStage = (typeof OVEN_STAGES)[number];
+
+/** Checklists and weigh cards: a stage that has one is left by its last answer or by a verdict. */
+export type ListName =
+  | 'beforeStart'
+  | 'feed'
+  | 'first'
+  | 'second'
+  | 'levainSigns'
+  | 'bulkSigns'
+  | 'loafSigns'
+  | 'pokeSigns'
+  | 'beforeOven'
+  | 'crustSigns';
+
+/** What can happen at a step, and what to guard against. */
+export type Hazard = 'none' | 'hot' | 'blade' | 'machine' | 'heavy' | 'raw';
