@@ -1,0 +1,57 @@
+import { RING } from './care.ts';
+import type { StageWords } from '../words.ts';
+
+export const cool = {
+  'oven.queued': {
+    headline: 'Follow the oven now',
+    detail: 'Loaves wait in the fridge until their load.',
+    slab: 'To the oven',
+    then: 'it says what comes next',
+    spoken: 'Follow the oven now. Loaves wait in the fridge.',
+  },
+  'cool.cooling': {
+    headline: 'Let the loaves cool',
+    detail: 'On a rack until {time}. Do not bag them warm.',
+    slab: "They're cool",
+    then: 'then hand them over',
+    spoken: '{time} is when they should be cool. Leave them on a rack.',
+    care: 'Fresh loaves and pots burn: children stand back. Bag under 35 °C.',
+  },
+  'cool.handOver': {
+    headline: 'Label the loaves, hand them over',
+    detail: 'Name, date, what is in it. Still warm? Open bag.',
+    slab: 'Handed over',
+    then: 'then one note',
+    spoken: 'Label the loaves, then hand them over. Still warm? Open bag.',
+    care: 'Name every allergen; wheat and rye are not gluten-free. Selling? Check your local rules.',
+  },
+  'cool.note': {
+    headline: 'Note how it turned out',
+    detail: 'One line for the next bake.',
+    slab: "It's noted",
+    then: 'and this bake is done',
+    spoken: 'Note how it turned out. One line for the next bake.',
+  },
+  'rescue.tray': {
+    headline: 'Bake it flat in a tray',
+    detail: 'The dough went over: new goal. Oiled tray, hot oven, now.',
+    slab: 'Tray is out',
+    then: 'then one note',
+    spoken: 'The dough went over, so bake it flat. Oiled tray, hot oven.',
+    care: `Plain dough is good for this. Not sure of the filling? Throw it out. ${RING}`,
+  },
+  done: {
+    headline: 'Wash up: this bake is done',
+    detail: 'It is in the log, with your note.',
+    slab: 'To the start',
+    then: 'plan the next one',
+    spoken: 'This bake is done. It is in the log.',
+  },
+  ended: {
+    headline: 'Clear up: this bake has ended',
+    detail: 'What you did so far is in the log.',
+    slab: 'To the start',
+    then: 'plan the next one',
+    spoken: 'This bake has ended. What you did is in the log.',
+  },
+} satisfies Record<string, StageWords>;

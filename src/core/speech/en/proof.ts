@@ -1,0 +1,33 @@
+import type { StageWords } from '../words.ts';
+
+/** In the fridge no minute is foretold: the only hour named is that of the next look. */
+export const proof = {
+  'proof.counter': {
+    headline: 'Leave the loaves out',
+    detail: 'Fridge at {time}. Make room for them now.',
+    slab: 'Chill them now',
+    then: 'then into the fridge',
+    spoken: '{time} is when they go in the fridge. Make room now.',
+  },
+  'proof.toFridge': {
+    headline: 'Put the loaves in the fridge',
+    detail: 'Fridge at 5 °C or colder. Leave gaps between them.',
+    slab: 'In the fridge',
+    then: 'then they rise slowly',
+    spoken: 'Five degrees or colder. Put the loaves in, gaps between them.',
+  },
+  'proof.retard': {
+    headline: 'Leave the loaves in the fridge',
+    detail: 'Next look at {time}. They rise slowly in the cold.',
+    slab: 'Look now',
+    then: 'and say what you see',
+    spoken: '{time} is the next look. Leave the loaves in the fridge.',
+  },
+  'proof.look': {
+    headline: 'Look at a cold loaf',
+    detail: 'Has it grown since last night? The dent comes last.',
+    slab: "I've looked",
+    then: 'then choose what to do',
+    spoken: 'Look at a cold loaf. Say what you see.',
+  },
+} satisfies Record<string, StageWords>;

@@ -1,0 +1,44 @@
+import { RAW_DOUGH } from './care.ts';
+import type { StageWords } from '../words.ts';
+
+export const shape = {
+  'shape.divide': {
+    headline: 'Divide into {loaves}, {grams} g each',
+    detail: 'Weigh each piece. Put scraps in the middle.',
+    slab: 'All divided',
+    then: 'then round them',
+    spoken: '{loaves}, {grams} each. Weigh every piece.',
+    care: RAW_DOUGH,
+  },
+  'shape.preshape': {
+    headline: 'Round each piece loosely',
+    detail: 'Little flour, smooth side up. Keep them in order.',
+    slab: 'All round',
+    then: 'then they rest',
+    spoken: 'Round each piece loosely. Smooth side up.',
+    care: RAW_DOUGH,
+  },
+  'shape.benchRest': {
+    headline: 'Let the pieces rest',
+    detail: 'Cover them and wipe the bench. Shape at {time}.',
+    slab: 'Shape now',
+    then: 'the first piece first',
+    spoken: '{time} is when you shape. Cover the pieces.',
+  },
+  'shape.finalShape': {
+    headline: 'Shape each loaf',
+    detail: 'Flour, turn, fold, roll up tight. Pinch the seam.',
+    slab: 'All shaped',
+    then: 'then into the baskets',
+    spoken: 'Shape each loaf. Roll it up tight and pinch the seam.',
+    care: RAW_DOUGH,
+  },
+  'shape.basket': {
+    headline: 'Lay each loaf in its basket',
+    detail: 'Flour the basket well. Seam up, then cover.',
+    slab: 'In baskets',
+    then: 'then a while on the counter',
+    spoken: 'Lay each loaf in its basket. Seam up, then cover.',
+    care: RAW_DOUGH,
+  },
+} satisfies Record<string, StageWords>;

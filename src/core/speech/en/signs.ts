@@ -1,0 +1,178 @@
+import type { Option, Question } from '../words.ts';
+
+const notSure: Option = { value: 'notSure', label: 'Not sure' };
+
+/** The slab of each sign is what ready dough shows; nothing is filled in beforehand. */
+export const levainSigns: readonly Question[] = [
+  {
+    item: 'colour',
+    ask: 'What colour is it?',
+    detail: 'Pink, orange or mould: throw it all away.',
+    slab: { value: 'creamy', label: 'Creamy' },
+    tiles: [{ value: 'pinkOrMould', label: 'Pink or mould' }, notSure],
+  },
+  {
+    item: 'rise',
+    ask: 'How far has it risen?',
+    slab: { value: 'doubled', label: 'Doubled' },
+    tiles: [
+      { value: 'some', label: 'Half as much again' },
+      { value: 'little', label: 'Little' },
+      notSure,
+    ],
+  },
+  {
+    item: 'top',
+    ask: 'What shape is the top?',
+    slab: { value: 'domed', label: 'Domed' },
+    tiles: [{ value: 'flat', label: 'Flat' }, { value: 'dipped', label: 'Dipped' }, notSure],
+  },
+  {
+    item: 'bubbles',
+    ask: 'How many bubbles are there?',
+    slab: { value: 'many', label: 'Many' },
+    tiles: [{ value: 'few', label: 'Few' }, { value: 'none', label: 'None' }, notSure],
+  },
+  {
+    item: 'smell',
+    ask: 'How does it smell?',
+    slab: { value: 'fresh', label: 'Fresh, a bit sour' },
+    tiles: [{ value: 'sharp', label: 'Sharp' }, { value: 'flour', label: 'Like flour' }, notSure],
+  },
+];
+
+export const bulkSigns: readonly Question[] = [
+  {
+    item: 'rise',
+    ask: 'How far has it risen?',
+    detail: 'Look at the mark on the tub or jar.',
+    slab: { value: '100', label: 'Doubled' },
+    tiles: [
+      { value: '75', label: 'Three quarters' },
+      { value: '50', label: 'Half' },
+      { value: '25', label: 'A quarter' },
+      { value: '0', label: 'Not at all' },
+      notSure,
+    ],
+  },
+  {
+    item: 'edge',
+    ask: 'How does the edge stand?',
+    detail: 'Where the dough meets the bowl.',
+    slab: { value: 'domed', label: 'Domed' },
+    tiles: [{ value: 'flat', label: 'Flat' }, { value: 'fallen', label: 'Fallen' }, notSure],
+  },
+  {
+    item: 'bubbles',
+    ask: 'How many bubbles at the wall?',
+    slab: { value: 'many', label: 'Many' },
+    tiles: [{ value: 'some', label: 'Some' }, { value: 'none', label: 'None' }, notSure],
+  },
+  {
+    item: 'wobble',
+    ask: 'How does it move when nudged?',
+    slab: { value: 'jiggles', label: 'It jiggles' },
+    tiles: [
+      { value: 'firm', label: 'Firm' },
+      { value: 'strings', label: 'Runny, strings' },
+      notSure,
+    ],
+  },
+  {
+    item: 'top',
+    ask: 'How is the top?',
+    slab: { value: 'smooth', label: 'Smooth' },
+    tiles: [{ value: 'torn', label: 'Torn' }, { value: 'sticky', label: 'Sticky' }, notSure],
+  },
+];
+
+export const loafSigns: readonly Question[] = [
+  {
+    item: 'grown',
+    ask: 'How much has it grown?',
+    detail: 'Since it went into the fridge.',
+    slab: { value: 'grown', label: 'Clearly grown' },
+    tiles: [
+      { value: 'little', label: 'A little' },
+      { value: 'none', label: 'Not at all' },
+      notSure,
+    ],
+  },
+  {
+    item: 'rim',
+    ask: 'Where is it against the rim?',
+    slab: { value: 'level', label: 'Level' },
+    tiles: [{ value: 'below', label: 'Below' }, { value: 'above', label: 'Above' }, notSure],
+  },
+  {
+    item: 'wobble',
+    ask: 'How does it move when nudged?',
+    slab: { value: 'jiggles', label: 'It jiggles' },
+    tiles: [{ value: 'firm', label: 'Firm' }, notSure],
+  },
+  {
+    item: 'skin',
+    ask: 'How is the skin?',
+    slab: { value: 'smooth', label: 'Smooth' },
+    tiles: [{ value: 'dry', label: 'Dry' }, { value: 'torn', label: 'Torn' }, notSure],
+  },
+  {
+    item: 'dent',
+    ask: 'What does a dent do?',
+    detail: 'Floured finger, 1 cm in. Cold dough: a hint only.',
+    slab: { value: 'slowly', label: 'Comes back slowly' },
+    tiles: [
+      { value: 'springs', label: 'Springs back' },
+      { value: 'stays', label: 'Stays' },
+      notSure,
+    ],
+  },
+];
+
+export const pokeSigns: readonly Question[] = [
+  {
+    item: 'grown',
+    ask: 'How much has it grown?',
+    slab: { value: 'grown', label: 'Clearly grown' },
+    tiles: [{ value: 'little', label: 'A little' }, notSure],
+  },
+  {
+    item: 'dent',
+    ask: 'What does a dent do?',
+    detail: 'Floured finger, 1 cm in. Cold dough: a hint only.',
+    slab: { value: 'slowly', label: 'Comes back slowly' },
+    tiles: [
+      { value: 'springs', label: 'Springs back' },
+      { value: 'stays', label: 'Stays' },
+      notSure,
+    ],
+  },
+];
+
+/** 93 °C: the low end of a finished crumb, a sign and never alone (trade usage, seen). */
+export const crustSigns: readonly Question[] = [
+  {
+    item: 'colour',
+    ask: 'What colour is the crust?',
+    detail: 'Aim for golden, not black.',
+    slab: { value: 'golden', label: 'Golden' },
+    tiles: [{ value: 'pale', label: 'Pale' }, { value: 'dark', label: 'Dark' }, notSure],
+  },
+  {
+    item: 'base',
+    ask: 'How does the base sound?',
+    detail: 'Dry mitts. Lift the loaf and knock.',
+    slab: { value: 'hollow', label: 'Hollow' },
+    tiles: [{ value: 'dull', label: 'Dull' }, notSure],
+  },
+  {
+    item: 'core',
+    ask: 'What does the probe show inside?',
+    detail: 'Not in a pocket of filling.',
+    slab: { value: 'ready', label: '93 °C or more' },
+    tiles: [
+      { value: 'low', label: 'Under 93 °C' },
+      { value: 'notSure', label: 'No probe' },
+    ],
+  },
+];

@@ -1,0 +1,95 @@
+import type { Option } from '../words.ts';
+
+export type VerdictOn = 'levain' | 'bulk' | 'loaf' | 'poke' | 'crust';
+/** The three answers everywhere. */
+export type VerdictAct = 'ready' | 'notYet' | 'over';
+
+export interface VerdictWords {
+  readonly headline: string;
+  /** Label on the slab or a tile, and what follows when it is pressed. */
+  readonly acts: Readonly<Record<VerdictAct, { readonly label: string; readonly then: string }>>;
+  /** What the signs say; the baker may always go on. */
+  readonly because: Readonly<Record<VerdictAct | 'unsure', string>>;
+}
+
+export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
+  levain: {
+    headline: 'Choose for the levain',
+    acts: {
+      ready: { label: "It's ripe", then: 'then keep some back' },
+      notYet: { label: 'Not yet', then: 'look again later' },
+      over: { label: 'Past it: use now', then: 'then keep some back' },
+    },
+    because: {
+      ready: 'It has doubled and stands domed: ripe. You may go on.',
+      notYet: 'It needs more time in a warm spot. You may go on all the same.',
+      over: 'It has dipped: use it within the hour. You may wait, but it gets sharper.',
+      unsure: 'The signs do not agree. Look again soon, or go on if your hands say so.',
+    },
+  },
+  bulk: {
+    headline: 'Choose for the dough',
+    acts: {
+      ready: { label: "It's ready", then: 'then divide it' },
+      notYet: { label: 'Not yet', then: 'look again later' },
+      over: { label: 'Gone over', then: 'then bake it flat' },
+    },
+    because: {
+      ready: 'Domed, full of bubbles, and it jiggles: ready. You may go on.',
+      notYet: 'It is still tight: give it time or warmth. You may go on all the same.',
+      over: 'It has fallen and runs: bake it flat now. You may still divide it.',
+      unsure: 'The signs do not agree. Look again soon, or go on if your hands say so.',
+    },
+  },
+  loaf: {
+    headline: 'Choose for the loaves',
+    acts: {
+      ready: { label: "They're ready", then: 'then to the oven' },
+      notYet: { label: 'Not yet', then: 'look again later' },
+      over: { label: 'Gone over', then: 'bake from cold, now' },
+    },
+    because: {
+      ready: 'They have grown and they jiggle: ready to bake. You may go on.',
+      notYet: 'They have grown little: an hour or two out helps. You may go on.',
+      over: 'They stand over the rim: bake now, from cold, with a shallow cut.',
+      unsure: 'A cold dent alone says little. Look again soon, or go on.',
+    },
+  },
+  poke: {
+    headline: 'Choose for this load',
+    acts: {
+      ready: { label: "It's ready", then: 'then make ready' },
+      notYet: { label: 'Not yet', then: 'it stands out a while' },
+      over: { label: 'Gone over', then: 'bake it now, shallow cut' },
+    },
+    because: {
+      ready: 'It has grown and the dent comes back slowly: ready. You may go on.',
+      notYet: 'It springs back: let it stand out a while. You may go on.',
+      over: 'The dent stays: bake it now, from cold, with a shallow cut.',
+      unsure: 'A cold dent alone says little. You may go on.',
+    },
+  },
+  crust: {
+    headline: 'Choose for the crust',
+    acts: {
+      ready: { label: 'Take it out', then: 'then to the rack' },
+      notYet: { label: 'A bit longer', then: 'look again soon' },
+      over: { label: 'Too dark: out', then: 'then to the rack' },
+    },
+    because: {
+      ready: 'Golden, hollow and hot inside: done. You may go on.',
+      notYet: 'It needs a few minutes more. You may take it out all the same.',
+      over: 'It is dark enough: take it out now.',
+      unsure: 'The signs do not agree. A few minutes more, or take it out.',
+    },
+  },
+};
+
+/** Pink, orange or mould in the levain: there is no going on with it. */
+export const discardLevain = {
+  headline: 'Throw this levain away',
+  detail: 'Pink, orange or mould is not for baking. Wash the jar hot.',
+  slab: { value: 'discard', label: 'End this bake' } satisfies Option,
+  then: 'start again from clean starter',
+  spoken: 'Throw this levain away. Pink, orange or mould is not for baking.',
+} as const;
