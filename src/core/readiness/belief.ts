@@ -5,3 +5,6 @@ export interface Belief {
   readonly mean: number;
   readonly sd: number;
 }
+
+/** A starter never baked with: the model's own speed, with its full doubt (trade practice fitted). */
+export const OPENING_BELIEF: Belief = { mean: 0, sd: 0.3 };

@@ -32,7 +32,9 @@ export interface OvenPlace extends Place {
 /** Which pending calls were silenced, and which put off until when (and how often). */
 export interface AttentionPlace {
   readonly heard: readonly string[];
-  readonly snoozed: Readonly<Record<string, { readonly until: Instant; readonly times: number }>>;
+  readonly snoozed: Readonly<
+    Record<string, { readonly until: Instant | null; readonly times: number }>
+  >;
 }
 
 /** The whole kitchen as plain data, written with every record; finished bakes are left out. */

@@ -1,0 +1,95 @@
+import { assign, setup } from 'xstate';
+import type { Recipe } from '../../src/core/formula/recipe.ts';
+import type { BakeAct, Reading } from '../../src/core/records/fact.ts';
+import { LISTS } from '../../src/core/records/lists.ts';
+import type { BakePlace } from '../../src/core/records/position.ts';
+import type { BakeStage, ListName } from '../../src/core/records/stage.ts';
+import type { Belief } from '../../src/core/readiness/belief.ts';
+import type { Celsius, Instant } from '../../src/core/units.ts';
+import type { SayEffect, StageMeta } from '../meta.ts';
+
+/** What a bake is pinned to by its first fact. */
+export interface BakeInput {
+  readonly id: string;
+  readonly start: string;
+  readonly startedAt: Instant;
+  readonly loaves: readonly string[];
+  readonly recipe: Recipe;
+  readonly kitchen: Celsius;
+  readonly belief: Belief;
+}
+
+export type BakeContext = BakeInput & Omit<BakePlace, 'stage' | 'start'>;
+
+export type BakeEvent =
+  | { type: BakeAct; at: Instant; item?: string; value?: string }
+  | { type: 'due'; at: Instant }
+  | { type: 'sync'; at: Instant; out: readonly string[] }
+  | { type: 'reading' | 'corrected'; at: Instant; reading: Reading }
+  | { type: 'judged'; at: Instant; marks: Readonly<Record<string, Instant>>; belief?: Belief };
+
+/** Items that a list must have answered before the stage is left. */
+export const itemsOf = (recipe: Recipe, list: ListName): readonly string[] =>
+  list === 'feed' || list === 'first' || list === 'second'
+    ? recipe.lines[list].map((line) => line.item)
+    : LISTS[list];
+
+export const bakeSetup = setup({
+  types: {
+    context: {} as BakeContext,
+    events: {} as BakeEvent,
+    input: {} as BakeInput,
+    meta: {} as StageMeta,
+  },
+  actions: {
+    /** Marks of an earlier wait are cleared on entry; the looks keep theirs to show the window. */
+    enter: assign(({ context, event }, { stage }: { stage: BakeStage }) => ({
+      entered: { ...context.entered, [stage]: 'at' in event ? event.at : context.startedAt },
+      byDue: event.type === 'due',
+      answers: {},
+      marks: stage.endsWith('look') ? context.marks : {},
+    })),
+    effect: (_, _params: SayEffect) => undefined,
+    answer: assign(({ context, event }) =>
+      event.type === 'answer'
+        ? { answers: { ...context.answers, [event.item ?? '']: event.value ?? '' } }
+        : {},
+    ),
+    touched: assign(({ context }) => ({ touches: context.touches + 1 })),
+    /** A corrected reading replaces the old one but never stands in for the measuring itself. */
+    read: assign(({ context, event }) =>
+      event.type === 'reading' || event.type === 'corrected'
+        ? {
+            readings: {
+              ...context.readings,
+              [event.reading.what]: { at: event.at, reading: event.reading },
+            },
+          }
+        : {},
+    ),
+    judge: assign(({ context, event }) =>
+      event.type === 'judged' ? { marks: event.marks, belief: event.belief ?? context.belief } : {},
+    ),
+  },
+  guards: {
+    /** Would this answer be the list's last? */
+    completes: ({ context, event }, { list }: { list: ListName }) =>
+      event.type === 'answer' &&
+      itemsOf(context.recipe, list).every((i) => i === event.item || i in context.answers),
+    isAsked: ({ context, event }, { list }: { list: ListName }) =>
+      event.type === 'answer' &&
+      event.value !== undefined &&
+      itemsOf(context.recipe, list).includes(event.item ?? ''),
+    measuresDough: ({ event }) =>
+      event.type === 'reading' && event.reading.what === 'doughTemperature',
+    measuresDoughWithTouches: ({ context, event }) =>
+      event.type === 'reading' &&
+      event.reading.what === 'doughTemperature' &&
+      context.recipe.process.touches.length > 0,
+    hasTouches: ({ context }) => context.touches < context.recipe.process.touches.length,
+    hasMoreTouches: ({ context }) => context.touches + 1 < context.recipe.process.touches.length,
+    nextIsFold: ({ context }) => context.recipe.process.touches[context.touches]?.kind === 'fold',
+    allOut: ({ context, event }) =>
+      event.type === 'sync' && context.loaves.every((loaf) => event.out.includes(loaf)),
+  },
+});

@@ -1,0 +1,111 @@
+import type { Fact } from '../../src/core/records/fact.ts';
+import { advance } from './advance.ts';
+import { deliver } from './deliver.ts';
+import { emptyKitchen, type Kitchen, type Machines } from './kitchen.ts';
+import { kitchenAt } from './position.ts';
+import { settle } from './settle.ts';
+import { stageOf } from './stage-of.ts';
+import { stepAttention, stepBake, stepOven, type Say, type Stepped } from './step.ts';
+import { takeBackTarget, without } from './take-back.ts';
+
+/** The models' results of a fact; one that names a stage no longer stood in is ignored. */
+const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
+  const at = fact.at;
+  return (fact.results ?? []).reduce((next, { who, stage, marks, belief }) => {
+    if (who === 'oven') {
+      return stageOf(next.oven) === stage
+        ? stepOven(next, machines, { type: 'judged', at, marks }).kitchen
+        : next;
+    }
+    const bake = next.bakes[who];
+    if (bake === undefined || stageOf(bake) !== stage) return next;
+    const event = { type: 'judged', at, marks, ...(belief ? { belief } : {}) } as const;
+    return stepBake(next, machines, who, event).kitchen;
+  }, kitchen);
+};
+
+/** Everything but take back and jump: advance, act, settle, results, settle, advance. */
+const applyPlain = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped => {
+  const before = advance(kitchen, machines, fact.at);
+  const acted = deliver(before.kitchen, machines, fact);
+  if (!acted.taken) return { ...before, taken: false };
+  const settled = settle(acted.kitchen, machines);
+  const judged = settle(judge(settled.kitchen, machines, fact), machines);
+  const after = advance(judged.kitchen, machines, fact.at);
+  return {
+    kitchen: { ...after.kitchen, standing: [...after.kitchen.standing, fact] },
+    taken: true,
+    says: [...before.says, ...acted.says, ...settled.says, ...judged.says, ...after.says],
+  };
+};
+
+/** Where a fold begins: an empty kitchen, or the one the last jump set. Its own starts come again. */
+const baseKitchen = ({ base, starts, standing }: Kitchen, machines: Machines): Kitchen => {
+  if (base === null) return emptyKitchen(machines);
+  const again = new Set(standing.map((fact) => fact.id));
+  const earlier = Object.fromEntries(Object.entries(starts).filter(([id]) => !again.has(id)));
+  return settle(kitchenAt(base, earlier, machines), machines).kitchen;
+};
+
+/**
+ * What stands is folded again, then every pending call speaks anew at the take-back's own instant:
+ * a lid call re-armed by it must not be kept silent by an earlier hush.
+ */
+const takeBack = (
+  kitchen: Kitchen,
+  machines: Machines,
+  fact: Fact & { kind: 'takeBack' },
+): Stepped => {
+  if (takeBackTarget(kitchen)?.id !== fact.target) return { kitchen, taken: false, says: [] };
+  const stands = without(kitchen.standing, fact.target);
+  const folded = stands.reduce(
+    (next, standing) => applyPlain(next, machines, standing).kitchen,
+    baseKitchen(kitchen, machines),
+  );
+  const now = advance(folded, machines, fact.at).kitchen;
+  const woken = stepAttention(now, machines, { type: 'wake', at: fact.at }).kitchen;
+  const judged = settle(judge(woken, machines, fact), machines).kitchen;
+  const after = advance(judged, machines, fact.at).kitchen;
+  return {
+    kitchen: { ...after, seq: kitchen.seq },
+    taken: true,
+    says: saysAfter(kitchen, after),
+  };
+};
+
+/** A take-back says where it leads back to, not what the refold passed through. */
+const saysAfter = (before: Kitchen, after: Kitchen): readonly Say[] => {
+  const moved = (who: string, a: string | null, b: string): Say[] =>
+    a === b ? [] : [{ who, stage: b }];
+  return [
+    ...moved('oven', stageOf(before.oven), stageOf(after.oven)),
+    ...Object.entries(after.bakes).flatMap(([who, bake]) => {
+      const earlier = before.bakes[who];
+      return moved(who, earlier ? stageOf(earlier) : null, stageOf(bake));
+    }),
+  ];
+};
+
+/** Rebuilt where someone said we are. Nothing before it can be taken back. */
+const jump = (kitchen: Kitchen, machines: Machines, fact: Fact & { kind: 'jump' }): Stepped => {
+  const at = kitchenAt(fact.position, kitchen.starts, machines);
+  const placed = settle({ ...at, seq: kitchen.seq }, machines).kitchen;
+  const { kitchen: next } = advance(placed, machines, fact.at);
+  return { kitchen: next, taken: true, says: saysAfter(kitchen, next) };
+};
+
+/**
+ * Folds one fact in. `taken` is false where nothing answers to it; then only time has passed.
+ * Pure: effects come back in `says`, and whoever replays ignores them.
+ */
+export const apply = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped => {
+  const stepped =
+    fact.kind === 'takeBack'
+      ? takeBack(kitchen, machines, fact)
+      : fact.kind === 'jump'
+        ? jump(kitchen, machines, fact)
+        : applyPlain(kitchen, machines, fact);
+  return stepped.taken
+    ? { ...stepped, kitchen: { ...stepped.kitchen, seq: kitchen.seq + 1 } }
+    : stepped;
+};

@@ -1,0 +1,113 @@
+import type { BakeAct, Fact, OvenAct } from '../../src/core/records/fact.ts';
+import type { BakeStage } from '../../src/core/records/stage.ts';
+import type { BakeEvent } from '../bake/bake-setup.ts';
+import type { OvenEvent } from '../oven/oven-setup.ts';
+import type { Kitchen, Machines } from './kitchen.ts';
+import { bakeInput } from './pinned.ts';
+import { valueOf } from './stage-of.ts';
+import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+
+type FactOf<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
+
+/** A bake may be joined at any step; it stands there as if it had walked. */
+const startBake = (kitchen: Kitchen, machines: Machines, fact: FactOf<'start'>): Stepped => {
+  if (fact.bake === 'oven' || fact.bake in kitchen.bakes || fact.id in kitchen.starts) {
+    return { kitchen, taken: false, says: [] };
+  }
+  const snapshot = machines.bake.resolveState({
+    value: valueOf(fact.from),
+    context: {
+      ...bakeInput(fact),
+      marks: {},
+      entered: { [fact.from]: fact.at },
+      byDue: false,
+      answers: {},
+      touches: 0,
+      readings: {},
+    },
+  });
+  return {
+    kitchen: {
+      ...kitchen,
+      bakes: { ...kitchen.bakes, [fact.bake]: snapshot },
+      starts: { ...kitchen.starts, [fact.id]: fact },
+    },
+    taken: true,
+    says: [{ who: fact.bake, stage: fact.from }],
+  };
+};
+
+const ovenEvent = (fact: FactOf<'press'>): OvenEvent => {
+  const { at, act, item, value, was } = fact;
+  if (act === 'loaded') return { type: 'loaded', at, loaves: fact.loaves ?? [] };
+  if (act === 'lidOff') return { type: 'lidOff', at, ...(was === undefined ? {} : { was }) };
+  return {
+    type: act as Exclude<OvenAct, 'loaded' | 'lidOff'>,
+    at,
+    ...(item === undefined ? {} : { item }),
+    ...(value === undefined ? {} : { value }),
+  };
+};
+
+const bakeEvent = ({ at, act, item, value }: FactOf<'press'>): BakeEvent => ({
+  type: act as BakeAct,
+  at,
+  ...(item === undefined ? {} : { item }),
+  ...(value === undefined ? {} : { value }),
+});
+
+/** A `correct` fact speaks for the bake whose reading it corrects, while that reading stands. */
+const correctReading = (
+  kitchen: Kitchen,
+  machines: Machines,
+  { at, target, reading }: FactOf<'correct'>,
+): Stepped => {
+  const old = kitchen.standing.find((fact) => fact.id === target);
+  if (old?.kind !== 'reading' || old.reading.what !== reading.what) {
+    return { kitchen, taken: false, says: [] };
+  }
+  return stepBake(kitchen, machines, old.bake, { type: 'corrected', at, reading });
+};
+
+/** The act of a fact itself, given to the machine it concerns. */
+export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped => {
+  switch (fact.kind) {
+    case 'start':
+      return startBake(kitchen, machines, fact);
+    case 'press':
+      return fact.who === 'oven'
+        ? stepOven(kitchen, machines, ovenEvent(fact))
+        : stepBake(kitchen, machines, fact.who, bakeEvent(fact));
+    case 'reading':
+      return stepBake(kitchen, machines, fact.bake, {
+        type: 'reading',
+        at: fact.at,
+        reading: fact.reading,
+      });
+    case 'correct':
+      return correctReading(kitchen, machines, fact);
+    case 'heard':
+      return stepAttention(kitchen, machines, { type: 'heard', at: fact.at, call: fact.call });
+    case 'snoozed':
+      return stepAttention(kitchen, machines, {
+        type: 'snoozed',
+        at: fact.at,
+        call: fact.call,
+        until: fact.until,
+      });
+    case 'takeBack':
+    case 'jump':
+      throw new Error(`A ${fact.kind} is not delivered: it refolds the kitchen.`);
+  }
+};
+
+/** Stages a bake may be joined at: those a baker can find the dough in. */
+export const JOINABLE: readonly BakeStage[] = [
+  'levain.feed',
+  'levain.ripe',
+  'mix.weigh',
+  'bulk.proving',
+  'shape.divide',
+  'proof.retard',
+  'oven.queued',
+];

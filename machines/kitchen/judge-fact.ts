@@ -1,0 +1,24 @@
+import type { Fact } from '../../src/core/records/fact.ts';
+import { apply } from './apply.ts';
+import type { Kitchen, Machines } from './kitchen.ts';
+import { resultsFor, type WaitModel } from './results.ts';
+import type { Stepped } from './step.ts';
+
+/**
+ * A fact judged before it is written: tried bare; if something takes it, the models run once on
+ * where it leads, and the fact carries what they said. The caller appends `fact`, then shows
+ * `stepped`. Null where nothing takes it: nothing is to be written.
+ */
+export const judgeFact = (
+  kitchen: Kitchen,
+  machines: Machines,
+  bare: Fact,
+  wait: WaitModel,
+): { readonly fact: Fact; readonly stepped: Stepped } | null => {
+  const dry = apply(kitchen, machines, bare);
+  if (!dry.taken) return null;
+  const results = resultsFor(dry.kitchen, bare, wait);
+  if (results.length === 0) return { fact: bare, stepped: dry };
+  const fact = { ...bare, results };
+  return { fact, stepped: apply(kitchen, machines, fact) };
+};

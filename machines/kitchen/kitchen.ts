@@ -1,0 +1,63 @@
+import { initialTransition, type SnapshotFrom } from 'xstate';
+import type { Fact } from '../../src/core/records/fact.ts';
+import type { Position } from '../../src/core/records/position.ts';
+import type { Instant } from '../../src/core/units.ts';
+import { attentionMachine } from '../attention/attention.ts';
+import { bakeMachine } from '../bake/bake.ts';
+import { ovenMachine } from '../oven/oven.ts';
+
+/** The version written with every record. Raised with any change of states, lists or transitions. */
+export const MACHINE_VERSION = 1;
+
+export type BakeSnapshot = SnapshotFrom<typeof bakeMachine>;
+export type OvenSnapshot = SnapshotFrom<typeof ovenMachine>;
+export type AttentionSnapshot = SnapshotFrom<typeof attentionMachine>;
+
+export type StartFact = Extract<Fact, { kind: 'start' }>;
+
+/** The machines a kitchen is folded with; tests put altered ones in. */
+export interface Machines {
+  readonly bake: typeof bakeMachine;
+  readonly oven: typeof ovenMachine;
+  readonly attention: typeof attentionMachine;
+}
+
+export const MACHINES: Machines = {
+  bake: bakeMachine,
+  oven: ovenMachine,
+  attention: attentionMachine,
+};
+
+/**
+ * The fold of one log. `now` is kitchen time; `seq` the last fact folded in. `standing` are the
+ * facts since `base` that no take-back withdrew. Finished bakes are gone from `bakes`.
+ */
+export interface Kitchen {
+  readonly now: Instant;
+  readonly seq: number;
+  readonly bakes: Readonly<Record<string, BakeSnapshot>>;
+  readonly oven: OvenSnapshot;
+  readonly attention: AttentionSnapshot;
+  readonly standing: readonly Fact[];
+  /** Where the fold began: nothing, or the last jump. No take-back crosses it. */
+  readonly base: Position | null;
+  /** Every start fact met so far, by its id: they pin the recipes. */
+  readonly starts: Readonly<Record<string, StartFact>>;
+}
+
+const fresh = <T extends { status: string }>([snapshot]: [T, unknown], name: string): T => {
+  if (snapshot.status !== 'active') throw new Error(`The ${name} machine does not start.`);
+  return snapshot;
+};
+
+/** A kitchen in which nothing has happened. */
+export const emptyKitchen = (machines: Machines = MACHINES, pots = 1): Kitchen => ({
+  now: 0,
+  seq: 0,
+  bakes: {},
+  oven: fresh(initialTransition(machines.oven, { pots }), 'oven'),
+  attention: fresh(initialTransition(machines.attention), 'attention'),
+  standing: [],
+  base: null,
+  starts: {},
+});

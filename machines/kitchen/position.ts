@@ -1,0 +1,75 @@
+import type { BakePlace, Place, Position } from '../../src/core/records/position.ts';
+import type { BakeSnapshot, Kitchen, Machines, StartFact } from './kitchen.ts';
+import { emptyKitchen } from './kitchen.ts';
+import { bakeInput } from './pinned.ts';
+import { stageOf, valueOf } from './stage-of.ts';
+
+type Placed = Parameters<typeof stageOf>[0] & { readonly context: Omit<Place, 'stage'> };
+
+const placeOf = (machine: Placed): Place => ({
+  stage: stageOf(machine),
+  marks: machine.context.marks,
+  entered: machine.context.entered,
+  byDue: machine.context.byDue,
+  answers: machine.context.answers,
+});
+
+const bakePlaceOf = (bake: BakeSnapshot): BakePlace => ({
+  ...placeOf(bake),
+  start: bake.context.start,
+  touches: bake.context.touches,
+  belief: bake.context.belief,
+  readings: bake.context.readings,
+});
+
+/** Where the whole kitchen stands, as plain data. */
+export const positionOf = (kitchen: Kitchen): Position => ({
+  now: kitchen.now,
+  bakes: Object.fromEntries(
+    Object.entries(kitchen.bakes).map(([id, bake]) => [id, bakePlaceOf(bake)]),
+  ),
+  oven: {
+    ...placeOf(kitchen.oven),
+    waiting: kitchen.oven.context.waiting,
+    load: kitchen.oven.context.load,
+    out: kitchen.oven.context.out,
+  },
+  attention: {
+    heard: kitchen.attention.context.heard,
+    snoozed: kitchen.attention.context.snoozed,
+  },
+});
+
+/**
+ * A kitchen that stands at `position`, links not yet settled.
+ * @throws where a stage is unknown to these machines or a start fact is missing.
+ */
+export const kitchenAt = (
+  position: Position,
+  starts: Readonly<Record<string, StartFact>>,
+  machines: Machines,
+): Kitchen => {
+  const empty = emptyKitchen(machines);
+  const bakes = Object.entries(position.bakes).map(([id, { stage, start, ...place }]) => {
+    const pinned = starts[start];
+    if (pinned === undefined) throw new Error(`The start ${start} of bake ${id} is missing.`);
+    const context = { ...bakeInput(pinned), ...place };
+    return [id, machines.bake.resolveState({ value: valueOf(stage), context })] as const;
+  });
+  const { stage, ...place } = position.oven;
+  return {
+    ...empty,
+    now: position.now,
+    bakes: Object.fromEntries(bakes),
+    oven: machines.oven.resolveState({
+      value: stage,
+      context: { ...empty.oven.context, ...place },
+    }),
+    attention: machines.attention.resolveState({
+      value: 'quiet',
+      context: { ...empty.attention.context, ...position.attention },
+    }),
+    base: position,
+    starts,
+  };
+};

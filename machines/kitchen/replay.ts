@@ -1,0 +1,67 @@
+import type { Position } from '../../src/core/records/position.ts';
+import type { LogRecord } from '../../src/core/records/record.ts';
+import { apply } from './apply.ts';
+import { emptyKitchen, type Kitchen, type Machines, type StartFact } from './kitchen.ts';
+import { positionOf } from './position.ts';
+
+/** The first record whose stored position is not what these machines come to, and the last one. */
+export interface ReplayTrouble {
+  readonly seq: number;
+  readonly last: Position;
+}
+
+export interface Replayed {
+  readonly kitchen: Kitchen;
+  readonly trouble: ReplayTrouble | null;
+}
+
+/** Plain data written with keys in another order is still the same. */
+const canonical = (value: unknown): unknown =>
+  Array.isArray(value)
+    ? value.map(canonical)
+    : value !== null && typeof value === 'object'
+      ? Object.fromEntries(
+          Object.entries(value)
+            .filter(([, inner]) => inner !== undefined)
+            .toSorted(([a], [b]) => (a < b ? -1 : 1))
+            .map(([key, inner]) => [key, canonical(inner)]),
+        )
+      : value;
+
+export const samePosition = (a: Position, b: Position): boolean =>
+  JSON.stringify(canonical(a)) === JSON.stringify(canonical(b));
+
+/** Start facts of every row: a jump's position names them, however old they are. */
+const startsIn = (records: readonly LogRecord[]): Record<string, StartFact> =>
+  Object.fromEntries(
+    records.flatMap(({ fact }) => (fact.kind === 'start' ? [[fact.id, fact] as const] : [])),
+  );
+
+/**
+ * Folds a log in seq order, from its last jump on, and holds each stored position against the
+ * fold's. Stops at the first that differs. Models are never called: their results are in the facts.
+ */
+export const replay = (records: readonly LogRecord[], machines: Machines): Replayed => {
+  const from = Math.max(
+    0,
+    records.findLastIndex(({ fact }) => fact.kind === 'jump'),
+  );
+  let kitchen: Kitchen = {
+    ...emptyKitchen(machines),
+    seq: (records[from]?.seq ?? 1) - 1,
+    starts: startsIn(records.slice(0, from)),
+  };
+  for (const { seq, fact, position } of records.slice(from)) {
+    let next;
+    try {
+      next = apply(kitchen, machines, fact);
+    } catch {
+      next = null;
+    }
+    if (!next?.taken || !samePosition(positionOf(next.kitchen), position)) {
+      return { kitchen, trouble: { seq, last: records.at(-1)!.position } };
+    }
+    kitchen = { ...next.kitchen, seq };
+  }
+  return { kitchen, trouble: null };
+};

@@ -1,0 +1,59 @@
+import type { Call } from '../attention/attention.ts';
+import type { Kitchen, Machines } from './kitchen.ts';
+import { metaOf, stageOf } from './stage-of.ts';
+import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+
+/** Loaves whose bake stands at the oven and that are neither in it nor out, bakes in start order. */
+export const waitingLoaves = (kitchen: Kitchen): readonly string[] => {
+  const { load, out } = kitchen.oven.context;
+  return Object.values(kitchen.bakes)
+    .filter((bake) => stageOf(bake) === 'oven.queued')
+    .toSorted(
+      (a, b) =>
+        (a.context.entered['oven.queued'] ?? 0) - (b.context.entered['oven.queued'] ?? 0) ||
+        a.context.id.localeCompare(b.context.id),
+    )
+    .flatMap((bake) => bake.context.loaves)
+    .filter((loaf) => !load.includes(loaf) && !out.includes(loaf));
+};
+
+/** The calls that stand: every stage that time led into and that asks for the baker. */
+export const callsOf = (kitchen: Kitchen): readonly Call[] =>
+  [['oven', kitchen.oven] as const, ...Object.entries(kitchen.bakes)].flatMap(([who, machine]) => {
+    const { call } = metaOf(machine);
+    if (call === undefined || !machine.context.byDue) return [];
+    const stage = stageOf(machine);
+    const since = machine.context.entered[stage] ?? 0;
+    return { id: `${who}:${stage}:${since}`, who, stage, kind: call, since };
+  });
+
+const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/**
+ * Links between machines are levels, told in a fixed order: the oven who waits, the bakes who is
+ * out, attention who calls. So a rebuilt kitchen finds them again by itself.
+ */
+export const settle = (kitchen: Kitchen, machines: Machines): Stepped => {
+  const at = kitchen.now;
+  const says: Stepped['says'][number][] = [];
+  let next = kitchen;
+  const go = (stepped: Stepped) => {
+    next = stepped.kitchen;
+    says.push(...stepped.says);
+  };
+  const waiting = waitingLoaves(next);
+  if (!same(waiting, next.oven.context.waiting)) {
+    go(stepOven(next, machines, { type: 'sync', at, waiting }));
+  }
+  const { out } = next.oven.context;
+  if (out.length > 0) {
+    for (const who of Object.keys(next.bakes).toSorted()) {
+      go(stepBake(next, machines, who, { type: 'sync', at, out }));
+    }
+  }
+  const calls = callsOf(next);
+  if (!same(calls, next.attention.context.calls)) {
+    go(stepAttention(next, machines, { type: 'sync', at, calls }));
+  }
+  return { kitchen: next, taken: next !== kitchen, says };
+};

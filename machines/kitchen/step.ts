@@ -1,0 +1,64 @@
+import { transition } from 'xstate';
+import type { AttentionEvent } from '../attention/attention.ts';
+import type { BakeEvent } from '../bake/bake-setup.ts';
+import type { SayEffect } from '../meta.ts';
+import type { OvenEvent } from '../oven/oven-setup.ts';
+import type { Kitchen, Machines } from './kitchen.ts';
+
+/** A stage's sentence that wants to be said, and whose it is. */
+export interface Say {
+  readonly who: string;
+  readonly stage: string;
+}
+
+/** A kitchen on its way, with what was to be said since. */
+export interface Stepped {
+  readonly kitchen: Kitchen;
+  readonly taken: boolean;
+  readonly says: readonly Say[];
+}
+
+interface Action {
+  readonly type: string;
+  readonly params?: unknown;
+}
+
+const saysOf = (who: string, actions: readonly Action[]): Say[] =>
+  actions
+    .filter((action) => action.type === 'effect')
+    .map((action) => ({ who, stage: (action.params as SayEffect).stage }));
+
+const refused = (kitchen: Kitchen): Stepped => ({ kitchen, taken: false, says: [] });
+
+/** One event into one bake. A finished bake leaves the kitchen. */
+export const stepBake = (
+  kitchen: Kitchen,
+  machines: Machines,
+  who: string,
+  event: BakeEvent,
+): Stepped => {
+  const snapshot = kitchen.bakes[who];
+  if (!snapshot?.can(event)) return refused(kitchen);
+  const [next, actions] = transition(machines.bake, snapshot, event);
+  const { [who]: _, ...others } = kitchen.bakes;
+  const bakes = next.status === 'done' ? others : { ...others, [who]: next };
+  return { kitchen: { ...kitchen, bakes }, taken: true, says: saysOf(who, actions) };
+};
+
+/** One event into the oven. */
+export const stepOven = (kitchen: Kitchen, machines: Machines, event: OvenEvent): Stepped => {
+  if (!kitchen.oven.can(event)) return refused(kitchen);
+  const [oven, actions] = transition(machines.oven, kitchen.oven, event);
+  return { kitchen: { ...kitchen, oven }, taken: true, says: saysOf('oven', actions) };
+};
+
+/** One event into attention. */
+export const stepAttention = (
+  kitchen: Kitchen,
+  machines: Machines,
+  event: AttentionEvent,
+): Stepped => {
+  if (!kitchen.attention.can(event)) return refused(kitchen);
+  const [attention] = transition(machines.attention, kitchen.attention, event);
+  return { kitchen: { ...kitchen, attention }, taken: true, says: [] };
+};

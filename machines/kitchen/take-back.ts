@@ -1,0 +1,16 @@
+import type { Fact } from '../../src/core/records/fact.ts';
+import type { Kitchen } from './kitchen.ts';
+
+/** What hands did and may withdraw; what a probe read or an ear heard is not theirs to take back. */
+const isCandidate = (fact: Fact): boolean =>
+  fact.kind === 'start' || fact.kind === 'press' || (fact.kind === 'reading' && fact.by === 'hand');
+
+/** The latest standing fact that can be taken back, or null. Strictly last in, first out. */
+export const takeBackTarget = (kitchen: Kitchen): Fact | null =>
+  kitchen.standing.findLast(isCandidate) ?? null;
+
+/** What stands once `target` is withdrawn: its corrections go with it. */
+export const without = (standing: readonly Fact[], target: string): readonly Fact[] =>
+  standing.filter(
+    (fact) => fact.id !== target && !(fact.kind === 'correct' && fact.target === target),
+  );

@@ -1,0 +1,64 @@
+import { entering } from '../meta.ts';
+import { ovenSetup } from './oven-setup.ts';
+
+const state = ovenSetup.createStateConfig;
+
+/** Nobody waits for bread any more before the load went in: the oven has to go off. */
+const callOff = { guard: 'noneWait', target: 'turnOff', actions: 'queue' } as const;
+const queue = { actions: 'queue' } as const;
+
+export const off = state({
+  entry: [...entering('off'), 'forget'],
+  on: { sync: [{ guard: 'someWait', target: 'turnOn', actions: 'queue' }, queue] },
+});
+
+export const turnOn = state({
+  entry: entering('turnOn'),
+  meta: { call: 'act', hazard: 'machine' },
+  on: {
+    ovenOn: 'preheating',
+    sync: [{ guard: 'noneWait', target: 'off', actions: 'queue' }, queue],
+  },
+});
+
+export const preheating = state({
+  entry: entering('preheating'),
+  meta: { waits: 'hot' },
+  on: { due: 'poke', ovenHot: 'poke', sync: [callOff, queue] },
+});
+
+export const poke = state({
+  entry: entering('poke'),
+  meta: { call: 'act', list: 'pokeSigns' },
+  on: {
+    answer: { guard: { type: 'isAsked', params: { list: 'pokeSigns' } }, actions: 'answer' },
+    pokeReady: 'before',
+    pokeNotYet: 'standing',
+    pokeOver: 'before',
+    sync: [callOff, queue],
+  },
+});
+
+export const standing = state({
+  entry: entering('standing'),
+  meta: { waits: 'poke' },
+  on: { due: 'poke', pokeNow: 'poke', sync: [callOff, queue] },
+});
+
+export const before = state({
+  entry: entering('before'),
+  meta: { list: 'beforeOven' },
+  on: {
+    answer: [
+      { guard: { type: 'completes', params: { list: 'beforeOven' } }, target: 'score' },
+      { guard: { type: 'isAsked', params: { list: 'beforeOven' } }, actions: 'answer' },
+    ],
+    sync: [callOff, queue],
+  },
+});
+
+export const score = state({
+  entry: entering('score'),
+  meta: { hazard: 'blade' },
+  on: { scored: 'load', sync: [callOff, queue] },
+});

@@ -1,0 +1,78 @@
+import { entering } from '../meta.ts';
+import { ovenSetup } from './oven-setup.ts';
+
+const state = ovenSetup.createStateConfig;
+const queue = { actions: 'queue' } as const;
+const lidOff = { guard: 'plausible', target: 'open' } as const;
+
+export const load = state({
+  entry: entering('load'),
+  meta: { hazard: 'hot' },
+  on: {
+    loaded: { guard: 'fits', target: 'lidded', actions: 'putIn' },
+    sync: [{ guard: 'noneWait', target: 'turnOff', actions: 'queue' }, queue],
+  },
+});
+
+export const lidded = state({
+  entry: entering('lidded'),
+  meta: { waits: 'lid' },
+  on: { due: 'lift', lidOff, sync: queue },
+});
+
+/** The call this machine exists for. Nothing is asked of hands that hold iron: one later press. */
+export const lift = state({
+  entry: entering('lift'),
+  meta: { call: 'hot', hazard: 'hot' },
+  on: { lidOff, sync: queue },
+});
+
+export const open = state({
+  entry: entering('open'),
+  meta: { waits: 'colour' },
+  on: { due: 'judge', colourSeen: 'judge', sync: queue },
+});
+
+export const judge = state({
+  entry: entering('judge'),
+  meta: { call: 'hot', list: 'crustSigns', hazard: 'hot' },
+  on: {
+    answer: { guard: { type: 'isAsked', params: { list: 'crustSigns' } }, actions: 'answer' },
+    crustReady: 'unload',
+    crustNotYet: 'open',
+    crustOver: 'unload',
+    sync: queue,
+  },
+});
+
+export const unload = state({
+  entry: entering('unload'),
+  meta: { hazard: 'hot' },
+  on: {
+    unloaded: [
+      { guard: 'moreWait', target: 'recover', actions: 'takeOut' },
+      { target: 'turnOff', actions: 'takeOut' },
+    ],
+    sync: queue,
+  },
+});
+
+export const recover = state({
+  entry: entering('recover'),
+  meta: { waits: 'hot' },
+  on: {
+    due: 'poke',
+    ovenHot: 'poke',
+    sync: [{ guard: 'noneWait', target: 'turnOff', actions: 'queue' }, queue],
+  },
+});
+
+/** Loaves that come now find an oven of unknown heat: it preheats again, and a press cuts that short. */
+export const turnOff = state({
+  entry: entering('turnOff'),
+  meta: { call: 'act', hazard: 'machine' },
+  on: {
+    ovenOff: 'off',
+    sync: [{ guard: 'someWait', target: 'preheating', actions: 'queue' }, queue],
+  },
+});

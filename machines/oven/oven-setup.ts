@@ -1,0 +1,91 @@
+import { assign, setup } from 'xstate';
+import type { OvenAct } from '../../src/core/records/fact.ts';
+import { LISTS } from '../../src/core/records/lists.ts';
+import type { OvenPlace } from '../../src/core/records/position.ts';
+import type { OvenStage } from '../../src/core/records/stage.ts';
+import type { Instant } from '../../src/core/units.ts';
+import type { SayEffect, StageMeta } from '../meta.ts';
+
+export interface OvenInput {
+  /** How many pots one load fills. */
+  readonly pots: number;
+}
+
+/**
+ * `waiting`: loaves whose bake stands at the oven, neither in the load nor out.
+ * `load`: loaves in the pots now. `out`: loaves out whose bake has not yet gone on.
+ */
+export type OvenContext = OvenInput & Omit<OvenPlace, 'stage'>;
+
+export type OvenEvent =
+  | { type: Exclude<OvenAct, 'loaded' | 'lidOff'>; at: Instant; item?: string; value?: string }
+  | { type: 'loaded'; at: Instant; loaves: readonly string[] }
+  | { type: 'lidOff'; at: Instant; was?: Instant }
+  | { type: 'due'; at: Instant }
+  | { type: 'sync'; at: Instant; waiting: readonly string[] }
+  | { type: 'judged'; at: Instant; marks: Readonly<Record<string, Instant>> };
+
+type OvenList = 'pokeSigns' | 'beforeOven' | 'crustSigns';
+
+export const ovenSetup = setup({
+  types: {
+    context: {} as OvenContext,
+    events: {} as OvenEvent,
+    input: {} as OvenInput,
+    meta: {} as StageMeta,
+  },
+  actions: {
+    /** The lid may be reported later than it came off; the open minutes run from the real instant. */
+    enter: assign(({ context, event }, { stage }: { stage: OvenStage }) => ({
+      entered: {
+        ...context.entered,
+        [stage]: event.type === 'lidOff' ? (event.was ?? event.at) : 'at' in event ? event.at : 0,
+      },
+      byDue: event.type === 'due',
+      answers: {},
+      marks: {},
+    })),
+    effect: (_, _params: SayEffect) => undefined,
+    answer: assign(({ context, event }) =>
+      event.type === 'answer'
+        ? { answers: { ...context.answers, [event.item ?? '']: event.value ?? '' } }
+        : {},
+    ),
+    queue: assign(({ event }) => (event.type === 'sync' ? { waiting: event.waiting } : {})),
+    putIn: assign(({ context, event }) =>
+      event.type === 'loaded'
+        ? {
+            load: event.loaves,
+            waiting: context.waiting.filter((loaf) => !event.loaves.includes(loaf)),
+          }
+        : {},
+    ),
+    takeOut: assign(({ context }) => ({ out: [...context.out, ...context.load], load: [] })),
+    /** Every bake has seen its loaves out by now. */
+    forget: assign({ out: [] }),
+    judge: assign(({ event }) => (event.type === 'judged' ? { marks: event.marks } : {})),
+  },
+  guards: {
+    completes: ({ context, event }, { list }: { list: OvenList }) =>
+      event.type === 'answer' && LISTS[list].every((i) => i === event.item || i in context.answers),
+    isAsked: ({ event }, { list }: { list: OvenList }) =>
+      event.type === 'answer' &&
+      event.value !== undefined &&
+      LISTS[list].includes(event.item ?? ''),
+    someWait: ({ event }) => event.type === 'sync' && event.waiting.length > 0,
+    noneWait: ({ event }) => event.type === 'sync' && event.waiting.length === 0,
+    moreWait: ({ context }) => context.waiting.length > 0,
+    /** Only waiting loaves, at least one, no more than there are pots, none twice. */
+    fits: ({ context, event }) =>
+      event.type === 'loaded' &&
+      event.loaves.length > 0 &&
+      event.loaves.length <= context.pots &&
+      new Set(event.loaves).size === event.loaves.length &&
+      event.loaves.every((loaf) => context.waiting.includes(loaf)),
+    /** A lid comes off after the pot went in and not later than it is reported. */
+    plausible: ({ context, event }) =>
+      event.type === 'lidOff' &&
+      (event.was === undefined ||
+        (event.was <= event.at && event.was >= (context.entered['lidded'] ?? event.at))),
+  },
+});

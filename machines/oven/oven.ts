@@ -1,0 +1,38 @@
+import { before, off, poke, preheating, score, standing, turnOn } from './cold.ts';
+import { judge, lidded, lift, load, open, recover, turnOff, unload } from './hot.ts';
+import { ovenSetup } from './oven-setup.ts';
+
+/** The kitchen's one oven. Only it knows *lidded*; a bake sees nothing but its loaves come out. */
+export const ovenMachine = ovenSetup.createMachine({
+  id: 'oven',
+  options: { maxIterations: 50 },
+  context: ({ input }) => ({
+    ...input,
+    marks: {},
+    entered: {},
+    byDue: false,
+    answers: {},
+    waiting: [],
+    load: [],
+    out: [],
+  }),
+  initial: 'off',
+  on: { judged: { actions: 'judge' } },
+  states: {
+    off,
+    turnOn,
+    preheating,
+    poke,
+    standing,
+    before,
+    score,
+    load,
+    lidded,
+    lift,
+    open,
+    judge,
+    unload,
+    recover,
+    turnOff,
+  },
+});
