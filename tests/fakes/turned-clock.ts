@@ -1,0 +1,48 @@
+import type { Clock } from '../../machines/ports.ts';
+import type { Instant } from '../../src/core/units.ts';
+
+export interface TurnedClock extends Clock {
+  /** Let `ms` pass: each wake is called in order, at its own instant. */
+  turn(ms: number): void;
+  /** Jump, as after a sleep or when the hour is set (back too): wakes now due are called late, at `at`. */
+  set(at: Instant): void;
+  /** Wakes not yet called and not stopped. */
+  pending(): Instant[];
+}
+
+/** A clock that stands still until the test turns it. Past wakes are called in the next microtask. */
+export function makeTurnedClock(start: Instant, rate = 1): TurnedClock {
+  const waiting = new Set<{ readonly at: Instant; readonly then: () => void }>();
+  let now = start;
+
+  const next = (until: Instant) =>
+    [...waiting].filter((wake) => wake.at <= until).sort((a, b) => a.at - b.at)[0];
+  const callDue = (until: Instant, walk: boolean) => {
+    for (let wake = next(until); wake !== undefined; wake = next(until)) {
+      waiting.delete(wake);
+      if (walk) now = Math.max(now, wake.at);
+      wake.then();
+    }
+  };
+
+  return {
+    rate,
+    now: () => now,
+    wake(at, then) {
+      const wake = { at, then };
+      waiting.add(wake);
+      if (at <= now) queueMicrotask(() => callDue(now, false));
+      return () => void waiting.delete(wake);
+    },
+    turn(ms) {
+      const end = now + ms;
+      callDue(end, true);
+      now = end;
+    },
+    set(at) {
+      now = at;
+      callDue(now, false);
+    },
+    pending: () => [...waiting].map((wake) => wake.at).sort((a, b) => a - b),
+  };
+}
