@@ -1,5 +1,6 @@
 import type { Grams } from '../units.ts';
 import type { Formula, Process } from './formula.ts';
+import type { Notice } from './notice.ts';
 
 /** One line to put on the scale. `division` is the scale step the grams were rounded to. */
 export interface WeighLine {
@@ -25,5 +26,8 @@ export interface Recipe {
   readonly keepBack: Grams;
   /** Dough before division, g. */
   readonly dough: Grams;
+  /** The formula's process, with the bake's minutes fitted to this piece. */
   readonly process: Process;
+  /** What is unusual about it; a baker may go on all the same. */
+  readonly warnings: readonly Notice[];
 }

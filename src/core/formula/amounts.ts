@@ -1,0 +1,64 @@
+import type { Grams } from '../units.ts';
+import type { Formula } from './formula.ts';
+import { levainShares } from './levain-shares.ts';
+
+/** One ingredient and its exact weight, not rounded for any scale. */
+export interface Amount {
+  readonly id: string;
+  readonly name: string;
+  readonly grams: Grams;
+}
+
+/** A dough taken apart, exact grams. `firstWater` is negative when the levain is too wet for it. */
+export interface Amounts {
+  readonly dough: Grams;
+  /** All flour, levain flour counted in. */
+  readonly totalFlour: Grams;
+  readonly levain: Grams;
+  readonly levainFlour: Grams;
+  readonly levainWater: Grams;
+  /** Each flour less its part in the levain. */
+  readonly flours: readonly Amount[];
+  /** All water less the levain's. */
+  readonly finalWater: Grams;
+  readonly firstWater: Grams;
+  readonly secondWater: Grams;
+  readonly salt: Grams;
+  readonly fillings: readonly Amount[];
+}
+
+/**
+ * Baker's percentage: what a dough of `dough` grams is made of, every % of total flour, levain
+ * flour counted in. Levain and its flour F_L: L = PFF·F_T·(1+h), F_L = L/(1+h), water L·h/(1+h);
+ * second water = share·H·F_T; first water = H·F_T − W_L − second water.
+ * Source: the arithmetic is exact; checked against the sheets named in tests/truth.
+ * Failure: none; a negative `firstWater` is handed back as it is, for the caller to refuse.
+ */
+export function amounts(formula: Formula, dough: Grams): Amounts {
+  const { hydration, salt, fillings, levain } = formula;
+  const totalPct = 100 + hydration + salt + fillings.reduce((sum, f) => sum + f.pct, 0);
+  const totalFlour = (dough * 100) / totalPct;
+  const levainFlour = levain.pff * totalFlour;
+  const levainWater = levainFlour * levain.hydration;
+  const shares = levainShares(formula.flours, levain.pff);
+  const ofFlour = (pct: number): Grams => (pct / 100) * totalFlour;
+  const finalWater = ofFlour(hydration) - levainWater;
+  const secondWater = formula.secondWater * ofFlour(hydration);
+  return {
+    dough,
+    totalFlour,
+    levain: levainFlour + levainWater,
+    levainFlour,
+    levainWater,
+    flours: formula.flours.map(({ id, name, pct }, i) => ({
+      id,
+      name,
+      grams: (pct / 100 - (shares[i] ?? 0)) * totalFlour,
+    })),
+    finalWater,
+    firstWater: finalWater - secondWater,
+    secondWater,
+    salt: ofFlour(salt),
+    fillings: fillings.map(({ id, name, pct }) => ({ id, name, grams: ofFlour(pct) })),
+  };
+}

@@ -1,0 +1,44 @@
+import type { Grams } from '../units.ts';
+import { fillingShare } from './filling-share.ts';
+import type { Formula } from './formula.ts';
+import type { Notice } from './notice.ts';
+
+/** Most dough to work by hand in one bowl, g. Common practice, no source. */
+export const HAND_BOWL: Grams = 3000;
+
+/** A feed's own water may differ from the levain's hydration by this much before it is told. */
+const FEED_TOLERANCE = 0.02;
+
+/**
+ * Warnings about a formula's numbers, each a key with its values; a baker may go on.
+ * saltHigh over 2.5 % · saltLow under 1.5 % · hydrationOutside 55–95 % · pffOutside .02–.25 ·
+ * fillingOutside 10–20 % of the dough before it goes in · feedDisagrees (the feed's water does not
+ * make the levain's hydration) · fillingAtShaping (no lamination takes it in) · heavyDough over
+ * 3 kg by hand (`dough` in grams).
+ * Source: filling share San Francisco Baking Institute (sfbi.com/inclusions-in-bread.html); salt,
+ * hydration, prefermented share and bowl: common practice, no source.
+ */
+export function formulaWarnings(formula: Formula, dough: Grams): readonly Notice[] {
+  const warnings: Notice[] = [];
+  const tell = (key: string, values: Notice['values']): void => void warnings.push({ key, values });
+  const { salt, hydration, levain, fillings, process } = formula;
+  if (salt > 2.5) tell('saltHigh', { salt, most: 2.5 });
+  if (salt < 1.5) tell('saltLow', { salt, least: 1.5 });
+  if (hydration < 55 || hydration > 95) {
+    tell('hydrationOutside', { hydration, least: 55, most: 95 });
+  }
+  if (levain.pff < 0.02 || levain.pff > 0.25) {
+    tell('pffOutside', { pff: levain.pff * 100, least: 2, most: 25 });
+  }
+  if (Math.abs(levain.feed.water / levain.feed.flour - levain.hydration) > FEED_TOLERANCE) {
+    const { flour, water } = levain.feed;
+    tell('feedDisagrees', { flour, water, hydration: levain.hydration * 100 });
+  }
+  if (fillings.length > 0) {
+    const share = fillingShare(formula) * 100;
+    if (share < 10 || share > 20) tell('fillingOutside', { share, least: 10, most: 20 });
+    if (!process.touches.some((touch) => touch.kind === 'laminate')) tell('fillingAtShaping', {});
+  }
+  if (dough > HAND_BOWL) tell('heavyDough', { dough, most: HAND_BOWL });
+  return warnings;
+}

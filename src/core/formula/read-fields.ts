@@ -1,0 +1,102 @@
+/** Why something could not be read: where, what was wanted there, what came. */
+export interface Misread {
+  readonly path: string;
+  readonly expected: string;
+  readonly got: string;
+}
+
+/** Thrown inside a reader only, and caught by it. */
+export class Refused extends Error {
+  constructor(readonly misread: Misread) {
+    super(`${misread.path}: expected ${misread.expected}, got ${misread.got}.`);
+  }
+}
+
+/** What came, in a few words; long texts are cut. */
+export function describe(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (typeof value === 'string') {
+    return JSON.stringify(value.length > 40 ? `${value.slice(0, 40)}…` : value);
+  }
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (typeof value === 'object') return value === null ? 'null' : 'an object';
+  return typeof value === 'function' ? 'a function' : String(value);
+}
+
+function refuse(path: string, expected: string, value: unknown): never {
+  throw new Refused({ path: path === '' ? 'the file' : path, expected, got: describe(value) });
+}
+
+/** A text of 1 to `most` characters that is not all blank. */
+export function readText(value: unknown, path: string, most = 80): string {
+  const good = typeof value === 'string' && value.trim() !== '' && value.length <= most;
+  return good ? value : refuse(path, `a text of 1 to ${most} characters`, value);
+}
+
+/** A field of an object as it came; only its own fields count. */
+export class Fields {
+  private constructor(
+    private readonly of: object,
+    readonly path: string,
+  ) {}
+
+  static read(value: unknown, path: string): Fields {
+    if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+      return refuse(path, 'an object', value);
+    }
+    return new Fields(value, path);
+  }
+
+  private at(name: string): string {
+    return this.path === '' ? name : `${this.path}.${name}`;
+  }
+
+  private field(name: string): unknown {
+    return Object.hasOwn(this.of, name) ? (this.of as Record<string, unknown>)[name] : undefined;
+  }
+
+  /** A finite number from `least` to `most`, both included; whole if so asked. */
+  number(name: string, least: number, most: number, whole = false): number {
+    const value = this.field(name);
+    const good = typeof value === 'number' && value >= least && value <= most;
+    if (good && (!whole || Number.isInteger(value))) return value;
+    return refuse(this.at(name), `a ${whole ? 'whole ' : ''}number ${least} to ${most}`, value);
+  }
+
+  /** A text of 1 to 80 characters that is not all blank. */
+  text(name: string): string {
+    return readText(this.field(name), this.at(name));
+  }
+
+  /** A short name for the program's use: letters, digits, hyphens. */
+  id(name: string): string {
+    const value = this.field(name);
+    const good = typeof value === 'string' && /^[A-Za-z0-9][A-Za-z0-9-]{0,39}$/.test(value);
+    return good ? value : refuse(this.at(name), 'letters, digits and hyphens, up to 40', value);
+  }
+
+  oneOf<T extends string>(name: string, values: readonly T[]): T {
+    const value = this.field(name);
+    const found = values.find((one) => one === value);
+    return found ?? refuse(this.at(name), `one of ${values.join(', ')}`, value);
+  }
+
+  inner(name: string): Fields {
+    return Fields.read(this.field(name), this.at(name));
+  }
+
+  /** A list of `least` to `most` entries, each read by `entry` with its own path. */
+  list<T>(name: string, least: number, most: number, entry: (v: unknown, path: string) => T): T[] {
+    const value = this.field(name);
+    const path = this.at(name);
+    if (!Array.isArray(value) || value.length < least || value.length > most) {
+      return refuse(path, `a list of ${least} to ${most}`, value);
+    }
+    return Array.from(value as unknown[], (one, i) => entry(one, `${path}[${i}]`));
+  }
+
+  /** Refuse a field that is right in itself but not beside the others. */
+  refuse(name: string, expected: string, got: string): never {
+    throw new Refused({ path: this.at(name), expected, got });
+  }
+}

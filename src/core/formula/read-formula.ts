@@ -1,0 +1,113 @@
+import type { BulkTouch, Filling, Flour, Formula, Process } from './formula.ts';
+import { Fields, readText, Refused, type Misread } from './read-fields.ts';
+
+export type ReadFormula =
+  | { readonly formula: Formula; readonly reason?: never }
+  | { readonly formula: null; readonly reason: Misread };
+
+/** Longest stretch of minutes a process may name: three days. */
+const THREE_DAYS = 4320;
+
+const readFlour = (value: unknown, path: string): Flour => {
+  const flour = Fields.read(value, path);
+  return {
+    id: flour.id('id'),
+    name: flour.text('name'),
+    grain: flour.oneOf('grain', ['wheat', 'wholeWheat', 'rye', 'spelt', 'barley']),
+    pct: flour.number('pct', 0.1, 100),
+  };
+};
+
+const readFilling = (value: unknown, path: string): Filling => {
+  const filling = Fields.read(value, path);
+  return {
+    id: filling.id('id'),
+    name: filling.text('name'),
+    pct: filling.number('pct', 0.1, 100),
+    keeps: filling.oneOf('keeps', ['shelf', 'hardCheese', 'perishable']),
+    allergens: filling.list('allergens', 0, 14, (one, at) => readText(one, at)),
+  };
+};
+
+const readTouch = (value: unknown, path: string): BulkTouch => {
+  const touch = Fields.read(value, path);
+  const minutes = touch.number('after', 0, THREE_DAYS);
+  // eslint-disable-next-line no-restricted-syntax -- a field of the file, not a timer
+  return { kind: touch.oneOf('kind', ['fold', 'laminate']), after: minutes };
+};
+
+const readProcess = (process: Fields): Process => {
+  const minutes = (name: string): number => process.number(name, 0, THREE_DAYS);
+  return {
+    rest: minutes('rest'),
+    touches: process.list('touches', 0, 12, readTouch),
+    rise: process.number('rise', 10, 300),
+    benchRest: minutes('benchRest'),
+    counter: minutes('counter'),
+    retard: minutes('retard'),
+    fridge: process.number('fridge', -5, 20),
+    preheat: minutes('preheat'),
+    lidded: minutes('lidded'),
+    open: minutes('open'),
+    recovery: minutes('recovery'),
+    cool: minutes('cool'),
+  };
+};
+
+const readLevain = (levain: Fields): Formula['levain'] => {
+  const feed = levain.inner('feed');
+  return {
+    pff: levain.number('pff', 0.001, 0.9),
+    hydration: levain.number('hydration', 0.4, 2),
+    feed: {
+      seed: feed.number('seed', 0.1, 100),
+      flour: feed.number('flour', 0.1, 100),
+      water: feed.number('water', 0.1, 200),
+    },
+  };
+};
+
+const refuseTwins = (file: Fields, name: string, entries: readonly { id: string }[]): void => {
+  const twin = entries.findIndex(({ id }, i) => entries.findIndex((e) => e.id === id) < i);
+  const id = entries[twin]?.id;
+  if (id !== undefined) file.refuse(`${name}[${twin}].id`, 'an id not used before', `"${id}"`);
+};
+
+const read = (value: unknown): Formula => {
+  const file = Fields.read(value, '');
+  const flours = file.list('flours', 1, 8, readFlour);
+  refuseTwins(file, 'flours', flours);
+  const sum = flours.reduce((all, { pct }) => all + pct, 0);
+  if (Math.abs(sum - 100) > 0.01) {
+    file.refuse('flours', 'pct that sum to 100', `a sum of ${Number(sum.toFixed(2))}`);
+  }
+  const fillings = file.list('fillings', 0, 12, readFilling);
+  refuseTwins(file, 'fillings', fillings);
+  return {
+    id: file.id('id'),
+    version: file.number('version', 1, 1_000_000, true),
+    name: file.text('name'),
+    flours,
+    hydration: file.number('hydration', 20, 200),
+    secondWater: file.number('secondWater', 0, 0.9),
+    levain: readLevain(file.inner('levain')),
+    salt: file.number('salt', 0, 10),
+    fillings,
+    piece: file.number('piece', 150, 2500),
+    process: readProcess(file.inner('process')),
+  };
+};
+
+/**
+ * The one reader of a formula file (parsed JSON). Hands back a clean copy with known fields only,
+ * or null with the path, what was expected there and what came. Ranges here are what the arithmetic
+ * can take, wider than what bakes well; see `formulaWarnings`. Never throws.
+ */
+export function readFormula(value: unknown): ReadFormula {
+  try {
+    return { formula: read(value) };
+  } catch (error) {
+    if (error instanceof Refused) return { formula: null, reason: error.misread };
+    throw error;
+  }
+}

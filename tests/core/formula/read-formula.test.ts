@@ -1,0 +1,91 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readFormula } from '../../../src/core/formula/read-formula.ts';
+import { rawFormula } from './shipped.ts';
+
+const file = (): Record<string, unknown> =>
+  rawFormula('cherry-hazelnut') as Record<string, unknown>;
+const change = (over: Record<string, unknown>) => readFormula({ ...file(), ...over }).reason;
+
+/** Every path of a JSON value down to its leaves. */
+const paths = (value: unknown, path: (string | number)[] = []): (string | number)[][] =>
+  typeof value === 'object' && value !== null
+    ? [path, ...Object.entries(value).flatMap(([k, v]) => paths(v, [...path, k]))]
+    : [path];
+
+const replaced = (value: unknown, [head, ...rest]: (string | number)[], by: unknown): unknown => {
+  if (head === undefined) return by;
+  const copy = (
+    Array.isArray(value) ? [...(value as unknown[])] : { ...(value as object) }
+  ) as Record<string | number, unknown>;
+  copy[head] = replaced(copy[head], rest, by);
+  return copy;
+};
+
+describe('readFormula', () => {
+  it.each(['cherry-hazelnut', 'lane-wheat'])('reads %s.json whole', (name) => {
+    expect(readFormula(rawFormula(name)).formula).toEqual(rawFormula(name));
+  });
+
+  it('leaves unknown fields behind', () => {
+    expect(readFormula({ ...file(), glaze: true }).formula).toEqual(file());
+  });
+
+  it.each<[unknown, string, string, string]>([
+    [null, 'the file', 'an object', 'null'],
+    [[], 'the file', 'an object', 'a list of 0'],
+    ['{', 'the file', 'an object', '"{"'],
+  ])('refuses %j as a file', (value, path, expected, got) => {
+    expect(readFormula(value).reason).toEqual({ path, expected, got });
+  });
+
+  it('names the path, what was expected and what came', () => {
+    expect(change({ salt: '2' })).toEqual({
+      path: 'salt',
+      expected: 'a number 0 to 10',
+      got: '"2"',
+    });
+    expect(change({ version: 1.5 })?.expected).toBe('a whole number 1 to 1000000');
+    expect(change({ hydration: undefined })?.got).toBe('nothing');
+    expect(change({ flours: [{ id: 'wheat', name: 'w', grain: 'oat', pct: 100 }] })).toEqual({
+      path: 'flours[0].grain',
+      expected: 'one of wheat, wholeWheat, rye, spelt, barley',
+      got: '"oat"',
+    });
+    expect(change({ flours: [{ id: 'wheat', name: 'w', grain: 'rye', pct: 90 }] })).toEqual({
+      path: 'flours',
+      expected: 'pct that sum to 100',
+      got: 'a sum of 90',
+    });
+    const twin = { id: 'fig', name: 'figs', pct: 5, keeps: 'shelf', allergens: [] };
+    expect(change({ fillings: [twin, twin] })?.path).toBe('fillings[1].id');
+    expect(change({ fillings: [{ ...twin, allergens: [7] }] })?.path).toBe(
+      'fillings[0].allergens[0]',
+    );
+    expect(change({ name: '   ' })?.path).toBe('name');
+    expect(change({ id: 'a b' })?.path).toBe('id');
+    const levain = { pff: 0.1, hydration: 1, feed: { seed: 0, flour: 1, water: 1 } };
+    expect(change({ levain })?.path).toBe('levain.feed.seed');
+  });
+
+  it('never throws, whatever comes, and answers with one of the two', () => {
+    fc.assert(
+      fc.property(fc.anything(), (value) => {
+        const { formula, reason } = readFormula(value);
+        expect(formula === null).toBe(reason !== undefined);
+      }),
+    );
+  });
+
+  it('never throws when any one place of a good file is changed, and names that place', () => {
+    const all = paths(file()).slice(1);
+    fc.assert(
+      fc.property(fc.constantFrom(...all), fc.anything(), (path, value) => {
+        const { formula, reason } = readFormula(replaced(file(), path, value));
+        if (formula === null) expect(reason.path.startsWith(String(path[0]))).toBe(true);
+        else expect(readFormula(formula).formula).toEqual(formula);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});
