@@ -27,7 +27,7 @@ export default tseslint.config(
   { files: ['src/**/*.tsx', 'tests/**/*.tsx'], ...solid },
   {
     rules: {
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
       eqeqeq: 'error',
     },
   },

@@ -1,0 +1,159 @@
+import { advance } from '../../machines/kitchen/advance.ts';
+import { judgeFact } from '../../machines/kitchen/judge-fact.ts';
+import { MACHINE_VERSION, type Kitchen, type Machines } from '../../machines/kitchen/kitchen.ts';
+import { positionOf } from '../../machines/kitchen/position.ts';
+import type { WaitModel } from '../../machines/kitchen/results.ts';
+import type { Say } from '../../machines/kitchen/step.ts';
+import { StoreError, type LogStore, type StoreTrouble } from '../../machines/ports.ts';
+import type { Deed, Fact } from '../core/records/fact.ts';
+import type { LogRecord } from '../core/records/record.ts';
+import type { KitchenTime } from './kitchen-time.ts';
+import type { Opened } from './open-log.ts';
+
+/** `again`: another page wrote meanwhile; the log was read anew and the press is offered once more. */
+export type Outcome = 'taken' | 'refused' | 'again';
+
+/** What the keeper knows. `unsaved` records are in memory only; `slow`: shown before it was written. */
+export interface Kept {
+  readonly kitchen: Kitchen;
+  readonly records: readonly LogRecord[];
+  readonly unsaved: number;
+  readonly slow: boolean;
+  readonly trouble: StoreTrouble | null;
+}
+
+export interface KeeperParts {
+  readonly opened: Pick<Opened, 'kitchen' | 'records'>;
+  readonly reopen: () => Promise<Pick<Opened, 'kitchen' | 'records'>>;
+  readonly store: LogStore;
+  readonly machines: Machines;
+  readonly wait: WaitModel;
+  readonly time: KitchenTime;
+  readonly ids: { readonly device: string; next(): string };
+  readonly onChange: (kept: Kept) => void;
+  readonly onSay: (says: readonly Say[]) => void;
+  /** Calls back after real milliseconds; returns its undo. */
+  readonly later: (ms: number, then: () => void) => () => void;
+}
+
+export interface Keeper {
+  kept(): Kept;
+  /** One deed: judged, written durably, then shown. Deeds are taken one after the other. */
+  take(deed: Deed): Promise<Outcome>;
+  /** Time has passed: what is due falls due. Writes nothing. */
+  tick(): void;
+  /** Tries to write what is still in memory only. */
+  retry(): Promise<void>;
+}
+
+/** A fact not written within this time is shown, marked *not saved yet*. */
+const SHOW_AFTER_MS = 250;
+
+/** The one writer of the kitchen's log. */
+export function makeKeeper(parts: KeeperParts): Keeper {
+  const { store, machines, wait, time, ids, onChange, onSay, later } = parts;
+  let kept: Kept = {
+    kitchen: parts.opened.kitchen,
+    records: parts.opened.records,
+    unsaved: 0,
+    slow: false,
+    trouble: null,
+  };
+  let queue: Promise<unknown> = Promise.resolve();
+  let writing = false;
+
+  const show = (change: Partial<Kept>) => {
+    kept = { ...kept, ...change };
+    onChange(kept);
+  };
+
+  /** Writes the tail, the newest record included; what fails stays in memory and is said. */
+  const write = async (
+    records: readonly LogRecord[],
+    tail: number,
+  ): Promise<StoreTrouble | null> => {
+    try {
+      await store.append(records.slice(records.length - tail));
+      return null;
+    } catch (error) {
+      const trouble = error instanceof StoreError ? error.trouble : 'closed';
+      if (trouble !== 'gone') return trouble;
+    }
+    try {
+      await store.rewrite(records);
+      return null;
+    } catch (error) {
+      return error instanceof StoreError ? error.trouble : 'closed';
+    }
+  };
+
+  const takeNow = async (deed: Deed): Promise<Outcome> => {
+    if (deed.kind === 'press' && deed.seen !== undefined && deed.seen !== kept.kitchen.seq) {
+      return 'refused';
+    }
+    const bare: Fact = {
+      ...deed,
+      id: ids.next(),
+      device: ids.device,
+      ...time.read(kept.kitchen.now),
+    };
+    const judged = judgeFact(kept.kitchen, machines, bare, wait);
+    if (judged === null) return 'refused';
+    const { kitchen, says } = judged.stepped;
+    const record: LogRecord = {
+      seq: kitchen.seq,
+      fact: judged.fact,
+      machineVersion: MACHINE_VERSION,
+      position: positionOf(kitchen),
+    };
+    const records = [...kept.records, record];
+    const tail = kept.unsaved + 1;
+    let shown = false;
+    const reveal = (change: Partial<Kept>) => {
+      show(shown ? change : { kitchen, records, ...change });
+      if (!shown) onSay(says);
+      shown = true;
+    };
+    const stopWaiting = later(SHOW_AFTER_MS, () => reveal({ unsaved: tail, slow: true }));
+    writing = true;
+    const trouble = await write(records, tail);
+    writing = false;
+    stopWaiting();
+    if (trouble === 'taken') {
+      const { kitchen: theirs, records: rows } = await parts.reopen();
+      show({ kitchen: theirs, records: rows, unsaved: 0, slow: false, trouble });
+      return 'again';
+    }
+    reveal({ unsaved: trouble === null ? 0 : tail, slow: false, trouble });
+    tick();
+    return 'taken';
+  };
+
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const result = queue.then(work);
+    queue = result.catch(() => undefined);
+    return result;
+  };
+
+  /** While a fact is being written the kitchen stands still: what falls due then is due a moment later. */
+  const tick = () => {
+    if (writing) return;
+    const { at } = time.read(kept.kitchen.now);
+    const stepped = advance(kept.kitchen, machines, at);
+    if (!stepped.taken) return;
+    show({ kitchen: stepped.kitchen });
+    if (stepped.says.length > 0) onSay(stepped.says);
+  };
+
+  return {
+    kept: () => kept,
+    take: (deed) => inTurn(() => takeNow(deed)),
+    tick,
+    retry: () =>
+      inTurn(async () => {
+        if (kept.unsaved === 0) return;
+        const trouble = await write(kept.records, kept.unsaved);
+        show({ unsaved: trouble === null ? 0 : kept.unsaved, trouble });
+      }),
+  };
+}

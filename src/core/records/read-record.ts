@@ -1,0 +1,95 @@
+import type { Fact } from './fact.ts';
+import type { LogRecord } from './record.ts';
+
+/** Why a row is not a record: where, what was expected, what came. */
+export interface Unreadable {
+  readonly path: string;
+  readonly expected: string;
+  readonly got: string;
+}
+
+const KINDS: readonly Fact['kind'][] = [
+  'start',
+  'press',
+  'reading',
+  'correct',
+  'heard',
+  'snoozed',
+  'takeBack',
+  'jump',
+];
+
+/** Strings and objects each kind cannot do without. */
+const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, 'string' | 'object'])[]>> = {
+  start: [
+    ['bake', 'string'],
+    ['loaves', 'object'],
+    ['from', 'string'],
+    ['recipe', 'object'],
+  ],
+  press: [
+    ['who', 'string'],
+    ['act', 'string'],
+  ],
+  reading: [
+    ['bake', 'string'],
+    ['reading', 'object'],
+  ],
+  correct: [
+    ['target', 'string'],
+    ['reading', 'object'],
+  ],
+  heard: [['call', 'string']],
+  snoozed: [['call', 'string']],
+  takeBack: [['target', 'string']],
+  jump: [['position', 'object']],
+};
+
+const show = (value: unknown): string =>
+  value === undefined ? 'nothing' : (JSON.stringify(value) ?? String(value)).slice(0, 60);
+
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null;
+
+/**
+ * Reads one row of a log, from the store or a file. Refuses by name what a newer version wrote,
+ * so that it is never half-read.
+ *
+ * @param newest the machine version of this program
+ */
+export function readRecord(
+  row: unknown,
+  newest: number,
+): { readonly record: LogRecord } | { readonly record: null; readonly reason: Unreadable } {
+  const fail = (path: string, expected: string, got: unknown) => ({
+    record: null,
+    reason: { path, expected, got: show(got) },
+  });
+  if (!isObject(row)) return fail('', 'a record', row);
+  const { seq, machineVersion, fact, position } = row;
+  if (!Number.isInteger(seq) || (seq as number) < 1)
+    return fail('seq', 'a whole number from 1', seq);
+  if (!Number.isInteger(machineVersion)) {
+    return fail('machineVersion', 'a whole number', machineVersion);
+  }
+  if ((machineVersion as number) > newest) {
+    return fail('machineVersion', `at most ${newest}`, machineVersion);
+  }
+  if (!isObject(position)) return fail('position', 'a position', position);
+  if (!isObject(fact)) return fail('fact', 'a fact', fact);
+  if (!KINDS.includes(fact['kind'] as Fact['kind'])) {
+    return fail('fact.kind', KINDS.join(', '), fact['kind']);
+  }
+  for (const name of ['id', 'device'] as const) {
+    if (typeof fact[name] !== 'string') return fail(`fact.${name}`, 'a string', fact[name]);
+  }
+  for (const name of ['at', 'raw'] as const) {
+    if (!Number.isFinite(fact[name])) return fail(`fact.${name}`, 'an instant', fact[name]);
+  }
+  for (const [name, type] of NEEDS[fact['kind'] as Fact['kind']]) {
+    const fits = type === 'string' ? typeof fact[name] === 'string' : isObject(fact[name]);
+    if (!fits)
+      return fail(`fact.${name}`, type === 'string' ? 'a string' : 'an object', fact[name]);
+  }
+  return { record: row as unknown as LogRecord };
+}
