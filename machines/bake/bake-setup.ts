@@ -1,7 +1,7 @@
 import { assign, setup } from 'xstate';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import type { BakeAct, Reading } from '../../src/core/records/fact.ts';
-import { LISTS } from '../../src/core/records/lists.ts';
+import { closes, LISTS } from '../../src/core/records/lists.ts';
 import type { BakePlace } from '../../src/core/records/position.ts';
 import type { BakeStage, ListName } from '../../src/core/records/stage.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
@@ -75,7 +75,9 @@ export const bakeSetup = setup({
     /** Would this answer be the list's last? */
     completes: ({ context, event }, { list }: { list: ListName }) =>
       event.type === 'answer' &&
-      itemsOf(context.recipe, list).every((i) => i === event.item || i in context.answers),
+      itemsOf(context.recipe, list).every((item) =>
+        closes(list, item, item === event.item ? event.value : context.answers[item]),
+      ),
     isAsked: ({ context, event }, { list }: { list: ListName }) =>
       event.type === 'answer' &&
       event.value !== undefined &&

@@ -1,6 +1,6 @@
 import { assign, setup } from 'xstate';
 import type { OvenAct } from '../../src/core/records/fact.ts';
-import { LISTS } from '../../src/core/records/lists.ts';
+import { closes, LISTS } from '../../src/core/records/lists.ts';
 import type { OvenPlace } from '../../src/core/records/position.ts';
 import type { OvenStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';

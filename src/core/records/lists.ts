@@ -15,3 +15,28 @@ export const LISTS: Readonly<
   beforeOven: ['mitts', 'floor', 'child', 'landing', 'parchment', 'knob', 'blade'],
   crustSigns: ['colour', 'base', 'core'],
 };
+
+/**
+ * Answers that leave their item open: the state is recorded, but the list is not complete until
+ * it is mended. Nothing hot is moved with wet mitts, and no dough goes into a pot that may crack.
+ */
+const OPEN: Readonly<Partial<Record<ListName, Readonly<Record<string, readonly string[]>>>>> = {
+  beforeStart: {
+    flour: ['short'],
+    pot: ['clayOrGlass'],
+    scale: ['notZero'],
+    hands: ['notYet'],
+  },
+  beforeOven: {
+    child: ['close'],
+    floor: ['cluttered', 'wet'],
+    mitts: ['wet', 'missing'],
+    landing: ['notYet'],
+    knob: ['plastic'],
+    blade: ['notYet'],
+  },
+};
+
+/** Whether an answer closes its item. */
+export const closes = (list: ListName, item: string, value: string | undefined): boolean =>
+  value !== undefined && !(OPEN[list]?.[item]?.includes(value) ?? false);
