@@ -67,7 +67,10 @@ export const ovenSetup = setup({
   },
   guards: {
     completes: ({ context, event }, { list }: { list: OvenList }) =>
-      event.type === 'answer' && LISTS[list].every((i) => i === event.item || i in context.answers),
+      event.type === 'answer' &&
+      LISTS[list].every((item) =>
+        closes(list, item, item === event.item ? event.value : context.answers[item]),
+      ),
     isAsked: ({ event }, { list }: { list: OvenList }) =>
       event.type === 'answer' &&
       event.value !== undefined &&
