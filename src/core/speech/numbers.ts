@@ -96,7 +96,7 @@ export function sayTime(time: string): string {
   const minute = Number(match[2]);
   if (minute === 0) {
     if (hour === 0) return 'midnight';
-    return hour <= 12 ? `${belowHundred(hour)} o'clock` : `${belowHundred(hour)} hundred`;
+    return hour <= 12 ? `${belowHundred(hour)} o’clock` : `${belowHundred(hour)} hundred`;
   }
   return `${belowHundred(hour)} ${minute < 10 ? `oh ${ONES[minute]}` : belowHundred(minute)}`;
 }

@@ -113,7 +113,7 @@ test('times: the hour first, no half past', () => {
   expect(sayTime('06:30')).toBe('six thirty');
   expect(sayTime('00:20')).toBe('zero twenty');
   expect(sayTime('00:00')).toBe('midnight');
-  expect(sayTime('09:00')).toBe("nine o'clock");
+  expect(sayTime('09:00')).toBe('nine o’clock');
   expect(sayTime('18:00')).toBe('eighteen hundred');
   for (const bad of ['24:00', '9:00', '12:60', '12.30', ''])
     expect(() => sayTime(bad)).toThrow(`A time to say looks like 13:40, not ${bad}.`);

@@ -115,7 +115,7 @@ export const beforeOven: readonly Question[] = [
     slab: { value: 'rated', label: 'Rated for it' },
     tiles: [
       { value: 'noParchment', label: 'None used' },
-      { value: 'unknown', label: "I don't know" },
+      { value: 'unknown', label: 'I don’t know' },
     ],
   },
   {

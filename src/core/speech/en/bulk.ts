@@ -12,7 +12,7 @@ export const bulk = {
   'bulk.fold': {
     headline: 'Fold the dough, {touch} of {touches}',
     detail: 'Lift, stretch, fold and turn, four times. Stop if it tears.',
-    slab: "It's folded",
+    slab: 'It’s folded',
     then: 'then it rises again',
     spoken: '{touch} of {touches}. Lift, stretch, fold and turn, four times.',
     care: RAW_DOUGH,
@@ -20,7 +20,7 @@ export const bulk = {
   'bulk.spread': {
     headline: 'Spread the dough thin',
     detail: 'On a wet bench. Stop where it resists.',
-    slab: "It's spread",
+    slab: 'It’s spread',
     then: 'then scatter the filling',
     spoken: 'Spread the dough thin on a wet bench. Stop where it resists.',
     care: RAW_DOUGH,
@@ -28,15 +28,15 @@ export const bulk = {
   'bulk.scatter': {
     headline: 'Scatter the filling',
     detail: 'Dry and cool. Leave a 3 cm bare edge.',
-    slab: "It's scattered",
+    slab: 'It’s scattered',
     then: 'then roll it up',
     spoken: 'Three centimetres stay bare at the edge. Scatter the filling.',
-    care: 'No garlic in oil, fresh cheese, meat or cooked food here: they spoil. Nuts, seeds and milk are allergens: name them.',
+    care: 'Fresh cheese, meat, cooked food, garlic in oil: never here, they spoil. Nuts, seeds and milk are allergens: name them.',
   },
   'bulk.roll': {
     headline: 'Roll the dough up',
     detail: 'Fold it in thirds, then roll. Bowl, seam down.',
-    slab: "It's rolled",
+    slab: 'It’s rolled',
     then: 'then it rises again',
     spoken: 'Roll the dough up. Back in the bowl, seam down.',
     care: RAW_DOUGH,
@@ -51,7 +51,7 @@ export const bulk = {
   'bulk.look': {
     headline: 'Look at the dough',
     detail: 'Say what you see. “Not sure” is an answer.',
-    slab: "I've looked",
+    slab: 'I’ve looked',
     then: 'then choose what to do',
     spoken: 'Look at the dough. Say what you see.',
   },

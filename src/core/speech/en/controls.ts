@@ -1,6 +1,6 @@
 /** Words on what can be pressed, the same on every screen. */
 export const controls = {
-  thatsDone: "That's done",
+  thatsDone: 'That’s done',
   takeBack: 'Take that back',
   sayAgain: 'Say that again',
   newReading: 'New reading',
@@ -12,7 +12,7 @@ export const controls = {
   wipe: 'Wipe the screen',
   wiping: 'Wipe away. It is locked for {seconds} s.',
   notYet: 'Not yet',
-  itsReady: "It's ready",
+  itsReady: 'It’s ready',
   notSure: 'Not sure',
   goOn: 'Go on anyway',
   backToBench: 'Back to the bench',
@@ -37,14 +37,14 @@ export const controls = {
 /** Call words: each kind has its own word, shape and rhythm. */
 export const callWords = {
   look: 'Come and look',
-  act: "It's time",
+  act: 'It’s time',
   hot: 'Hot: now',
 } as const;
 
 /** Captions and speech of calls. `snooze` is not there for a hot call. */
 export const calls = {
   look: 'Come and look: {name}.',
-  act: "It's time: {name}.",
+  act: 'It’s time: {name}.',
   hot: 'Hot, now: {name}. Children, stand back.',
   reminder: 'Still waiting: {name}.',
   snooze: 'In 2 minutes',

@@ -4,7 +4,7 @@ export const levain = {
   'levain.feed': {
     headline: 'Feed the starter',
     detail: 'Weigh each line into a clean jar, then stir.',
-    slab: "It's fed",
+    slab: 'It’s fed',
     then: 'then leave it to rise',
     spoken: 'Feed the starter. Weigh each line into a clean jar, then stir.',
     care: 'Pink, orange or mould: throw it all away. Cover the jar loosely, never sealed.',
@@ -20,7 +20,7 @@ export const levain = {
   'levain.look': {
     headline: 'Look at the levain',
     detail: 'Say what you see. “Not sure” is an answer.',
-    slab: "I've looked",
+    slab: 'I’ve looked',
     then: 'then choose what to do',
     spoken: 'Look at the levain. Say what you see.',
     care: 'Pink, orange or mould: throw it all away.',
@@ -28,7 +28,7 @@ export const levain = {
   'levain.ripe': {
     headline: 'Keep back {keepBack} g of starter',
     detail: 'Clean jar, loose lid, into the fridge.',
-    slab: "It's kept back",
+    slab: 'It’s kept back',
     then: 'then weigh the flour',
     spoken: '{keepBack} of starter to keep back. Loose lid, into the fridge.',
     care: 'Cover the jar loosely, never sealed.',

@@ -25,7 +25,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   preheating: {
     headline: 'Let the pot get hot',
     detail: 'Hot at {time}. Loaves stay in the fridge.',
-    slab: "It's hot now",
+    slab: 'It’s hot now',
     then: 'then check the first loaf',
     spoken: '{time} is when the pot is hot. Loaves stay in the fridge.',
     care: 'The oven is hot. Children stay 1 m back.',
@@ -33,7 +33,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   poke: {
     headline: 'Check the next loaf',
     detail: 'Press a floured finger 1 cm in. Watch the dent.',
-    slab: "I've looked",
+    slab: 'I’ve looked',
     then: 'then choose what to do',
     spoken: 'One centimetre in, with a floured finger. Watch the dent.',
   },
@@ -47,7 +47,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   before: {
     headline: 'Make ready for the hot pot',
     detail: 'One line at a time. Say how it really is.',
-    slab: "That's done",
+    slab: 'That’s done',
     then: 'then score the loaf',
     spoken: 'Make ready for the hot pot. Children, stand back.',
     care: RING,
@@ -55,7 +55,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   score: {
     headline: 'Score the loaf',
     detail: 'Turn it out. One quick cut, 1 cm deep.',
-    slab: "It's scored",
+    slab: 'It’s scored',
     then: 'then into the pot',
     spoken: 'One centimetre deep, one quick cut. Then cover the blade.',
     care: `Blade: cut away from your hand, then cover it. ${RING}`,
@@ -63,7 +63,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   load: {
     headline: 'Load the pot, lid on',
     detail: 'Lower it in, lid on, door shut. Oven to 240 °C.',
-    slab: "It's in",
+    slab: 'It’s in',
     then: 'press when the door is shut',
     spoken: 'Lower it in, lid on, door shut. Children, stand back.',
     care: `${MITTS} ${RING}`,
@@ -95,7 +95,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   judge: {
     headline: 'Look at the crust',
     detail: 'Colour first, then base, then core.',
-    slab: "I've looked",
+    slab: 'I’ve looked',
     then: 'then choose what to do',
     spoken: 'Look at the crust. Colour first, then base, then core.',
     care: `${MITTS} ${RING}`,
@@ -103,7 +103,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   unload: {
     headline: 'Take the loaf out',
     detail: 'Pot down first. Then the loaf to the rack.',
-    slab: "It's out",
+    slab: 'It’s out',
     then: 'press when your hands are free',
     spoken: 'Take the loaf out, pot down first. Children, stand back.',
     care: `${MITTS} ${RING}`,
@@ -111,7 +111,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   recover: {
     headline: 'Let the pot heat up again',
     detail: 'Pot and lid back in. Hot at {time}.',
-    slab: "It's hot now",
+    slab: 'It’s hot now',
     then: 'then check the next loaf',
     spoken: '{time} is when the pot is hot again. Pot and lid in.',
     care: `${HOT_IRON} ${BURN}`,

@@ -4,14 +4,14 @@ export const read = {
   'read.plan': {
     headline: 'Read this bake through',
     detail: 'See what it needs, and when it needs you.',
-    slab: "I've read it",
+    slab: 'I’ve read it',
     then: 'then check what you have',
     spoken: 'Read this bake through. See when it needs you.',
   },
   'read.list': {
     headline: 'Check what you have',
     detail: 'One line at a time. Say how it really is.',
-    slab: "That's done",
+    slab: 'That’s done',
     then: 'then feed the starter',
     spoken: 'Check what you have. Say how each thing really is.',
   },

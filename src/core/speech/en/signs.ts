@@ -36,7 +36,7 @@ export const levainSigns: readonly Question[] = [
   {
     item: 'smell',
     ask: 'How does it smell?',
-    slab: { value: 'fresh', label: 'Fresh, a bit sour' },
+    slab: { value: 'fresh', label: 'Fresh, like yoghurt' },
     tiles: [{ value: 'sharp', label: 'Sharp' }, { value: 'flour', label: 'Like flour' }, notSure],
   },
 ];

@@ -16,7 +16,7 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   levain: {
     headline: 'Choose for the levain',
     acts: {
-      ready: { label: "It's ripe", then: 'then keep some back' },
+      ready: { label: 'It’s ripe', then: 'then keep some back' },
       notYet: { label: 'Not yet', then: 'look again later' },
       over: { label: 'Past it: use now', then: 'then keep some back' },
     },
@@ -30,7 +30,7 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   bulk: {
     headline: 'Choose for the dough',
     acts: {
-      ready: { label: "It's ready", then: 'then divide it' },
+      ready: { label: 'It’s ready', then: 'then divide it' },
       notYet: { label: 'Not yet', then: 'look again later' },
       over: { label: 'Gone over', then: 'then bake it flat' },
     },
@@ -44,7 +44,7 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   loaf: {
     headline: 'Choose for the loaves',
     acts: {
-      ready: { label: "They're ready", then: 'then to the oven' },
+      ready: { label: 'They’re ready', then: 'then to the oven' },
       notYet: { label: 'Not yet', then: 'look again later' },
       over: { label: 'Gone over', then: 'bake from cold, now' },
     },
@@ -58,7 +58,7 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   poke: {
     headline: 'Choose for this load',
     acts: {
-      ready: { label: "It's ready", then: 'then make ready' },
+      ready: { label: 'It’s ready', then: 'then make ready' },
       notYet: { label: 'Not yet', then: 'it stands out a while' },
       over: { label: 'Gone over', then: 'bake it now, shallow cut' },
     },

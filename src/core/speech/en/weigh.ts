@@ -5,7 +5,7 @@ import type { StageWords } from '../words.ts';
 const line = (detail: string, then: string): StageWords => ({
   headline: '{grams} g {name}',
   detail,
-  slab: "It's in",
+  slab: 'It’s in',
   then,
   spoken: '{grams} of {name}.',
 });

@@ -1,0 +1,94 @@
+/** The ear's panel: what can be heard, said and seen of the tablet itself. */
+export const ear = {
+  none: 'No ear yet: press the big one',
+  shut: 'Ear shut',
+  open: 'Ear open',
+  sound: { armed: 'Sound is on', locked: 'Tap to arm sound', unavailable: 'No sound here' },
+  awake: {
+    held: 'Screen stays on',
+    lost: 'Screen may go dark',
+    unavailable: 'Keep the screen on yourself',
+  },
+  ringing: 'Touch anywhere to hush it',
+} as const;
+
+/** Set-up of the calls, from where the baker will be. */
+export const soundCheck = {
+  title: 'Sound check',
+  detail: 'Walk to where you will be. Shut the door.',
+  play: 'Play the {name} call',
+  ask: 'Did you hear it there?',
+  heard: 'I heard it',
+  notHeard: 'Not heard',
+  louder: 'Turn the tablet up, then play it again.',
+  door: 'A shut door takes much of the sound.',
+} as const;
+
+/** What a page on a tablet cannot promise. Said at set-up and kept within reach. */
+export const noPromise = {
+  title: 'This is no alarm to rely on',
+  text: 'It may be silent when the tablet is locked, turned low, or shows another app. Set a second timer for every hot step.',
+  agree: 'I’ll set a second timer',
+} as const;
+
+/** Before the night: two things the page cannot do by itself. */
+export const night = {
+  plug: 'Plug me in.',
+  phone: 'Set your phone for {time}.',
+  why: 'A page cannot wake a sleeping tablet.',
+} as const;
+
+export const rehearsal = {
+  mark: 'Rehearsal: fast clock',
+  faster: '{rate} times as fast',
+  end: 'End the rehearsal',
+  note: 'Nothing here is kept in the log.',
+} as const;
+
+/** Whether a press is on the disk. */
+export const saving = {
+  notSaved: 'not saved yet',
+  unsaved: '{count} not saved yet',
+  retry: 'Save again',
+  saved: 'saved',
+} as const;
+
+/** One page holds the kitchen. */
+export const twoPages = {
+  headline: 'Another page has the kitchen',
+  detail: 'This one only shows it.',
+  free: 'The other page has gone.',
+  take: 'Take the kitchen here',
+} as const;
+
+/** A new version is offered, never taken by itself. */
+export const update = {
+  offer: 'A new version is here.',
+  detail: 'Your bake goes on where it stands.',
+  take: 'Change to it',
+  later: 'Later',
+} as const;
+
+/** The weight of a piece against the wanted one. */
+export const divideAdvice = {
+  heavy: {
+    text: '{grams} g too heavy. Move it to the next piece.',
+    spoken: '{grams} too heavy. Move it to the next piece.',
+  },
+  light: {
+    text: '{grams} g too light. Add from the next piece.',
+    spoken: '{grams} too light. Add from the next piece.',
+  },
+  right: {
+    text: '{grams} g: just right. Lay it aside.',
+    spoken: '{grams}, just right. Lay it aside.',
+  },
+} as const;
+
+/** What a reading did, once it is taken. */
+export const readingTaken = {
+  doughTemperature: { text: 'Dough at {celsius} °C.', spoken: '{celsius} in the dough.' },
+  kitchenTemperature: { text: 'Kitchen at {celsius} °C.', spoken: '{celsius} in the kitchen.' },
+  coreTemperature: { text: 'Loaf at {celsius} °C inside.', spoken: '{celsius} inside the loaf.' },
+  firstPiece: { text: 'First piece: {grams} g.', spoken: '{grams} in the first piece.' },
+} as const;

@@ -1,0 +1,83 @@
+import type { BakeStage, OvenStage } from '../../records/stage.ts';
+
+/** Short names of the steps: on the ruled edge, in calls, on the return card and beside other bakes. */
+export const bakeNames: Readonly<Record<BakeStage, string>> = {
+  'read.plan': 'Read through',
+  'read.list': 'Checklist',
+  'levain.feed': 'Feed',
+  'levain.ripening': 'Levain rises',
+  'levain.look': 'Look at the levain',
+  'levain.ripe': 'Keep starter back',
+  'mix.weigh': 'Weigh',
+  'mix.first': 'First mix',
+  'mix.rest': 'Dough rests',
+  'mix.salt': 'Salt',
+  'mix.work': 'Work it in',
+  'mix.temperature': 'Dough temperature',
+  'bulk.between': 'Dough rises',
+  'bulk.fold': 'Fold',
+  'bulk.spread': 'Spread',
+  'bulk.scatter': 'Filling',
+  'bulk.roll': 'Roll up',
+  'bulk.proving': 'Dough rises',
+  'bulk.look': 'Look at the dough',
+  'shape.divide': 'Divide',
+  'shape.preshape': 'Preshape',
+  'shape.benchRest': 'Bench rest',
+  'shape.finalShape': 'Final shape',
+  'shape.basket': 'Baskets',
+  'proof.counter': 'On the counter',
+  'proof.toFridge': 'To the fridge',
+  'proof.retard': 'In the fridge',
+  'proof.look': 'Look at the loaves',
+  'oven.queued': 'With the oven',
+  'cool.cooling': 'Loaves cool',
+  'cool.handOver': 'Hand over',
+  'cool.note': 'Note',
+  'rescue.tray': 'Flat bread',
+  done: 'Done',
+  ended: 'Ended early',
+};
+
+export const ovenNames: Readonly<Record<OvenStage, string>> = {
+  off: 'Oven off',
+  turnOn: 'Oven on',
+  preheating: 'Pot heats up',
+  poke: 'Check the loaf',
+  standing: 'Loaf stands out',
+  before: 'Before the oven',
+  score: 'Score',
+  load: 'Load the pot',
+  lidded: 'Lid on',
+  lift: 'Lift the lid',
+  open: 'Lid off',
+  judge: 'Look at the crust',
+  unload: 'Take out',
+  recover: 'Pot heats up again',
+  turnOff: 'Turn it off',
+};
+
+/** Parts of a bake, before the point of its stage. */
+export const partNames = {
+  read: 'Read',
+  levain: 'Levain',
+  mix: 'Mix',
+  bulk: 'Bulk',
+  shape: 'Shape',
+  proof: 'Proof',
+  oven: 'Oven',
+  cool: 'Cool',
+  rescue: 'Rescue',
+  done: 'Done',
+  ended: 'Ended',
+} as const;
+
+/** The line above the countdown: where the baker stands. */
+export const places = {
+  stage: '{part} · {name}',
+  touch: 'Bulk · {touch} of {touches}',
+  oven: 'Oven · load {load} of {loads}',
+} as const;
+
+/** Pots by lane, as the lid call names them. */
+export const pots = { one: 'the pot', left: 'left pot', middle: 'middle pot', right: 'right pot' };

@@ -1,0 +1,45 @@
+/** Why there is no recipe, by the reason's key. Each says what to change. */
+export const reasons = {
+  formulaUnreadable:
+    'This formula cannot be read at {path}: {expected} was wanted, {got} came. Mend it there.',
+  loavesOutside: '{got} loaves will not do. Choose a whole number, {least} to {most}.',
+  pieceOutside: 'A piece of {got} g will not do. Choose {least} to {most} g.',
+  perishableRetarded:
+    '{filling} spoils in a long rise. Leave it out, or add it cold at shaping and bake within 2 hours.',
+  waterShort: 'The levain brings {short} g too much water. Use less levain, or a stiffer one.',
+} as const;
+
+/** What is unusual about a recipe, by the warning's key. The baker may go on all the same. */
+export const warnings = {
+  saltHigh: 'Salt is {salt} %, over the usual {most}. The dough will rise slowly.',
+  saltLow: 'Salt is {salt} %, under the usual {least}. The dough will rise fast and slack.',
+  hydrationOutside:
+    'Water is {hydration} % of flour; {least} to {most} is usual. Hold some of it back at first.',
+  pffOutside:
+    '{pff} % of the flour is in the levain; {least} to {most} is usual. Look at the dough often.',
+  fillingOutside:
+    'Filling is {share} % of the dough; {least} to {most} is usual. Too much tears the dough.',
+  feedDisagrees:
+    'Feed says {flour} flour to {water} water; the levain is {hydration} %. The water was set by the levain.',
+  fillingAtShaping: 'No sheet fold takes the filling in. Add it at the final shape.',
+  heavyDough: '{dough} g is much for one bowl by hand. Mix it in bowls of up to {most} g.',
+  processOutside:
+    '{part}: {minutes} min; {least} to {most} is usual. Look at the dough, not the clock.',
+  riseOutside: 'A rise of {rise} %; {least} to {most} is usual. Look often near the end.',
+  fridgeOutside: 'Fridge at {fridge} °C; {least} to {most} is wanted. Over {most}: turn it colder.',
+} as const;
+
+/** Names of a process's parts, for `processOutside`. */
+export const processParts = {
+  rest: 'Rest',
+  fold: 'Gap before a fold',
+  laminate: 'Sheet fold after the mix',
+  benchRest: 'Bench rest',
+  counter: 'On the counter',
+  retard: 'In the fridge',
+  preheat: 'Pot heating',
+  lidded: 'Lid on',
+  open: 'Lid off',
+  recovery: 'Pot heating again',
+  cool: 'Cooling',
+} as const;

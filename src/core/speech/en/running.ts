@@ -1,0 +1,72 @@
+/** Other bakes beside the one on show. */
+export const running = {
+  title: 'Other bakes',
+  line: '{name}: {stage}',
+  lineTime: '{name}: {stage}, {time}',
+  overdue: '{name}: {stage}, {minutes} over',
+  none: 'No other bake.',
+  more: 'and {count} more',
+} as const;
+
+/** Bakes that are over; the failed ones are kept too. */
+export const past = {
+  title: 'Past bakes',
+  line: '{date} · {name}, {loaves}',
+  note: '“{note}”',
+  noNote: 'No note.',
+  ended: 'ended at: {stage}',
+  rescued: 'baked flat',
+  empty: 'No bake yet.',
+} as const;
+
+/** After more than 30 s away. At most three lines; it stays until it is read. */
+export const returnCard = {
+  title: 'While you were away',
+  overdue: 'Overdue by {minutes}: {name}',
+  nothingOverdue: 'Nothing is overdue.',
+  last: 'Last done: {name}, {time}',
+  nothingDone: 'Nothing done yet.',
+  next: 'Next: {name}, {time}',
+  nextNow: 'Now: {name}',
+  close: 'I’ve read it',
+} as const;
+
+/** The countdown's words, by the name of the mark it runs to. */
+export const countdown: Readonly<
+  Record<
+    'look' | 'touch' | 'end' | 'hot' | 'poke' | 'lid' | 'colour',
+    { readonly to: string; readonly past: string; readonly ask: string }
+  >
+> = {
+  look: {
+    to: 'to the next look',
+    past: 'past the look',
+    ask: '{minutes} to the next look.',
+  },
+  touch: { to: 'until hands go in', past: 'past the hour', ask: '{minutes} until hands go in.' },
+  end: { to: 'to go', past: 'over', ask: '{minutes} to go.' },
+  hot: { to: 'until the pot is hot', past: 'past hot', ask: '{minutes} until the pot is hot.' },
+  poke: { to: 'to the next check', past: 'past the check', ask: '{minutes} to the next check.' },
+  lid: { to: 'until the lid comes off', past: 'past the lid', ask: '{minutes} until lid off.' },
+  colour: {
+    to: 'to the next look',
+    past: 'past the look',
+    ask: '{minutes} to the next look.',
+  },
+};
+
+/** The answer where nothing runs down. */
+export const nothingRuns = 'No clock runs here. It goes by your hands.';
+
+/** The ready window: a span with its doubt, never one minute. */
+export const readyWindow = {
+  now: 'now {time}',
+  earliest: 'earliest {time}',
+  likely: 'likely {time}',
+  latest: 'latest {time}',
+  alt: 'Ready between {time} and {until}, most likely {likely}.',
+  spoken: 'Between {time} and {until}. Look before you trust it.',
+  hours: 'Ready some time {time} to {until}',
+  doubt: 'A rough guess: your readings sharpen it.',
+  outside: 'Outside what the clock knows: trust your eyes.',
+} as const;

@@ -1,0 +1,62 @@
+import type { BakeStage } from '../../records/stage.ts';
+
+/** The page a bake begins on. */
+export const start = {
+  title: 'Start a bake',
+  formula: 'Which bread?',
+  loaves: 'How many loaves?',
+  piece: 'Dough for each loaf, g',
+  kitchen: 'How warm is the kitchen?',
+  kitchenUnknown: 'I don’t know',
+  kitchenLast: 'Last time: {celsius} °C',
+  where: 'Where is your dough?',
+  whereDetail: 'You can join at any step.',
+  slab: 'Start baking',
+  then: 'you can take it back',
+  rehearse: 'Rehearse it first',
+  rehearseDetail: 'The same bake on a fast clock. Nothing is kept.',
+  fewer: 'One less',
+  more: 'One more',
+  noRecipe: 'It cannot be weighed yet.',
+  noFormulas: 'No formula here yet.',
+  pastBakes: 'Past bakes',
+  running: 'Baking now',
+} as const;
+
+/** Stages a bake may be joined at. */
+export const JOINS = [
+  'levain.feed',
+  'levain.ripe',
+  'mix.weigh',
+  'bulk.proving',
+  'shape.divide',
+  'proof.retard',
+  'oven.queued',
+] as const satisfies readonly BakeStage[];
+export type Join = (typeof JOINS)[number];
+
+export const joins: Readonly<Record<Join, string>> = {
+  'levain.feed': 'Feed now',
+  'levain.ripe': 'My levain is ripe',
+  'mix.weigh': 'Weighing comes next',
+  'bulk.proving': 'My dough is in the bowl',
+  'shape.divide': 'My dough is ready to divide',
+  'proof.retard': 'My loaves are in the fridge',
+  'oven.queued': 'My loaves are ready to bake',
+};
+
+/** The read-through before a bake. */
+export const readThrough = {
+  title: '{name}, {loaves}',
+  needs: 'You need',
+  line: '{grams} g {name}',
+  filling: 'Filling: {grams} g {name}',
+  handsOn: 'Your hands: {minutes} in all',
+  firstHands: 'Hands in at {time}',
+  ends: 'Loaves out of the oven by {time}',
+  endsAbout: 'Ready between {time} and {until}',
+  overnight: 'It stays in the fridge overnight.',
+  loads: '{loads} loads in the oven',
+  keepBack: 'Keep {keepBack} g of starter back',
+  unusual: 'Unusual, and allowed:',
+} as const;

@@ -1,0 +1,164 @@
+import { describe, expect, test } from 'vitest';
+import { BAKE_STAGES, OVEN_STAGES } from '../../../src/core/records/stage.ts';
+import { bakeWords } from '../../../src/core/speech/en/bake-words.ts';
+import { bakeNames, ovenNames } from '../../../src/core/speech/en/names.ts';
+import { ovenWords } from '../../../src/core/speech/en/oven.ts';
+import { weighWords } from '../../../src/core/speech/en/weigh.ts';
+import { said, shown } from '../../../src/core/speech/facts.ts';
+import { fill, wants } from '../../../src/core/speech/fill.ts';
+import type { StageWords } from '../../../src/core/speech/words.ts';
+import { sentencesOf, wordsOf } from './support/catalogue.ts';
+
+const stages: readonly (readonly [string, StageWords])[] = [
+  ...Object.entries(bakeWords),
+  ...Object.entries(ovenWords),
+];
+const withCards = [
+  ...stages,
+  ...Object.entries(weighWords).map(([k, w]) => [`weigh.${k}`, w] as const),
+];
+
+const BIG_BAKE = {
+  grams: 1450,
+  keepBack: 30,
+  time: '19:15',
+  until: '19:50',
+  loaves: 24,
+  load: 11,
+  loads: 12,
+  touch: 3,
+  touches: 4,
+  pot: 'middle pot',
+  name: 'second water',
+};
+
+const FIRST_VERBS =
+  'Read Check Feed Leave Look Keep Weigh Mix Let Work Take Fold Spread Scatter Roll Divide Round Shape Lay Put Follow Label Note Bake Wash Clear Heat Make Score Load Lift Turn'.split(
+    ' ',
+  );
+
+test('every stage of the bake and of the oven has words and a name', () => {
+  expect(Object.keys(bakeWords).sort()).toEqual([...BAKE_STAGES].sort());
+  expect(Object.keys(ovenWords).sort()).toEqual([...OVEN_STAGES].sort());
+  expect(Object.keys(bakeNames).sort()).toEqual([...BAKE_STAGES].sort());
+  expect(Object.keys(ovenNames).sort()).toEqual([...OVEN_STAGES].sort());
+  for (const name of Object.values({ ...bakeNames, ...ovenNames }))
+    expect(wordsOf(name).length, name).toBeLessThanOrEqual(4);
+});
+
+describe.each(stages)('%s', (_, words) => {
+  test('headline begins with a verb and is at most 7 words', () => {
+    const headline = fill(words.headline, shown(BIG_BAKE));
+    expect(wordsOf(headline).length, headline).toBeLessThanOrEqual(7);
+    expect(FIRST_VERBS).toContain(wordsOf(headline)[0]);
+    expect(headline).not.toMatch(/\.$/);
+  });
+});
+
+describe.each(withCards)('%s', (_, words) => {
+  test('detail is at most 2 sentences of 12 words, and says something new', () => {
+    const sentences = sentencesOf(fill(words.detail, shown(BIG_BAKE)));
+    expect(sentences.length).toBeGreaterThan(0);
+    expect(sentences.length).toBeLessThanOrEqual(2);
+    for (const s of sentences) expect(wordsOf(s).length, s).toBeLessThanOrEqual(12);
+    expect(words.detail).toMatch(/[.?]$/);
+    expect(words.detail).not.toContain(words.headline);
+  });
+
+  test('slab is at most 3 words, what follows at most 7', () => {
+    expect(wordsOf(words.slab).length).toBeLessThanOrEqual(3);
+    const then = wordsOf(fill(words.then, shown(BIG_BAKE)));
+    expect(then.length).toBeGreaterThan(0);
+    expect(then.length).toBeLessThanOrEqual(7);
+    expect(words.slab).toMatch(/^[A-Z]/);
+    expect(words.then).toMatch(/^[a-z{]/);
+  });
+
+  test('spoken is at most 2 sentences of 12 words, number first, no digits', () => {
+    const sentences = sentencesOf(words.spoken);
+    expect(sentences.length).toBeLessThanOrEqual(2);
+    for (const s of sentences) expect(wordsOf(s).length, s).toBeLessThanOrEqual(12);
+    const numbers = wants(words.spoken).filter((n) => n !== 'pot' && n !== 'name');
+    if (numbers.length > 0) expect(words.spoken.startsWith(`{${numbers[0]}}`)).toBe(true);
+    expect(fill(words.spoken, said(BIG_BAKE))).not.toMatch(/\d|[{}]/);
+  });
+
+  test('spoken is over within 8 seconds at 150 words a minute, pause included', () => {
+    const spoken = fill(words.spoken, said(BIG_BAKE));
+    const seconds =
+      (spoken.split(/[\s-]+/).length / 150) * 60 + 0.5 * (sentencesOf(spoken).length - 1);
+    expect(seconds, spoken).toBeLessThanOrEqual(8);
+  });
+
+  test('care is at most 2 sentences of 12 words', () => {
+    const sentences = sentencesOf(words.care ?? '');
+    expect(sentences.length).toBeLessThanOrEqual(2);
+    for (const s of sentences) expect(wordsOf(s).length, s).toBeLessThanOrEqual(12);
+  });
+});
+
+const words = { ...bakeWords, ...ovenWords };
+
+test('a wait names the hour it runs to, on the screen and in the air', () => {
+  const waits = [
+    'levain.ripening',
+    'mix.rest',
+    'bulk.between',
+    'bulk.proving',
+    'shape.benchRest',
+    'proof.counter',
+    'proof.retard',
+    'cool.cooling',
+    'preheating',
+    'standing',
+    'lidded',
+    'open',
+    'recover',
+  ] as const;
+  for (const stage of waits) {
+    expect(wants(words[stage].detail), stage).toContain('time');
+    expect(wants(words[stage].spoken), stage).toContain('time');
+  }
+  for (const [stage, w] of stages)
+    if (!(waits as readonly string[]).includes(stage))
+      expect(wants(w.detail + w.spoken + w.headline), stage).not.toContain('time');
+});
+
+test('the fridge foretells no minute', () => {
+  for (const stage of ['proof.toFridge', 'proof.retard', 'proof.look', 'oven.queued'] as const)
+    expect(wants(Object.values(words[stage]).join(' '))).not.toEqual(
+      expect.arrayContaining(['minutes']),
+    );
+  expect(wants(words['proof.retard'].detail)).toEqual(['time']);
+});
+
+test('the lid call stands as agreed', () => {
+  expect(words.lift).toMatchObject({
+    headline: 'Lift the lid, {pot}',
+    detail: 'Away from you: steam. Dry mitts, face back.',
+    slab: 'Lid is off',
+    then: 'press when the pot is down',
+    care: 'Both hands free? Children, stand back.',
+  });
+  expect(words.lidded.care).toBe('Both hands free? Children, stand back.');
+});
+
+test.each([
+  [/no tasting/, 'mix.weigh mix.first mix.work bulk.fold shape.divide shape.finalShape'],
+  [/[Ww]ash/, 'mix.weigh mix.first mix.work bulk.fold shape.divide shape.finalShape'],
+  [/throw it all away/, 'levain.feed levain.look'],
+  [/never sealed|sealed jar/, 'levain.feed levain.ripening levain.ripe'],
+  [/garlic in oil/, 'bulk.scatter'],
+  [/allergen/, 'bulk.scatter cool.handOver'],
+  [/35 °C/, 'cool.cooling'],
+  [/[Ss]tand back|1 m back/, 'turnOn preheating before score load lidded lift open judge unload'],
+  [/[Ss]tand back|1 m back/, 'recover turnOff rescue.tray cool.cooling'],
+  [/Grown-up only/, 'turnOn before score load judge unload rescue.tray'],
+  [/dry mitts/, 'load judge unload'],
+  [/[Bb]lade/, 'score'],
+  [/parchment.*215 to 230/, 'turnOn'],
+  [/running water for 20 minutes, and get help/, 'open recover'],
+])('the caution %s is shown where it belongs', (caution, at) => {
+  for (const stage of at.split(' '))
+    expect(words[stage as keyof typeof words].care, stage).toMatch(caution);
+});

@@ -1,0 +1,35 @@
+/** A text of the catalogue, with the file and the keys it was found under. */
+export interface Found {
+  readonly where: string;
+  readonly text: string;
+}
+
+/** Keys whose strings the log or the machines keep: they are not words for anyone. */
+const NOT_WORDS = ['value', 'item', 'JOINS'];
+
+const collect = (value: unknown, where: string): readonly Found[] => {
+  if (typeof value === 'string') return [{ where, text: value }];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    NOT_WORDS.includes(key) ? [] : collect(inner, `${where}.${key}`),
+  );
+};
+
+/** Every text of every file in the catalogue; a new file is found by itself. */
+export const allTexts: readonly Found[] = Object.entries(
+  import.meta.glob<Record<string, unknown>>('../../../../src/core/speech/en/*.ts', {
+    eager: true,
+  }),
+).flatMap(([path, exports]) => collect(exports, path.replace(/^.*\/en\//, '').replace('.ts', '')));
+
+/** Texts of some files only. */
+export const textsOf = (...files: readonly string[]): readonly string[] =>
+  allTexts.filter(({ where }) => files.includes(where.split('.')[0] ?? '')).map((f) => f.text);
+
+/** One word for anything between blanks that holds a letter, a digit or a placeholder. */
+export const wordsOf = (text: string): readonly string[] =>
+  text.split(/\s+/).filter((w) => /[\p{L}\p{N}{]/u.test(w));
+
+/** Sentences end at a full stop, question or exclamation mark before a blank or the end. */
+export const sentencesOf = (text: string): readonly string[] =>
+  text.split(/(?<=[.?!])[”]?(?:\s+|$)/).filter((s) => wordsOf(s).length > 0);

@@ -1,0 +1,104 @@
+import { expect, test } from 'vitest';
+import type { Formula } from '../../../src/core/formula/formula.ts';
+import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
+import { reasons, warnings } from '../../../src/core/speech/en/notices.ts';
+import { tellNotice } from '../../../src/core/speech/tell-notice.ts';
+
+const plain: Formula = {
+  id: 'lane-wheat',
+  version: 1,
+  name: 'lane wheat',
+  flours: [{ id: 'wheat', name: 'wheat flour', grain: 'wheat', pct: 100 }],
+  hydration: 75,
+  secondWater: 0.08,
+  levain: { pff: 0.09, hydration: 1, feed: { seed: 1, flour: 5, water: 5 } },
+  salt: 2,
+  fillings: [],
+  piece: 900,
+  process: {
+    rest: 30,
+    touches: [{ kind: 'fold', after: 30 }],
+    rise: 90,
+    benchRest: 20,
+    counter: 20,
+    retard: 840,
+    fridge: 4,
+    preheat: 45,
+    lidded: 18,
+    open: 20,
+    recovery: 10,
+    cool: 120,
+  },
+};
+const cherries = { id: 'c', name: 'cherries', pct: 60, keeps: 'shelf', allergens: [] } as const;
+const cheese = {
+  id: 'f',
+  name: 'fresh cheese',
+  pct: 20,
+  keeps: 'perishable',
+  allergens: [],
+} as const;
+
+const strange: Formula = {
+  ...plain,
+  hydration: 96.25,
+  salt: 2.75,
+  levain: { pff: 0.3, hydration: 1, feed: { seed: 1, flour: 5, water: 4 } },
+  fillings: [cherries],
+  process: { ...plain.process, rise: 120, fridge: 8, rest: 5, cool: 30, retard: 60 },
+};
+
+/** All that the formula's own code has to tell of these cases. */
+const told = [
+  [strange, { loaves: 5, piece: 900 }],
+  [
+    { ...plain, salt: 1 },
+    { loaves: 1, piece: 900 },
+  ],
+  [plain, { loaves: 0, piece: 900 }],
+  [plain, { loaves: 1, piece: 9000 }],
+  [
+    { ...plain, fillings: [cheese] },
+    { loaves: 1, piece: 900 },
+  ],
+  [
+    { ...plain, name: '' },
+    { loaves: 1, piece: 900 },
+  ],
+  [
+    { ...plain, hydration: 50, levain: { ...plain.levain, pff: 0.4, hydration: 2 } },
+    { loaves: 1, piece: 900 },
+  ],
+] as const satisfies readonly (readonly [Formula, { loaves: number; piece: number }])[];
+
+test('whatever the formula code tells has a sentence with no hole in it', () => {
+  const notices = told.flatMap(([formula, wanted]) => {
+    const made = makeRecipe(formula, wanted);
+    return made.recipe === null ? [made.reason] : made.recipe.warnings;
+  });
+  expect([...new Set(notices.map((n) => n.key))].sort()).toEqual(
+    [...Object.keys(reasons), ...Object.keys(warnings)].sort(),
+  );
+  for (const notice of notices) {
+    const sentence = tellNotice(notice);
+    expect(sentence, notice.key).toMatch(/\.$/);
+    expect(sentence, notice.key).not.toMatch(/[{}]|\d\.\d\d|NaN|undefined/);
+  }
+});
+
+test('parts of the process are named as a baker names them', () => {
+  const values = { part: 'benchRest', minutes: 55, least: 10, most: 30 };
+  expect(tellNotice({ key: 'processOutside', values })).toMatch(/^Bench rest: 55 min; 10 to 30/);
+});
+
+test('numbers show one decimal at most', () => {
+  expect(tellNotice({ key: 'saltHigh', values: { salt: 2.749, most: 2.5 } })).toBe(
+    'Salt is 2.7 %, over the usual 2.5. The dough will rise slowly.',
+  );
+});
+
+test('an unknown notice throws by name', () => {
+  expect(() => tellNotice({ key: 'constructor', values: {} })).toThrow(
+    'No sentence for the notice constructor.',
+  );
+});
