@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { BAKE_STAGES, OVEN_STAGES } from '../../../src/core/records/stage.ts';
+import { bakeMachine } from '../../../machines/bake/bake.ts';
+import type { StageMeta } from '../../../machines/meta.ts';
+import { ovenMachine } from '../../../machines/oven/oven.ts';
+import { callSubjects } from '../../../src/core/speech/en/calls.ts';
+import { countdown } from '../../../src/core/speech/en/running.ts';
 import { bakeWords } from '../../../src/core/speech/en/bake-words.ts';
 import { bakeNames, ovenNames } from '../../../src/core/speech/en/names.ts';
 import { ovenWords } from '../../../src/core/speech/en/oven.ts';
@@ -99,29 +104,42 @@ describe.each(withCards)('%s', (_, words) => {
 
 const words = { ...bakeWords, ...ovenWords };
 
-test('a wait names the hour it runs to, on the screen and in the air', () => {
-  const waits = [
-    'levain.ripening',
-    'mix.rest',
-    'bulk.between',
-    'bulk.proving',
-    'shape.benchRest',
-    'proof.counter',
-    'proof.retard',
-    'cool.cooling',
-    'preheating',
-    'standing',
-    'lidded',
-    'open',
-    'recover',
-  ] as const;
-  for (const stage of waits) {
-    expect(wants(words[stage].detail), stage).toContain('time');
-    expect(wants(words[stage].spoken), stage).toContain('time');
+interface Node {
+  readonly states: Readonly<Record<string, Node>>;
+  readonly meta?: StageMeta;
+}
+
+const metasOf = (node: Node, path = ''): Record<string, StageMeta> =>
+  Object.entries(node.states).reduce<Record<string, StageMeta>>((all, [key, inner]) => {
+    const name = path === '' ? key : `${path}.${key}`;
+    return { ...all, [name]: inner.meta ?? {}, ...metasOf(inner, name) };
+  }, {});
+
+/** What the machines themselves say of each stage. */
+const metas = { ...metasOf(bakeMachine.root as Node), ...metasOf(ovenMachine.root as Node) };
+
+test('a wait names the hour it runs to, on the screen and in the air; nothing else does', () => {
+  for (const [stage, w] of stages) {
+    const wait = metas[stage]?.waits;
+    for (const text of [w.detail, w.spoken])
+      expect(wants(text).includes('time'), `${stage}: ${text}`).toBe(wait !== undefined);
+    if (wait !== undefined) expect(Object.keys(countdown), stage).toContain(wait);
   }
-  for (const [stage, w] of stages)
-    if (!(waits as readonly string[]).includes(stage))
-      expect(wants(w.detail + w.spoken + w.headline), stage).not.toContain('time');
+});
+
+test('every stage that calls says what about, and no other does', () => {
+  const calling = stages.map(([stage]) => stage).filter((stage) => metas[stage]?.call);
+  expect(Object.keys(callSubjects).sort()).toEqual(calling.sort());
+});
+
+test('every stage with a hazard shows a caution', () => {
+  const hazards = stages.filter(([stage]) => metas[stage]?.hazard);
+  expect(hazards.length).toBeGreaterThan(15);
+  for (const [stage, w] of hazards) {
+    expect(w.care, stage).toBeDefined();
+    if (['hot', 'machine', 'blade'].includes(metas[stage]?.hazard ?? ''))
+      expect(w.care, stage).toMatch(/[Ss]tand back|1 m/);
+  }
 });
 
 test('the fridge foretells no minute', () => {

@@ -6,7 +6,7 @@ export const bulk = {
     headline: 'Leave the dough to rise',
     detail: 'Hands in again at {time}. Keep it covered.',
     slab: 'Start it now',
-    then: 'touch {touch} of {touches}',
+    then: 'hands in, {touch} of {touches}',
     spoken: '{time} is when your hands go in. Keep the dough covered.',
   },
   'bulk.fold': {

@@ -34,23 +34,6 @@ export const controls = {
   tookBack: 'Taken back: {name}.',
 } as const;
 
-/** Call words: each kind has its own word, shape and rhythm. */
-export const callWords = {
-  look: 'Come and look',
-  act: 'It’s time',
-  hot: 'Hot: now',
-} as const;
-
-/** Captions and speech of calls. `snooze` is not there for a hot call. */
-export const calls = {
-  look: 'Come and look: {name}.',
-  act: 'It’s time: {name}.',
-  hot: 'Hot, now: {name}. Children, stand back.',
-  reminder: 'Still waiting: {name}.',
-  snooze: 'In 2 minutes',
-  silenced: 'Quiet now. It stays on the screen until it is done.',
-} as const;
-
 /** The keypad. */
 export const keypad = {
   doughTemperature: 'Dough, °C',

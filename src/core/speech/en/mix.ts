@@ -31,6 +31,7 @@ export const mix = {
     slab: 'It’s in',
     then: 'then work it in',
     spoken: 'Weigh the salt and any second water. Salt goes on first.',
+    care: RAW_DOUGH,
   },
   'mix.work': {
     headline: 'Work the salt in',

@@ -25,7 +25,7 @@ export const proof = {
   },
   'proof.look': {
     headline: 'Look at a cold loaf',
-    detail: 'Has it grown since last night? The dent comes last.',
+    detail: 'Has it grown in the cold? The dent comes last.',
     slab: 'I’ve looked',
     then: 'then choose what to do',
     spoken: 'Look at a cold loaf. Say what you see.',

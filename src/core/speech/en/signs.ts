@@ -15,11 +15,7 @@ export const levainSigns: readonly Question[] = [
     item: 'rise',
     ask: 'How far has it risen?',
     slab: { value: 'doubled', label: 'Doubled' },
-    tiles: [
-      { value: 'some', label: 'Half as much again' },
-      { value: 'little', label: 'Little' },
-      notSure,
-    ],
+    tiles: [{ value: 'some', label: 'By half' }, { value: 'little', label: 'A little' }, notSure],
   },
   {
     item: 'top',
@@ -48,9 +44,9 @@ export const bulkSigns: readonly Question[] = [
     detail: 'Look at the mark on the tub or jar.',
     slab: { value: '100', label: 'Doubled' },
     tiles: [
-      { value: '75', label: 'Three quarters' },
-      { value: '50', label: 'Half' },
-      { value: '25', label: 'A quarter' },
+      { value: '75', label: 'By three quarters' },
+      { value: '50', label: 'By half' },
+      { value: '25', label: 'By a quarter' },
       { value: '0', label: 'Not at all' },
       notSure,
     ],

@@ -50,7 +50,7 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
     },
     because: {
       ready: 'They have grown and they jiggle: ready to bake. You may go on.',
-      notYet: 'They have grown little: an hour or two out helps. You may go on.',
+      notYet: 'They have grown little: leave them longer in the cold. You may go on.',
       over: 'They stand over the rim: bake now, from cold, with a shallow cut.',
       unsure: 'A cold dent alone says little. Look again soon, or go on.',
     },

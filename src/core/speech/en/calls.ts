@@ -1,0 +1,36 @@
+import type { BakeStage, OvenStage } from '../../records/stage.ts';
+
+/** Call words: each kind has its own word, shape and rhythm. */
+export const callWords = {
+  look: 'Come and look',
+  act: 'It’s time',
+  hot: 'Hot: now',
+} as const;
+
+/** Captions and speech of calls; {name} is the stage's subject. A hot call has no `snooze`. */
+export const calls = {
+  look: 'Come and look: {name}.',
+  act: 'It’s time: {name}.',
+  hot: 'Hot, now: {name}. Children, stand back.',
+  reminder: 'Still waiting: {name}.',
+  snooze: 'In 2 minutes',
+  silenced: 'Quiet now. It stays on the screen until it is done.',
+} as const;
+
+/** What each stage that calls is about, as it follows the call word. */
+export const callSubjects = {
+  'levain.look': 'the levain',
+  'mix.salt': 'the salt goes in',
+  'bulk.fold': 'fold the dough',
+  'bulk.spread': 'spread the dough',
+  'bulk.look': 'the dough',
+  'shape.finalShape': 'shape the loaves',
+  'proof.toFridge': 'loaves into the fridge',
+  'proof.look': 'the loaves in the fridge',
+  'cool.handOver': 'the cool loaves',
+  turnOn: 'the oven goes on',
+  poke: 'check the next loaf',
+  lift: 'lift the lid',
+  judge: 'look at the crust',
+  turnOff: 'the oven goes off',
+} as const satisfies Partial<Record<BakeStage | OvenStage, string>>;
