@@ -1,4 +1,5 @@
 import { rm } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
@@ -6,11 +7,13 @@ import { defineConfig } from 'vitest/config';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
-/** assets/ is served as it is; the scripts that made its files stay behind. */
+/** assets/ is served as it is; the scripts that made its files stay behind, before the list of
+ * files to keep offline is drawn up. */
 const leaveScriptsBehind = {
   name: 'leave-scripts-behind',
   apply: 'build' as const,
-  closeBundle: () => rm(here('./dist/make'), { recursive: true, force: true }),
+  writeBundle: ({ dir }: { dir?: string }) =>
+    rm(join(dir ?? here('./dist'), 'make'), { recursive: true, force: true }),
 };
 
 const inNode = (name: string, dir = name) => ({
@@ -23,18 +26,44 @@ const inNode = (name: string, dir = name) => ({
   },
 });
 
+/** A real Chromium on the built app: slow to start, and no two files at once on a small machine. */
+const inBrowser = {
+  root: here('.'),
+  test: {
+    ...inNode('browser').test,
+    globalSetup: 'tests/browser/harness/build-once.ts',
+    setupFiles: 'tests/browser/harness/tidy.ts',
+    fileParallelism: false,
+    testTimeout: 120_000,
+    hookTimeout: 60_000,
+  },
+};
+
 export default defineConfig({
   root: 'src',
   publicDir: '../assets',
   cacheDir: '../node_modules/.vite',
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
   plugins: [
-    solid(),
+    // A style written into a template would be inline style, which our content policy refuses.
+    solid({ solid: { ...({ inlineStyles: false } as object) } }),
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,
       manifest: false,
-      workbox: { globPatterns: ['**/*.{html,js,css,woff2,svg,png,json,webmanifest,mp3,wav}'] },
+      workbox: {
+        // The whole build, whatever it holds: a bake goes on without a network.
+        globPatterns: ['**/*'],
+        maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
+        cleanupOutdatedCaches: true,
+        // The first visit is already kept; a newer version still waits until it is taken.
+        clientsClaim: true,
+        skipWaiting: false,
+        navigateFallback: '/index.html',
+        // A path that ends in a file name is a file: the authority of `--lan`, for one.
+        navigateFallbackDenylist: [/\.[a-z0-9]+$/i],
+        inlineWorkboxRuntime: true,
+      },
     }),
     leaveScriptsBehind,
   ],
@@ -53,7 +82,9 @@ export default defineConfig({
           environment: 'jsdom',
         },
       },
-      inNode('browser'),
+      inNode('serve'),
+      inNode('lint'),
+      inBrowser,
       inNode('faults'),
     ],
   },
