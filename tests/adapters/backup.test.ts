@@ -1,0 +1,51 @@
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { exportLog } from '../../src/adapters/backup.ts';
+import { makeRow } from '../fakes/records.ts';
+
+const made: Blob[] = [];
+const clicked: { href: string; download: string }[] = [];
+const revoked = vi.fn();
+
+beforeEach(() => {
+  made.length = 0;
+  clicked.length = 0;
+  revoked.mockClear();
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  // jsdom has no blob URLs and follows no link.
+  URL.createObjectURL = (blob) => `blob:loafward/${made.push(blob as Blob)}`;
+  URL.revokeObjectURL = revoked;
+  vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function (
+    this: HTMLAnchorElement,
+  ) {
+    clicked.push({ href: this.href, download: this.download });
+  });
+});
+afterEach(() => {
+  vi.useRealTimers();
+  vi.restoreAllMocks();
+});
+
+const text = (blob: Blob) =>
+  new Promise<string>((resolve) => {
+    const reader = new FileReader();
+    reader.onload = () => resolve(String(reader.result));
+    reader.readAsText(blob);
+  });
+
+it('downloads one record a line, which read back as they were', async () => {
+  const rows = [makeRow(1), makeRow(2, 'two\nlines “and” a quote"'), makeRow(3)];
+  exportLog(rows);
+  expect(clicked).toEqual([{ href: 'blob:loafward/1', download: 'loafward-log.jsonl' }]);
+  const lines = (await text(made[0]!)).split('\n');
+  expect(lines.pop()).toBe('');
+  expect(lines.map((line) => JSON.parse(line) as unknown)).toEqual(rows);
+});
+
+it('lets the file go only when the download has had its time', () => {
+  exportLog([makeRow(1)], 'harbour-lane.jsonl');
+  expect(clicked[0]?.download).toBe('harbour-lane.jsonl');
+  vi.advanceTimersByTime(59_999);
+  expect(revoked).not.toHaveBeenCalled();
+  vi.advanceTimersByTime(1);
+  expect(revoked).toHaveBeenCalledWith('blob:loafward/1');
+});

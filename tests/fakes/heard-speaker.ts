@@ -1,0 +1,34 @@
+import type { Speaker } from '../../machines/ports.ts';
+
+export interface HeardSpeaker extends Speaker {
+  /** What was asked to be said, in order, and how it ended. */
+  readonly said: readonly { readonly words: string; readonly ended: 'no' | 'over' | 'stopped' }[];
+  /** The words being said now are over. */
+  finish(): void;
+}
+
+/** A speaker whose words last until the test says that they are over. */
+export function makeHeardSpeaker(): HeardSpeaker {
+  const said: { words: string; ended: 'no' | 'over' | 'stopped'; done: () => void }[] = [];
+  return {
+    said,
+    say(words) {
+      let done = () => {};
+      const over = new Promise<void>((resolve) => (done = resolve));
+      const line: (typeof said)[number] = { words, ended: 'no', done };
+      said.push(line);
+      const stop = () => {
+        if (line.ended === 'no') line.ended = 'stopped';
+        done();
+      };
+      return { over, stop };
+    },
+    finish() {
+      for (const line of said) {
+        if (line.ended !== 'no') continue;
+        line.ended = 'over';
+        line.done();
+      }
+    },
+  };
+}
