@@ -1,0 +1,47 @@
+import { Show, type JSX } from 'solid-js';
+import './BenchFrame.css';
+
+export interface BenchFrameProps {
+  /** What this screen is, for ears: "Bench". */
+  readonly label: string;
+  /** hot: the whole panel turned over. */
+  readonly tone?: 'normal' | 'hot' | undefined;
+  /** The ruled edge. */
+  readonly edge: JSX.Element;
+  /** The running time. Without it the words begin at the top. */
+  readonly times?: JSX.Element;
+  readonly words: JSX.Element;
+  /** One slab, and no more. */
+  readonly slab?: JSX.Element;
+  /** Up to three controls: take back, say again, reading. */
+  readonly controls?: JSX.Element;
+  /** Ear and screen, and at most one control beside it. */
+  readonly ear?: JSX.Element;
+  /** Captions, cards and notices that lie over the grid and move nothing on it. */
+  readonly over?: JSX.Element;
+}
+
+/**
+ * The places of the Bench: rule, times, words, three controls, ear, slab. They follow the viewport, the
+ * hand (`data-hands` on the root) and the size of text (`data-text`); nothing else moves them.
+ */
+export function BenchFrame(props: BenchFrameProps): JSX.Element {
+  return (
+    <main
+      class="bench"
+      aria-label={props.label}
+      data-tone={props.tone === 'hot' ? 'hot' : undefined}
+      data-timeless={props.times ? undefined : ''}
+    >
+      <div class="bench-edge">{props.edge}</div>
+      <Show when={props.times}>
+        <div class="bench-times">{props.times}</div>
+      </Show>
+      <div class="bench-words">{props.words}</div>
+      <div class="bench-slab">{props.slab}</div>
+      <div class="bench-controls">{props.controls}</div>
+      <div class="bench-ear">{props.ear}</div>
+      {props.over}
+    </main>
+  );
+}

@@ -1,0 +1,38 @@
+import { Show, type JSX } from 'solid-js';
+import { Pressable } from './Pressable.tsx';
+import './Control.css';
+
+export interface ControlProps {
+  readonly label: string;
+  /** A drawing before the words; the words say it all by themselves. */
+  readonly picture?: JSX.Element;
+  readonly disabled?: boolean | undefined;
+  readonly chosen?: boolean | undefined;
+  /** A name for ears where the label alone is not enough. */
+  readonly name?: string | undefined;
+  readonly onPress: () => void;
+  /** Milliseconds; the room's clock unless given. */
+  readonly now?: (() => number) | undefined;
+}
+
+/** Any press beside the slab: at least 22 mm each way. */
+export function Control(props: ControlProps): JSX.Element {
+  return (
+    <Pressable
+      class="control"
+      onPress={() => props.onPress()}
+      fresh={props.label}
+      disabled={props.disabled}
+      chosen={props.chosen}
+      name={props.name}
+      now={props.now}
+    >
+      <Show when={props.picture}>
+        <span class="control-picture" aria-hidden="true">
+          {props.picture}
+        </span>
+      </Show>
+      <span class="control-label">{props.label}</span>
+    </Pressable>
+  );
+}

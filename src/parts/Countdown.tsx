@@ -1,0 +1,40 @@
+import { Show, type JSX } from 'solid-js';
+import { durationAttribute, runningText } from './running.ts';
+import './Countdown.css';
+
+export interface CountdownProps {
+  /** Above the number: where the bake stands, "Bulk, fold 2 of 2". */
+  readonly name?: string | undefined;
+  /** Beside the number: "to the next look". */
+  readonly label: string;
+  /** In place of `label` once the deadline is past: "past the lid". */
+  readonly labelPast?: string | undefined;
+  /** The clock time it ends at, in words: "at 13:25". */
+  readonly ends?: string | undefined;
+  /** Both in kitchen time, milliseconds. */
+  readonly deadline: number;
+  readonly now: number;
+}
+
+/** The one running time of the screen, to be read from two metres. It holds no clock of its own. */
+export function Countdown(props: CountdownProps): JSX.Element {
+  const left = (): number => props.deadline - props.now;
+  return (
+    <div class="times">
+      <Show when={props.name}>
+        <p class="times-name">{props.name}</p>
+      </Show>
+      <p class="times-row" role="timer" data-past={left() < 0 ? '' : undefined}>
+        <time class="times-number" datetime={durationAttribute(left())}>
+          {runningText(left())}
+        </time>{' '}
+        <span class="times-label">
+          {left() < 0 ? (props.labelPast ?? props.label) : props.label}
+          <Show when={props.ends}>
+            <span class="times-ends"> {props.ends}</span>
+          </Show>
+        </span>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,95 @@
+import { createSignal, For, Show, type JSX } from 'solid-js';
+import { Control } from './Control.tsx';
+import { Pressable } from './Pressable.tsx';
+import { numberOf, typeKey, type PadKey } from './typed.ts';
+import './NumberPad.css';
+
+export interface NumberPadWords {
+  /** The sign between whole and part: "." or ",". */
+  readonly point: string;
+  readonly clear: string;
+  /** Under the number, what is plausible: "15 to 40 °C". */
+  readonly hint?: string | undefined;
+  /** In place of the hint when the number lies outside min and max. */
+  readonly outside?: string | undefined;
+  /** A key of its own to finish with; leave it out where the slab does. */
+  readonly done?: string | undefined;
+}
+
+export interface NumberPadProps {
+  /** What is asked, for ears: "Dough temperature". */
+  readonly label: string;
+  /** Behind the number: "°C", "g", "%". */
+  readonly unit: string;
+  readonly words: NumberPadWords;
+  /** Plausible range in `unit`, both ends included. A number outside is told, not refused. */
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+  /** Each change: the number, or null while nothing readable is typed. */
+  readonly onTyped?: ((value: number | null) => void) | undefined;
+  /** The done key; only pressed with a number typed. */
+  readonly onDone?: ((value: number) => void) | undefined;
+  /** Milliseconds; the room's clock unless given. */
+  readonly now?: (() => number) | undefined;
+}
+
+const KEYS: readonly PadKey[] = ['1', '2', '3', 'clear', '4', '5', '6', '.', '7', '8', '9', '0'];
+
+/** A keypad for one reading, blank at first: what is expected is never filled in. */
+export function NumberPad(props: NumberPadProps): JSX.Element {
+  const [typed, setTyped] = createSignal('');
+  const value = (): number | null => numberOf(typed());
+  const outside = (): boolean => {
+    const number = value();
+    if (number === null) return false;
+    return number < (props.min ?? -Infinity) || number > (props.max ?? Infinity);
+  };
+  const press = (key: PadKey): void => {
+    setTyped((text) => typeKey(text, key));
+    props.onTyped?.(value());
+  };
+  const finish = (): void => {
+    const number = value();
+    if (number !== null) props.onDone?.(number);
+  };
+  const onKeyDown = (e: KeyboardEvent): void => {
+    const key = e.key === ',' ? '.' : e.key === 'Backspace' || e.key === 'Delete' ? 'clear' : e.key;
+    const known = KEYS.find((k) => k === key);
+    if (known && !e.repeat && !e.ctrlKey && !e.metaKey && !e.altKey) press(known);
+  };
+  const face = (key: PadKey): string =>
+    key === '.' ? props.words.point : key === 'clear' ? props.words.clear : key;
+
+  return (
+    <div class="pad" role="group" aria-label={props.label} onKeyDown={onKeyDown}>
+      <div class="pad-top">
+        <output class="pad-value" aria-label={props.label} data-blank={typed() ? undefined : ''}>
+          <span class="pad-typed">{typed().replace('.', props.words.point)}</span>{' '}
+          <span class="pad-unit">{props.unit}</span>
+        </output>
+        <p class="pad-hint" role="status">
+          {outside() ? (props.words.outside ?? props.words.hint) : props.words.hint}
+        </p>
+      </div>
+      <div class="pad-keys">
+        <For each={KEYS}>
+          {(key) => (
+            <Pressable
+              class={key === 'clear' ? 'key key-clear' : 'key'}
+              quick
+              onPress={() => press(key)}
+              now={props.now}
+            >
+              {face(key)}
+            </Pressable>
+          )}
+        </For>
+      </div>
+      <Show when={props.words.done}>
+        {(done) => (
+          <Control label={done()} disabled={value() === null} onPress={finish} now={props.now} />
+        )}
+      </Show>
+    </div>
+  );
+}

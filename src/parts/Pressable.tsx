@@ -1,0 +1,48 @@
+import type { JSX } from 'solid-js';
+import { makePress } from './press.ts';
+import './Pressable.css';
+
+export interface PressableProps {
+  readonly class: string;
+  readonly onPress: () => void;
+  /** When it changes the button counts as new. */
+  readonly fresh?: unknown;
+  readonly disabled?: boolean | undefined;
+  /** Milliseconds; the room's clock unless given. */
+  readonly now?: (() => number) | undefined;
+  readonly quick?: boolean;
+  readonly keys?: boolean;
+  /** A name for ears where the words inside are not enough. */
+  readonly name?: string | undefined;
+  /** For a choice that stays: whether it is chosen. */
+  readonly chosen?: boolean | undefined;
+  readonly children: JSX.Element;
+}
+
+/** Anything that may be pressed: square, one corner clipped, outlined in ink. */
+export function Pressable(props: PressableProps): JSX.Element {
+  const press = makePress({
+    onPress: () => props.onPress(),
+    // eslint-disable-next-line solid/reactivity -- the clock and the manners of a button do not change
+    now: props.now,
+    disabled: () => props.disabled ?? false,
+    fresh: () => props.fresh,
+    // eslint-disable-next-line solid/reactivity
+    quick: props.quick ?? false,
+    // eslint-disable-next-line solid/reactivity
+    keys: props.keys ?? true,
+  });
+  return (
+    <button
+      type="button"
+      class={`pressable ${props.class}`}
+      ref={press.ref}
+      aria-label={props.name}
+      aria-disabled={props.disabled ? 'true' : undefined}
+      aria-pressed={props.chosen}
+      data-pressed={press.pressed() ? '' : undefined}
+    >
+      {props.children}
+    </button>
+  );
+}

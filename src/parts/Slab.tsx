@@ -1,0 +1,44 @@
+import { Show, type JSX } from 'solid-js';
+import { Pressable } from './Pressable.tsx';
+import './Slab.css';
+
+export interface SlabProps {
+  /** What pressing it says: "That’s done". */
+  readonly label: string;
+  /** What comes after, one short line. */
+  readonly then?: string | undefined;
+  readonly tone?: 'normal' | 'hot' | undefined;
+  readonly disabled?: boolean | undefined;
+  /** When it changes the slab counts as new and arms after 400 ms; its words unless given. */
+  readonly fresh?: unknown;
+  readonly onPress: () => void;
+  /** Milliseconds; the room's clock unless given. */
+  readonly now?: (() => number) | undefined;
+}
+
+const longestWord = (text: string): number =>
+  Math.max(4, ...text.split(/\s+/).map((word) => word.length));
+
+/** The big press that says "that's done". Exactly one a screen. */
+export function Slab(props: SlabProps): JSX.Element {
+  return (
+    <div
+      class="slab-room"
+      data-tone={props.tone === 'hot' ? 'hot' : undefined}
+      style={{ '--longest': longestWord(props.label) }}
+    >
+      <Pressable
+        class="slab"
+        onPress={() => props.onPress()}
+        fresh={props.fresh ?? `${props.label}\n${props.then ?? ''}`}
+        disabled={props.disabled}
+        now={props.now}
+      >
+        <span class="slab-label">{props.label}</span>
+        <Show when={props.then}>
+          <span class="slab-then">{props.then}</span>
+        </Show>
+      </Pressable>
+    </div>
+  );
+}

@@ -1,0 +1,50 @@
+import { For, Show, type JSX } from 'solid-js';
+import { Pressable } from './Pressable.tsx';
+import './Tiles.css';
+
+export interface TileOption {
+  readonly value: string;
+  readonly label: string;
+  /** A drawing over the words. */
+  readonly picture?: JSX.Element;
+}
+
+export interface TilesProps {
+  /** What is asked, for ears. */
+  readonly label: string;
+  /** Two to six answers. */
+  readonly options: readonly TileOption[];
+  /** The answer that stands, where one may be changed. Nothing is chosen beforehand. */
+  readonly chosen?: string | undefined;
+  readonly disabled?: boolean | undefined;
+  readonly onChoose: (value: string) => void;
+  /** Milliseconds; the room's clock unless given. */
+  readonly now?: (() => number) | undefined;
+}
+
+/** Answers by picture or word, none of them chosen beforehand. */
+export function Tiles(props: TilesProps): JSX.Element {
+  return (
+    <div class="tiles" role="group" aria-label={props.label} data-count={props.options.length}>
+      <For each={props.options}>
+        {(option) => (
+          <Pressable
+            class="tile"
+            onPress={() => props.onChoose(option.value)}
+            fresh={`${props.label}\n${option.value}`}
+            disabled={props.disabled}
+            chosen={props.chosen === undefined ? undefined : props.chosen === option.value}
+            now={props.now}
+          >
+            <Show when={option.picture}>
+              <span class="tile-picture" aria-hidden="true">
+                {option.picture}
+              </span>
+            </Show>
+            <span>{option.label}</span>
+          </Pressable>
+        )}
+      </For>
+    </div>
+  );
+}

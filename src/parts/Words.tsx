@@ -1,0 +1,36 @@
+import { Show, type JSX } from 'solid-js';
+import './Words.css';
+
+export interface WordsProps {
+  /** At most seven words, verb first. */
+  readonly headline: string;
+  /** At most twelve words. */
+  readonly detail?: string | undefined;
+  /** The usual caution of this step. */
+  readonly care?: string | undefined;
+  /** A drawing of hands doing it; its alt text is its own. */
+  readonly picture?: JSX.Element;
+  /** Window, tiles, list: what the step asks or shows beside its words. */
+  readonly children?: JSX.Element;
+}
+
+/** The one act of the screen: headline, detail, caution. */
+export function Words(props: WordsProps): JSX.Element {
+  return (
+    <div class="act">
+      <Show when={props.picture}>
+        <div class="act-picture">{props.picture}</div>
+      </Show>
+      <h1 class="act-headline">{props.headline}</h1>
+      <Show when={props.detail}>
+        <p class="act-detail">{props.detail}</p>
+      </Show>
+      <Show when={props.care}>
+        <p class="act-care">{props.care}</p>
+      </Show>
+      <Show when={props.children}>
+        <div class="act-more">{props.children}</div>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,111 @@
+import { createComputed, createSignal, on, onCleanup, type Accessor } from 'solid-js';
+import { ARM_MS, usePressRoom, type Contact } from './room.ts';
+
+/** Dead time of a key that may be pressed twice on purpose: only a bounce is kept out. */
+const BOUNCE_MS = 90;
+
+export interface PressOptions {
+  readonly onPress: () => void;
+  /** Milliseconds; the room's clock unless given. */
+  readonly now?: (() => number) | undefined;
+  readonly disabled?: () => boolean;
+  /** What the press stands for: when it changes, the button counts as new and arms after 400 ms. */
+  readonly fresh?: Accessor<unknown>;
+  /** A keypad key: quick repeats are wanted, and it does not make the rest of the screen wait. */
+  readonly quick?: boolean;
+  /** False where a key must not be enough (gates). A screen reader's click still is. */
+  readonly keys?: boolean;
+}
+
+export interface Press {
+  readonly ref: (el: HTMLElement) => void;
+  /** True while a live contact or a key holds it down. */
+  readonly pressed: Accessor<boolean>;
+}
+
+/**
+ * The discipline of everything that may be pressed: acts on release inside, sliding off cancels, one
+ * press however many contacts, nothing while new (400 ms) or just after another press (600 ms), keys
+ * without repeat, and never twice for a touch and the click made of it. Call it inside a component.
+ */
+export function makePress(options: PressOptions): Press {
+  const room = usePressRoom();
+  const now = options.now ?? room.now;
+  const [pressed, setPressed] = createSignal(false);
+  const mine = new Set<Contact>();
+  let freshAt = now();
+  let takenAt = Number.NEGATIVE_INFINITY;
+  let touchedAt = Number.NEGATIVE_INFINITY;
+  let space = false;
+
+  createComputed(
+    on(
+      () => options.fresh?.(),
+      () => (freshAt = now()),
+    ),
+  );
+
+  const show = (): void => {
+    setPressed(space || [...mine].some((c) => c.live && c.inside));
+  };
+  const ready = (): boolean => {
+    if (options.disabled?.() || now() - freshAt < ARM_MS || !room.open()) return false;
+    return !(options.quick && now() - takenAt < BOUNCE_MS);
+  };
+  const fire = (): void => {
+    if (!ready()) return;
+    takenAt = now();
+    if (!options.quick) room.taken();
+    options.onPress();
+  };
+
+  const onKeyDown = (e: KeyboardEvent): void => {
+    if (e.key !== 'Enter' && e.key !== ' ') return;
+    e.preventDefault();
+    if (e.repeat || options.keys === false) return;
+    if (e.key === 'Enter') return fire();
+    space = ready();
+    show();
+  };
+  const onKeyUp = (e: KeyboardEvent): void => {
+    if (e.key !== ' ') return;
+    e.preventDefault();
+    const was = space;
+    space = false;
+    show();
+    if (was) fire();
+  };
+  const onBlur = (): void => {
+    space = false;
+    show();
+  };
+  // A click without a touch is a screen reader's or a switch's; after a touch it is an echo.
+  const onClick = (): void => {
+    if (now() - touchedAt >= 1000) fire();
+  };
+
+  const ref = (el: HTMLElement): void => {
+    const leave = room.settle(el, {
+      down: (contact) => {
+        touchedAt = now();
+        if (!ready()) contact.live = false;
+        mine.add(contact);
+        show();
+      },
+      up: (contact, good) => {
+        touchedAt = now();
+        mine.delete(contact);
+        if (good) fire();
+        show();
+      },
+      changed: show,
+    });
+    el.addEventListener('keydown', onKeyDown);
+    el.addEventListener('keyup', onKeyUp);
+    el.addEventListener('blur', onBlur);
+    el.addEventListener('click', onClick);
+    el.addEventListener('contextmenu', (e) => e.preventDefault());
+    onCleanup(leave);
+  };
+  return { ref, pressed };
+}

@@ -1,0 +1,173 @@
+import { createContext, useContext } from 'solid-js';
+
+/** One finger, knuckle or drop of water on the glass. Not live: nothing may come of it any more. */
+export interface Contact {
+  readonly home: Element | null;
+  live: boolean;
+  inside: boolean;
+}
+
+/** What may be pressed or held, as the room sees it. */
+export interface Home {
+  /** A contact began here; it may set `live` to false. */
+  down(contact: Contact): void;
+  /** A contact that began here has ended; `good` when it is live and was lifted inside. */
+  up(contact: Contact, good: boolean): void;
+  /** A contact that began here has died or crossed the border. */
+  changed(): void;
+}
+
+/** Milliseconds after an accepted press in which nothing is accepted. */
+export const DEAD_MS = 600;
+/** Milliseconds before something new on the screen may be pressed. */
+export const ARM_MS = 400;
+/** This many contacts, not all in one place, are a wet screen and no press. */
+const SPREAD = 3;
+
+/**
+ * All contacts of one page, because a press is judged by what else touches the glass. The dead time
+ * lives here and not in the button, so that a button drawn anew inherits it.
+ */
+export interface PressRoom {
+  /** Milliseconds on any clock that does not run back. */
+  now(): number;
+  readonly contacts: ReadonlyMap<number, Contact>;
+  /** Contacts that began in `el` are told to `home`. Undone by the returned function. */
+  settle(el: Element, home: Home): () => void;
+  /** Whether the room as a whole accepts a press at this moment. */
+  open(): boolean;
+  /** A press was taken: all contacts are spent and the dead time begins. */
+  taken(): void;
+  /** Nothing on the screen may be pressed for the next 400 ms; contacts under way are spent. */
+  hush(): void;
+  stop(): void;
+}
+
+export interface RoomOptions {
+  readonly now?: () => number;
+  /** Asked at every touch and key before anything else; true means the touch is used up by it. */
+  readonly firstTouch?: () => boolean;
+}
+
+const within = (at: number, since: number, ms: number): boolean => at >= since && at - since < ms;
+
+/** Watches a window's contacts until `stop`. */
+export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom {
+  const now = options.now ?? (() => performance.now());
+  const contacts = new Map<number, Contact>();
+  const homes = new WeakMap<Element, Home>();
+  let takenAt = Number.NEGATIVE_INFINITY;
+  let hushedAt = Number.NEGATIVE_INFINITY;
+  let swallowing = false;
+
+  const spend = (): void => {
+    for (const contact of contacts.values()) contact.live = false;
+    for (const contact of contacts.values()) if (contact.home) homes.get(contact.home)?.changed();
+  };
+  const homeOf = (target: EventTarget | null): Element | null => {
+    let el = target instanceof Element ? target : null;
+    while (el && !homes.has(el)) el = el.parentElement;
+    return el;
+  };
+  const isInside = (el: Element, e: PointerEvent): boolean => {
+    const box = el.getBoundingClientRect();
+    return (
+      e.clientX >= box.left &&
+      e.clientX <= box.right &&
+      e.clientY >= box.top &&
+      e.clientY <= box.bottom
+    );
+  };
+  const useUp = (e: Event): boolean => {
+    if (!options.firstTouch?.()) return false;
+    room.hush();
+    e.stopImmediatePropagation();
+    return true;
+  };
+
+  const onDown = (e: PointerEvent): void => {
+    swallowing = useUp(e);
+    const home = homeOf(e.target);
+    const contact: Contact = { home, live: !swallowing && e.button === 0, inside: true };
+    contacts.set(e.pointerId, contact);
+    const places = new Set([...contacts.values()].map((c) => c.home ?? contacts));
+    if (contacts.size >= SPREAD && places.size > 1) spend();
+    if (home) homes.get(home)?.down(contact);
+  };
+  const onMove = (e: PointerEvent): void => {
+    const contact = contacts.get(e.pointerId);
+    if (!contact?.home || !contact.live) return;
+    const inside = isInside(contact.home, e);
+    if (inside === contact.inside) return;
+    contact.inside = inside;
+    homes.get(contact.home)?.changed();
+  };
+  const onUp = (e: PointerEvent): void => {
+    const contact = contacts.get(e.pointerId);
+    if (!contact) return;
+    contacts.delete(e.pointerId);
+    if (!contact.home) return;
+    const good = e.type === 'pointerup' && contact.live && isInside(contact.home, e);
+    homes.get(contact.home)?.up(contact, good);
+  };
+  const onKey = (e: Event): void => {
+    if (useUp(e)) e.preventDefault();
+  };
+  // The click a browser makes out of a touch that only silenced a call must not reach a link either.
+  const onClick = (e: Event): void => {
+    if (!swallowing) return;
+    swallowing = false;
+    e.preventDefault();
+    e.stopImmediatePropagation();
+  };
+  const onBlur = (): void => {
+    spend();
+    contacts.clear();
+  };
+
+  const listeners: [string, (e: never) => void][] = [
+    ['pointerdown', onDown],
+    ['pointermove', onMove],
+    ['pointerup', onUp],
+    ['pointercancel', onUp],
+    ['keydown', onKey],
+    ['click', onClick],
+    ['blur', onBlur],
+  ];
+  for (const [type, then] of listeners) win.addEventListener(type, then as EventListener, true);
+
+  const room: PressRoom = {
+    now,
+    contacts,
+    settle: (el, home) => {
+      homes.set(el, home);
+      return () => homes.delete(el);
+    },
+    open: () => !within(now(), takenAt, DEAD_MS) && !within(now(), hushedAt, ARM_MS),
+    taken: () => {
+      takenAt = now();
+      spend();
+    },
+    hush: () => {
+      hushedAt = now();
+      spend();
+    },
+    stop: () => {
+      for (const [type, then] of listeners)
+        win.removeEventListener(type, then as EventListener, true);
+    },
+  };
+  return room;
+}
+
+export const RoomContext = createContext<PressRoom>();
+const rooms = new WeakMap<Window, PressRoom>();
+
+/** The room of the nearest `PressGround`, else one for the whole page, made at its first use. */
+export function usePressRoom(): PressRoom {
+  const given = useContext(RoomContext);
+  if (given) return given;
+  let room = rooms.get(window);
+  if (!room) rooms.set(window, (room = makePressRoom(window)));
+  return room;
+}
