@@ -63,4 +63,5 @@ export const RECIPE: Recipe = {
   keepBack: 30,
   dough: 1836,
   process: PROCESS,
+  warnings: [],
 };
