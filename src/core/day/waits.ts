@@ -1,0 +1,109 @@
+import type { Doubt } from '../clock/doubt.ts';
+import type { Recipe } from '../formula/recipe.ts';
+import type { Belief } from '../readiness/belief.ts';
+import type { Reading } from '../records/fact.ts';
+import type { BakeStage, OvenStage } from '../records/stage.ts';
+import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
+import { bulkWait } from './bulk-wait.ts';
+import { levainWait } from './levain-wait.ts';
+
+/** Everything a wait's instants may depend on. */
+export interface WaitInput {
+  /** A waiting stage. */
+  readonly stage: BakeStage | OvenStage;
+  /** When the wait begins or is judged again. */
+  readonly now: Instant;
+  readonly recipe: Recipe;
+  /** Kitchen temperature, constant until a reading says otherwise. */
+  readonly kitchen: Celsius;
+  /** Last entry into each stage. */
+  readonly entered: Readonly<Record<string, Instant>>;
+  /** Bulk touches already done. */
+  readonly touches: number;
+  readonly belief: Belief;
+  readonly readings: Readonly<Record<string, { readonly at: Instant; readonly reading: Reading }>>;
+  /** After a "not yet": the next look, not the first. */
+  readonly again: boolean;
+}
+
+/** All instants of one wait by name, and what they rest on. */
+export interface Wait {
+  readonly marks: Readonly<Record<string, Instant>>;
+  readonly belief?: Belief;
+  readonly model: string;
+  readonly doubt?: Doubt;
+}
+
+/** Written with every result, so that an old bake says which model it was judged by. */
+export const MODEL = 'clock-1';
+
+/** A cold loaf is looked at between 8 and 18 h (seen in print); more is common practice, no source. */
+const FRIDGE = { earliest: 480, latest: 1080 } as const;
+/** Minutes to the next look after a "not yet": a cold loaf, a crust, a loaf left standing. Judgement. */
+const AGAIN = { fridge: 60, crust: 5, standing: 20 } as const;
+
+const after = (at: Instant, minutes: Minutes): Instant => Math.round(at + minutes * MINUTE);
+
+const fridgeWait = ({ now, entered, recipe, again }: WaitInput): Wait => {
+  // Not yet leads back here with a new entry; the cold began when the loaves went in.
+  const since = again ? Math.min(now, entered['proof.toFridge'] ?? now) : now;
+  return {
+    model: MODEL,
+    marks: {
+      look: again ? after(now, AGAIN.fridge) : after(now, recipe.process.retard),
+      earliest: after(since, FRIDGE.earliest),
+      latest: Math.max(after(since, FRIDGE.latest), after(now, AGAIN.fridge)),
+    },
+  };
+};
+
+/**
+ * The instants of a waiting stage: levain and bulk by the dough clock, the rest by the process.
+ * Pure; every instant is finite and in whole milliseconds.
+ *
+ * @throws Error `The stage x does not wait.`
+ */
+export function waitFor(input: WaitInput): Wait {
+  const { stage, now, recipe, touches, again } = input;
+  const { process } = recipe;
+  const plain = (mark: string, minutes: Minutes): Wait => ({
+    marks: { [mark]: after(now, minutes) },
+    model: MODEL,
+  });
+  switch (stage) {
+    case 'levain.ripening':
+      return levainWait(input);
+    case 'mix.rest':
+      return plain('end', process.rest);
+    case 'bulk.between': {
+      const { marks, ...wait } = bulkWait(input);
+      const { look: _, ...window } = marks;
+      return {
+        ...wait,
+        marks: { ...window, touch: after(now, process.touches[touches]?.after ?? 0) },
+      };
+    }
+    case 'bulk.proving':
+      return bulkWait(input);
+    case 'shape.benchRest':
+      return plain('end', process.benchRest);
+    case 'proof.counter':
+      return plain('end', process.counter);
+    case 'proof.retard':
+      return fridgeWait(input);
+    case 'preheating':
+      return plain('hot', process.preheat);
+    case 'standing':
+      return plain('poke', AGAIN.standing);
+    case 'lidded':
+      return plain('lid', process.lidded);
+    case 'open':
+      return plain('colour', again ? AGAIN.crust : process.open);
+    case 'recover':
+      return plain('hot', process.recovery);
+    case 'cool.cooling':
+      return plain('end', process.cool);
+    default:
+      throw new Error(`The stage ${stage} does not wait.`);
+  }
+}

@@ -1,0 +1,95 @@
+/** What signs say together. `unsure`: they disagree or say too little. */
+export type Verdict = { readonly say: 'ready' | 'notYet' | 'over' | 'unsure' };
+
+type Answers = Readonly<Record<string, string>>;
+type Says = 'ready' | 'notYet' | 'over';
+
+/** What each value of each sign speaks for; a value not listed speaks for nothing. */
+type Votes = Readonly<Record<string, Readonly<Record<string, Says>>>>;
+
+const LEVAIN: Votes = {
+  rise: { doubled: 'ready', some: 'notYet', little: 'notYet' },
+  top: { domed: 'ready', flat: 'notYet', dipped: 'over' },
+  bubbles: { many: 'ready', few: 'notYet', none: 'notYet' },
+  smell: { fresh: 'ready', flour: 'notYet', sharp: 'over' },
+};
+
+const BULK: Votes = {
+  rise: { 100: 'ready', 75: 'ready', 50: 'notYet', 25: 'notYet', 0: 'notYet' },
+  edge: { domed: 'ready', flat: 'notYet', fallen: 'over' },
+  bubbles: { many: 'ready', some: 'ready', none: 'notYet' },
+  wobble: { jiggles: 'ready', firm: 'notYet', strings: 'over' },
+  top: { smooth: 'ready', sticky: 'over' },
+};
+
+/** The dent is not among them: a cold loaf springs or stays whatever it is. It only breaks a tie. */
+const LOAF: Votes = {
+  grown: { grown: 'ready', little: 'notYet', none: 'notYet' },
+  rim: { below: 'notYet', level: 'ready', above: 'over' },
+  wobble: { jiggles: 'ready', firm: 'notYet' },
+};
+
+const DENT: Votes = { dent: { springs: 'notYet', slowly: 'ready', stays: 'over' } };
+
+const POKE: Votes = { ...DENT, grown: { grown: 'ready', little: 'notYet' } };
+
+const CRUST: Votes = {
+  colour: { pale: 'notYet', golden: 'ready', dark: 'over' },
+  base: { hollow: 'ready', dull: 'notYet' },
+  core: { ready: 'ready', low: 'notYet' },
+};
+
+const count = (votes: Votes, answers: Answers): Record<Says, number> => {
+  const sum = { ready: 0, notYet: 0, over: 0 };
+  for (const [sign, values] of Object.entries(votes)) {
+    const says = values[answers[sign] ?? ''];
+    if (says) sum[says] += 1;
+  }
+  return sum;
+};
+
+/** Two signs at least, and more of them than all others together; never one sign alone. */
+const most = (sum: Record<Says, number>): Says | null => {
+  const all = sum.ready + sum.notYet + sum.over;
+  return (
+    (['ready', 'notYet', 'over'] as const).find((s) => sum[s] >= 2 && sum[s] * 2 > all) ?? null
+  );
+};
+
+/** Dipped and sharp is over; else the majority. Source: common practice, no source. */
+export const levainVerdict = (answers: Answers): Verdict => ({
+  say: most(count(LEVAIN, answers)) ?? 'unsure',
+});
+
+/** Pink, orange or mould: the levain is thrown away, whatever else it shows. */
+export const mustDiscard = (answers: Answers): boolean => answers['colour'] === 'pinkOrMould';
+
+/** Two signs of a dough gone over weigh more than those that stay "ready" while it falls. */
+export const bulkVerdict = (answers: Answers): Verdict => {
+  const sum = count(BULK, answers);
+  return { say: sum.over >= 2 ? 'over' : (most(sum) ?? 'unsure') };
+};
+
+/** A cold loaf by growth, rim and wobble; the dent counts only where those are even. */
+export const loafVerdict = (answers: Answers): Verdict => {
+  const sum = count(LOAF, answers);
+  if (sum.over >= 1 && answers['dent'] === 'stays') return { say: 'over' };
+  const signs = most(sum);
+  if (signs) return { say: signs };
+  const dent = DENT['dent']?.[answers['dent'] ?? ''];
+  const spoken = sum.ready + sum.notYet + sum.over;
+  return { say: dent && spoken > 0 && sum[dent] > 0 ? dent : 'unsure' };
+};
+
+/** Growth and dent must agree before a cold loaf is called by them. */
+export const pokeVerdict = (answers: Answers): Verdict => {
+  if (answers['dent'] === 'stays' && answers['grown'] === 'grown') return { say: 'over' };
+  return { say: most(count(POKE, answers)) ?? 'unsure' };
+};
+
+/** Colour first: a dark crust comes out. Else colour, base and core must agree in their majority. */
+export const crustVerdict = (answers: Answers): Verdict => {
+  if (answers['colour'] === 'dark') return { say: 'over' };
+  if (answers['colour'] === 'pale') return { say: 'notYet' };
+  return { say: most(count(CRUST, answers)) ?? 'unsure' };
+};

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import {
+  bulkVerdict,
+  crustVerdict,
+  levainVerdict,
+  loafVerdict,
+  mustDiscard,
+  pokeVerdict,
+} from '../../../src/core/readiness/verdict.ts';
+import { questions } from '../../../src/core/speech/en/questions.ts';
+
+const LOOKS = {
+  levainSigns: levainVerdict,
+  bulkSigns: bulkVerdict,
+  loafSigns: loafVerdict,
+  pokeSigns: pokeVerdict,
+  crustSigns: crustVerdict,
+} as const;
+
+describe('verdicts', () => {
+  it.each([
+    [levainVerdict, { rise: 'doubled', top: 'domed', bubbles: 'many', smell: 'fresh' }, 'ready'],
+    [levainVerdict, { rise: 'little', top: 'flat', bubbles: 'few', smell: 'flour' }, 'notYet'],
+    [levainVerdict, { rise: 'notSure', top: 'dipped', bubbles: 'notSure', smell: 'sharp' }, 'over'],
+    [bulkVerdict, { rise: '75', edge: 'domed', bubbles: 'many', wobble: 'jiggles' }, 'ready'],
+    [bulkVerdict, { rise: '25', edge: 'flat', bubbles: 'none', wobble: 'firm' }, 'notYet'],
+    [bulkVerdict, { rise: '100', edge: 'fallen', bubbles: 'many', wobble: 'strings' }, 'over'],
+    [loafVerdict, { grown: 'grown', rim: 'level', wobble: 'jiggles', dent: 'springs' }, 'ready'],
+    [loafVerdict, { grown: 'none', rim: 'below', wobble: 'firm', dent: 'stays' }, 'notYet'],
+    [loafVerdict, { grown: 'grown', rim: 'above', wobble: 'jiggles', dent: 'stays' }, 'over'],
+    [loafVerdict, { grown: 'grown', rim: 'below', dent: 'slowly' }, 'ready'],
+    [pokeVerdict, { dent: 'slowly', grown: 'grown' }, 'ready'],
+    [pokeVerdict, { dent: 'springs', grown: 'little' }, 'notYet'],
+    [pokeVerdict, { dent: 'stays', grown: 'grown' }, 'over'],
+    [pokeVerdict, { dent: 'springs', grown: 'grown' }, 'unsure'],
+    [crustVerdict, { colour: 'golden', base: 'hollow', core: 'notSure' }, 'ready'],
+    [crustVerdict, { colour: 'pale', base: 'hollow', core: 'ready' }, 'notYet'],
+    [crustVerdict, { colour: 'dark', base: 'dull', core: 'low' }, 'over'],
+    [crustVerdict, { colour: 'golden', base: 'dull', core: 'notSure' }, 'unsure'],
+  ] as const)('%o of %o is %s', (judge, answers, say) => {
+    expect(judge(answers)).toEqual({ say });
+  });
+
+  it('never decides by one sign alone, crust colour apart', () => {
+    for (const [list, judge] of Object.entries(LOOKS)) {
+      for (const { item, slab, tiles } of questions[list as keyof typeof LOOKS]) {
+        if (list === 'crustSigns' && item === 'colour') continue;
+        for (const { value } of [slab, ...tiles]) {
+          expect(judge({ [item]: value }), `${list} ${item} ${value}`).toEqual({ say: 'unsure' });
+        }
+      }
+    }
+  });
+
+  it('never reads a cold loaf by the dent alone', () => {
+    for (const dent of ['springs', 'slowly', 'stays']) {
+      expect(loafVerdict({ dent, grown: 'notSure', rim: 'notSure', wobble: 'notSure' })).toEqual({
+        say: 'unsure',
+      });
+    }
+  });
+
+  it('is unsure where nothing is known', () => {
+    for (const judge of Object.values(LOOKS)) expect(judge({})).toEqual({ say: 'unsure' });
+  });
+
+  it('throws away a levain that is pink or mouldy', () => {
+    expect(mustDiscard({ colour: 'pinkOrMould', rise: 'doubled', top: 'domed' })).toBe(true);
+    expect(mustDiscard({ colour: 'creamy' })).toBe(false);
+  });
+});
