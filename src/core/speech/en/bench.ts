@@ -1,0 +1,21 @@
+/** Words of the bench that belong to no stage. */
+export const bench = {
+  label: 'Bench',
+  edge: 'Step {step} of {steps}: {name}',
+  endsAt: 'at {time}',
+  more: 'More',
+  close: 'Close',
+  thatsIt: 'That’s it',
+  weighPiece: 'Weigh the first piece',
+  key: 'Key in a number first',
+  of: '{done} of {of}',
+  lines: 'What is weighed',
+  answers: 'Answers',
+  doughRange: '{least} to {most} °C is usual',
+  pieceRange: '{least} to {most} g is usual',
+  point: '.',
+  starting: 'Opening the kitchen',
+  care: 'Take care',
+  home: 'To the start',
+  bakes: 'Bakes',
+} as const;

@@ -1,0 +1,10 @@
+/** Notes that one press leaves for the next bake; the baker's own words come in the log. */
+export const notes = [
+  { value: 'good', label: 'It was good' },
+  { value: 'under', label: 'It was under' },
+  { value: 'over', label: 'It was over' },
+  { value: 'dark', label: 'Crust too dark' },
+  { value: 'pale', label: 'Crust too pale' },
+] as const;
+
+export const noNote = { label: 'No note', then: 'and this bake is done' } as const;

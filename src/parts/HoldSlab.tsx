@@ -1,0 +1,31 @@
+import type { JSX } from 'solid-js';
+import { makeHold } from './hold.ts';
+import './HoldSlab.css';
+
+export interface HoldSlabProps {
+  readonly label: string;
+  /** In its place while it is held. */
+  readonly holding: string;
+  readonly then?: string | undefined;
+  readonly onHeld: () => void;
+}
+
+/** The slab's place where a press is not enough: it fills while it is held. */
+export function HoldSlab(props: HoldSlabProps): JSX.Element {
+  // eslint-disable-next-line solid/reactivity -- called when the hold is over, as a handler is
+  const hold = makeHold(() => props.onHeld());
+  return (
+    <div class="slab-room">
+      <button
+        type="button"
+        class="pressable slab hold"
+        ref={hold.ref}
+        data-holding={hold.holding() ? '' : undefined}
+      >
+        <i class="hold-fill" aria-hidden="true" />
+        <span class="slab-label hold-label">{hold.holding() ? props.holding : props.label}</span>
+        <span class="slab-then">{props.then}</span>
+      </button>
+    </div>
+  );
+}

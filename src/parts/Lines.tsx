@@ -1,0 +1,23 @@
+import { For, type JSX } from 'solid-js';
+import './Lines.css';
+
+export interface LinesProps {
+  readonly label: string;
+  readonly lines: readonly { readonly label: string; readonly state: 'done' | 'now' | 'next' }[];
+}
+
+/** What is weighed, line by line: ticked when it is in, the present one pointed at. */
+export function Lines(props: LinesProps): JSX.Element {
+  return (
+    <ul class="lines" aria-label={props.label}>
+      <For each={props.lines}>
+        {(line) => (
+          <li data-state={line.state} aria-current={line.state === 'now' ? 'step' : undefined}>
+            <i class="lines-mark" aria-hidden="true" />
+            <span>{line.label}</span>
+          </li>
+        )}
+      </For>
+    </ul>
+  );
+}

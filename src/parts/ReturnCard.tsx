@@ -1,0 +1,24 @@
+import { For, type JSX } from 'solid-js';
+import { Control } from './Control.tsx';
+import './ReturnCard.css';
+
+export interface ReturnCardProps {
+  readonly title: string;
+  /** At most three: overdue first, last done, next. */
+  readonly lines: readonly string[];
+  readonly close: string;
+  readonly onClose: () => void;
+}
+
+/** After more than 30 s away. It lies over the words and moves nothing; it goes only when read. */
+export function ReturnCard(props: ReturnCardProps): JSX.Element {
+  return (
+    <section class="return" aria-label={props.title}>
+      <h2>{props.title}</h2>
+      <ul>
+        <For each={props.lines}>{(line) => <li>{line}</li>}</For>
+      </ul>
+      <Control label={props.close} onPress={() => props.onClose()} />
+    </section>
+  );
+}

@@ -1,0 +1,36 @@
+import type { BakeSnapshot, Kitchen, OvenSnapshot } from '../../../machines/kitchen/kitchen.ts';
+import { stageOf } from '../../../machines/kitchen/stage-of.ts';
+
+/** The machine whose act a bake's bench shows: the oven while it has the loaves, else the bake. */
+export interface Focus {
+  readonly who: string;
+  readonly machine: BakeSnapshot | OvenSnapshot;
+  readonly bake: BakeSnapshot;
+}
+
+/** An oven left on is shown before anything that only cools. */
+const ovenFirst = (kitchen: Kitchen, stage: string): boolean =>
+  stage === 'oven.queued' || (stage.startsWith('cool.') && stageOf(kitchen.oven) === 'turnOff');
+
+/** Null when no such bake runs. */
+export const focusOn = (kitchen: Kitchen, id: string): Focus | null => {
+  const bake = kitchen.bakes[id];
+  if (bake === undefined) return null;
+  return ovenFirst(kitchen, stageOf(bake))
+    ? { who: 'oven', machine: kitchen.oven, bake }
+    : { who: id, machine: bake, bake };
+};
+
+/** The running bake a machine's call belongs to: its own, or the one the oven is busy with. */
+export const bakeOf = (kitchen: Kitchen, who: string): string | null => {
+  if (who !== 'oven') return who in kitchen.bakes ? who : null;
+  const { load, waiting } = kitchen.oven.context;
+  const loaf = load[0] ?? waiting[0];
+  const queued = Object.values(kitchen.bakes).filter((b) => stageOf(b) === 'oven.queued');
+  return (
+    queued.find((b) => b.context.loaves.includes(loaf ?? ''))?.context.id ??
+    queued[0]?.context.id ??
+    Object.keys(kitchen.bakes)[0] ??
+    null
+  );
+};

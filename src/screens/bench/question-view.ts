@@ -1,0 +1,114 @@
+import type { BakeAct, OvenAct } from '../../core/records/fact.ts';
+import { closes } from '../../core/records/lists.ts';
+import type { ListName } from '../../core/records/stage.ts';
+import {
+  bulkVerdict,
+  crustVerdict,
+  levainVerdict,
+  loafVerdict,
+  mustDiscard,
+  pokeVerdict,
+  type Verdict,
+} from '../../core/readiness/verdict.ts';
+import { heed } from '../../core/speech/en/heed.ts';
+import { questions, type QuestionList } from '../../core/speech/en/questions.ts';
+import { discardLevain, verdicts, type VerdictOn } from '../../core/speech/en/verdicts.ts';
+import type { Option, Question } from '../../core/speech/words.ts';
+import { VERDICT_ACTS } from './acts.ts';
+import type { Focus } from './focus.ts';
+import type { Asked, Press } from './view.ts';
+
+type Answers = Readonly<Record<string, string>>;
+
+/** Which look a list of signs belongs to; the other lists end with their last answer. */
+const VERDICT: Readonly<
+  Partial<Record<QuestionList, { on: VerdictOn; judge: (answers: Answers) => Verdict }>>
+> = {
+  levainSigns: { on: 'levain', judge: levainVerdict },
+  bulkSigns: { on: 'bulk', judge: bulkVerdict },
+  loafSigns: { on: 'loaf', judge: loafVerdict },
+  pokeSigns: { on: 'poke', judge: pokeVerdict },
+  crustSigns: { on: 'crust', judge: crustVerdict },
+};
+
+/** What to mend about an answer, or null. */
+const heedOf = (list: QuestionList, item: string, value: string | undefined): string | null => {
+  const items = (heed as Readonly<Record<string, Readonly<Record<string, Answers>>>>)[list];
+  return (value !== undefined && items?.[item]?.[value]) || null;
+};
+
+const answer = (who: string, item: string, option: Option): Press => ({
+  label: option.label,
+  deed: { kind: 'press', who, act: 'answer', item, value: option.value },
+});
+
+const ask = (
+  { who }: Focus,
+  list: QuestionList,
+  question: Question,
+  { done, of, last }: { done: number; of: number; last: string | null },
+  given: string | undefined,
+): Asked => {
+  const slab = answer(who, question.item, question.slab);
+  const detail = heedOf(list, question.item, given) ?? question.detail ?? '';
+  return {
+    headline: question.ask,
+    detail,
+    spoken: question.ask,
+    slab: { label: slab.label, then: `${done + 1} of ${of}`, deed: slab.deed },
+    tiles: question.tiles.map((tile) => answer(who, question.item, tile)),
+    progress: { done, of },
+    care: last,
+  };
+};
+
+const actPress = (who: string, act: BakeAct | OvenAct, label: string): Press => ({
+  label,
+  deed: { kind: 'press', who, act },
+});
+
+/** Hands beat the model: a look may be called ready before its signs are said. */
+const readyPress = (who: string, on: VerdictOn) =>
+  ({ kind: 'press', who, act: VERDICT_ACTS[on].ready }) as const;
+
+/** All signs are in: the likeliest act is the slab, the other two are tiles. Hands beat the model. */
+const choose = ({ who }: Focus, on: VerdictOn, { say }: Verdict): Asked => {
+  const words = verdicts[on];
+  const first = say === 'unsure' ? 'notYet' : say;
+  const others = (['ready', 'notYet', 'over'] as const).filter((act) => act !== first);
+  const slab = words.acts[first];
+  return {
+    headline: words.headline,
+    detail: words.because[say],
+    spoken: words.because[say],
+    slab: {
+      label: slab.label,
+      then: slab.then,
+      deed: { kind: 'press', who, act: VERDICT_ACTS[on][first] },
+    },
+    tiles: others.map((act) => actPress(who, VERDICT_ACTS[on][act], words.acts[act].label)),
+  };
+};
+
+/** A checklist's present question, or its verdict once all signs are in. Null for a weigh card. */
+export function questionView(focus: Focus, list: ListName): Asked | null {
+  if (list === 'feed' || list === 'first' || list === 'second') return null;
+  const { answers } = focus.machine.context;
+  if (list === 'levainSigns' && mustDiscard(answers)) {
+    const { headline, detail, spoken, slab, then } = discardLevain;
+    const ended = { kind: 'press', who: focus.who, act: 'ended' } as const;
+    return { headline, detail, spoken, slab: { label: slab.label, then, deed: ended }, tiles: [] };
+  }
+  const all = questions[list];
+  const open = all.find(({ item }) => !closes(list, item, answers[item]));
+  const verdict = VERDICT[list];
+  if (open === undefined) return verdict ? choose(focus, verdict.on, verdict.judge(answers)) : null;
+  const closed = all.filter(({ item }) => closes(list, item, answers[item]));
+  const before = closed.at(-1);
+  const last = before ? heedOf(list, before.item, answers[before.item]) : null;
+  const done = closed.length;
+  return {
+    ...ask(focus, list, open, { done, of: all.length, last }, answers[open.item]),
+    ...(verdict ? { ready: readyPress(focus.who, verdict.on) } : {}),
+  };
+}

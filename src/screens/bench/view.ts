@@ -1,0 +1,161 @@
+import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import { deadlineOf } from '../../../machines/kitchen/dues.ts';
+import { metaOf, stageOf } from '../../../machines/kitchen/stage-of.ts';
+import type { CallKind } from '../../../machines/ports.ts';
+import type { BakeAct, Deed, OvenAct } from '../../core/records/fact.ts';
+import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
+import { bakeWords } from '../../core/speech/en/bake-words.ts';
+import { bakeNames, ovenNames, partNames, places } from '../../core/speech/en/names.ts';
+import { ovenWords } from '../../core/speech/en/oven.ts';
+import { said, shown } from '../../core/speech/facts.ts';
+import { fill } from '../../core/speech/fill.ts';
+import type { StageWords } from '../../core/speech/words.ts';
+import type { Instant } from '../../core/units.ts';
+import { ACTS, REPEATABLE } from './acts.ts';
+import { factsOf } from './facts-of.ts';
+import type { Focus } from './focus.ts';
+import { questionView } from './question-view.ts';
+import { noteView } from './note-view.ts';
+import { pieceAdvice } from './piece-advice.ts';
+import { besideLines, weighView } from './weigh-view.ts';
+
+/** Something to press, and the deed it stands for. */
+export interface Press {
+  readonly label: string;
+  readonly deed: Deed;
+}
+
+/** What the third control does here. */
+export type Third = 'reading' | 'longer' | 'ready' | 'why' | 'piece' | 'probe';
+
+/** One line of a weigh card. */
+export interface Line {
+  readonly label: string;
+  readonly state: 'done' | 'now' | 'next';
+}
+
+/** Everything the Bench shows of one act, as plain data. `slab.deed` null: the keypad opens. */
+export interface BenchView {
+  readonly who: string;
+  readonly stage: string;
+  readonly place: string;
+  readonly headline: string;
+  readonly detail: string;
+  readonly care: string | null;
+  readonly spoken: string;
+  readonly slab: { readonly label: string; readonly then: string; readonly deed: Deed | null };
+  readonly tiles: readonly Press[];
+  readonly third: Third;
+  readonly lines: readonly Line[];
+  /** Which of how many, where a list is asked. */
+  readonly progress: { readonly done: number; readonly of: number } | null;
+  readonly deadline: Instant | null;
+  readonly waits: string | null;
+  readonly window: { earliest: Instant; likely: Instant | null; latest: Instant } | null;
+  readonly call: CallKind | null;
+  readonly hazard: Hazard;
+  /** What a reading keyed in here would be. */
+  readonly measures: 'doughTemperature' | 'firstPiece';
+  /** At a look: the deed of "it's ready", whatever the signs say. */
+  readonly ready: Deed | null;
+}
+
+/** The parts of a view that a list, a look or a plain act decides. */
+export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
+  Partial<Pick<BenchView, 'lines' | 'progress' | 'spoken' | 'care' | 'ready'>>;
+
+export const wordsOf = (who: string, stage: string): StageWords =>
+  who === 'oven' ? ovenWords[stage as OvenStage] : bakeWords[stage as BakeStage];
+
+/** A step's short name. */
+export const nameOf = (who: string, stage: string): string =>
+  who === 'oven' ? ovenNames[stage as OvenStage] : bakeNames[stage as BakeStage];
+
+const pressOf = (
+  kitchen: Kitchen,
+  who: string,
+  act: BakeAct | OvenAct,
+): Extract<Deed, { kind: 'press' }> => ({
+  kind: 'press',
+  who,
+  act,
+  ...(act === 'loaded'
+    ? { loaves: kitchen.oven.context.waiting.slice(0, kitchen.oven.context.pots) }
+    : {}),
+  ...(REPEATABLE.includes(act) ? { seen: kitchen.seq } : {}),
+});
+
+const plain = (kitchen: Kitchen, focus: Focus, stage: string, words: StageWords): Asked => {
+  const act = ACTS[stage as BakeStage | OvenStage];
+  if (act === undefined) throw new Error(`The stage ${stage} has no act on the bench.`);
+  const keysIn = stage === 'mix.temperature';
+  return {
+    headline: words.headline,
+    detail: pieceAdvice(focus, stage) ?? words.detail,
+    slab: {
+      label: words.slab,
+      then: words.then,
+      deed: keysIn ? null : pressOf(kitchen, focus.who, act),
+    },
+    tiles: [],
+  };
+};
+
+const placeOf = (who: string, stage: string): string => {
+  if (who === 'oven') return places.oven;
+  if (stage === 'bulk.between' || stage === 'bulk.fold') return places.touch;
+  const part = partNames[stage.split('.')[0] as keyof typeof partNames];
+  return fill(places.stage, { part, name: nameOf(who, stage) });
+};
+
+const thirdOf = (stage: string, look: boolean): Third => {
+  if (look) return 'ready';
+  if (stage === 'lift') return 'why';
+  if (stage === 'mix.temperature') return 'probe';
+  if (stage === 'shape.divide') return 'piece';
+  return stage.startsWith('bulk.') ? 'reading' : 'longer';
+};
+
+/** What the bench shows for a bake, or for the oven while it has the loaves. Pure. */
+export function benchView(
+  kitchen: Kitchen,
+  focus: Focus,
+  hour: (at: Instant) => string,
+): BenchView {
+  const { who, machine } = focus;
+  const stage = stageOf(machine);
+  const meta = metaOf(machine);
+  const words = wordsOf(who, stage);
+  const facts = factsOf(kitchen, focus, hour);
+  const asked =
+    weighView(focus, stage) ??
+    (meta.list ? questionView(focus, meta.list) : null) ??
+    noteView(focus, stage) ??
+    plain(kitchen, focus, stage, words);
+  const { marks, byDue } = machine.context;
+  const show = (template: string) => fill(template, shown(facts));
+  return {
+    who,
+    stage,
+    place: show(placeOf(who, stage)),
+    headline: show(asked.headline),
+    detail: show(asked.detail),
+    care: asked.care ?? (words.care ? show(words.care) : null),
+    spoken: asked.spoken ?? fill(words.spoken, said(facts)),
+    slab: { ...asked.slab, then: show(asked.slab.then) },
+    tiles: asked.tiles,
+    third: thirdOf(stage, asked.ready !== undefined),
+    lines: asked.lines ?? besideLines(focus, stage),
+    progress: asked.progress ?? null,
+    deadline: deadlineOf(machine),
+    waits: meta.waits ?? null,
+    window:
+      marks['earliest'] !== undefined && marks['latest'] !== undefined
+        ? { earliest: marks['earliest'], likely: marks['likely'] ?? null, latest: marks['latest'] }
+        : null,
+    call: byDue ? (meta.call ?? null) : null,
+    hazard: meta.hazard ?? 'none',
+    measures: stage === 'shape.divide' ? 'firstPiece' : 'doughTemperature',
+    ready: asked.ready ?? null,
+  };
+}

@@ -1,0 +1,57 @@
+import type { WeighLine, WeighList } from '../../core/formula/recipe.ts';
+import { weighThen, weighWords } from '../../core/speech/en/weigh.ts';
+import { said } from '../../core/speech/facts.ts';
+import { fill } from '../../core/speech/fill.ts';
+import type { Focus } from './focus.ts';
+import type { Asked, Line } from './view.ts';
+
+const LISTS: Readonly<Record<string, WeighList>> = {
+  'levain.feed': 'feed',
+  'mix.weigh': 'first',
+  'mix.salt': 'second',
+};
+
+const lineLabel = ({ grams, name }: WeighLine): string => `${grams} g ${name}`;
+
+/** Fillings are shown where they are scattered; they were weighed into a dish before. */
+const fillingLines = ({ bake }: Focus): Line[] =>
+  bake.context.recipe.lines.filling.map((line) => ({ label: lineLabel(line), state: 'next' }));
+
+/** A weigh card: the present line is the headline, one press ticks it. Null where nothing is weighed. */
+export function weighView(focus: Focus, stage: string): Asked | null {
+  const list = LISTS[stage];
+  if (list === undefined) return null;
+  const lines = focus.bake.context.recipe.lines[list];
+  const { answers } = focus.machine.context;
+  const at = lines.findIndex((line) => !(line.item in answers));
+  const present = lines[at];
+  if (present === undefined) return null;
+  const words = weighWords[list];
+  const next = lines.slice(at + 1).find((line) => !(line.item in answers));
+  return {
+    headline: lineLabel(present),
+    detail: words.detail,
+    spoken: fill(words.spoken, said({ grams: present.grams, name: present.name })),
+    slab: {
+      label: words.slab,
+      then: next ? fill(weighThen.next, { name: next.name }) : weighThen.last,
+      deed: {
+        kind: 'press',
+        who: focus.who,
+        act: 'answer',
+        item: present.item,
+        value: String(present.grams),
+      },
+    },
+    tiles: [],
+    progress: { done: Object.keys(answers).length, of: lines.length },
+    lines: lines.map((line, i) => ({
+      label: lineLabel(line),
+      state: line.item in answers ? 'done' : i === at ? 'now' : 'next',
+    })),
+  };
+}
+
+/** Lines beside an act that uses what was weighed before. */
+export const besideLines = (focus: Focus, stage: string): Line[] =>
+  stage === 'bulk.scatter' ? fillingLines(focus) : [];

@@ -1,0 +1,87 @@
+import type { Accessor } from 'solid-js';
+import type { Call } from '../../machines/attention/attention.ts';
+import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
+import type { SoundState } from '../../machines/ports.ts';
+import type { Notice } from '../core/formula/notice.ts';
+import type { Formula } from '../core/formula/formula.ts';
+import type { Deed } from '../core/records/fact.ts';
+import type { LogRecord } from '../core/records/record.ts';
+import type { BakeStage } from '../core/records/stage.ts';
+import type { Celsius, Instant } from '../core/units.ts';
+
+/** Preferences kept on this tablet. */
+export interface Ways {
+  readonly theme: 'light' | 'dark';
+  readonly hands: 'right' | 'left';
+  readonly text: 'plain' | 'bigger';
+}
+
+/** A sentence that stays until it is dealt with, and what one press does about it. */
+export interface Told {
+  readonly id: string;
+  readonly text: string;
+  readonly action: { readonly label: string; readonly press: () => void } | null;
+}
+
+/** What the screens ask of the program; everything that changes is an accessor. */
+export interface House {
+  readonly kitchen: Accessor<Kitchen>;
+  readonly records: Accessor<readonly LogRecord[]>;
+  /** Kitchen time, moved on every second. */
+  readonly now: Accessor<Instant>;
+  /** 'HH:MM' of a kitchen instant on this tablet's clock. */
+  hour(at: Instant): string;
+  /** A day in the tablet's own words. */
+  day(at: Instant): string;
+  /** One deed; resolves once it is written (or refused). */
+  take(deed: Deed): Promise<void>;
+  takeBack(): Promise<void>;
+  /** A new bake; the recipe is pinned in its first fact. */
+  begin(order: Order): Promise<string | null>;
+  readonly saving: Accessor<'saved' | 'slow' | 'unsaved'>;
+  readonly unsaved: Accessor<number>;
+  readonly ringing: Accessor<Call | null>;
+  hush(): boolean;
+  say(words: string): void;
+  readonly caption: Accessor<string>;
+  readonly sound: Accessor<SoundState>;
+  armSound(): void;
+  readonly lit: Accessor<'held' | 'lost' | 'unavailable'>;
+  readonly told: Accessor<readonly Told[]>;
+  tell(notice: Told): void;
+  /** False in a page that only shows the kitchen of another. */
+  readonly holds: boolean;
+  /** How fast the clock runs in a rehearsal; null in earnest. */
+  readonly rehearsal: number | null;
+  rehearse(): void;
+  endRehearsal(): void;
+  readonly ways: Accessor<Ways>;
+  choose(ways: Partial<Ways>): void;
+  readonly formulas: Accessor<readonly FormulaFound[]>;
+  readonly lastKitchen: Accessor<Celsius | null>;
+  /** The instant the page was last left for more than 30 s, and came back; null when read. */
+  readonly away: Accessor<{ readonly from: Instant; readonly to: Instant } | null>;
+  readBack(): void;
+  saveAsFile(): void;
+  /** Where the log cannot tell: the baker says. Null when it can. */
+  readonly lost: Accessor<Lost | null>;
+}
+
+/** A formula file as it was found: readable, or why not. */
+export type FormulaFound =
+  | { readonly formula: Formula; readonly file: string }
+  | { readonly formula: null; readonly file: string; readonly reason: Notice };
+
+/** What the start page gathers. */
+export interface Order {
+  readonly formula: Formula;
+  readonly loaves: number;
+  readonly kitchen: Celsius;
+  readonly from: BakeStage;
+}
+
+/** Bakes whose place is unknown, by id, and how to say where each is. */
+export interface Lost {
+  readonly bakes: readonly { readonly id: string; readonly name: string }[];
+  put(places: Readonly<Record<string, BakeStage>>): Promise<void>;
+}

@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest';
+import { deadlineOf } from '../../machines/kitchen/dues.ts';
+import { wants } from '../../src/core/speech/fill.ts';
+import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
+import { bakeOf, focusOn } from '../../src/screens/bench/focus.ts';
+import { benchView, type BenchView } from '../../src/screens/bench/view.ts';
+import { Hand } from '../machines/support/hand.ts';
+import { WHOLE_BAKE } from '../machines/support/walk.ts';
+
+const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
+const see = (hand: Hand, bake = 'a'): BenchView | null => {
+  const focus = focusOn(hand.kitchen, bake);
+  return focus && benchView(hand.kitchen, focus, hour);
+};
+
+/** Every view of a whole bake, one before each step of it. */
+const viewsOfWholeBake = (): BenchView[] => {
+  const hand = new Hand();
+  return WHOLE_BAKE.flatMap(([, act]) => {
+    act(hand);
+    return see(hand) ?? [];
+  });
+};
+
+describe('what the bench shows', () => {
+  it('has words, one slab and no hole for every stage of a whole bake', () => {
+    const views = viewsOfWholeBake();
+    for (const view of views) {
+      for (const text of [
+        view.place,
+        view.headline,
+        view.detail,
+        view.spoken,
+        view.slab.label,
+        view.slab.then,
+      ]) {
+        expect(wants(text), `${view.stage}: ${text}`).toEqual([]);
+        expect(text, view.stage).not.toMatch(/undefined|NaN|null/);
+      }
+      expect(view.slab.label.length, view.stage).toBeGreaterThan(0);
+      expect(view.headline.length, view.stage).toBeGreaterThan(0);
+    }
+    const seen = new Set(views.map((view) => view.stage));
+    const never = ['standing', 'off', 'oven.queued', 'rescue.tray', 'done', 'ended'];
+    const all = [...BAKE_STAGES, ...OVEN_STAGES].filter((stage) => !never.includes(stage));
+    expect(all.filter((stage) => !seen.has(stage))).toEqual([]);
+  });
+
+  it('offers only deeds that the machines take', () => {
+    const hand = new Hand();
+    for (const [name, act] of WHOLE_BAKE) {
+      act(hand);
+      const view = see(hand);
+      if (!view) continue;
+      for (const deed of [view.slab.deed, view.ready, ...view.tiles.map((tile) => tile.deed)]) {
+        if (deed === null) continue;
+        const trial = new Hand();
+        Object.assign(trial, { now: hand.now, kitchen: hand.kitchen });
+        expect(trial.do(deed), `${JSON.stringify(deed)} after ${name}`).toBe(true);
+      }
+    }
+  });
+
+  it('counts down to the deadline of the machine on show', () => {
+    const hand = new Hand();
+    hand.start('a', 'mix.first');
+    hand.press('a', 'mixed');
+    expect(see(hand)?.deadline).toBe(deadlineOf(hand.kitchen.bakes['a']!));
+    expect(see(hand)?.waits).toBe('end');
+  });
+
+  it('weighs the present line and ticks what is in', () => {
+    const hand = new Hand();
+    hand.start('a', 'mix.weigh');
+    expect(see(hand)).toMatchObject({ headline: '790 g Wheat flour' });
+    hand.answer('a', { 'flour:wheat': '790' });
+    expect(see(hand)?.headline).toBe('520 g First water');
+    expect(see(hand)?.lines.map((line) => line.state)).toEqual(['done', 'now', 'next']);
+  });
+
+  it('tells what to move once the first piece is weighed', () => {
+    const hand = new Hand();
+    hand.start('a', 'shape.divide');
+    const weigh = (grams: number) =>
+      hand.do({ kind: 'reading', by: 'hand', bake: 'a', reading: { what: 'firstPiece', grams } });
+    weigh(925);
+    expect(see(hand)?.detail).toBe('25 g too heavy. Move it to the next piece.');
+    weigh(880);
+    expect(see(hand)?.detail).toBe('20 g too light. Add from the next piece.');
+    weigh(903);
+    expect(see(hand)?.detail).toBe('903 g: just right. Lay it aside.');
+  });
+
+  it('asks an unsafe answer again, with what to mend', () => {
+    const hand = new Hand();
+    hand.start('a', 'oven.queued');
+    hand.press('oven', 'ovenOn');
+    hand.turn(45);
+    hand.press('oven', 'pokeReady');
+    const first = see(hand)!;
+    hand.answer('oven', { child: 'close' });
+    const again = see(hand)!;
+    expect(again.headline).toBe(first.headline);
+    expect(again.detail).toBe('Give the child a task 1 m away. Then answer.');
+  });
+
+  it('turns a look’s signs into a slab, and keeps the other two answers within reach', () => {
+    const hand = new Hand();
+    hand.start('a', 'bulk.proving');
+    hand.press('a', 'doughSeen');
+    hand.answer('a', { rise: '25', edge: 'flat', bubbles: 'none', wobble: 'firm', top: 'smooth' });
+    const view = see(hand)!;
+    expect(view.slab).toMatchObject({ label: 'Not yet', deed: { act: 'bulkNotYet' } });
+    expect(view.tiles.map((tile) => tile.deed)).toMatchObject([
+      { act: 'bulkReady' },
+      { act: 'bulkOver' },
+    ]);
+  });
+
+  it('throws a mouldy levain away rather than going on', () => {
+    const hand = new Hand();
+    hand.start('a', 'levain.feed');
+    hand.answer('a', { seed: '40', flour: '80', water: '80' });
+    hand.press('a', 'levainSeen');
+    hand.answer('a', { colour: 'pinkOrMould' });
+    expect(see(hand)).toMatchObject({ tiles: [], slab: { deed: { act: 'ended' } } });
+  });
+
+  it('follows the oven while it has the loaves, and finds the bake a call belongs to', () => {
+    const hand = new Hand();
+    hand.start('a', 'oven.queued');
+    expect(see(hand)).toMatchObject({ who: 'oven', stage: 'turnOn' });
+    expect(bakeOf(hand.kitchen, 'oven')).toBe('a');
+    expect(bakeOf(hand.kitchen, 'b')).toBeNull();
+  });
+});
