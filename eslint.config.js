@@ -4,7 +4,7 @@ import tseslint from 'typescript-eslint';
 /** `after` and delayed raises never fire after a restore; the core and the machines know no clock. */
 const noClock = [
   {
-    selector: "Property[key.name='after']",
+    selector: "ObjectExpression > Property[key.name='after']",
     message: 'Deadlines are instants in context; `after` is banned.',
   },
   {
@@ -27,7 +27,10 @@ export default tseslint.config(
   { files: ['src/**/*.tsx', 'tests/**/*.tsx'], ...solid },
   {
     rules: {
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', varsIgnorePattern: '^_' },
+      ],
       eqeqeq: 'error',
     },
   },

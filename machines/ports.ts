@@ -1,7 +1,7 @@
 import type { LogRecord } from '../src/core/records/record.ts';
 import type { Instant } from '../src/core/units.ts';
 
-/** What the machines and the screens ask of the world. Types only; adapters implement them. */
+/** What the machines and the screens ask of the world; adapters implement it. */
 
 /** Undo of whatever was begun. Calling it twice does nothing. */
 export type Stop = () => void;
@@ -49,14 +49,18 @@ export type CallKind = 'look' | 'act' | 'hot';
 /** Whether sound can be heard, as far as a page can know. */
 export type SoundState = 'locked' | 'armed' | 'unavailable';
 
-/** Calls as sound. `ring` schedules the whole burst of one call, from `at` on, ahead of time. */
+/** Calls as sound. */
 export interface Sound {
   state(): SoundState;
   onState(then: (s: SoundState) => void): Stop;
   /** Must be called inside a tap or a key press. */
   arm(): Promise<SoundState>;
-  /** Burst of `kind` starting at wall instant `at` (past: at once, from the step it would be at). */
-  ring(kind: CallKind, at: Instant): Stop;
+  /**
+   * The whole burst of one call, scheduled ahead on the audio clock so that it sounds on time in a
+   * hidden page. It begins `inMs` real milliseconds from now; a negative number means that it began
+   * so long ago and goes on from the loudness it has come to. Stopped, it is silent within 200 ms.
+   */
+  ring(kind: CallKind, inMs: number): Stop;
 }
 
 /** A voice. Resolves when the words are over, or at once when there is no voice. */

@@ -10,6 +10,8 @@ export interface TwoTapsProps {
   readonly first: string;
   readonly second: string;
   readonly onBoth: () => void;
+  /** What stands between the two and keeps them apart. */
+  readonly between?: JSX.Element;
   readonly now?: (() => number) | undefined;
 }
 
@@ -30,6 +32,7 @@ export function TwoTaps(props: TwoTapsProps): JSX.Element {
         onPress={() => setFirstAt(now())}
         now={props.now}
       />
+      {props.between}
       <Control
         label={props.second}
         disabled={firstAt() === null}

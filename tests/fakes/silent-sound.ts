@@ -1,18 +1,17 @@
 import type { CallKind, Sound, SoundState, Stop } from '../../machines/ports.ts';
-import type { Instant } from '../../src/core/units.ts';
 
 export interface SilentSound extends Sound {
   /** Every ring asked for, in order; `stopped` once it was silenced. */
-  readonly rung: readonly { readonly kind: CallKind; readonly at: Instant; stopped: boolean }[];
+  readonly rung: readonly { readonly kind: CallKind; readonly inMs: number; stopped: boolean }[];
   /** Rings not yet silenced. More than one is a fault of the caller. */
-  ringing(): readonly { readonly kind: CallKind; readonly at: Instant }[];
+  ringing(): readonly { readonly kind: CallKind; readonly inMs: number }[];
   /** The browser locks, unlocks or loses the sound. */
   become(state: SoundState): void;
 }
 
 /** Sound that is not heard but remembered. `arm` arms unless it is unavailable. */
 export function makeSilentSound(first: SoundState = 'locked'): SilentSound {
-  const rung: { kind: CallKind; at: Instant; stopped: boolean }[] = [];
+  const rung: { kind: CallKind; inMs: number; stopped: boolean }[] = [];
   const listeners = new Set<(state: SoundState) => void>();
   let state = first;
   const become = (next: SoundState) => {
@@ -33,8 +32,8 @@ export function makeSilentSound(first: SoundState = 'locked'): SilentSound {
       if (state === 'locked') become('armed');
       return state;
     },
-    ring(kind, at) {
-      const ring = { kind, at, stopped: false };
+    ring(kind, inMs) {
+      const ring = { kind, inMs, stopped: false };
       rung.push(ring);
       return () => void (ring.stopped = true);
     },

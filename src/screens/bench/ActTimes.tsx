@@ -1,0 +1,52 @@
+import type { JSX } from 'solid-js';
+import { bench } from '../../core/speech/en/bench.ts';
+import { countdown } from '../../core/speech/en/running.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { Countdown } from '../../parts/Countdown.tsx';
+import type { House } from '../house.ts';
+import type { Focus } from './focus.ts';
+import type { BenchView } from './view.ts';
+
+type Mark = keyof typeof countdown;
+
+/** Which wait a call came out of: its words say past what it is. */
+const CAME_FROM: Readonly<Record<string, Mark>> = {
+  'levain.look': 'look',
+  'mix.salt': 'end',
+  'bulk.fold': 'touch',
+  'bulk.spread': 'touch',
+  'bulk.look': 'look',
+  'shape.finalShape': 'end',
+  'proof.toFridge': 'end',
+  'proof.look': 'look',
+  'cool.handOver': 'end',
+  poke: 'hot',
+  lift: 'lid',
+  judge: 'colour',
+};
+
+/** The running time: down to the deadline, or up from the instant a call began. */
+export function ActTimes(props: {
+  readonly house: House;
+  readonly view: BenchView;
+  readonly focus: Focus;
+}): JSX.Element {
+  const mark = (): Mark =>
+    (props.view.waits as Mark | null) ?? CAME_FROM[props.view.stage] ?? 'end';
+  const deadline = (): number =>
+    props.view.deadline ?? props.focus.machine.context.entered[props.view.stage] ?? 0;
+  return (
+    <Countdown
+      name={props.view.place}
+      label={countdown[mark()].to}
+      labelPast={countdown[mark()].past}
+      ends={
+        props.view.deadline === null
+          ? undefined
+          : fill(bench.endsAt, { time: props.house.hour(deadline()) })
+      }
+      deadline={deadline()}
+      now={props.house.now()}
+    />
+  );
+}

@@ -1,0 +1,81 @@
+import { Show, type JSX } from 'solid-js';
+import { bench } from '../../core/speech/en/bench.ts';
+import { callWords } from '../../core/speech/en/calls.ts';
+import { readyWindow } from '../../core/speech/en/running.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { CallMark } from '../../parts/CallMark.tsx';
+import { Lines } from '../../parts/Lines.tsx';
+import { ReadyWindow } from '../../parts/ReadyWindow.tsx';
+import { Tiles } from '../../parts/Tiles.tsx';
+import { Words } from '../../parts/Words.tsx';
+import type { House } from '../house.ts';
+import { ReadThrough } from './ReadThrough.tsx';
+import type { BenchView } from './view.ts';
+
+/** The words of one act. While it rings there is its call and nothing to answer yet. */
+export function ActWords(props: {
+  readonly house: House;
+  readonly view: BenchView;
+  readonly ringing: boolean;
+}): JSX.Element {
+  const timeless = (): boolean => props.view.deadline === null && props.view.call !== 'hot';
+  const choose = (value: string): void => {
+    const tile = props.view.tiles[Number(value)];
+    if (tile) void props.house.take(tile.deed);
+  };
+  return (
+    <Words
+      headline={props.view.headline}
+      detail={props.view.detail || undefined}
+      care={props.view.care ?? undefined}
+      picture={
+        <Show
+          when={props.ringing && props.view.call}
+          fallback={
+            <Show when={timeless()}>
+              <p class="act-place">{props.view.place}</p>
+            </Show>
+          }
+        >
+          {(kind) => <CallMark kind={kind()} word={callWords[kind()]} />}
+        </Show>
+      }
+    >
+      <Show when={!props.ringing}>
+        <Show when={props.view.stage === 'read.plan'}>
+          <ReadThrough house={props.house} bake={props.view.who} />
+        </Show>
+        <Show when={props.view.lines.length > 0}>
+          <Lines label={bench.lines} lines={props.view.lines} />
+        </Show>
+        <Show when={props.view.tiles.length > 0}>
+          <Tiles
+            label={props.view.headline}
+            options={props.view.tiles.map((tile, i) => ({ value: String(i), label: tile.label }))}
+            onChoose={choose}
+          />
+        </Show>
+        <Show when={props.view.deadline !== null && props.view.window}>
+          {(window) => (
+            <ReadyWindow
+              {...window()}
+              now={props.house.now()}
+              hour={(at) => props.house.hour(at)}
+              words={{
+                now: readyWindow.now,
+                earliest: readyWindow.earliest.replace(' {time}', ''),
+                likely: readyWindow.likely.replace(' {time}', ''),
+                latest: readyWindow.latest.replace(' {time}', ''),
+                alt: fill(window().likely === null ? readyWindow.hours : readyWindow.alt, {
+                  time: props.house.hour(window().earliest),
+                  until: props.house.hour(window().latest),
+                  likely: props.house.hour(window().likely ?? window().latest),
+                }),
+              }}
+            />
+          )}
+        </Show>
+      </Show>
+    </Words>
+  );
+}

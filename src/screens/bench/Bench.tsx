@@ -1,0 +1,165 @@
+import { createEffect, createMemo, createSignal, on, Show, type JSX } from 'solid-js';
+import { BenchFrame } from '../../parts/BenchFrame.tsx';
+import { Caption } from '../../parts/Caption.tsx';
+import { RuledEdge } from '../../parts/RuledEdge.tsx';
+import { bench } from '../../core/speech/en/bench.ts';
+import { fill } from '../../core/speech/fill.ts';
+import type { House } from '../house.ts';
+import { ActControls, ActSlab } from './ActFace.tsx';
+import { ActTimes } from './ActTimes.tsx';
+import { ActWords } from './ActWords.tsx';
+import { BenchEar } from './BenchEar.tsx';
+import { bakeOf, focusOn } from './focus.ts';
+import { GateControls, GateSlab, GateWords } from './GateFace.tsx';
+import { MoreSheet } from './MoreSheet.tsx';
+import { OverFace } from './OverFace.tsx';
+import { PadControls, PadSlab, PadWords, type Pad } from './PadFace.tsx';
+import { ReturnFace } from './ReturnFace.tsx';
+import { stepsOf, tickOf } from './steps.ts';
+import { benchView, nameOf, type BenchView } from './view.ts';
+
+export interface BenchProps {
+  readonly house: House;
+  readonly bake: string;
+  readonly onHome: () => void;
+  readonly onBake: (id: string) => void;
+}
+
+const GATED = ['hot', 'blade', 'machine'];
+
+/** Where the steps of a bake open a new part: those ticks are long. */
+const isLong = (steps: readonly string[], i: number): boolean =>
+  steps[i]?.split('.')[0] !== steps[i - 1]?.split('.')[0] && (steps[i] ?? '').includes('.');
+
+/** Walks one bake: one act, its time, one big press. */
+export function Bench(props: BenchProps): JSX.Element {
+  const house = props.house;
+  const focus = createMemo(() => focusOn(house.kitchen(), props.bake));
+  const view = createMemo<BenchView | null>(() => {
+    const at = focus();
+    return at && benchView(house.kitchen(), at, (instant) => house.hour(instant));
+  });
+  const steps = createMemo(() => {
+    const at = focus();
+    return at ? stepsOf(at.bake.context.recipe) : [];
+  });
+  const key = createMemo(() => {
+    const at = focus();
+    return (
+      at && `${view()?.who}:${view()?.stage}:${at.machine.context.entered[view()!.stage] ?? 0}`
+    );
+  });
+  const [opened, setOpened] = createSignal<string | null>(null);
+  const [pad, setPad] = createSignal<Pad | null>(null);
+  const [more, setMore] = createSignal(false);
+  createEffect(
+    on(key, () => {
+      setOpened(null);
+      setPad(null);
+    }),
+  );
+  const ringing = createMemo(() => {
+    const call = house.ringing();
+    return call !== null && bakeOf(house.kitchen(), call.who) === props.bake ? call : null;
+  });
+  // A call of another bake comes to the front: its bench is shown, as if it had been gone to.
+  createEffect(() => {
+    const call = house.ringing();
+    const other = call && bakeOf(house.kitchen(), call.who);
+    if (other && other !== props.bake) props.onBake(other);
+  });
+  const gated = (): boolean =>
+    GATED.includes(view()?.hazard ?? 'none') && opened() !== key() && ringing() === null;
+  const mode = (): 'pad' | 'gate' | 'act' => (pad() ? 'pad' : gated() ? 'gate' : 'act');
+  const tick = (): number => tickOf(steps(), view()?.stage ?? '');
+
+  return (
+    <Show when={view()} fallback={<OverFace house={house} onHome={() => props.onHome()} />}>
+      {(shown) => (
+        <>
+          <BenchFrame
+            label={bench.label}
+            tone={shown().call === 'hot' ? 'hot' : 'normal'}
+            edge={
+              <RuledEdge
+                label={fill(bench.edge, {
+                  step: tick() + 1,
+                  steps: steps().length,
+                  name: nameOf(shown().who, shown().stage),
+                })}
+                ticks={steps().map((_, i) => ({ long: isLong(steps(), i) }))}
+                at={tick()}
+              />
+            }
+            times={
+              mode() === 'act' &&
+              (shown().deadline !== null || ringing() || shown().call === 'hot') ? (
+                <ActTimes house={house} view={shown()} focus={focus()!} />
+              ) : undefined
+            }
+            words={
+              <Show
+                when={mode() !== 'pad'}
+                fallback={<PadWords pad={pad()!} onChange={setPad} view={shown()} />}
+              >
+                <Show when={mode() === 'act'} fallback={<GateWords house={house} view={shown()} />}>
+                  <ActWords house={house} view={shown()} ringing={ringing() !== null} />
+                </Show>
+              </Show>
+            }
+            slab={
+              <Show
+                when={mode() !== 'pad'}
+                fallback={
+                  <PadSlab
+                    house={house}
+                    pad={pad()!}
+                    onChange={setPad}
+                    view={shown()}
+                    bake={props.bake}
+                  />
+                }
+              >
+                <Show
+                  when={mode() === 'act'}
+                  fallback={<GateSlab view={shown()} onOpen={() => setOpened(key())} />}
+                >
+                  <ActSlab house={house} view={shown()} onPad={setPad} fresh={key()} />
+                </Show>
+              </Show>
+            }
+            controls={
+              <Show when={mode() !== 'pad'} fallback={<PadControls onClose={() => setPad(null)} />}>
+                <Show
+                  when={mode() === 'act'}
+                  fallback={<GateControls house={house} onOpen={() => setOpened(key())} />}
+                >
+                  <ActControls house={house} view={shown()} onPad={setPad} />
+                </Show>
+              </Show>
+            }
+            ear={<BenchEar house={house} onMore={() => setMore(true)} />}
+            over={
+              <>
+                <ReturnFace house={house} view={shown()} />
+                <Caption
+                  text={house.caption()}
+                  seen={mode() === 'act' && house.caption() !== shown().headline}
+                />
+              </>
+            }
+          />
+          <Show when={more()}>
+            <MoreSheet
+              house={house}
+              bake={props.bake}
+              onClose={() => setMore(false)}
+              onHome={() => props.onHome()}
+              onBake={(id) => props.onBake(id)}
+            />
+          </Show>
+        </>
+      )}
+    </Show>
+  );
+}

@@ -1,0 +1,67 @@
+import type { JSX } from 'solid-js';
+import { controls } from '../../core/speech/en/controls.ts';
+import { childTasks, gate, gateHazards, type Gated } from '../../core/speech/en/gate.ts';
+import { Control } from '../../parts/Control.tsx';
+import { HoldSlab } from '../../parts/HoldSlab.tsx';
+import { StandBack } from '../../parts/StandBack.tsx';
+import { TwoTaps } from '../../parts/TwoTaps.tsx';
+import { Words } from '../../parts/Words.tsx';
+import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
+import type { House } from '../house.ts';
+import type { BenchView } from './view.ts';
+
+/** Before a hot, sharp or powered step: who does it, where the others stand, what they do meanwhile. */
+export function GateWords(props: { readonly house: House; readonly view: BenchView }): JSX.Element {
+  const hazard = (): Gated => props.view.hazard as Gated;
+  const task = (): string => {
+    const tasks = childTasks[hazard()];
+    return tasks[props.view.stage.length % tasks.length] ?? '';
+  };
+  return (
+    <Words
+      headline={gate.grownUp}
+      detail={`${gateHazards[hazard()]}. ${props.view.stage === 'lift' ? gate.bothHands : gate.ring}`}
+      picture={<StandBack alt={gate.standBack} />}
+    >
+      <p class="act-detail gate-stand">{gate.standBack}</p>
+      <p class="gate-task">{task()}</p>
+    </Words>
+  );
+}
+
+/** The gate itself is in the slab's place: it opens by a hold, never by a press or a voice. */
+export function GateSlab(props: {
+  readonly view: BenchView;
+  readonly onOpen: () => void;
+}): JSX.Element {
+  return (
+    <HoldSlab
+      label={gate.hold}
+      holding={gate.holding}
+      then={props.view.headline}
+      onHeld={() => props.onOpen()}
+    />
+  );
+}
+
+/** Without holding: two taps far apart, with the way back between them. */
+export function GateControls(props: {
+  readonly house: House;
+  readonly onOpen: () => void;
+}): JSX.Element {
+  return (
+    <TwoTaps
+      label={gate.twoTaps}
+      first={gate.first}
+      second={gate.second}
+      onBoth={() => props.onOpen()}
+      between={
+        <Control
+          label={controls.takeBack}
+          disabled={!props.house.holds || takeBackTarget(props.house.kitchen()) === null}
+          onPress={() => void props.house.takeBack()}
+        />
+      }
+    />
+  );
+}

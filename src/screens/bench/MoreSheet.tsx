@@ -1,0 +1,121 @@
+import { createSignal, For, Show, type JSX } from 'solid-js';
+import { stageOf } from '../../../machines/kitchen/stage-of.ts';
+import { bench } from '../../core/speech/en/bench.ts';
+import { carePage } from '../../core/speech/en/care-page.ts';
+import { controls } from '../../core/speech/en/controls.ts';
+import { running } from '../../core/speech/en/running.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { Control } from '../../parts/Control.tsx';
+import { HoldSlab } from '../../parts/HoldSlab.tsx';
+import { Sheet } from '../../parts/Sheet.tsx';
+import { WipeLock } from '../../parts/WipeLock.tsx';
+import type { House } from '../house.ts';
+import { nameOf } from './view.ts';
+
+export interface MoreSheetProps {
+  readonly house: House;
+  readonly bake: string;
+  readonly onClose: () => void;
+  readonly onHome: () => void;
+  readonly onBake: (id: string) => void;
+}
+
+/** Everything that is not the act: wiping, other bakes, ways of showing, the end. */
+export function MoreSheet(props: MoreSheetProps): JSX.Element {
+  const [page, setPage] = createSignal<'more' | 'end' | 'care' | 'wipe'>('more');
+  const ways = () => props.house.ways();
+  const bake = () => props.house.kitchen().bakes[props.bake];
+  const name = (): string => bake()?.context.recipe.formula.name ?? '';
+  /** A loaf in a hot pot comes out before its bake may end. */
+  const inOven = (): boolean =>
+    props.house.kitchen().oven.context.load.some((loaf) => bake()?.context.loaves.includes(loaf));
+  const others = () =>
+    Object.values(props.house.kitchen().bakes).filter((b) => b.context.id !== props.bake);
+  const end = (): void => {
+    void props.house.take({ kind: 'press', who: props.bake, act: 'ended' });
+    props.onClose();
+  };
+  return (
+    <>
+      <Show when={page() === 'more'}>
+        <Sheet title={bench.more}>
+          <div class="sheet-grid">
+            <Control label={controls.backToBench} onPress={() => props.onClose()} />
+            <Control label={controls.wipe} onPress={() => setPage('wipe')} />
+            <For each={others()}>
+              {(other) => (
+                <Control
+                  label={fill(running.line, {
+                    name: other.context.recipe.formula.name,
+                    stage: nameOf(other.context.id, stageOf(other)),
+                  })}
+                  onPress={() => {
+                    props.onBake(other.context.id);
+                    props.onClose();
+                  }}
+                />
+              )}
+            </For>
+            <Control label={bench.home} onPress={() => props.onHome()} />
+            <Control
+              label={ways().theme === 'dark' ? controls.light : controls.dark}
+              onPress={() =>
+                props.house.choose({ theme: ways().theme === 'dark' ? 'light' : 'dark' })
+              }
+            />
+            <Control
+              label={ways().hands === 'left' ? controls.rightHand : controls.leftHand}
+              onPress={() =>
+                props.house.choose({ hands: ways().hands === 'left' ? 'right' : 'left' })
+              }
+            />
+            <Control
+              label={controls.bigger}
+              chosen={ways().text === 'bigger'}
+              onPress={() =>
+                props.house.choose({ text: ways().text === 'bigger' ? 'plain' : 'bigger' })
+              }
+            />
+            <Control label={bench.care} onPress={() => setPage('care')} />
+            <Control label={controls.endBake} disabled={inOven()} onPress={() => setPage('end')} />
+          </div>
+        </Sheet>
+      </Show>
+      <Show when={page() === 'end'}>
+        <Sheet title={fill(controls.endBakeAsk, { name: name() })}>
+          <div class="sheet-grid">
+            <Control label={controls.keepBaking} onPress={() => setPage('more')} />
+          </div>
+          <HoldSlab
+            label={controls.endBakeHold}
+            holding={controls.endBakeHold}
+            then={name()}
+            onHeld={end}
+          />
+        </Sheet>
+      </Show>
+      <Show when={page() === 'care'}>
+        <Sheet title={carePage.title}>
+          <p>{carePage.defer}</p>
+          <For each={carePage.parts}>
+            {(part) => (
+              <section>
+                <h2 class="sheet-part">{part.title}</h2>
+                <ul>
+                  <For each={part.lines}>{(line) => <li>{line}</li>}</For>
+                </ul>
+              </section>
+            )}
+          </For>
+          <Control label={bench.close} onPress={() => setPage('more')} />
+        </Sheet>
+      </Show>
+      <Show when={page() === 'wipe'}>
+        <WipeLock
+          words={(seconds) => fill(controls.wiping, { seconds })}
+          onOver={() => props.onClose()}
+        />
+      </Show>
+    </>
+  );
+}

@@ -1,0 +1,31 @@
+import type { JSX } from 'solid-js';
+import { bakeWords } from '../../core/speech/en/bake-words.ts';
+import { bench } from '../../core/speech/en/bench.ts';
+import { BenchFrame } from '../../parts/BenchFrame.tsx';
+import { RuledEdge } from '../../parts/RuledEdge.tsx';
+import { Slab } from '../../parts/Slab.tsx';
+import { Words } from '../../parts/Words.tsx';
+import { controls } from '../../core/speech/en/controls.ts';
+import { Control } from '../../parts/Control.tsx';
+import type { House } from '../house.ts';
+
+/** A bake that is over: done, or ended early; the last press can still be taken back. */
+export function OverFace(props: {
+  readonly house: House;
+  readonly onHome: () => void;
+}): JSX.Element {
+  const last = () => props.house.records().at(-1)?.fact;
+  const words = () => {
+    const fact = last();
+    return fact?.kind === 'press' && fact.act === 'ended' ? bakeWords.ended : bakeWords.done;
+  };
+  return (
+    <BenchFrame
+      label={bench.label}
+      edge={<RuledEdge label={words().headline} ticks={[{ long: true }]} at={0} />}
+      words={<Words headline={words().headline} detail={words().detail} />}
+      controls={<Control label={controls.takeBack} onPress={() => void props.house.takeBack()} />}
+      slab={<Slab label={words().slab} then={words().then} onPress={() => props.onHome()} />}
+    />
+  );
+}

@@ -1,0 +1,58 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import { planOutline } from '../../core/day/outline.ts';
+import { night } from '../../core/speech/en/kitchen.ts';
+import { readThrough } from '../../core/speech/en/start.ts';
+import { shown } from '../../core/speech/facts.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { tellNotice } from '../../core/speech/tell-notice.ts';
+import type { House } from '../house.ts';
+import './ReadThrough.css';
+
+/** What a bake needs, how long hands are needed, when it ends: before anything is wet. */
+export function ReadThrough(props: { readonly house: House; readonly bake: string }): JSX.Element {
+  const context = () => props.house.kitchen().bakes[props.bake]?.context;
+  const outline = createMemo(() => {
+    const bake = context();
+    return (
+      bake &&
+      planOutline({
+        recipe: bake.recipe,
+        kitchen: bake.kitchen,
+        from: 'levain.feed',
+        now: bake.entered['read.plan'] ?? props.house.kitchen().now,
+      })
+    );
+  });
+  const needs = createMemo(() => {
+    const lines = context()?.recipe.lines;
+    return lines ? [...lines.first, ...lines.second, ...lines.filling] : [];
+  });
+  const time = (at: number): string => `${props.house.day(at)} ${props.house.hour(at)}`;
+  return (
+    <Show when={outline()}>
+      {(plan) => (
+        <div class="through">
+          <ul class="through-times">
+            <li>{fill(readThrough.handsOn, shown({ minutes: plan().handsOn }))}</li>
+            <li>{fill(readThrough.loads, { loads: plan().loads })}</li>
+            <li>{fill(readThrough.ends, { time: time(plan().out) })}</li>
+            <Show when={plan().cold}>
+              {(cold) => (
+                <li>
+                  {readThrough.overnight} {night.plug}{' '}
+                  {fill(night.phone, { time: props.house.hour(cold().to) })}
+                </li>
+              )}
+            </Show>
+            <For each={context()?.recipe.warnings ?? []}>{(w) => <li>{tellNotice(w)}</li>}</For>
+          </ul>
+          <ul class="through-needs" aria-label={readThrough.needs}>
+            <For each={needs()}>
+              {({ grams, name }) => <li>{fill(readThrough.line, { grams, name })}</li>}
+            </For>
+          </ul>
+        </div>
+      )}
+    </Show>
+  );
+}

@@ -1,0 +1,56 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import { returnCard } from '../../core/speech/en/running.ts';
+import { shown } from '../../core/speech/facts.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { MINUTE } from '../../core/units.ts';
+import { ReturnCard } from '../../parts/ReturnCard.tsx';
+import type { House } from '../house.ts';
+import { nameOf, type BenchView } from './view.ts';
+
+/** Three lines at most: what is overdue, what was done last, what comes next. */
+const linesOf = (house: House, view: BenchView): readonly string[] => {
+  const calls = house.kitchen().attention.context.calls.toSorted((a, b) => a.since - b.since);
+  const late = calls[0];
+  const press = house.records().findLast(({ fact }) => fact.kind === 'press')?.fact;
+  const place = house.records().at(-2)?.position;
+  const was =
+    press?.kind === 'press'
+      ? ((press.who === 'oven' ? place?.oven : place?.bakes[press.who])?.stage ?? null)
+      : null;
+  const name = nameOf(view.who, view.stage);
+  return [
+    late
+      ? fill(
+          returnCard.overdue,
+          shown({
+            minutes: Math.max(0, Math.round((house.now() - late.since) / MINUTE)),
+            name: nameOf(late.who, late.stage),
+          }),
+        )
+      : returnCard.nothingOverdue,
+    press?.kind === 'press' && was
+      ? fill(returnCard.last, { name: nameOf(press.who, was), time: house.hour(press.at) })
+      : returnCard.nothingDone,
+    view.deadline === null
+      ? fill(returnCard.nextNow, { name })
+      : fill(returnCard.next, { name, time: house.hour(view.deadline) }),
+  ];
+};
+
+/** What happened while nobody looked; it goes only when it is read. */
+export function ReturnFace(props: {
+  readonly house: House;
+  readonly view: BenchView;
+}): JSX.Element {
+  const lines = createMemo(() => linesOf(props.house, props.view));
+  return (
+    <Show when={props.house.away()}>
+      <ReturnCard
+        title={returnCard.title}
+        lines={lines()}
+        close={returnCard.close}
+        onClose={() => props.house.readBack()}
+      />
+    </Show>
+  );
+}

@@ -1,0 +1,94 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { MACHINES } from '../../machines/kitchen/kitchen.ts';
+import { MINUTE } from '../../src/core/units.ts';
+import { makeRunner, type Runner } from '../../src/app/runner.ts';
+import { makeSilentSound, type SilentSound } from '../fakes/silent-sound.ts';
+import { makeTurnedClock, type TurnedClock } from '../fakes/turned-clock.ts';
+import { Hand } from '../machines/support/hand.ts';
+
+let clock: TurnedClock;
+let sound: SilentSound;
+let runner: Runner;
+let ticks: number;
+let hand: Hand;
+
+beforeEach(() => {
+  hand = new Hand();
+  clock = makeTurnedClock(hand.now);
+  sound = makeSilentSound('armed');
+  ticks = 0;
+  runner = makeRunner({
+    clock,
+    sound,
+    machines: MACHINES,
+    wallOf: (at) => at,
+    tick: () => void (ticks += 1),
+  });
+  hand.start('a', 'mix.first');
+  hand.press('a', 'mixed');
+  runner.follow(hand.kitchen);
+});
+
+describe('the effect runner', () => {
+  it('arms one alarm at the deadline and lays its call ahead', () => {
+    expect(clock.pending()).toEqual([hand.now + 30 * MINUTE]);
+    expect(sound.ringing()).toMatchObject([{ kind: 'act', inMs: 30 * MINUTE }]);
+  });
+
+  it('does nothing twice while nothing changes', () => {
+    runner.follow(hand.kitchen);
+    runner.follow(hand.kitchen);
+    expect(clock.pending()).toHaveLength(1);
+    expect(sound.rung).toHaveLength(1);
+  });
+
+  it('lets the call laid ahead go on ringing when it falls due', () => {
+    hand.turn(30);
+    clock.turn(30 * MINUTE);
+    runner.follow(hand.kitchen);
+    expect(ticks).toBe(1);
+    expect(sound.rung).toHaveLength(1);
+    expect(sound.ringing()).toHaveLength(1);
+    expect(clock.pending()).toEqual([]);
+  });
+
+  it('silences the call when it is heard, and never rings two at once', () => {
+    hand.turn(30);
+    runner.follow(hand.kitchen);
+    const call = hand.kitchen.attention.context.calls[0]!;
+    hand.do({ kind: 'heard', call: call.id });
+    runner.follow(hand.kitchen);
+    expect(sound.ringing()).toEqual([]);
+  });
+
+  it('cancels and lays anew when the deadline moves', () => {
+    hand.press('a', 'rested');
+    hand.answer('a', { salt: 'in', secondWater: 'in' });
+    hand.press('a', 'workedIn');
+    runner.follow(hand.kitchen);
+    expect(clock.pending()).toEqual([]);
+    expect(sound.ringing()).toEqual([]);
+    hand.press('a', 'unmeasured');
+    runner.follow(hand.kitchen);
+    expect(clock.pending()).toEqual([hand.now + 30 * MINUTE]);
+    expect(sound.ringing()).toHaveLength(1);
+  });
+
+  it('counts real milliseconds in a rehearsal’s fast clock', () => {
+    const fast = makeSilentSound('armed');
+    makeRunner({
+      clock: makeTurnedClock(hand.now, 60),
+      sound: fast,
+      machines: MACHINES,
+      wallOf: (at) => at,
+      tick: () => undefined,
+    }).follow(hand.kitchen);
+    expect(fast.ringing()).toMatchObject([{ inMs: 30_000 }]);
+  });
+
+  it('leaves nothing behind when it stops', () => {
+    runner.stop();
+    expect(clock.pending()).toEqual([]);
+    expect(sound.ringing()).toEqual([]);
+  });
+});
