@@ -23,6 +23,8 @@ const inNode = (name: string, dir = name) => ({
     root: here('.'),
     include: [`tests/${dir}/**/*.test.ts`],
     environment: 'node' as const,
+    // Two noisy cores: a slow machine is not a fault.
+    testTimeout: 30_000,
   },
 });
 

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 
 /** Names a Chromium goes by on a PATH, the plainest first. */
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome'];
@@ -16,11 +16,10 @@ const PLACES = [
 /** The browser that `playwright-core install chromium` fetched, or null. */
 async function fetched() {
   // By its file, so that this module loads before anything is installed.
-  const library = fileURLToPath(
-    new URL('../../../node_modules/playwright-core/index.mjs', import.meta.url),
-  );
+  const root = fileURLToPath(new URL('../../../', import.meta.url));
+  const library = join(root, 'node_modules/playwright-core/index.mjs');
   if (!existsSync(library)) return null;
-  const { chromium } = await import(new URL(`file://${library}`).href);
+  const { chromium } = await import(pathToFileURL(library).href);
   const path = chromium.executablePath();
   return existsSync(path) ? path : null;
 }
