@@ -1,9 +1,67 @@
 import { render } from 'solid-js/web';
+import { makeClock } from '../adapters/clock.ts';
+import { readDevice } from '../adapters/device.ts';
+import { makeHold } from '../adapters/hold.ts';
+import { makeIds } from '../adapters/ids.ts';
+import { askToKeep } from '../adapters/keep.ts';
+import { makeNews } from '../adapters/news.ts';
+import { makeRehearsalClock } from '../adapters/rehearsal-clock.ts';
+import { makeScreenAwake } from '../adapters/screen-awake.ts';
+import { makeSettings } from '../adapters/settings.ts';
+import { makeSound } from '../adapters/sound/sound.ts';
+import { makeSilentSpeaker } from '../adapters/speaker.ts';
+import { makeLogStore } from '../adapters/store.ts';
 import { makeUpdate } from '../adapters/update.ts';
+import { App } from './App.tsx';
+import { openHouse } from './open-house.ts';
+import { beginRehearsal, rehearsalFrom, REHEARSAL_RATE, RehearsalName } from './rehearsal.ts';
+import { openWays } from './ways.ts';
+import '../parts/tokens.css';
 
-const mount = document.getElementById('loafward');
-if (!mount) throw new Error('The page has no element with the id loafward.');
+const later = (ms: number, then: () => void) => {
+  const timer = setTimeout(then, ms);
+  return () => clearTimeout(timer);
+};
+const every = (ms: number, then: () => void) => {
+  const timer = setInterval(then, ms);
+  return () => clearInterval(timer);
+};
 
-makeUpdate();
-mount.replaceChildren();
-render(() => <main>Loafward</main>, mount);
+const open = async (root: HTMLElement): Promise<void> => {
+  const wall = makeClock();
+  const settings = makeSettings();
+  const rehearses = new URLSearchParams(location.search).has('rehearsal');
+  const name = rehearses ? RehearsalName : 'loafward';
+  const hold = makeHold();
+  // Before the first render: two pages that both believe they hold the kitchen write over each other.
+  const holds = await hold.take(name);
+  const house = await openHouse({
+    clock: rehearses
+      ? makeRehearsalClock(wall, REHEARSAL_RATE, await rehearsalFrom(settings, wall))
+      : wall,
+    store: makeLogStore(name),
+    settings,
+    sound: makeSound(),
+    speaker: makeSilentSpeaker(),
+    screen: makeScreenAwake(),
+    update: makeUpdate().update,
+    news: makeNews(name),
+    ids: makeIds(await readDevice(settings)),
+    ways: await openWays(settings, document.documentElement),
+    holds,
+    whenFree: (then) => hold.whenFree(name, then),
+    secure: isSecureContext,
+    askToKeep,
+    later,
+    every,
+    reload: () => location.reload(),
+    rehearse: () => void beginRehearsal(settings, wall).then(() => location.assign('/?rehearsal')),
+    endRehearsal: () => location.assign('/'),
+  });
+  root.replaceChildren();
+  render(() => <App house={house} />, root);
+};
+
+const root = document.getElementById('loafward');
+if (!root) throw new Error('The page has no element with the id loafward.');
+void open(root);

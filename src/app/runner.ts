@@ -16,6 +16,8 @@ export interface RunnerParts {
 export interface Runner {
   /** Brings about what this kitchen wants: one alarm armed, one call laid on the audio clock. */
   follow(kitchen: Kitchen): void;
+  /** Silences what sounds at once, before the hush is written. */
+  quiet(): void;
   stop: Stop;
 }
 
@@ -41,6 +43,7 @@ export function makeRunner({ clock, sound, machines, wallOf, tick }: RunnerParts
         stop: sound.ring(call.kind, (wallOf(call.since) - clock.now()) / clock.rate),
       };
     },
+    quiet: () => ring?.stop(),
     stop() {
       arm(null);
       ring?.stop();

@@ -6,6 +6,8 @@ export interface ControlProps {
   readonly label: string;
   /** A drawing before the words; the words say it all by themselves. */
   readonly picture?: JSX.Element;
+  /** What is chosen there now, under the label. */
+  readonly value?: string | undefined;
   readonly disabled?: boolean | undefined;
   readonly chosen?: boolean | undefined;
   /** A name for ears where the label alone is not enough. */
@@ -32,7 +34,12 @@ export function Control(props: ControlProps): JSX.Element {
           {props.picture}
         </span>
       </Show>
-      <span class="control-label">{props.label}</span>
+      <span class="control-label">
+        {props.label}
+        <Show when={props.value}>
+          <b class="control-value">{props.value}</b>
+        </Show>
+      </span>
     </Pressable>
   );
 }

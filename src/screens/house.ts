@@ -31,8 +31,9 @@ export interface House {
   readonly now: Accessor<Instant>;
   /** 'HH:MM' of a kitchen instant on this tablet's clock. */
   hour(at: Instant): string;
-  /** A day in the tablet's own words. */
+  /** 'Sat', and '3 May 2031', in the tablet's own words. */
   day(at: Instant): string;
+  date(at: Instant): string;
   /** One deed; resolves once it is written (or refused). */
   take(deed: Deed): Promise<void>;
   takeBack(): Promise<void>;

@@ -8,7 +8,7 @@ import type { House } from '../house.ts';
 import { ActControls, ActSlab } from './ActFace.tsx';
 import { ActTimes } from './ActTimes.tsx';
 import { ActWords } from './ActWords.tsx';
-import { BenchEar } from './BenchEar.tsx';
+import { KitchenEar } from '../KitchenEar.tsx';
 import { bakeOf, focusOn } from './focus.ts';
 import { GateControls, GateSlab, GateWords } from './GateFace.tsx';
 import { MoreSheet } from './MoreSheet.tsx';
@@ -16,7 +16,8 @@ import { OverFace } from './OverFace.tsx';
 import { PadControls, PadSlab, PadWords, type Pad } from './PadFace.tsx';
 import { ReturnFace } from './ReturnFace.tsx';
 import { stepsOf, tickOf } from './steps.ts';
-import { benchView, nameOf, type BenchView } from './view.ts';
+import { nameOf } from '../stage-names.ts';
+import { benchView, type BenchView } from './view.ts';
 
 export interface BenchProps {
   readonly house: House;
@@ -138,7 +139,7 @@ export function Bench(props: BenchProps): JSX.Element {
                 </Show>
               </Show>
             }
-            ear={<BenchEar house={house} onMore={() => setMore(true)} />}
+            ear={<KitchenEar house={house} onMore={() => setMore(true)} />}
             over={
               <>
                 <ReturnFace house={house} view={shown()} />

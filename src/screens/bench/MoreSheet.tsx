@@ -1,7 +1,6 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { bench } from '../../core/speech/en/bench.ts';
-import { carePage } from '../../core/speech/en/care-page.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { running } from '../../core/speech/en/running.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -9,8 +8,10 @@ import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { WipeLock } from '../../parts/WipeLock.tsx';
+import { CareControl } from '../CareControl.tsx';
 import type { House } from '../house.ts';
-import { nameOf } from './view.ts';
+import { WaysControls } from '../WaysControls.tsx';
+import { nameOf } from '../stage-names.ts';
 
 export interface MoreSheetProps {
   readonly house: House;
@@ -22,8 +23,7 @@ export interface MoreSheetProps {
 
 /** Everything that is not the act: wiping, other bakes, ways of showing, the end. */
 export function MoreSheet(props: MoreSheetProps): JSX.Element {
-  const [page, setPage] = createSignal<'more' | 'end' | 'care' | 'wipe'>('more');
-  const ways = () => props.house.ways();
+  const [page, setPage] = createSignal<'more' | 'end' | 'wipe'>('more');
   const bake = () => props.house.kitchen().bakes[props.bake];
   const name = (): string => bake()?.context.recipe.formula.name ?? '';
   /** A loaf in a hot pot comes out before its bake may end. */
@@ -57,26 +57,8 @@ export function MoreSheet(props: MoreSheetProps): JSX.Element {
               )}
             </For>
             <Control label={bench.home} onPress={() => props.onHome()} />
-            <Control
-              label={ways().theme === 'dark' ? controls.light : controls.dark}
-              onPress={() =>
-                props.house.choose({ theme: ways().theme === 'dark' ? 'light' : 'dark' })
-              }
-            />
-            <Control
-              label={ways().hands === 'left' ? controls.rightHand : controls.leftHand}
-              onPress={() =>
-                props.house.choose({ hands: ways().hands === 'left' ? 'right' : 'left' })
-              }
-            />
-            <Control
-              label={controls.bigger}
-              chosen={ways().text === 'bigger'}
-              onPress={() =>
-                props.house.choose({ text: ways().text === 'bigger' ? 'plain' : 'bigger' })
-              }
-            />
-            <Control label={bench.care} onPress={() => setPage('care')} />
+            <WaysControls house={props.house} />
+            <CareControl />
             <Control label={controls.endBake} disabled={inOven()} onPress={() => setPage('end')} />
           </div>
         </Sheet>
@@ -92,22 +74,6 @@ export function MoreSheet(props: MoreSheetProps): JSX.Element {
             then={name()}
             onHeld={end}
           />
-        </Sheet>
-      </Show>
-      <Show when={page() === 'care'}>
-        <Sheet title={carePage.title}>
-          <p>{carePage.defer}</p>
-          <For each={carePage.parts}>
-            {(part) => (
-              <section>
-                <h2 class="sheet-part">{part.title}</h2>
-                <ul>
-                  <For each={part.lines}>{(line) => <li>{line}</li>}</For>
-                </ul>
-              </section>
-            )}
-          </For>
-          <Control label={bench.close} onPress={() => setPage('more')} />
         </Sheet>
       </Show>
       <Show when={page() === 'wipe'}>

@@ -5,7 +5,8 @@ import { fill } from '../../core/speech/fill.ts';
 import { MINUTE } from '../../core/units.ts';
 import { ReturnCard } from '../../parts/ReturnCard.tsx';
 import type { House } from '../house.ts';
-import { nameOf, type BenchView } from './view.ts';
+import { nameOf } from '../stage-names.ts';
+import type { BenchView } from './view.ts';
 
 /** Three lines at most: what is overdue, what was done last, what comes next. */
 const linesOf = (house: House, view: BenchView): readonly string[] => {

@@ -5,12 +5,13 @@ import type { CallKind } from '../../../machines/ports.ts';
 import type { BakeAct, Deed, OvenAct } from '../../core/records/fact.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
-import { bakeNames, ovenNames, partNames, places } from '../../core/speech/en/names.ts';
+import { partNames, places } from '../../core/speech/en/names.ts';
 import { ovenWords } from '../../core/speech/en/oven.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import type { Instant } from '../../core/units.ts';
+import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
 import type { Focus } from './focus.ts';
@@ -66,10 +67,6 @@ export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
 
 export const wordsOf = (who: string, stage: string): StageWords =>
   who === 'oven' ? ovenWords[stage as OvenStage] : bakeWords[stage as BakeStage];
-
-/** A step's short name. */
-export const nameOf = (who: string, stage: string): string =>
-  who === 'oven' ? ovenNames[stage as OvenStage] : bakeNames[stage as BakeStage];
 
 const pressOf = (
   kitchen: Kitchen,

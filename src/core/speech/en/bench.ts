@@ -17,5 +17,7 @@ export const bench = {
   starting: 'Opening the kitchen',
   care: 'Take care',
   home: 'To the start',
-  bakes: 'Bakes',
+  endRehearsal: 'End the rehearsal',
+  brokenFormula: '{file} cannot be read.',
+  that: 'another number',
 } as const;

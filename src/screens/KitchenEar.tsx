@@ -1,12 +1,12 @@
 import type { JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
-import { ear } from '../../core/speech/en/kitchen.ts';
-import { Control } from '../../parts/Control.tsx';
-import { EarPanel } from '../../parts/EarPanel.tsx';
-import type { House } from '../house.ts';
+import { bench } from '../core/speech/en/bench.ts';
+import { ear } from '../core/speech/en/kitchen.ts';
+import { Control } from '../parts/Control.tsx';
+import { EarPanel } from '../parts/EarPanel.tsx';
+import type { House } from './house.ts';
 
 /** Sound and screen, and the way to everything that is not the act. */
-export function BenchEar(props: {
+export function KitchenEar(props: {
   readonly house: House;
   readonly onMore: () => void;
 }): JSX.Element {

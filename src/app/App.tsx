@@ -1,0 +1,60 @@
+import { createEffect, createSignal, For, Show, type JSX } from 'solid-js';
+import { rehearsal, saving } from '../core/speech/en/kitchen.ts';
+import { fill } from '../core/speech/fill.ts';
+import { Notice } from '../parts/Notice.tsx';
+import { PressGround } from '../parts/PressGround.tsx';
+import { RehearsalMark } from '../parts/RehearsalMark.tsx';
+import { Bench } from '../screens/bench/Bench.tsx';
+import { bakeOf } from '../screens/bench/focus.ts';
+import type { House } from '../screens/house.ts';
+import { Start } from '../screens/start/Start.tsx';
+import { WhereAreYou } from '../screens/WhereAreYou.tsx';
+
+/** Which screen is on show, and what lies over all of them. */
+export function App(props: { readonly house: House }): JSX.Element {
+  const house = props.house;
+  const running = Object.keys(house.kitchen().bakes);
+  // Coming back in the middle of one bake is coming back to its bench.
+  const [bake, setBake] = createSignal<string | null>(running.length === 1 ? running[0]! : null);
+  createEffect(() => {
+    const call = house.ringing();
+    const rings = call && bakeOf(house.kitchen(), call.who);
+    if (rings) setBake(rings);
+  });
+  return (
+    <PressGround firstTouch={() => house.hush()}>
+      <Show when={house.rehearsal}>
+        {(rate) => (
+          <RehearsalMark text={`${rehearsal.mark}, ${fill(rehearsal.faster, { rate: rate() })}`} />
+        )}
+      </Show>
+      <Show
+        when={!house.lost()}
+        fallback={<Show when={house.lost()}>{(lost) => <WhereAreYou lost={lost()} />}</Show>}
+      >
+        <Show when={bake()} fallback={<Start house={house} onBake={(id) => setBake(id)} />}>
+          {(id) => (
+            <Bench
+              house={house}
+              bake={id()}
+              onHome={() => setBake(null)}
+              onBake={(other) => setBake(other)}
+            />
+          )}
+        </Show>
+      </Show>
+      <div class="notices">
+        <Show when={house.saving() !== 'saved'}>
+          <Notice
+            text={
+              house.saving() === 'slow'
+                ? saving.notSaved
+                : fill(saving.unsaved, { count: house.unsaved() })
+            }
+          />
+        </Show>
+        <For each={house.told()}>{(t) => <Notice text={t.text} action={t.action} />}</For>
+      </div>
+    </PressGround>
+  );
+}

@@ -1,0 +1,16 @@
+import type { Instant } from '../core/units.ts';
+
+const CLOCK = new Intl.DateTimeFormat('en-GB', {
+  hour: '2-digit',
+  minute: '2-digit',
+  hour12: false,
+});
+const DAY = new Intl.DateTimeFormat('en-GB', { weekday: 'short' });
+const DATE = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+
+/** 'HH:MM' on this tablet's wall. */
+export const hourOf = (wall: Instant): string => CLOCK.format(wall);
+/** 'Sat'. */
+export const dayOf = (wall: Instant): string => DAY.format(wall);
+/** '3 May 2031'. */
+export const dateOf = (wall: Instant): string => DATE.format(wall);

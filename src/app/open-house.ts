@@ -1,0 +1,229 @@
+import { createSignal } from 'solid-js';
+import { wanted } from '../../machines/kitchen/dues.ts';
+import { MACHINES } from '../../machines/kitchen/kitchen.ts';
+import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
+import { exportLog } from '../adapters/backup.ts';
+import { makeRecipe } from '../core/formula/make-recipe.ts';
+import { waitFor } from '../core/day/waits.ts';
+import type { Deed } from '../core/records/fact.ts';
+import { controls } from '../core/speech/en/controls.ts';
+import { trouble } from '../core/speech/en/trouble.ts';
+import { tellNotice } from '../core/speech/tell-notice.ts';
+import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
+import { makeAway } from './away.ts';
+import { loadFormulas } from './formulas.ts';
+import { dateOf, dayOf, hourOf } from './hours.ts';
+import { makeKeeper, type Kept } from './keeper.ts';
+import { makeKitchenTime } from './kitchen-time.ts';
+import { openLog, type Opened } from './open-log.ts';
+import { findPlace } from './find-place.ts';
+import { beforeJump } from './recover.ts';
+import { makeRunner } from './runner.ts';
+import { speakOf } from './speak-of.ts';
+import { makeTold } from './told.ts';
+import { makeVoice } from './voice.ts';
+import type { World } from './world.ts';
+
+/** The kitchen time is shown by the second; a rehearsal's by what a quarter of a second brings. */
+const SECOND = 1000;
+const RETRY_MS = 5000;
+const LAST_KITCHEN = 'lastKitchen';
+
+/** Opens the log and puts the parts together: the only place where machines meet the world. */
+export async function openHouse(world: World): Promise<House> {
+  const { store, clock, sound, speaker, screen, settings, ids, news, later } = world;
+  const opened = await openLog(store, MACHINES);
+  const last = opened.records.at(-1)?.fact ?? null;
+  const time = makeKitchenTime(clock, last);
+  const start: Pick<Opened, 'kitchen' | 'records'> =
+    opened.trouble?.kind === 'differs' ? { ...opened, kitchen: beforeJump(opened) } : opened;
+
+  const [kept, setKept] = createSignal<Kept>(
+    {
+      ...start,
+      unsaved: 0,
+      slow: false,
+      trouble: opened.trouble?.kind === 'closed' ? 'closed' : null,
+    },
+    { equals: false },
+  );
+  const [now, setNow] = createSignal(time.read(start.kitchen.now).at);
+  const [soundState, setSoundState] = createSignal(sound.state());
+  const [lit, setLit] = createSignal(screen.state());
+  const [offer, setOffer] = createSignal<(() => void) | null>(null);
+  const [free, setFree] = createSignal(false);
+  const [formulas, setFormulas] = createSignal<readonly FormulaFound[]>([]);
+  const [lastKitchen, setLastKitchen] = createSignal<number | null>(null);
+  const [lost, setLost] = createSignal<Lost | null>(null);
+  const [clockBack, setClockBack] = createSignal(time.fellBack());
+  const voice = makeVoice(speaker, later);
+  // What fell due before this page was opened is shown and rung, not recited.
+  let catchingUp = true;
+  const away = makeAway(last?.at ?? null, clock.rate);
+  const wall = (at: number) => time.wallOf(at);
+  const hour = (at: number) => hourOf(wall(at));
+  const kitchen = () => kept().kitchen;
+  const baking = () => Object.keys(kitchen().bakes).length > 0;
+  const saveAsFile = () => exportLog(kept().records);
+  const { told, tell } = makeTold({
+    store: () => kept().trouble,
+    unsaved: () => kept().unsaved,
+    clockBack,
+    holds: world.holds,
+    free,
+    offer,
+    baking,
+    secure: world.secure,
+    saveAsFile,
+    reload: world.reload,
+  });
+
+  const keeper = makeKeeper({
+    opened: start,
+    reopen: () => openLog(store, MACHINES),
+    store,
+    machines: MACHINES,
+    wait: waitFor,
+    time,
+    ids,
+    later,
+    onChange(next) {
+      setKept(next);
+      setClockBack(time.fellBack());
+      runner.follow(next.kitchen);
+      news.tell();
+    },
+    onSay(says) {
+      if (catchingUp) return;
+      const words = says.map((s) => speakOf(s, keeper.kept().kitchen, hour)).filter(Boolean);
+      const latest = words.at(-1);
+      if (latest) voice.say(latest);
+    },
+  });
+  const runner = makeRunner({
+    clock,
+    sound,
+    machines: MACHINES,
+    wallOf: wall,
+    tick: () => keeper.tick(),
+  });
+
+  const take = async (deed: Deed): Promise<void> => {
+    if (!world.holds) return;
+    try {
+      const outcome = await keeper.take(deed);
+      if (outcome === 'refused' && deed.kind === 'press') voice.say(trouble.pressRefused);
+    } catch (error) {
+      tell({ id: 'machine', text: trouble.machineFailed, action: null });
+      reportError(error);
+    }
+  };
+
+  const begin = async (order: Order): Promise<string | null> => {
+    const made = makeRecipe(order.formula, { loaves: order.loaves, piece: order.formula.piece });
+    if (made.recipe === null) {
+      tell({ id: 'recipe', text: tellNotice(made.reason), action: null });
+      return null;
+    }
+    const bake = `bake-${kept().kitchen.seq + 1}`;
+    await take({
+      kind: 'start',
+      bake,
+      loaves: Array.from({ length: order.loaves }, (_, i) => `${bake}.${i + 1}`),
+      from: order.from,
+      recipe: made.recipe,
+      kitchen: order.kitchen,
+    });
+    setLastKitchen(order.kitchen);
+    void settings.set(LAST_KITCHEN, order.kitchen).catch(() => undefined);
+    void world.askToKeep();
+    return bake in keeper.kept().kitchen.bakes ? bake : null;
+  };
+
+  const takeBack = async (): Promise<void> => {
+    const target = takeBackTarget(kitchen());
+    if (target === null) return voice.say(controls.nothingBack);
+    await take({ kind: 'takeBack', target: target.id });
+  };
+
+  sound.onState(setSoundState);
+  screen.onState(setLit);
+  world.update.onOffer((go) => setOffer(() => go));
+  world.every(clock.rate > 1 ? SECOND / 4 : SECOND, () => {
+    const { at } = time.read(keeper.kept().kitchen.now);
+    setNow(at);
+    away.seen(at);
+  });
+  if (world.holds) {
+    keeper.tick();
+    catchingUp = false;
+    runner.follow(keeper.kept().kitchen);
+    world.every(RETRY_MS, () => void keeper.retry());
+    screen.hold();
+    setLost(
+      await findPlace({
+        opened,
+        kitchen: start.kitchen,
+        time,
+        take,
+        tell,
+        saveAsFile,
+        done: () => setLost(null),
+      }),
+    );
+  } else {
+    news.onNews(() => {
+      void openLog(store, MACHINES).then(({ kitchen: k, records }) =>
+        setKept((old) => ({ ...old, kitchen: k, records })),
+      );
+    });
+    world.whenFree(() => setFree(true));
+  }
+  void loadFormulas().then(setFormulas);
+  void settings
+    .get(LAST_KITCHEN)
+    .then((c) => setLastKitchen(typeof c === 'number' ? c : null))
+    .catch(() => undefined);
+
+  return {
+    kitchen,
+    records: () => kept().records,
+    now,
+    hour,
+    day: (at) => dayOf(wall(at)),
+    date: (at) => dateOf(wall(at)),
+    take,
+    takeBack,
+    begin,
+    saving: () => (kept().slow ? 'slow' : kept().unsaved > 0 ? 'unsaved' : 'saved'),
+    unsaved: () => kept().unsaved,
+    ringing: () => (world.holds ? wanted(kitchen()).ringing : null),
+    hush() {
+      const call = wanted(keeper.kept().kitchen).ringing;
+      if (call === null || !world.holds) return false;
+      voice.hush();
+      runner.quiet();
+      void take({ kind: 'heard', call: call.id });
+      return true;
+    },
+    say: (words) => voice.say(words),
+    caption: voice.caption,
+    sound: soundState,
+    armSound: () => void sound.arm().then(setSoundState),
+    lit,
+    told,
+    tell,
+    holds: world.holds,
+    rehearsal: clock.rate > 1 ? clock.rate : null,
+    rehearse: () => world.rehearse(),
+    endRehearsal: () => world.endRehearsal(),
+    ways: world.ways.ways,
+    choose: (change) => world.ways.choose(change),
+    formulas,
+    lastKitchen,
+    away: away.away,
+    readBack: () => away.readBack(),
+    saveAsFile,
+    lost,
+  };
+}

@@ -1,0 +1,64 @@
+import { kitchenAt } from '../../machines/kitchen/position.ts';
+import type { Kitchen, Machines, StartFact } from '../../machines/kitchen/kitchen.ts';
+import type { BakePlace, Position } from '../core/records/position.ts';
+import type { BakeStage } from '../core/records/stage.ts';
+import type { Opened } from './open-log.ts';
+
+/** The kitchen as the log's last row numbers it, ready for a jump to be written after it. */
+export const beforeJump = ({ kitchen, records }: Opened): Kitchen => ({
+  ...kitchen,
+  seq: records.at(-1)?.seq ?? 0,
+  starts: Object.fromEntries(
+    records.flatMap(({ fact }): [string, StartFact][] =>
+      fact.kind === 'start' ? [[fact.id, fact]] : [],
+    ),
+  ),
+});
+
+/** Whether these machines know every stage of a position. */
+export const canStandAt = (position: Position, kitchen: Kitchen, machines: Machines): boolean => {
+  try {
+    kitchenAt(position, kitchen.starts, machines);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+const OVEN_OFF: Position['oven'] = {
+  stage: 'off',
+  marks: {},
+  entered: {},
+  byDue: false,
+  answers: {},
+  waiting: [],
+  load: [],
+  out: [],
+};
+
+/** A position the baker named: each bake at its stage, the oven cold, nothing silenced. */
+export const positionSaid = (
+  last: Position,
+  places: Readonly<Record<string, BakeStage>>,
+  now: number,
+): Position => ({
+  now,
+  oven: OVEN_OFF,
+  attention: { heard: [], snoozed: {} },
+  bakes: Object.fromEntries(
+    Object.entries(last.bakes).map(([id, place]): [string, BakePlace] => {
+      const stage = places[id] ?? 'read.plan';
+      return [
+        id,
+        {
+          ...place,
+          stage,
+          marks: {},
+          answers: {},
+          byDue: false,
+          entered: { ...place.entered, [stage]: now },
+        },
+      ];
+    }),
+  ),
+});

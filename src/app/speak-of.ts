@@ -1,0 +1,28 @@
+import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
+import type { Say } from '../../machines/kitchen/step.ts';
+import { callSubjects, calls } from '../core/speech/en/calls.ts';
+import { fill } from '../core/speech/fill.ts';
+import type { Instant } from '../core/units.ts';
+import { bakeOf, focusOn } from '../screens/bench/focus.ts';
+import { benchView } from '../screens/bench/view.ts';
+
+/**
+ * The sentence for a stage just entered: the call's own words where it calls, else what the bench
+ * would say of it, caution included. Null where no bench shows it (a bake that is over).
+ */
+export function speakOf(
+  { who, stage }: Say,
+  kitchen: Kitchen,
+  hour: (at: Instant) => string,
+): string | null {
+  const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
+  if (call && stage in callSubjects) {
+    const name = callSubjects[stage as keyof typeof callSubjects];
+    return fill(calls[call.kind], { name });
+  }
+  const bake = bakeOf(kitchen, who);
+  const focus = bake === null ? null : focusOn(kitchen, bake);
+  if (focus === null || focus.who !== who) return null;
+  const view = benchView(kitchen, focus, hour);
+  return view.stage === stage ? [view.spoken, view.care].filter(Boolean).join(' ') : null;
+}

@@ -1,0 +1,74 @@
+import { createMemo, createSignal, type Accessor } from 'solid-js';
+import type { StoreTrouble } from '../../machines/ports.ts';
+import { bench } from '../core/speech/en/bench.ts';
+import { twoPages, update } from '../core/speech/en/kitchen.ts';
+import { saveAsFile, trouble } from '../core/speech/en/trouble.ts';
+import type { Told } from '../screens/house.ts';
+
+export interface ToldParts {
+  readonly store: Accessor<StoreTrouble | null>;
+  readonly unsaved: Accessor<number>;
+  readonly clockBack: Accessor<boolean>;
+  readonly holds: boolean;
+  /** The other page has gone: this one can take the kitchen. */
+  readonly free: Accessor<boolean>;
+  readonly offer: Accessor<(() => void) | null>;
+  readonly baking: Accessor<boolean>;
+  readonly secure: boolean;
+  readonly saveAsFile: () => void;
+  readonly reload: () => void;
+}
+
+const STORE: Readonly<Record<StoreTrouble, string>> = {
+  closed: trouble.storeClosed,
+  full: trouble.storeFull,
+  taken: trouble.storeTaken,
+  gone: trouble.storeGone,
+};
+
+/** Everything the program has to tell, each once, with what one press does about it. */
+export function makeTold(parts: ToldParts): {
+  readonly told: Accessor<readonly Told[]>;
+  tell(notice: Told): void;
+} {
+  const [said, setSaid] = createSignal<readonly Told[]>([]);
+  const [closed, setClosed] = createSignal<readonly string[]>([]);
+  const closing = (id: string, text: string): Told => ({
+    id,
+    text,
+    action: { label: bench.close, press: () => setClosed((ids) => [...ids, id]) },
+  });
+  const told = createMemo((): readonly Told[] => {
+    const store = parts.store();
+    const offer = parts.offer();
+    const all: (Told | false | null)[] = [
+      !parts.holds && {
+        id: 'pages',
+        text: parts.free() ? twoPages.free : `${twoPages.headline}. ${twoPages.detail}`,
+        action: parts.free() ? { label: twoPages.take, press: parts.reload } : null,
+      },
+      store !== null && parts.unsaved() > 0
+        ? {
+            id: 'store',
+            text: STORE[store],
+            action: { label: saveAsFile, press: parts.saveAsFile },
+          }
+        : store === 'taken' && closing('taken', STORE.taken),
+      parts.clockBack() && closing('clock', trouble.clockBack),
+      !parts.secure && closing('insecure', trouble.insecure),
+      // Never in the middle of a bake: a new version waits until the kitchen is idle.
+      offer !== null &&
+        !parts.baking() && {
+          id: 'update',
+          text: `${update.offer} ${update.detail}`,
+          action: { label: update.take, press: offer },
+        },
+      ...said(),
+    ];
+    return all.filter((t): t is Told => !!t && !closed().includes(t.id));
+  });
+  return {
+    told,
+    tell: (notice) => setSaid((old) => [...old.filter((t) => t.id !== notice.id), notice]),
+  };
+}

@@ -1,0 +1,39 @@
+import type { Accessor } from 'solid-js';
+import type {
+  Clock,
+  LogStore,
+  ScreenAwake,
+  Settings,
+  Sound,
+  Speaker,
+  Stop,
+  Update,
+} from '../../machines/ports.ts';
+import type { News } from '../adapters/news.ts';
+import type { Ways } from '../screens/house.ts';
+
+/** Everything outside the program that a house is opened on; tests put fakes in. */
+export interface World {
+  readonly clock: Clock;
+  readonly store: LogStore;
+  readonly settings: Settings;
+  readonly sound: Sound;
+  readonly speaker: Speaker;
+  readonly screen: ScreenAwake;
+  readonly update: Update;
+  readonly news: News;
+  readonly ids: { readonly device: string; next(): string };
+  readonly ways: { readonly ways: Accessor<Ways>; choose(change: Partial<Ways>): void };
+  /** Whether this page holds the kitchen; one that does not only shows it. */
+  readonly holds: boolean;
+  whenFree(then: () => void): Stop;
+  /** Whether the page may keep itself for offline, stay lit and lock (https or localhost). */
+  readonly secure: boolean;
+  askToKeep(): Promise<unknown>;
+  /** Real milliseconds. */
+  later(ms: number, then: () => void): Stop;
+  every(ms: number, then: () => void): Stop;
+  reload(): void;
+  rehearse(): void;
+  endRehearsal(): void;
+}

@@ -1,0 +1,31 @@
+import { createSignal, For, Show, type JSX } from 'solid-js';
+import { bench } from '../core/speech/en/bench.ts';
+import { carePage } from '../core/speech/en/care-page.ts';
+import { Control } from '../parts/Control.tsx';
+import { Sheet } from '../parts/Sheet.tsx';
+
+/** Every caution in one place, behind one press. */
+export function CareControl(): JSX.Element {
+  const [open, setOpen] = createSignal(false);
+  return (
+    <>
+      <Control label={bench.care} onPress={() => setOpen(true)} />
+      <Show when={open()}>
+        <Sheet title={carePage.title}>
+          <Control label={bench.close} onPress={() => setOpen(false)} />
+          <p>{carePage.defer}</p>
+          <For each={carePage.parts}>
+            {(part) => (
+              <section>
+                <h2 class="sheet-part">{part.title}</h2>
+                <ul>
+                  <For each={part.lines}>{(line) => <li>{line}</li>}</For>
+                </ul>
+              </section>
+            )}
+          </For>
+        </Sheet>
+      </Show>
+    </>
+  );
+}

@@ -1,0 +1,53 @@
+import { createSignal, Show, type JSX } from 'solid-js';
+import { bench } from '../core/speech/en/bench.ts';
+import { joins, JOINS, type Join } from '../core/speech/en/start.ts';
+import { whereAreYou } from '../core/speech/en/trouble.ts';
+import { BenchFrame } from '../parts/BenchFrame.tsx';
+import { RuledEdge } from '../parts/RuledEdge.tsx';
+import { Slab } from '../parts/Slab.tsx';
+import { Tiles } from '../parts/Tiles.tsx';
+import { Words } from '../parts/Words.tsx';
+import type { Lost } from './house.ts';
+
+/** The log cannot say where the dough is: the baker does, bake by bake. */
+export function WhereAreYou(props: { readonly lost: Lost }): JSX.Element {
+  const [places, setPlaces] = createSignal<Readonly<Record<string, Join>>>({});
+  const open = () => props.lost.bakes.find(({ id }) => !(id in places()));
+  const [chosen, setChosen] = createSignal<Join | null>(null);
+  const here = (): void => {
+    const [bake, join] = [open(), chosen()];
+    if (!bake || join === null) return;
+    setPlaces((old) => ({ ...old, [bake.id]: join }));
+    setChosen(null);
+    if (!open()) void props.lost.put(places());
+  };
+  return (
+    <BenchFrame
+      label={bench.label}
+      edge={<RuledEdge label={whereAreYou.headline} ticks={[{ long: true }]} at={0} />}
+      words={
+        <Show when={open()}>
+          {(bake) => (
+            <Words headline={whereAreYou.headline} detail={`${bake().name}. ${whereAreYou.detail}`}>
+              <Tiles
+                label={whereAreYou.headline}
+                options={JOINS.map((join) => ({ value: join, label: joins[join] }))}
+                chosen={chosen() ?? ''}
+                onChoose={(join) => setChosen(join as Join)}
+              />
+            </Words>
+          )}
+        </Show>
+      }
+      slab={
+        <Slab
+          label={whereAreYou.slab}
+          then={whereAreYou.then}
+          fresh={open()?.id}
+          disabled={chosen() === null}
+          onPress={here}
+        />
+      }
+    />
+  );
+}

@@ -1,0 +1,144 @@
+import { createMemo, createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
+import { bench } from '../../core/speech/en/bench.ts';
+import { joins, start } from '../../core/speech/en/start.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { BenchFrame } from '../../parts/BenchFrame.tsx';
+import { Control } from '../../parts/Control.tsx';
+import { RuledEdge } from '../../parts/RuledEdge.tsx';
+import { Slab } from '../../parts/Slab.tsx';
+import { Words } from '../../parts/Words.tsx';
+import type { House } from '../house.ts';
+import { KitchenEar } from '../KitchenEar.tsx';
+import { checkOrder, emptyDraft, type Draft } from './draft.ts';
+import { FormulaFace, KitchenFace, LoavesFace, WhereFace } from './faces.tsx';
+import { PastBakes } from './PastBakes.tsx';
+import { RunningBakes } from './RunningBakes.tsx';
+import { WaysSheet } from './WaysSheet.tsx';
+import './Start.css';
+
+type Face = 'grid' | 'formula' | 'loaves' | 'kitchen' | 'where' | 'past' | 'ways';
+
+/** The page a bake begins on: what, how many, how warm, and where the dough is. */
+export function Start(props: {
+  readonly house: House;
+  readonly onBake: (id: string) => void;
+}): JSX.Element {
+  const [draft, setDraft] = createSignal<Draft>(emptyDraft);
+  const [face, setFace] = createSignal<Face>('grid');
+  const formulas = () => props.house.formulas();
+  const formula = createMemo(() => {
+    const good = formulas().flatMap((found) => found.formula ?? []);
+    return good.find(({ id }) => id === draft().formula) ?? good[0] ?? null;
+  });
+  const checked = createMemo(() => checkOrder(draft(), formula()));
+  const change = (part: Partial<Draft>): void => {
+    setDraft((old) => ({ ...old, ...part }));
+  };
+  const pick = (part: Partial<Draft>): void => {
+    change(part);
+    setFace('grid');
+  };
+  const go = async (): Promise<void> => {
+    const { order } = checked();
+    if (order === null) return;
+    const bake = await props.house.begin(order);
+    if (bake !== null) props.onBake(bake);
+  };
+  const cell = (ask: string, value: string, to: Face): JSX.Element => (
+    <Control label={ask} value={value} onPress={() => setFace(to)} />
+  );
+  return (
+    <>
+      <BenchFrame
+        label={start.title}
+        edge={<RuledEdge label={start.title} ticks={EDGE} at={0} />}
+        words={
+          <Switch>
+            <Match when={face() === 'grid' || face() === 'ways'}>
+              <Words headline={start.title}>
+                <div class="start-grid">
+                  {cell(start.formula, formula()?.name ?? start.noFormulas, 'formula')}
+                  {cell(start.loaves, String(draft().loaves), 'loaves')}
+                  {cell(
+                    start.kitchen,
+                    draft().kitchen === null ? '–' : `${draft().kitchen} °C`,
+                    'kitchen',
+                  )}
+                  {cell(start.where, joins[draft().from], 'where')}
+                </div>
+                <RunningBakes house={props.house} onBake={(id) => props.onBake(id)} />
+              </Words>
+            </Match>
+            <Match when={face() === 'formula'}>
+              <FormulaFace formulas={formulas()} onPick={(id) => pick({ formula: id })} />
+            </Match>
+            <Match when={face() === 'loaves'}>
+              <LoavesFace loaves={draft().loaves} onChange={(loaves) => change({ loaves })} />
+            </Match>
+            <Match when={face() === 'kitchen'}>
+              <KitchenFace
+                last={props.house.lastKitchen()}
+                onTyped={(kitchen) => change({ kitchen })}
+              />
+            </Match>
+            <Match when={face() === 'where'}>
+              <WhereFace chosen={draft().from} onPick={(from) => pick({ from })} />
+            </Match>
+            <Match when={face() === 'past'}>
+              <PastBakes house={props.house} />
+            </Match>
+          </Switch>
+        }
+        slab={
+          <Show
+            when={face() === 'grid' || face() === 'ways'}
+            fallback={
+              <Slab
+                label={bench.thatsIt}
+                then={start.title}
+                fresh={face()}
+                onPress={() => setFace('grid')}
+              />
+            }
+          >
+            <Slab
+              label={start.slab}
+              then={checked().missing ?? start.then}
+              fresh="start"
+              disabled={checked().order === null || !props.house.holds}
+              onPress={() => void go()}
+            />
+          </Show>
+        }
+        controls={
+          <>
+            <Show
+              when={props.house.rehearsal === null}
+              fallback={
+                <Control label={bench.endRehearsal} onPress={() => props.house.endRehearsal()} />
+              }
+            >
+              <Control label={start.rehearse} onPress={() => props.house.rehearse()} />
+            </Show>
+            <Control label={start.pastBakes} onPress={() => setFace('past')} />
+          </>
+        }
+        ear={<KitchenEar house={props.house} onMore={() => setFace('ways')} />}
+      />
+      <Show when={face() === 'ways'}>
+        <WaysSheet house={props.house} onClose={() => setFace('grid')} />
+      </Show>
+      <For each={formulas()}>
+        {(found) => (
+          <Show when={found.formula === null}>
+            <p class="unseen" role="status">
+              {fill(bench.brokenFormula, { file: found.file })}
+            </p>
+          </Show>
+        )}
+      </For>
+    </>
+  );
+}
+
+const EDGE = Array.from({ length: 13 }, (_, i) => ({ long: i % 4 === 0 }));

@@ -1,0 +1,43 @@
+import { LOAVES } from '../../core/formula/make-recipe.ts';
+import type { Formula } from '../../core/formula/formula.ts';
+import { start, type Join } from '../../core/speech/en/start.ts';
+import { trouble } from '../../core/speech/en/trouble.ts';
+import { reasons } from '../../core/speech/en/notices.ts';
+import { fill } from '../../core/speech/fill.ts';
+import type { Order } from '../house.ts';
+
+/** A kitchen outside this is a slip of the finger, °C. Judgement. */
+export const KITCHEN = { least: 5, most: 40 } as const;
+
+/** What the start page has gathered so far. Nothing that is measured is filled in beforehand. */
+export interface Draft {
+  readonly formula: string | null;
+  readonly loaves: number;
+  readonly kitchen: number | null;
+  readonly from: Join;
+}
+
+export const emptyDraft: Draft = { formula: null, loaves: 2, kitchen: null, from: 'levain.feed' };
+
+/** The order, or the sentence that says what is missing or cannot be. */
+export function checkOrder(
+  { loaves, kitchen, from }: Draft,
+  formula: Formula | null,
+):
+  | { readonly order: Order; readonly missing: null }
+  | { readonly order: null; readonly missing: string } {
+  const no = (missing: string) => ({ order: null, missing });
+  if (formula === null) return no(start.noFormulas);
+  if (!Number.isInteger(loaves) || loaves < LOAVES.least || loaves > LOAVES.most) {
+    return no(fill(reasons.loavesOutside, { got: loaves, ...LOAVES }));
+  }
+  if (kitchen === null) return no(start.kitchen);
+  if (!(kitchen >= KITCHEN.least && kitchen <= KITCHEN.most)) {
+    return no(fill(trouble.kitchenRange, { got: kitchen, ...KITCHEN }));
+  }
+  // A bake that begins at the beginning is read through first.
+  return {
+    order: { formula, loaves, kitchen, from: from === 'levain.feed' ? 'read.plan' : from },
+    missing: null,
+  };
+}
