@@ -16,6 +16,15 @@ const leaveScriptsBehind = {
     rm(join(dir ?? here('./dist'), 'make'), { recursive: true, force: true }),
 };
 
+/** When a build fails, the service worker's plugin fails after it and hides why: say why first. */
+const sayWhy = {
+  name: 'say-why',
+  apply: 'build' as const,
+  buildEnd: (error?: Error) => {
+    if (error) console.error(error.message);
+  },
+};
+
 const inNode = (name: string, dir = name) => ({
   root: here('.'),
   test: {
@@ -68,6 +77,7 @@ export default defineConfig({
       },
     }),
     leaveScriptsBehind,
+    sayWhy,
   ],
   test: {
     projects: [

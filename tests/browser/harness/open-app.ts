@@ -1,0 +1,153 @@
+import { mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import {
+  chromium,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type Page,
+} from 'playwright-core';
+import { inject } from 'vitest';
+import { serve, type Served } from '../../../src/serve/serve.ts';
+import { axe, type Violation } from './axe.ts';
+import { chromiumPath, FLAGS, sharedBrowser } from './chromium.ts';
+import { watchFaults, type Faults } from './faults.ts';
+import { closeLater } from './open.ts';
+import { storeRows } from './store-rows.ts';
+
+/** The three tablets everything is measured on, in CSS pixels. */
+export const VIEWPORTS = {
+  wide: { width: 1280, height: 800 },
+  small: { width: 1024, height: 768 },
+  tall: { width: 820, height: 1180 },
+} as const;
+export type ViewportName = keyof typeof VIEWPORTS;
+
+/** When every test begins unless it says otherwise: a Friday, half past five in the evening. */
+export const START = Date.UTC(2026, 2, 6, 17, 30);
+
+export interface OpenOptions {
+  readonly viewport?: ViewportName;
+  /** The instant at which the page's clock stands still until turned, or the real clock. */
+  readonly clock?: number | 'real';
+  /** Opens once with the network, so that the app is kept, and again without. */
+  readonly offline?: boolean;
+  /** Path, query and hash. */
+  readonly url?: string;
+  /** A folder that keeps the browser's storage, as a tablet does; closed and opened again at will. */
+  readonly profile?: string;
+  /** A server of the test's own, which closes it. Else one on a free port. */
+  readonly server?: Served;
+  /** Further wishes: colour scheme, reduced motion, permissions. */
+  readonly context?: BrowserContextOptions;
+}
+
+export interface App {
+  /** The present page; another one after `reopen`. */
+  readonly page: Page;
+  readonly context: BrowserContext;
+  readonly server: Served;
+  readonly faults: Faults;
+  /**
+   * Turns a standing clock on by `ms`: at one leap, as after a sleep, to the last second, and
+   * then through it, so that what follows has settled. The page's timers fire, none twice for the leap.
+   */
+  turn(ms: number): Promise<void>;
+  /** All rows of the log, or of another store, in key order. */
+  storeRows(store?: string): Promise<unknown[]>;
+  /** Photographs the page into tests/browser/out. */
+  screenshot(name: string): Promise<void>;
+  axe(): Promise<Violation[]>;
+  setViewport(name: ViewportName): Promise<void>;
+  /** Closes the page and opens the app in a new one with the same storage. */
+  reopen(): Promise<void>;
+  close(): Promise<void>;
+}
+
+const out = fileURLToPath(new URL('../out/', import.meta.url));
+
+async function newContext(options: OpenOptions): Promise<BrowserContext> {
+  const settings: BrowserContextOptions = {
+    viewport: VIEWPORTS[options.viewport ?? 'wide'],
+    hasTouch: true,
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+    ...options.context,
+  };
+  if (options.profile === undefined) return (await sharedBrowser()).newContext(settings);
+  return chromium.launchPersistentContext(options.profile, {
+    ...settings,
+    executablePath: await chromiumPath(),
+    args: [...FLAGS],
+  });
+}
+
+/** Waits until the service worker holds the whole app and answers for this page. */
+export function untilKept(page: Page): Promise<void> {
+  return page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+    );
+  });
+}
+
+/** Serves the built app and opens it in Chromium. Closed by itself when the test file is over. */
+export async function openApp(options: OpenOptions = {}): Promise<App> {
+  const server = options.server ?? (await serve({ dir: inject('site') }));
+  const context = await newContext(options);
+  let isOpen = true;
+  const close = async () => {
+    if (!isOpen) return;
+    isOpen = false;
+    await context.close();
+    if (!options.server) await server.close();
+  };
+  closeLater(close);
+
+  const faults = await watchFaults(context, server.url);
+  const clock = options.clock ?? START;
+  if (clock !== 'real') {
+    await context.clock.install({ time: clock - 1 });
+    await context.clock.pauseAt(clock);
+  }
+  const visit = async () => {
+    const page = await context.newPage();
+    await page.goto(`${server.url}${options.url ?? '/'}`);
+    return page;
+  };
+  let page = await visit();
+  const reopen = async () => {
+    await page.close();
+    page = await visit();
+  };
+  if (options.offline) {
+    await untilKept(page);
+    await context.setOffline(true);
+    await reopen();
+  }
+
+  return {
+    get page() {
+      return page;
+    },
+    context,
+    server,
+    faults,
+    async turn(ms) {
+      const last = Math.min(ms, 1_000);
+      if (ms > last) await context.clock.fastForward(ms - last);
+      await context.clock.runFor(last);
+    },
+    storeRows: (store) => storeRows(page, store),
+    async screenshot(name) {
+      await mkdir(out, { recursive: true });
+      await page.screenshot({ path: join(out, `${name}.png`) });
+    },
+    axe: () => axe(page),
+    setViewport: (name) => page.setViewportSize(VIEWPORTS[name]),
+    reopen,
+    close,
+  };
+}
