@@ -10,7 +10,9 @@ test.each(Object.keys(VIEWPORTS) as ViewportName[])(
   'the built app opens on the %s tablet and asks nothing of other places',
   async (viewport) => {
     const app = await openApp({ viewport });
-    await expect.poll(() => app.page.locator('#loafward > :not(.shell)').count()).toBeGreaterThan(0);
+    await expect
+      .poll(() => app.page.locator('#loafward > :not(.shell)').count())
+      .toBeGreaterThan(0);
     expect(await app.page.locator('.shell').count()).toBe(0);
     await untilKept(app.page);
     await app.screenshot(`opened-${viewport}`);
@@ -24,7 +26,8 @@ test('the first visit keeps every file of the build', async () => {
   const kept = await app.page.evaluate(async () => {
     const paths: string[] = [];
     for (const name of await caches.keys())
-      for (const { url } of await (await caches.open(name)).keys()) paths.push(new URL(url).pathname);
+      for (const { url } of await (await caches.open(name)).keys())
+        paths.push(new URL(url).pathname);
     return paths;
   });
   const dir = inject('site');
@@ -52,12 +55,16 @@ test('a tablet started anew opens the app with the server gone and nothing cache
   await expect(fetch(server.url)).rejects.toThrow('fetch failed');
 
   const again = await openApp({ profile, server, clock: 'real' });
-  await expect.poll(() => again.page.locator('#loafward > :not(.shell)').count()).toBeGreaterThan(0);
+  await expect
+    .poll(() => again.page.locator('#loafward > :not(.shell)').count())
+    .toBeGreaterThan(0);
   expect(await again.page.locator('.shell').count()).toBe(0);
   expect(await again.page.title()).toBe('Loafward');
   // Another place in the app, walked to by its address, is there as well.
   await again.page.goto(`${server.url}/anywhere`);
-  await expect.poll(() => again.page.locator('#loafward > :not(.shell)').count()).toBeGreaterThan(0);
+  await expect
+    .poll(() => again.page.locator('#loafward > :not(.shell)').count())
+    .toBeGreaterThan(0);
   expectNoFaults(again.faults);
   await again.close();
 });
