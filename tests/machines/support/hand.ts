@@ -1,85 +1,82 @@
-import type { Deed, Fact, Result } from '../../../src/core/records/fact.ts';
+import type { Deed, Fact, Reading } from '../../../src/core/records/fact.ts';
 import type { LogRecord } from '../../../src/core/records/record.ts';
 import { MINUTE, type Instant } from '../../../src/core/units.ts';
-import { advance } from '../../../machines/kitchen/advance.ts';
-import { judgeFact } from '../../../machines/kitchen/judge-fact.ts';
-import {
-  emptyKitchen,
-  MACHINE_VERSION,
-  MACHINES,
-  type Kitchen,
-  type Machines,
-} from '../../../machines/kitchen/kitchen.ts';
-import { positionOf } from '../../../machines/kitchen/position.ts';
+import type { Kitchen, Machines } from '../../../machines/kitchen/kitchen.ts';
 import type { WaitModel } from '../../../machines/kitchen/results.ts';
 import type { Say } from '../../../machines/kitchen/step.ts';
-import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
+import { FOLD, type Fold } from './fold.ts';
 import { RECIPE } from './recipe.ts';
+import { plainWait } from './waits.ts';
 
-/** Minutes of each wait's first mark: plain numbers, so that a test can reckon in its head. */
-export const WAITS: Readonly<Record<string, { mark: string; minutes: number }>> = {
-  'levain.ripening': { mark: 'look', minutes: 300 },
-  'mix.rest': { mark: 'end', minutes: 30 },
-  'bulk.between': { mark: 'touch', minutes: 30 },
-  'bulk.proving': { mark: 'look', minutes: 180 },
-  'shape.benchRest': { mark: 'end', minutes: 20 },
-  'proof.counter': { mark: 'end', minutes: 20 },
-  'proof.retard': { mark: 'look', minutes: 720 },
-  preheating: { mark: 'hot', minutes: 45 },
-  standing: { mark: 'poke', minutes: 20 },
-  lidded: { mark: 'lid', minutes: 18 },
-  open: { mark: 'colour', minutes: 20 },
-  recover: { mark: 'hot', minutes: 10 },
-  'cool.cooling': { mark: 'end', minutes: 120 },
-};
+export { plainWait, WAITS } from './waits.ts';
 
-export const plainWait: WaitModel = ({ stage, now, readings }) => {
-  const wait = WAITS[stage];
-  if (!wait) throw new Error(`No wait at ${stage}.`);
-  const warm = readings['doughTemperature']?.reading;
-  const celsius = warm && 'celsius' in warm ? warm.celsius : 24;
-  const shift = stage === 'bulk.proving' ? (24 - celsius) * 10 : 0;
-  return { marks: { [wait.mark]: now + (wait.minutes + shift) * MINUTE }, model: 'plain' };
-};
+/** How kitchen time is read: the offset grows where the wall would put it before the fold's own now. */
+export type TimeRule = (wall: Instant, offset: number, kitchen: Kitchen) => number;
+export const neverBack: TimeRule = (wall, offset, { now }) => Math.max(offset, now - wall);
+
+interface HandParts {
+  readonly now?: Instant;
+  readonly machines?: Machines;
+  readonly fold?: Fold;
+  readonly wait?: WaitModel;
+  readonly time?: TimeRule;
+}
 
 /** A baker for tests: one log, one kitchen, a clock the test turns. */
 export class Hand {
-  now: Instant;
+  wall: Instant;
+  offset = 0;
   kitchen: Kitchen;
   records: LogRecord[] = [];
   says: Say[] = [];
   modelRuns = 0;
+  readonly fold: Fold;
+  readonly machines: Machines;
+  private readonly wait: WaitModel;
+  private readonly time: TimeRule;
 
-  constructor(
-    now: Instant = 1_000 * MINUTE,
-    readonly machines: Machines = MACHINES,
-  ) {
-    this.now = now;
-    this.kitchen = emptyKitchen(machines);
+  constructor(parts: HandParts = {}) {
+    this.fold = parts.fold ?? FOLD;
+    this.machines = parts.machines ?? this.fold.MACHINES;
+    this.wait = parts.wait ?? plainWait;
+    this.time = parts.time ?? neverBack;
+    this.wall = parts.now ?? 1_000 * MINUTE;
+    this.kitchen = this.fold.emptyKitchen(this.machines);
+  }
+
+  /** Kitchen time: never behind what the kitchen has already seen. */
+  get now(): Instant {
+    this.offset = this.time(this.wall, this.offset, this.kitchen);
+    return this.wall + this.offset;
   }
 
   /** Turns the clock; what falls due falls due. */
   turn(minutes: number): this {
-    this.now += minutes * MINUTE;
-    const stepped = advance(this.kitchen, this.machines, this.now);
+    return this.turnTo(this.now + minutes * MINUTE);
+  }
+
+  turnTo(at: Instant): this {
+    this.wall += at - this.now;
+    const stepped = this.fold.advance(this.kitchen, this.machines, this.now);
     this.kitchen = stepped.kitchen;
     this.says.push(...stepped.says);
     return this;
   }
 
+  /** Someone sets the wall clock back. */
+  wallBack(minutes: number): this {
+    this.wall -= minutes * MINUTE;
+    return this;
+  }
+
   /** Does something; false where it was refused and nothing was written. */
-  do(deed: Deed, results?: readonly Result[]): boolean {
-    const bare: Fact = {
-      ...deed,
-      id: `f${this.records.length + 1}`,
-      device: 'test',
-      at: this.now,
-      raw: this.now,
-      ...(results ? { results } : {}),
-    };
-    const judged = judgeFact(this.kitchen, this.machines, bare, (input) => {
+  do(deed: Deed): boolean {
+    const at = this.now;
+    const id = `f${this.records.length + 1}`;
+    const bare: Fact = { ...deed, id, device: 'test', at, raw: this.wall };
+    const judged = this.fold.judgeFact(this.kitchen, this.machines, bare, (input) => {
       this.modelRuns += 1;
-      return plainWait(input);
+      return this.wait(input);
     });
     if (judged === null) return false;
     this.kitchen = judged.stepped.kitchen;
@@ -87,14 +84,14 @@ export class Hand {
     this.records.push({
       seq: this.kitchen.seq,
       fact: judged.fact,
-      machineVersion: MACHINE_VERSION,
-      position: positionOf(this.kitchen),
+      machineVersion: this.fold.MACHINE_VERSION,
+      position: this.fold.positionOf(this.kitchen),
     });
     return true;
   }
 
-  start(bake = 'a', from = 'read.plan', loaves = [`${bake}1`, `${bake}2`]): boolean {
-    return this.do({ kind: 'start', bake, loaves, from, recipe: RECIPE, kitchen: 24 });
+  start(bake = 'a', from = 'read.plan', loaves = [`${bake}1`, `${bake}2`], recipe = RECIPE) {
+    return this.do({ kind: 'start', bake, loaves, from, recipe, kitchen: 24 });
   }
 
   press(who: string, act: string, extra: object = {}): boolean {
@@ -107,8 +104,56 @@ export class Hand {
     );
   }
 
+  measure(bake: string, reading: Reading, by: 'hand' | 'probe' = 'hand'): boolean {
+    return this.do({ kind: 'reading', by, bake, reading });
+  }
+
+  dough(bake: string, celsius: number, by: 'hand' | 'probe' = 'hand'): boolean {
+    return this.measure(bake, { what: 'doughTemperature', celsius }, by);
+  }
+
   takeBack(): boolean {
-    const target = takeBackTarget(this.kitchen);
+    const target = this.fold.takeBackTarget(this.kitchen);
     return target !== null && this.do({ kind: 'takeBack', target: target.id });
+  }
+
+  /** Where a bake or the oven stands; null for a bake that is over. */
+  stage(who: string): string | null {
+    const machine = who === 'oven' ? this.kitchen.oven : this.kitchen.bakes[who];
+    return machine ? this.fold.stageOf(machine) : null;
+  }
+
+  deadline(who: string): Instant | null {
+    const machine = who === 'oven' ? this.kitchen.oven : this.kitchen.bakes[who];
+    return machine ? this.fold.deadlineOf(machine) : null;
+  }
+
+  /** The call that sounds now, as `who:stage`. */
+  get ringing(): string | null {
+    const call = this.fold.wanted(this.kitchen).ringing;
+    return call && `${call.who}:${call.stage}`;
+  }
+
+  /** The pending call of a machine: its id. */
+  callId(who: string): string {
+    return this.fold.callsOf(this.kitchen).find((call) => call.who === who)?.id ?? 'none';
+  }
+
+  heard(who: string): boolean {
+    return this.do({ kind: 'heard', call: this.callId(who) });
+  }
+
+  snooze(who: string, minutes = 2): boolean {
+    return this.do({
+      kind: 'snoozed',
+      call: this.callId(who),
+      until: this.now + minutes * MINUTE,
+    });
+  }
+
+  /** As after a reload: the log read again from plain text. */
+  replayed(records: readonly LogRecord[] = this.records) {
+    const read = JSON.parse(JSON.stringify(records)) as LogRecord[];
+    return this.fold.replay(read, this.machines);
   }
 }

@@ -1,0 +1,32 @@
+import type { WaitModel } from '../../../machines/kitchen/results.ts';
+import { MINUTE } from '../../../src/core/units.ts';
+
+/** Minutes of each wait's first mark: plain numbers, so that a test can reckon in its head. */
+export const WAITS: Readonly<Record<string, { mark: string; minutes: number }>> = {
+  'levain.ripening': { mark: 'look', minutes: 300 },
+  'mix.rest': { mark: 'end', minutes: 30 },
+  'bulk.between': { mark: 'touch', minutes: 30 },
+  'bulk.proving': { mark: 'look', minutes: 180 },
+  'shape.benchRest': { mark: 'end', minutes: 20 },
+  'proof.counter': { mark: 'end', minutes: 20 },
+  'proof.retard': { mark: 'look', minutes: 720 },
+  preheating: { mark: 'hot', minutes: 45 },
+  standing: { mark: 'poke', minutes: 20 },
+  lidded: { mark: 'lid', minutes: 18 },
+  open: { mark: 'colour', minutes: 20 },
+  recover: { mark: 'hot', minutes: 10 },
+  'cool.cooling': { mark: 'end', minutes: 120 },
+};
+
+/** Each °C of the dough above 24 takes this many minutes off the long wait of the bulk. */
+export const MINUTES_A_DEGREE = 10;
+
+/** A model that a test can foretell: fixed minutes, and a warmer dough is looked at sooner. */
+export const plainWait: WaitModel = ({ stage, now, readings }) => {
+  const wait = WAITS[stage];
+  if (!wait) throw new Error(`No wait at ${stage}.`);
+  const warm = readings['doughTemperature']?.reading;
+  const celsius = warm && 'celsius' in warm ? warm.celsius : 24;
+  const shift = stage === 'bulk.proving' ? (24 - celsius) * MINUTES_A_DEGREE : 0;
+  return { marks: { [wait.mark]: now + (wait.minutes + shift) * MINUTE }, model: 'plain' };
+};
