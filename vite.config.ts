@@ -54,7 +54,13 @@ export default defineConfig({
   root: 'src',
   publicDir: '../assets',
   cacheDir: '../node_modules/.vite',
-  build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
   plugins: [
     // A style written into a template would be inline style, which our content policy refuses.
     solid({ solid: { ...({ inlineStyles: false } as object) } }),

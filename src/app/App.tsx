@@ -1,14 +1,16 @@
-import { createEffect, createSignal, For, Show, type JSX } from 'solid-js';
+import { createEffect, createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { rehearsal, saving } from '../core/speech/en/kitchen.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { PressGround } from '../parts/PressGround.tsx';
 import { RehearsalMark } from '../parts/RehearsalMark.tsx';
-import { Bench } from '../screens/bench/Bench.tsx';
 import { bakeOf } from '../screens/bench/focus.ts';
 import type { House } from '../screens/house.ts';
-import { Start } from '../screens/start/Start.tsx';
-import { WhereAreYou } from '../screens/WhereAreYou.tsx';
+
+/** Each screen comes when it is wanted; the service worker has them all without a network. */
+const Bench = lazy(() => import('../screens/bench/Bench.tsx'));
+const Start = lazy(() => import('../screens/start/Start.tsx'));
+const WhereAreYou = lazy(() => import('../screens/WhereAreYou.tsx'));
 
 /** Which screen is on show, and what lies over all of them. */
 export function App(props: { readonly house: House }): JSX.Element {
@@ -28,21 +30,23 @@ export function App(props: { readonly house: House }): JSX.Element {
           <RehearsalMark text={`${rehearsal.mark}, ${fill(rehearsal.faster, { rate: rate() })}`} />
         )}
       </Show>
-      <Show
-        when={!house.lost()}
-        fallback={<Show when={house.lost()}>{(lost) => <WhereAreYou lost={lost()} />}</Show>}
-      >
-        <Show when={bake()} fallback={<Start house={house} onBake={(id) => setBake(id)} />}>
-          {(id) => (
-            <Bench
-              house={house}
-              bake={id()}
-              onHome={() => setBake(null)}
-              onBake={(other) => setBake(other)}
-            />
-          )}
+      <Suspense>
+        <Show
+          when={!house.lost()}
+          fallback={<Show when={house.lost()}>{(lost) => <WhereAreYou lost={lost()} />}</Show>}
+        >
+          <Show when={bake()} fallback={<Start house={house} onBake={(id) => setBake(id)} />}>
+            {(id) => (
+              <Bench
+                house={house}
+                bake={id()}
+                onHome={() => setBake(null)}
+                onBake={(other) => setBake(other)}
+              />
+            )}
+          </Show>
         </Show>
-      </Show>
+      </Suspense>
       <div class="notices">
         <Show when={house.saving() !== 'saved'}>
           <Notice

@@ -27,7 +27,8 @@ export interface KeeperParts {
   readonly reopen: () => Promise<Pick<Opened, 'kitchen' | 'records'>>;
   readonly store: LogStore;
   readonly machines: Machines;
-  readonly wait: WaitModel;
+  /** The models, loaded after the first paint; the first press waits for them. */
+  readonly wait: () => Promise<WaitModel>;
   readonly time: KitchenTime;
   readonly ids: { readonly device: string; next(): string };
   readonly onChange: (kept: Kept) => void;
@@ -88,6 +89,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
   };
 
   const takeNow = async (deed: Deed): Promise<Outcome> => {
+    const model = await wait();
     if (deed.kind === 'press' && deed.seen !== undefined && deed.seen !== kept.kitchen.seq) {
       return 'refused';
     }
@@ -97,7 +99,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
       device: ids.device,
       ...time.read(kept.kitchen.now),
     };
-    const judged = judgeFact(kept.kitchen, machines, bare, wait);
+    const judged = judgeFact(kept.kitchen, machines, bare, model);
     if (judged === null) return 'refused';
     const { kitchen, says } = judged.stepped;
     const record: LogRecord = {

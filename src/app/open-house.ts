@@ -1,25 +1,19 @@
 import { createSignal } from 'solid-js';
 import { wanted } from '../../machines/kitchen/dues.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
+import type { WaitModel } from '../../machines/kitchen/results.ts';
 import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
-import { exportLog } from '../adapters/backup.ts';
-import { makeRecipe } from '../core/formula/make-recipe.ts';
-import { waitFor } from '../core/day/waits.ts';
 import type { Deed } from '../core/records/fact.ts';
 import { controls } from '../core/speech/en/controls.ts';
 import { trouble } from '../core/speech/en/trouble.ts';
-import { tellNotice } from '../core/speech/tell-notice.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
-import { loadFormulas } from './formulas.ts';
 import { dateOf, dayOf, hourOf } from './hours.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
-import { findPlace } from './find-place.ts';
-import { beforeJump } from './recover.ts';
+import { beforeJump } from './before-jump.ts';
 import { makeRunner } from './runner.ts';
-import { speakOf } from './speak-of.ts';
 import { makeTold } from './told.ts';
 import { makeVoice } from './voice.ts';
 import type { World } from './world.ts';
@@ -28,6 +22,10 @@ import type { World } from './world.ts';
 const SECOND = 1000;
 const RETRY_MS = 5000;
 const LAST_KITCHEN = 'lastKitchen';
+
+let models: Promise<WaitModel> | null = null;
+const loadModels = (): Promise<WaitModel> =>
+  (models ??= import('../core/day/waits.ts').then(({ waitFor }) => waitFor));
 
 /** Opens the log and puts the parts together: the only place where machines meet the world. */
 export async function openHouse(world: World): Promise<House> {
@@ -64,7 +62,8 @@ export async function openHouse(world: World): Promise<House> {
   const hour = (at: number) => hourOf(wall(at));
   const kitchen = () => kept().kitchen;
   const baking = () => Object.keys(kitchen().bakes).length > 0;
-  const saveAsFile = () => exportLog(kept().records);
+  const saveAsFile = () =>
+    void import('../adapters/backup.ts').then(({ exportLog }) => exportLog(kept().records));
   const { told, tell } = makeTold({
     store: () => kept().trouble,
     unsaved: () => kept().unsaved,
@@ -83,7 +82,7 @@ export async function openHouse(world: World): Promise<House> {
     reopen: () => openLog(store, MACHINES),
     store,
     machines: MACHINES,
-    wait: waitFor,
+    wait: loadModels,
     time,
     ids,
     later,
@@ -95,9 +94,12 @@ export async function openHouse(world: World): Promise<House> {
     },
     onSay(says) {
       if (catchingUp) return;
-      const words = says.map((s) => speakOf(s, keeper.kept().kitchen, hour)).filter(Boolean);
-      const latest = words.at(-1);
-      if (latest) voice.say(latest);
+      void import('./speak-of.ts').then(({ speakOf }) => {
+        const at = keeper.kept().kitchen;
+        const words = says.map((say) => speakOf(say, at, hour)).filter((w) => w !== null);
+        const latest = words.at(-1);
+        if (latest !== undefined) voice.say(latest);
+      });
     },
   });
   const runner = makeRunner({
@@ -120,20 +122,14 @@ export async function openHouse(world: World): Promise<House> {
   };
 
   const begin = async (order: Order): Promise<string | null> => {
-    const made = makeRecipe(order.formula, { loaves: order.loaves, piece: order.formula.piece });
-    if (made.recipe === null) {
-      tell({ id: 'recipe', text: tellNotice(made.reason), action: null });
+    const { startDeed } = await import('./begin.ts');
+    const bake = `bake-${kept().kitchen.seq + 1}`;
+    const { deed, why } = startDeed(order, bake);
+    if (deed === null) {
+      tell({ id: 'recipe', text: why, action: null });
       return null;
     }
-    const bake = `bake-${kept().kitchen.seq + 1}`;
-    await take({
-      kind: 'start',
-      bake,
-      loaves: Array.from({ length: order.loaves }, (_, i) => `${bake}.${i + 1}`),
-      from: order.from,
-      recipe: made.recipe,
-      kitchen: order.kitchen,
-    });
+    await take(deed);
     setLastKitchen(order.kitchen);
     void settings.set(LAST_KITCHEN, order.kitchen).catch(() => undefined);
     void world.askToKeep();
@@ -160,17 +156,13 @@ export async function openHouse(world: World): Promise<House> {
     runner.follow(keeper.kept().kitchen);
     world.every(RETRY_MS, () => void keeper.retry());
     screen.hold();
-    setLost(
-      await findPlace({
-        opened,
-        kitchen: start.kitchen,
-        time,
-        take,
-        tell,
-        saveAsFile,
-        done: () => setLost(null),
-      }),
-    );
+    if (opened.trouble) {
+      const { findPlace } = await import('./find-place.ts');
+      const done = () => setLost(null);
+      setLost(
+        await findPlace({ opened, kitchen: start.kitchen, time, take, tell, saveAsFile, done }),
+      );
+    }
   } else {
     news.onNews(() => {
       void openLog(store, MACHINES).then(({ kitchen: k, records }) =>
@@ -179,7 +171,8 @@ export async function openHouse(world: World): Promise<House> {
     });
     world.whenFree(() => setFree(true));
   }
-  void loadFormulas().then(setFormulas);
+  later(0, () => void loadModels());
+  void import('./formulas.ts').then(({ loadFormulas }) => loadFormulas()).then(setFormulas);
   void settings
     .get(LAST_KITCHEN)
     .then((c) => setLastKitchen(typeof c === 'number' ? c : null))

@@ -1,19 +1,7 @@
 import { kitchenAt } from '../../machines/kitchen/position.ts';
-import type { Kitchen, Machines, StartFact } from '../../machines/kitchen/kitchen.ts';
+import type { Kitchen, Machines } from '../../machines/kitchen/kitchen.ts';
 import type { BakePlace, Position } from '../core/records/position.ts';
 import type { BakeStage } from '../core/records/stage.ts';
-import type { Opened } from './open-log.ts';
-
-/** The kitchen as the log's last row numbers it, ready for a jump to be written after it. */
-export const beforeJump = ({ kitchen, records }: Opened): Kitchen => ({
-  ...kitchen,
-  seq: records.at(-1)?.seq ?? 0,
-  starts: Object.fromEntries(
-    records.flatMap(({ fact }): [string, StartFact][] =>
-      fact.kind === 'start' ? [[fact.id, fact]] : [],
-    ),
-  ),
-});
 
 /** Whether these machines know every stage of a position. */
 export const canStandAt = (position: Position, kitchen: Kitchen, machines: Machines): boolean => {

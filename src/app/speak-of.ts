@@ -23,6 +23,6 @@ export function speakOf(
   const bake = bakeOf(kitchen, who);
   const focus = bake === null ? null : focusOn(kitchen, bake);
   if (focus === null || focus.who !== who) return null;
-  const view = benchView(kitchen, focus, hour);
+  const view = benchView(kitchen, focus, hour, null);
   return view.stage === stage ? [view.spoken, view.care].filter(Boolean).join(' ') : null;
 }

@@ -10,7 +10,7 @@ import { Words } from '../parts/Words.tsx';
 import type { Lost } from './house.ts';
 
 /** The log cannot say where the dough is: the baker does, bake by bake. */
-export function WhereAreYou(props: { readonly lost: Lost }): JSX.Element {
+export default function WhereAreYou(props: { readonly lost: Lost }): JSX.Element {
   const [places, setPlaces] = createSignal<Readonly<Record<string, Join>>>({});
   const open = () => props.lost.bakes.find(({ id }) => !(id in places()));
   const [chosen, setChosen] = createSignal<Join | null>(null);

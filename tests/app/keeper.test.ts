@@ -35,7 +35,7 @@ async function open(rows = makeMemoryStore(), at = 1_000 * MINUTE) {
     reopen: () => openLog(rows, MACHINES),
     store: rows,
     machines: MACHINES,
-    wait: plainWait,
+    wait: () => Promise.resolve(plainWait),
     time: makeKitchenTime(clock, last),
     ids: { device: 'counter', next: () => `id${(n += 1)}` },
     onChange: (kept) => shown.push(kept),

@@ -3,6 +3,7 @@ import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { wants } from '../../src/core/speech/fill.ts';
 import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
 import { bakeOf, focusOn } from '../../src/screens/bench/focus.ts';
+import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView, type BenchView } from '../../src/screens/bench/view.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { WHOLE_BAKE } from '../machines/support/walk.ts';
@@ -10,7 +11,7 @@ import { WHOLE_BAKE } from '../machines/support/walk.ts';
 const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
 const see = (hand: Hand, bake = 'a'): BenchView | null => {
   const focus = focusOn(hand.kitchen, bake);
-  return focus && benchView(hand.kitchen, focus, hour);
+  return focus && benchView(hand.kitchen, focus, hour, questionView);
 };
 
 /** Every view of a whole bake, one before each step of it. */

@@ -1,5 +1,5 @@
 import type { CallKind, Sound, SoundState, Stop } from '../../../machines/ports.ts';
-import { ring } from './ring.ts';
+import type { ring as Ring } from './ring.ts';
 
 interface Ringing {
   readonly kind: CallKind;
@@ -9,17 +9,17 @@ interface Ringing {
 
 export interface SoundParts {
   /** Loads the audio library when sound is armed, never before: it is not part of the first load. */
-  readonly open: () => Promise<AudioContext>;
+  readonly open: () => Promise<{ readonly context: AudioContext; readonly ring: typeof Ring }>;
   readonly now: () => number;
   readonly later: (ms: number, then: () => void) => Stop;
   readonly page: Pick<Window, 'addEventListener'>;
 }
 
-const openHowler = async (): Promise<AudioContext> => {
-  const { Howler } = await import('howler');
+const openHowler: SoundParts['open'] = async () => {
+  const [{ Howler }, { ring }] = await Promise.all([import('howler'), import('./ring.ts')]);
   Howler.autoSuspend = false;
   Howler.volume(1);
-  return Howler.ctx;
+  return { context: Howler.ctx, ring };
 };
 
 const later = (ms: number, then: () => void): Stop => {
@@ -38,6 +38,7 @@ export function makeSound(parts: Partial<SoundParts> = {}): Sound {
   const after = parts.later ?? later;
   const page = parts.page ?? window;
   let context: AudioContext | null = null;
+  let ring: typeof Ring;
   let state: SoundState =
     typeof AudioContext === 'undefined' && !parts.open ? 'unavailable' : 'locked';
   let wanted: Ringing | null = null;
@@ -72,7 +73,7 @@ export function makeSound(parts: Partial<SoundParts> = {}): Sound {
       if (state === 'unavailable') return state;
       try {
         if (context === null) {
-          context = await open();
+          ({ context, ring } = await open());
           context.onstatechange = sync;
           const session = (navigator as { audioSession?: { type: string } }).audioSession;
           if (session) session.type = 'playback';

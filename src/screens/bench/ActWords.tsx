@@ -1,4 +1,4 @@
-import { Show, type JSX } from 'solid-js';
+import { lazy, Show, Suspense, type JSX } from 'solid-js';
 import { bench } from '../../core/speech/en/bench.ts';
 import { callWords } from '../../core/speech/en/calls.ts';
 import { readyWindow } from '../../core/speech/en/running.ts';
@@ -9,8 +9,9 @@ import { ReadyWindow } from '../../parts/ReadyWindow.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
-import { ReadThrough } from './ReadThrough.tsx';
 import type { BenchView } from './view.ts';
+
+const ReadThrough = lazy(() => import('./ReadThrough.tsx'));
 
 /** The words of one act. While it rings there is its call and nothing to answer yet. */
 export function ActWords(props: {
@@ -43,7 +44,9 @@ export function ActWords(props: {
     >
       <Show when={!props.ringing}>
         <Show when={props.view.stage === 'read.plan'}>
-          <ReadThrough house={props.house} bake={props.view.who} />
+          <Suspense>
+            <ReadThrough house={props.house} bake={props.view.who} />
+          </Suspense>
         </Show>
         <Show when={props.view.lines.length > 0}>
           <Lines label={bench.lines} lines={props.view.lines} />

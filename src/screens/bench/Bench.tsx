@@ -1,4 +1,15 @@
-import { createEffect, createMemo, createSignal, on, Show, type JSX } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  createResource,
+  createSignal,
+  lazy,
+  on,
+  onMount,
+  Show,
+  Suspense,
+  type JSX,
+} from 'solid-js';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Caption } from '../../parts/Caption.tsx';
 import { RuledEdge } from '../../parts/RuledEdge.tsx';
@@ -10,14 +21,22 @@ import { ActTimes } from './ActTimes.tsx';
 import { ActWords } from './ActWords.tsx';
 import { KitchenEar } from '../KitchenEar.tsx';
 import { bakeOf, focusOn } from './focus.ts';
-import { GateControls, GateSlab, GateWords } from './GateFace.tsx';
-import { MoreSheet } from './MoreSheet.tsx';
-import { OverFace } from './OverFace.tsx';
-import { PadControls, PadSlab, PadWords, type Pad } from './PadFace.tsx';
-import { ReturnFace } from './ReturnFace.tsx';
+import type { Pad } from './PadFace.tsx';
 import { stepsOf, tickOf } from './steps.ts';
 import { nameOf } from '../stage-names.ts';
-import { benchView, type BenchView } from './view.ts';
+import { asksList, benchView, type BenchView } from './view.ts';
+
+const MoreSheet = lazy(() => import('./MoreSheet.tsx'));
+const OverFace = lazy(() => import('./OverFace.tsx'));
+const ReturnFace = lazy(() => import('./ReturnFace.tsx'));
+const gate = () => import('./GateFace.tsx');
+const GateWords = lazy(() => gate().then((m) => ({ default: m.GateWords })));
+const GateSlab = lazy(() => gate().then((m) => ({ default: m.GateSlab })));
+const GateControls = lazy(() => gate().then((m) => ({ default: m.GateControls })));
+const keypad = () => import('./PadFace.tsx');
+const PadWords = lazy(() => keypad().then((m) => ({ default: m.PadWords })));
+const PadSlab = lazy(() => keypad().then((m) => ({ default: m.PadSlab })));
+const PadControls = lazy(() => keypad().then((m) => ({ default: m.PadControls })));
 
 export interface BenchProps {
   readonly house: House;
@@ -33,12 +52,29 @@ const isLong = (steps: readonly string[], i: number): boolean =>
   steps[i]?.split('.')[0] !== steps[i - 1]?.split('.')[0] && (steps[i] ?? '').includes('.');
 
 /** Walks one bake: one act, its time, one big press. */
-export function Bench(props: BenchProps): JSX.Element {
+export default function Bench(props: BenchProps): JSX.Element {
   const house = props.house;
+  // The checklists' words, the gate and the keypad come right after the first paint.
+  const [questions] = createResource(() => import('./question-view.ts'));
+  onMount(
+    () =>
+      void Promise.all([
+        import('./GateFace.tsx'),
+        import('./PadFace.tsx'),
+        import('./ReturnFace.tsx'),
+      ]),
+  );
   const focus = createMemo(() => focusOn(house.kitchen(), props.bake));
   const view = createMemo<BenchView | null>(() => {
     const at = focus();
-    return at && benchView(house.kitchen(), at, (instant) => house.hour(instant));
+    if (at === null) return null;
+    const lists = asksList(at) ? questions() : questions.latest;
+    return benchView(
+      house.kitchen(),
+      at,
+      (instant) => house.hour(instant),
+      lists?.questionView ?? null,
+    );
   });
   const steps = createMemo(() => {
     const at = focus();
@@ -63,6 +99,12 @@ export function Bench(props: BenchProps): JSX.Element {
     const call = house.ringing();
     return call !== null && bakeOf(house.kitchen(), call.who) === props.bake ? call : null;
   });
+  // The next line of a list is said as the last one is answered; a new stage speaks for itself.
+  createEffect(
+    on([key, () => view()?.headline], ([at, headline], before) => {
+      if (before && before[0] === at && before[1] !== headline) house.say(view()?.spoken ?? '');
+    }),
+  );
   // A call of another bake comes to the front: its bench is shown, as if it had been gone to.
   createEffect(() => {
     const call = house.ringing();
@@ -142,7 +184,9 @@ export function Bench(props: BenchProps): JSX.Element {
             ear={<KitchenEar house={house} onMore={() => setMore(true)} />}
             over={
               <>
-                <ReturnFace house={house} view={shown()} />
+                <Show when={ringing() === null && house.away()}>
+                  <ReturnFace house={house} view={shown()} />
+                </Show>
                 <Caption
                   text={house.caption()}
                   seen={mode() === 'act' && house.caption() !== shown().headline}
@@ -150,15 +194,17 @@ export function Bench(props: BenchProps): JSX.Element {
               </>
             }
           />
-          <Show when={more()}>
-            <MoreSheet
-              house={house}
-              bake={props.bake}
-              onClose={() => setMore(false)}
-              onHome={() => props.onHome()}
-              onBake={(id) => props.onBake(id)}
-            />
-          </Show>
+          <Suspense>
+            <Show when={more()}>
+              <MoreSheet
+                house={house}
+                bake={props.bake}
+                onClose={() => setMore(false)}
+                onHome={() => props.onHome()}
+                onBake={(id) => props.onBake(id)}
+              />
+            </Show>
+          </Suspense>
         </>
       )}
     </Show>

@@ -22,7 +22,7 @@ export interface MoreSheetProps {
 }
 
 /** Everything that is not the act: wiping, other bakes, ways of showing, the end. */
-export function MoreSheet(props: MoreSheetProps): JSX.Element {
+export default function MoreSheet(props: MoreSheetProps): JSX.Element {
   const [page, setPage] = createSignal<'more' | 'end' | 'wipe'>('more');
   const bake = () => props.house.kitchen().bakes[props.bake];
   const name = (): string => bake()?.context.recipe.formula.name ?? '';

@@ -10,7 +10,7 @@ import { Control } from '../../parts/Control.tsx';
 import type { House } from '../house.ts';
 
 /** A bake that is over: done, or ended early; the last press can still be taken back. */
-export function OverFace(props: {
+export default function OverFace(props: {
   readonly house: House;
   readonly onHome: () => void;
 }): JSX.Element {

@@ -9,7 +9,10 @@ import type { House } from '../house.ts';
 import './ReadThrough.css';
 
 /** What a bake needs, how long hands are needed, when it ends: before anything is wet. */
-export function ReadThrough(props: { readonly house: House; readonly bake: string }): JSX.Element {
+export default function ReadThrough(props: {
+  readonly house: House;
+  readonly bake: string;
+}): JSX.Element {
   const context = () => props.house.kitchen().bakes[props.bake]?.context;
   const outline = createMemo(() => {
     const bake = context();

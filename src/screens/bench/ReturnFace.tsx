@@ -1,4 +1,4 @@
-import { createMemo, Show, type JSX } from 'solid-js';
+import { createMemo, type JSX } from 'solid-js';
 import { returnCard } from '../../core/speech/en/running.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -39,19 +39,17 @@ const linesOf = (house: House, view: BenchView): readonly string[] => {
 };
 
 /** What happened while nobody looked; it goes only when it is read. */
-export function ReturnFace(props: {
+export default function ReturnFace(props: {
   readonly house: House;
   readonly view: BenchView;
 }): JSX.Element {
   const lines = createMemo(() => linesOf(props.house, props.view));
   return (
-    <Show when={props.house.away()}>
-      <ReturnCard
-        title={returnCard.title}
-        lines={lines()}
-        close={returnCard.close}
-        onClose={() => props.house.readBack()}
-      />
-    </Show>
+    <ReturnCard
+      title={returnCard.title}
+      lines={lines()}
+      close={returnCard.close}
+      onClose={() => props.house.readBack()}
+    />
   );
 }

@@ -15,7 +15,7 @@ import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
 import type { Focus } from './focus.ts';
-import { questionView } from './question-view.ts';
+import type { questionView } from './question-view.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
 import { besideLines, weighView } from './weigh-view.ts';
@@ -84,8 +84,7 @@ const pressOf = (
 
 const plain = (kitchen: Kitchen, focus: Focus, stage: string, words: StageWords): Asked => {
   const act = ACTS[stage as BakeStage | OvenStage];
-  if (act === undefined) throw new Error(`The stage ${stage} has no act on the bench.`);
-  const keysIn = stage === 'mix.temperature';
+  const keysIn = act === undefined || stage === 'mix.temperature';
   return {
     headline: words.headline,
     detail: pieceAdvice(focus, stage) ?? words.detail,
@@ -113,11 +112,21 @@ const thirdOf = (stage: string, look: boolean): Third => {
   return stage.startsWith('bulk.') ? 'reading' : 'longer';
 };
 
-/** What the bench shows for a bake, or for the oven while it has the loaves. Pure. */
+/** Whether a stage asks what only the checklists' catalogue can word. */
+export const asksList = ({ machine }: Focus): boolean => {
+  const { list } = metaOf(machine);
+  return list !== undefined && list !== 'feed' && list !== 'first' && list !== 'second';
+};
+
+/**
+ * What the bench shows for a bake, or for the oven while it has the loaves. Pure. `lists` words the
+ * checklists; null while it is not loaded: then a list's stage has its own words and no answers.
+ */
 export function benchView(
   kitchen: Kitchen,
   focus: Focus,
   hour: (at: Instant) => string,
+  lists: typeof questionView | null,
 ): BenchView {
   const { who, machine } = focus;
   const stage = stageOf(machine);
@@ -126,7 +135,7 @@ export function benchView(
   const facts = factsOf(kitchen, focus, hour);
   const asked =
     weighView(focus, stage) ??
-    (meta.list ? questionView(focus, meta.list) : null) ??
+    (meta.list && lists ? lists(focus, meta.list) : null) ??
     noteView(focus, stage) ??
     plain(kitchen, focus, stage, words);
   const { marks, byDue } = machine.context;

@@ -19,7 +19,7 @@ import './Start.css';
 type Face = 'grid' | 'formula' | 'loaves' | 'kitchen' | 'where' | 'past' | 'ways';
 
 /** The page a bake begins on: what, how many, how warm, and where the dough is. */
-export function Start(props: {
+export default function Start(props: {
   readonly house: House;
   readonly onBake: (id: string) => void;
 }): JSX.Element {
