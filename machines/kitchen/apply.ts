@@ -2,7 +2,7 @@ import type { Fact } from '../../src/core/records/fact.ts';
 import { advance } from './advance.ts';
 import { deliver } from './deliver.ts';
 import { emptyKitchen, type Kitchen, type Machines } from './kitchen.ts';
-import { kitchenAt } from './position.ts';
+import { kitchenAt, positionOf } from './position.ts';
 import { settle } from './settle.ts';
 import { stageOf } from './stage-of.ts';
 import { stepAttention, stepBake, stepOven, type Say, type Stepped } from './step.ts';
@@ -86,12 +86,21 @@ const saysAfter = (before: Kitchen, after: Kitchen): readonly Say[] => {
   ];
 };
 
-/** Rebuilt where someone said we are. Nothing before it can be taken back. */
+/**
+ * Rebuilt where someone said we are; nothing before it can be taken back. A place named without its
+ * instants gets them from the results, so the base of later folds is where the jump ended.
+ */
 const jump = (kitchen: Kitchen, machines: Machines, fact: Fact & { kind: 'jump' }): Stepped => {
   const at = kitchenAt(fact.position, kitchen.starts, machines);
   const placed = settle({ ...at, seq: kitchen.seq }, machines).kitchen;
-  const { kitchen: next } = advance(placed, machines, fact.at);
-  return { kitchen: next, taken: true, says: saysAfter(kitchen, next) };
+  const now = advance(placed, machines, fact.at).kitchen;
+  const judged = settle(judge(now, machines, fact), machines).kitchen;
+  const { kitchen: next } = advance(judged, machines, fact.at);
+  return {
+    kitchen: { ...next, base: positionOf(next) },
+    taken: true,
+    says: saysAfter(kitchen, next),
+  };
 };
 
 /**
