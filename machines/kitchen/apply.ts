@@ -40,11 +40,12 @@ const applyPlain = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped =
 };
 
 /** Where a fold begins: an empty kitchen, or the one the last jump set. Its own starts come again. */
-const baseKitchen = ({ base, starts, standing }: Kitchen, machines: Machines): Kitchen => {
-  if (base === null) return emptyKitchen(machines);
+const baseKitchen = ({ base, oven, starts, standing }: Kitchen, machines: Machines): Kitchen => {
+  const { pots } = oven.context;
+  if (base === null) return emptyKitchen(machines, pots);
   const again = new Set(standing.map((fact) => fact.id));
   const earlier = Object.fromEntries(Object.entries(starts).filter(([id]) => !again.has(id)));
-  return settle(kitchenAt(base, earlier, machines), machines).kitchen;
+  return settle(kitchenAt(base, earlier, machines, pots), machines).kitchen;
 };
 
 /**
@@ -91,7 +92,7 @@ const saysAfter = (before: Kitchen, after: Kitchen): readonly Say[] => {
  * instants gets them from the results, so the base of later folds is where the jump ended.
  */
 const jump = (kitchen: Kitchen, machines: Machines, fact: Fact & { kind: 'jump' }): Stepped => {
-  const at = kitchenAt(fact.position, kitchen.starts, machines);
+  const at = kitchenAt(fact.position, kitchen.starts, machines, kitchen.oven.context.pots);
   const placed = settle({ ...at, seq: kitchen.seq }, machines).kitchen;
   const now = advance(placed, machines, fact.at).kitchen;
   const judged = settle(judge(now, machines, fact), machines).kitchen;

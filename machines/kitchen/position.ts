@@ -48,8 +48,9 @@ export const kitchenAt = (
   position: Position,
   starts: Readonly<Record<string, StartFact>>,
   machines: Machines,
+  pots = 1,
 ): Kitchen => {
-  const empty = emptyKitchen(machines);
+  const empty = emptyKitchen(machines, pots);
   const bakes = Object.entries(position.bakes).map(([id, { stage, start, ...place }]) => {
     const pinned = starts[start];
     if (pinned === undefined) throw new Error(`The start ${start} of bake ${id} is missing.`);

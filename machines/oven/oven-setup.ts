@@ -7,7 +7,7 @@ import type { Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
 
 export interface OvenInput {
-  /** How many pots one load fills. */
+  /** How many pots one load fills, for what is shown: the log must not hang on a setting. */
   readonly pots: number;
 }
 
@@ -78,11 +78,10 @@ export const ovenSetup = setup({
     someWait: ({ event }) => event.type === 'sync' && event.waiting.length > 0,
     noneWait: ({ event }) => event.type === 'sync' && event.waiting.length === 0,
     moreWait: ({ context }) => context.waiting.length > 0,
-    /** Only waiting loaves, at least one, no more than there are pots, none twice. */
+    /** Only waiting loaves, at least one, none twice; how many pots there are the baker knows. */
     fits: ({ context, event }) =>
       event.type === 'loaded' &&
       event.loaves.length > 0 &&
-      event.loaves.length <= context.pots &&
       new Set(event.loaves).size === event.loaves.length &&
       event.loaves.every((loaf) => context.waiting.includes(loaf)),
     /** A lid comes off after the pot went in and not later than it is reported. */
