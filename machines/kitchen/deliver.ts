@@ -4,16 +4,38 @@ import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { bakeInput } from './pinned.ts';
-import { valueOf } from './stage-of.ts';
+import { stageOf, valueOf } from './stage-of.ts';
 import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
 
 type FactOf<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
 
-/** A bake may be joined at any step; it stands there as if it had walked. */
+/** Loaves that a bake or the oven already has, loaves of an ended bake in the pots too. */
+const knownLoaves = ({ bakes, oven }: Kitchen): readonly string[] => [
+  ...Object.values(bakes).flatMap((bake) => bake.context.loaves),
+  ...oven.context.load,
+  ...oven.context.out,
+];
+
+/** A start needs a name of its own and at least one loaf, each of them its own. */
+const mayStart = (kitchen: Kitchen, { id, bake, loaves }: FactOf<'start'>): boolean => {
+  const known = knownLoaves(kitchen);
+  return (
+    bake !== 'oven' &&
+    !(bake in kitchen.bakes) &&
+    !(id in kitchen.starts) &&
+    loaves.length > 0 &&
+    new Set(loaves).size === loaves.length &&
+    !loaves.some((loaf) => known.includes(loaf))
+  );
+};
+
+/**
+ * A bake may be joined at any step; it stands there as if it had walked.
+ * @throws where the stage is unknown to these machines.
+ */
 const startBake = (kitchen: Kitchen, machines: Machines, fact: FactOf<'start'>): Stepped => {
-  if (fact.bake === 'oven' || fact.bake in kitchen.bakes || fact.id in kitchen.starts) {
-    return { kitchen, taken: false, says: [] };
-  }
+  const refused = { kitchen, taken: false, says: [] };
+  if (!mayStart(kitchen, fact)) return refused;
   const snapshot = machines.bake.resolveState({
     value: valueOf(fact.from),
     context: {
@@ -26,6 +48,7 @@ const startBake = (kitchen: Kitchen, machines: Machines, fact: FactOf<'start'>):
       readings: {},
     },
   });
+  if (snapshot.status !== 'active' || stageOf(snapshot) !== fact.from) return refused;
   return {
     kitchen: {
       ...kitchen,
