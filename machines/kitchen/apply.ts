@@ -5,7 +5,7 @@ import { emptyKitchen, type Kitchen, type Machines } from './kitchen.ts';
 import { kitchenAt, positionOf } from './position.ts';
 import { settle } from './settle.ts';
 import { stageOf } from './stage-of.ts';
-import { stepAttention, stepBake, stepOven, type Say, type Stepped } from './step.ts';
+import { stepBake, stepOven, type Say, type Stepped } from './step.ts';
 import { takeBackTarget, without } from './take-back.ts';
 
 /** The models' results of a fact; one that names a stage no longer stood in is ignored. */
@@ -24,7 +24,7 @@ const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
   }, kitchen);
 };
 
-/** Everything but take back and jump: advance, act, settle, results, settle, advance. */
+/** One fact as it stands in the log: advance, act, settle, results, settle, advance. */
 const applyPlain = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped => {
   const before = advance(kitchen, machines, fact.at);
   const acted = deliver(before.kitchen, machines, fact);
@@ -49,8 +49,9 @@ const baseKitchen = ({ base, oven, starts, standing }: Kitchen, machines: Machin
 };
 
 /**
- * What stands is folded again, then every pending call speaks anew at the take-back's own instant:
- * a lid call re-armed by it must not be kept silent by an earlier hush.
+ * What stands is folded again, and the take-back after it: it wakes every pending call, else a lid
+ * call re-armed by it would be kept silent by an earlier hush. It stays among what stands, for its
+ * results belong to every later fold.
  */
 const takeBack = (
   kitchen: Kitchen,
@@ -58,15 +59,10 @@ const takeBack = (
   fact: Fact & { kind: 'takeBack' },
 ): Stepped => {
   if (takeBackTarget(kitchen)?.id !== fact.target) return { kitchen, taken: false, says: [] };
-  const stands = without(kitchen.standing, fact.target);
-  const folded = stands.reduce(
+  const after = [...without(kitchen.standing, fact.target), fact].reduce(
     (next, standing) => applyPlain(next, machines, standing).kitchen,
     baseKitchen(kitchen, machines),
   );
-  const now = advance(folded, machines, fact.at).kitchen;
-  const woken = stepAttention(now, machines, { type: 'wake', at: fact.at }).kitchen;
-  const judged = settle(judge(woken, machines, fact), machines).kitchen;
-  const after = advance(judged, machines, fact.at).kitchen;
   return {
     kitchen: { ...after, seq: kitchen.seq },
     taken: true,

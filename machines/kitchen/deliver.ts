@@ -119,8 +119,9 @@ export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepp
         until: fact.until,
       });
     case 'takeBack':
+      return stepAttention(kitchen, machines, { type: 'wake', at: fact.at });
     case 'jump':
-      throw new Error(`A ${fact.kind} is not delivered: it refolds the kitchen.`);
+      throw new Error('A jump is not delivered: it rebuilds the kitchen.');
   }
 };
 

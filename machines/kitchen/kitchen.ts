@@ -30,7 +30,7 @@ export const MACHINES: Machines = {
 
 /**
  * The fold of one log. `now` is kitchen time; `seq` the last fact folded in. `standing` are the
- * facts since `base` that no take-back withdrew. Finished bakes are gone from `bakes`.
+ * facts since `base` that no take-back withdrew, and the take-backs themselves. Finished bakes are gone from `bakes`.
  */
 export interface Kitchen {
   readonly now: Instant;

@@ -49,8 +49,7 @@ const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[]
 
 const bakeResult = (
   bake: BakeSnapshot,
-  now: Instant,
-  { measured, again }: { measured: boolean; again: boolean },
+  { now, measured, again }: { now: Instant; measured: boolean; again: boolean },
   wait: WaitModel,
 ): Result[] => {
   const stage = stageOf(bake) as BakeStage;
@@ -59,7 +58,7 @@ const bakeResult = (
   const { id, recipe, kitchen, entered, touches, belief, readings } = bake.context;
   const said = wait({
     stage,
-    now,
+    now: entered[stage] ?? now,
     recipe,
     kitchen,
     entered,
@@ -97,7 +96,7 @@ export const resultsFor = (dry: Kitchen, fact: Fact, wait: WaitModel): Result[] 
   return [
     ...ovenResult(dry, again, wait),
     ...Object.values(dry.bakes).flatMap((bake) =>
-      bakeResult(bake, dry.now, { measured: bake.context.id === measured, again }, wait),
+      bakeResult(bake, { now: dry.now, measured: bake.context.id === measured, again }, wait),
     ),
   ];
 };
