@@ -1,0 +1,58 @@
+import { writeFileSync } from 'node:fs';
+import { relative } from 'node:path';
+import type { Reporter, TestModule, TestSuite } from 'vitest/node';
+
+/** What a run came to. `failures` names each failed thing once; there are as many as `failed`. */
+export interface Count {
+  readonly passed: number;
+  readonly failed: number;
+  readonly failures: readonly string[];
+}
+
+/** Where the count is written as JSON; without it, it is printed. */
+export const COUNT_FILE = 'LOAFWARD_COUNT';
+
+const failedItself = (suite: TestModule | TestSuite) => suite.errors().length > 0;
+
+/** Whether a hook or an import above a test failed, so that the test could not run. */
+function isUnder(start: TestModule | TestSuite): boolean {
+  let suite = start;
+  while (!failedItself(suite)) {
+    if (suite.type === 'module') return false;
+    suite = suite.parent;
+  }
+  return true;
+}
+
+function countModule(module: TestModule, failures: string[]): number {
+  const name = relative(process.cwd(), module.moduleId);
+  const before = failures.length;
+  let passed = 0;
+  // A failed import, an empty file, a hook of the whole file; then the hooks of its groups.
+  if (failedItself(module)) failures.push(`${name}: ${module.errors()[0]?.message ?? 'failed'}`);
+  for (const suite of module.children.allSuites())
+    if (failedItself(suite)) failures.push(`${name} > ${suite.fullName}: a hook failed`);
+  for (const test of module.children.allTests()) {
+    const { state } = test.result();
+    if (state === 'passed') passed += 1;
+    else if (state === 'failed') failures.push(`${name} > ${test.fullName}`);
+    // Tests are not left out here. Those that could not run are counted with what stopped them.
+    else if (!isUnder(test.parent)) failures.push(`${name} > ${test.fullName}: did not run`);
+  }
+  if (!module.ok() && failures.length === before) failures.push(`${name}: red without a reason`);
+  return passed;
+}
+
+/** Counts tests, and whatever else must not pass for a green run. */
+export default class CountingReporter implements Reporter {
+  onTestRunEnd: NonNullable<Reporter['onTestRunEnd']> = (modules, strays, reason) => {
+    const failures: string[] = [];
+    const passed = modules.reduce((sum, module) => sum + countModule(module, failures), 0);
+    for (const stray of strays) failures.push(`outside any test: ${stray.message}`);
+    if (reason === 'interrupted') failures.push('the run was interrupted');
+    const count: Count = { passed, failed: failures.length, failures };
+    const file = process.env[COUNT_FILE];
+    if (file) writeFileSync(file, JSON.stringify(count));
+    else console.log(`${count.passed} passed, ${count.failed} failed`);
+  };
+}
