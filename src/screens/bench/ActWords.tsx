@@ -27,7 +27,7 @@ export function ActWords(props: {
   return (
     <Words
       headline={props.view.headline}
-      detail={props.view.detail || undefined}
+      detail={(props.view.stage !== 'read.plan' && props.view.detail) || undefined}
       care={props.view.care ?? undefined}
       picture={
         <Show

@@ -152,7 +152,7 @@ test('the fridge foretells no minute', () => {
 
 test('the lid call stands as agreed', () => {
   expect(words.lift).toMatchObject({
-    headline: 'Lift the lid, {pot}',
+    headline: 'Lift the lid off {pot}',
     detail: 'Away from you: steam. Dry mitts, face back.',
     slab: 'Lid is off',
     then: 'press when the pot is down',

@@ -77,11 +77,11 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
     care: 'Both hands free? Children, stand back.',
   },
   lift: {
-    headline: 'Lift the lid, {pot}',
+    headline: 'Lift the lid off {pot}',
     detail: 'Away from you: steam. Dry mitts, face back.',
     slab: 'Lid is off',
     then: 'press when the pot is down',
-    spoken: 'Lift the lid, {pot}, away from you. Children, stand back.',
+    spoken: 'Lift the lid off {pot}, away from you. Children, stand back.',
     care: 'Both hands free? Children, stand back.',
   },
   open: {
