@@ -32,7 +32,7 @@ function run(args: string[], env: NodeJS.ProcessEnv = {}, isShown = true): Promi
       cwd: root,
       env: { ...process.env, ...env },
       stdio: ['ignore', isShown ? 'inherit' : 'pipe', 'inherit'],
-      timeout: Math.max(1, LONGEST - performance.now()),
+      timeout: Math.max(1, Math.round(LONGEST - performance.now())),
     });
     let out = '';
     child.stdout?.on('data', (chunk: Buffer) => (out += chunk.toString()));
