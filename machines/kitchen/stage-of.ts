@@ -1,7 +1,8 @@
 import type { StateValue } from 'xstate';
 import type { StageMeta } from '../meta.ts';
 
-interface Stateful {
+/** What a snapshot needs to say where it stands. */
+export interface Stateful {
   readonly value: StateValue;
   getMeta(): Record<string, unknown>;
 }
