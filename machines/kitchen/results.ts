@@ -15,10 +15,19 @@ export type WaitModel = (input: WaitInput) => {
   readonly model: string;
 };
 
-/** Acts that mean "not yet": the wait they lead back to is not the first of its kind. */
-const AGAIN = ['levainNotYet', 'bulkNotYet', 'loafNotYet', 'pokeNotYet', 'crustNotYet'];
+/**
+ * Acts of the oven that mean "not yet": the wait they lead back to is not the first of its load. A
+ * bake knows it by itself: it has been at the look before.
+ */
+const AGAIN = ['pokeNotYet', 'crustNotYet'];
 
 const isAgain = (fact: Fact): boolean => fact.kind === 'press' && AGAIN.includes(fact.act);
+
+/** The marks of a wait whose end is among them. @throws where a model gives none: it would be lost. */
+const endingMarks = (stage: string, waits: string, marks: Result['marks']): Result['marks'] => {
+  if (!Number.isFinite(marks[waits])) throw new Error(`The model gives ${stage} no ${waits}.`);
+  return marks;
+};
 
 /** The recipe that the oven's minutes are for: of what is in it, else of what waits first. */
 const ovenRecipe = (kitchen: Kitchen): { recipe: Recipe; kitchen: Celsius } | null => {
@@ -31,8 +40,8 @@ const ovenRecipe = (kitchen: Kitchen): { recipe: Recipe; kitchen: Celsius } | nu
 const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[] => {
   const stage = stageOf(kitchen.oven) as OvenStage;
   const of = ovenRecipe(kitchen);
-  const waits = metaOf(kitchen.oven).waits !== undefined;
-  if (!waits || of === null || deadlineOf(kitchen.oven) !== null) return [];
+  const { waits } = metaOf(kitchen.oven);
+  if (waits === undefined || of === null || deadlineOf(kitchen.oven) !== null) return [];
   const { entered } = kitchen.oven.context;
   const { marks, model } = wait({
     ...of,
@@ -44,16 +53,21 @@ const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[]
     readings: {},
     again,
   });
-  return [{ who: 'oven', stage, marks, model }];
+  return [{ who: 'oven', stage, marks: endingMarks(stage, waits, marks), model }];
 };
 
+/**
+ * A wait is reckoned from its entry, first or after a reading alike, so that a reading never starts
+ * it anew. What a reading moves into the past is due now: nothing was due before it was known.
+ */
 const bakeResult = (
   bake: BakeSnapshot,
-  { now, measured, again }: { now: Instant; measured: boolean; again: boolean },
+  { now, measured }: { now: Instant; measured: boolean },
   wait: WaitModel,
 ): Result[] => {
   const stage = stageOf(bake) as BakeStage;
-  if (metaOf(bake).waits === undefined) return [];
+  const { waits } = metaOf(bake);
+  if (waits === undefined) return [];
   if (deadlineOf(bake) !== null && !measured) return [];
   const { id, recipe, kitchen, entered, touches, belief, readings } = bake.context;
   const said = wait({
@@ -65,13 +79,14 @@ const bakeResult = (
     touches,
     belief,
     readings,
-    again,
+    again: `${stage.split('.')[0]}.look` in entered,
   });
+  const marks = endingMarks(stage, waits, said.marks);
   return [
     {
       who: id,
       stage,
-      marks: said.marks,
+      marks: measured ? { ...marks, [waits]: Math.max(now, marks[waits]!) } : marks,
       ...(said.belief ? { belief: said.belief } : {}),
       model: said.model,
     },
@@ -91,12 +106,11 @@ const measuredBake = (kitchen: Kitchen, fact: Fact): string | null => {
  * no instants yet, and the wait of a bake just measured. What comes back is attached to the fact.
  */
 export const resultsFor = (dry: Kitchen, fact: Fact, wait: WaitModel): Result[] => {
-  const again = isAgain(fact);
   const measured = measuredBake(dry, fact);
   return [
-    ...ovenResult(dry, again, wait),
+    ...ovenResult(dry, isAgain(fact), wait),
     ...Object.values(dry.bakes).flatMap((bake) =>
-      bakeResult(bake, { now: dry.now, measured: bake.context.id === measured, again }, wait),
+      bakeResult(bake, { now: dry.now, measured: bake.context.id === measured }, wait),
     ),
   ];
 };
