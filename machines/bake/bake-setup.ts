@@ -25,7 +25,8 @@ export type BakeEvent =
   | { type: BakeAct; at: Instant; item?: string; value?: string }
   | { type: 'due'; at: Instant }
   | { type: 'sync'; at: Instant; out: readonly string[] }
-  | { type: 'reading' | 'corrected'; at: Instant; reading: Reading }
+  | { type: 'reading'; at: Instant; reading: Reading }
+  | { type: 'corrected'; at: Instant; measured: Instant; reading: Reading }
   | { type: 'judged'; at: Instant; marks: Readonly<Record<string, Instant>>; belief?: Belief };
 
 /** Items that a list must have answered before the stage is left. */
@@ -62,7 +63,10 @@ export const bakeSetup = setup({
         ? {
             readings: {
               ...context.readings,
-              [event.reading.what]: { at: event.at, reading: event.reading },
+              [event.reading.what]: {
+                at: event.type === 'corrected' ? event.measured : event.at,
+                reading: event.reading,
+              },
             },
           }
         : {},

@@ -79,7 +79,10 @@ const bakeEvent = ({ at, act, item, value }: FactOf<'press'>): BakeEvent => ({
   ...(value === undefined ? {} : { value }),
 });
 
-/** A `correct` fact speaks for the bake whose reading it corrects, while that reading stands. */
+/**
+ * A `correct` fact speaks for the bake whose reading it corrects, while that reading stands, and of
+ * the instant that was measured. Under a newer reading of its kind it is kept and changes nothing.
+ */
 const correctReading = (
   kitchen: Kitchen,
   machines: Machines,
@@ -89,7 +92,17 @@ const correctReading = (
   if (old?.kind !== 'reading' || old.reading.what !== reading.what) {
     return { kitchen, taken: false, says: [] };
   }
-  return stepBake(kitchen, machines, old.bake, { type: 'corrected', at, reading });
+  const newest = kitchen.standing.findLast(
+    (fact) =>
+      fact.kind === 'reading' && fact.bake === old.bake && fact.reading.what === old.reading.what,
+  );
+  if (newest !== old) return { kitchen, taken: old.bake in kitchen.bakes, says: [] };
+  return stepBake(kitchen, machines, old.bake, {
+    type: 'corrected',
+    at,
+    measured: old.at,
+    reading,
+  });
 };
 
 /** The act of a fact itself, given to the machine it concerns. */
