@@ -11,7 +11,7 @@ export const waitingLoaves = (kitchen: Kitchen): readonly string[] => {
     .toSorted(
       (a, b) =>
         (a.context.entered['oven.queued'] ?? 0) - (b.context.entered['oven.queued'] ?? 0) ||
-        a.context.id.localeCompare(b.context.id),
+        (a.context.id < b.context.id ? -1 : 1),
     )
     .flatMap((bake) => bake.context.loaves)
     .filter((loaf) => !load.includes(loaf) && !out.includes(loaf));

@@ -30,18 +30,18 @@ const saysOf = (who: string, actions: readonly Action[]): Say[] =>
 
 const refused = (kitchen: Kitchen): Stepped => ({ kitchen, taken: false, says: [] });
 
-/** One event into one bake. A finished bake leaves the kitchen. */
+/** One event into one bake. A finished bake leaves the kitchen, the others keep their order. */
 export const stepBake = (
   kitchen: Kitchen,
   machines: Machines,
   who: string,
   event: BakeEvent,
 ): Stepped => {
-  const snapshot = kitchen.bakes[who];
+  const snapshot = Object.hasOwn(kitchen.bakes, who) ? kitchen.bakes[who] : undefined;
   if (!snapshot?.can(event)) return refused(kitchen);
   const [next, actions] = transition(machines.bake, snapshot, event);
   const { [who]: _, ...others } = kitchen.bakes;
-  const bakes = next.status === 'done' ? others : { ...others, [who]: next };
+  const bakes = next.status === 'done' ? others : { ...kitchen.bakes, [who]: next };
   return { kitchen: { ...kitchen, bakes }, taken: true, says: saysOf(who, actions) };
 };
 
