@@ -79,9 +79,10 @@ export function makePress(options: PressOptions): Press {
     space = false;
     show();
   };
-  // A click without a touch is a screen reader's or a switch's; after a touch it is an echo.
+  // A click without a touch is a screen reader's or a switch's. After a touch it is an echo, also
+  // where the screen has moved under it and it lands on another button.
   const onClick = (): void => {
-    if (now() - touchedAt >= 1000) fire();
+    if (now() - Math.max(touchedAt, room.touchedAt()) >= 1000) fire();
   };
 
   const ref = (el: HTMLElement): void => {

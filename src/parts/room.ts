@@ -36,6 +36,8 @@ export interface PressRoom {
   settle(el: Element, home: Home): () => void;
   /** Whether the room as a whole accepts a press at this moment. */
   open(): boolean;
+  /** When anything last touched the glass, on `now`'s clock. */
+  touchedAt(): number;
   /** A press was taken: all contacts are spent and the dead time begins. */
   taken(): void;
   /** Nothing on the screen may be pressed for the next 400 ms; contacts under way are spent. */
@@ -59,6 +61,7 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
   let takenAt = Number.NEGATIVE_INFINITY;
   let hushedAt = Number.NEGATIVE_INFINITY;
   let swallowing = false;
+  let touchedAt = Number.NEGATIVE_INFINITY;
 
   const spend = (): void => {
     for (const contact of contacts.values()) contact.live = false;
@@ -87,6 +90,7 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
 
   const onDown = (e: PointerEvent): void => {
     swallowing = useUp(e);
+    touchedAt = now();
     const home = homeOf(e.target);
     const contact: Contact = { home, live: !swallowing && e.button === 0, inside: true };
     contacts.set(e.pointerId, contact);
@@ -103,6 +107,7 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     homes.get(contact.home)?.changed();
   };
   const onUp = (e: PointerEvent): void => {
+    touchedAt = now();
     const contact = contacts.get(e.pointerId);
     if (!contact) return;
     contacts.delete(e.pointerId);
@@ -139,6 +144,7 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
   const room: PressRoom = {
     now,
     contacts,
+    touchedAt: () => touchedAt,
     settle: (el, home) => {
       homes.set(el, home);
       return () => homes.delete(el);

@@ -7,7 +7,7 @@ interface Pulse {
 
 interface Voice {
   readonly pulses: readonly Pulse[];
-  /** Rise of each pulse, s. */
+  /** Rise of each pulse, from silence to full, s. */
   readonly rise: number;
   /** Amplitudes of the partials, the fundamental first. */
   readonly partials: readonly number[];
@@ -15,7 +15,11 @@ interface Voice {
 
 type Kind = 'look' | 'act' | 'hot';
 
+/** Fall of each pulse, s: short enough to leave the pulses apart, long enough not to click. */
 const FALL = 0.05;
+/** Highest sample: as loud as a tablet can be without clipping. */
+const PEAK = 0.95;
+/** Four partials, so that ears deaf to one hear another; most energy low, where older ears hear. */
 const SOFT = [1, 0.5, 0.3, 0.2];
 const KEEN = [1, 0.5, 0.2, 0.12];
 
@@ -23,9 +27,9 @@ const beat = (rate: number, longs: readonly number[], f0s: readonly number[]): P
   longs.map((long, i) => ({ at: i / rate, long, f0: f0s[i % f0s.length] ?? 0 }));
 
 /**
- * The rhythm of each call's own words: "come and LOOK", "it's TIME, it's TIME", "HOT-hot" three
+ * The rhythm of each call's own words: "come and LOO-OOK", "it's TIME, it's TIME", "HOT-hot" three
  * times. Word-rhythm alarms are recognised best (Edworthy 2017); pitches ≥ 20 % and rates × 2 apart
- * (NUREG-0700).
+ * (NUREG-0700). The rises of act and hot are judgement: the more urgent, the sharper.
  */
 const VOICES: Readonly<Record<Kind, Voice>> = {
   look: { pulses: beat(1.6, [0.22, 0.22, 0.5], [523]), rise: 0.04, partials: SOFT },
@@ -37,27 +41,24 @@ const VOICES: Readonly<Record<Kind, Voice>> = {
   },
 };
 
-/** The call's rhythm, for who has to check it. */
-export const pulsesOf = (kind: Kind): readonly Pulse[] => VOICES[kind].pulses;
-
-/** One tone of a call as samples in −1…1, at `rate` samples a second. */
+/** One tone of a call as samples in −0.95…0.95, at `rate` samples a second. */
 export function callWave(kind: Kind, rate: number): Float32Array<ArrayBuffer> {
   const { pulses, rise, partials } = VOICES[kind];
-  const last = pulses.at(-1);
-  const samples = new Float32Array(Math.ceil(((last?.at ?? 0) + (last?.long ?? 0) + 0.05) * rate));
-  const whole = partials.reduce((sum, a) => sum + a, 0);
+  const end = Math.max(...pulses.map(({ at, long }) => at + long));
+  const samples = new Float32Array(Math.ceil(end * rate) + 1);
   for (const { at, long, f0 } of pulses) {
     const begin = Math.round(at * rate);
-    for (let i = 0; i < long * rate && begin + i < samples.length; i += 1) {
+    for (let i = 0; i < long * rate; i += 1) {
       const t = i / rate;
       const edge = Math.min(1, t / rise, (long - t) / FALL);
-      const smooth = 0.5 - 0.5 * Math.cos(Math.PI * Math.max(0, edge));
+      const smooth = 0.5 - 0.5 * Math.cos(Math.PI * edge);
       const tone = partials.reduce(
         (sum, a, n) => sum + a * Math.sin(2 * Math.PI * f0 * (n + 1) * t),
         0,
       );
-      samples[begin + i] = (samples[begin + i] ?? 0) + (smooth * tone) / whole;
+      samples[begin + i] = smooth * tone;
     }
   }
-  return samples;
+  const highest = samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
+  return samples.map((sample) => (sample / highest) * PEAK);
 }

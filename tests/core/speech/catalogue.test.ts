@@ -13,7 +13,7 @@ const OF_STAGES =
   'grams time minutes pot load loads loaf loaves celsius touch touches keepBack until'.split(' ');
 /** What other screens and troubles may name besides. */
 const OF_OTHERS =
-  'name stage part date note count seconds rate likely version seq path expected got last least most filling short salt hydration pff share flour water dough rise fridge'.split(
+  'step steps done of file name stage part date note count seconds rate likely version seq path expected got last least most filling short salt hydration pff share flour water dough rise fridge'.split(
     ' ',
   );
 

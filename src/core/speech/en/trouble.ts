@@ -16,8 +16,7 @@ export const trouble = {
   temperatureKept: '{celsius} °C is kept and marked as odd. You can key in a new one.',
   weightOdd: '{grams} g is unusual. Key it in once more, or change it.',
   notNumber: 'That is not a number. Key it in again.',
-  kitchenRange:
-    'The kitchen must be between {least} and {most} °C here. You typed {got}: change it.',
+  kitchenRange: 'Here only {least} to {most} °C. You typed {got}: change it.',
   clockBack: 'The tablet’s clock went back. Check the hour, and look at anything hot now.',
   pressRefused: 'That step has moved on. Look at the screen, then press.',
   nothingToTakeBack: 'There is nothing to take back. Go on from here.',

@@ -1,0 +1,104 @@
+import { vi } from 'vitest';
+import type { App } from './open-app.ts';
+
+/** A beat between two presses of one hand: dead time over, the new control armed. */
+const BEAT = 1_100;
+
+/** A baker at the tablet, with single taps and a clock that the test turns. */
+export class Baker {
+  constructor(readonly app: App) {}
+
+  get page() {
+    return this.app.page;
+  }
+
+  /** Facts in the store. */
+  async facts(): Promise<{ kind: string; who?: string; act?: string; item?: string }[]> {
+    const rows = (await this.app.storeRows()) as { fact: { kind: string } }[];
+    return rows.map((row) => row.fact);
+  }
+
+  headline(): Promise<string> {
+    return this.page.locator('.act-headline').first().innerText();
+  }
+
+  async tap(selector: string): Promise<void> {
+    await this.app.turn(BEAT);
+    await this.page.locator(selector).first().tap();
+  }
+
+  /** A tap that must leave one fact more in the store. */
+  async noted(tap: () => Promise<void>): Promise<void> {
+    const before = (await this.facts()).length;
+    await tap();
+    await vi.waitFor(async () => {
+      const now = (await this.facts()).length;
+      if (now <= before) throw new Error(`No fact after “${await this.headline()}”.`);
+    });
+    await this.app.turn(20);
+  }
+
+  slab(): Promise<void> {
+    return this.noted(() => this.tap('.slab:not(.hold)'));
+  }
+
+  /** A control or tile by what is written on it. */
+  press(label: string): Promise<void> {
+    return this.tap(`button:has-text("${label}")`);
+  }
+
+  answer(label: string): Promise<void> {
+    return this.noted(() => this.tap(`.tile:has-text("${label}")`));
+  }
+
+  takeBack(): Promise<void> {
+    return this.noted(() => this.press('Take that back'));
+  }
+
+  /** While it rings, the first touch anywhere only silences it. */
+  hush(): Promise<void> {
+    return this.noted(async () => {
+      await this.app.turn(BEAT);
+      await this.page.locator('.act-headline').first().tap();
+    });
+  }
+
+  async key(digits: string): Promise<void> {
+    for (const digit of digits) await this.tap(`.key:text-is("${digit}")`);
+  }
+
+  /** Holds the gate open for so long. */
+  async hold(ms = 1_300): Promise<void> {
+    await this.app.turn(BEAT);
+    const box = await this.page.locator('.hold').boundingBox();
+    if (!box) throw new Error('There is no gate to hold.');
+    await this.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await this.page.mouse.down();
+    await this.app.turn(ms);
+    await this.page.mouse.up();
+    await this.app.turn(50);
+  }
+
+  /** Opens the gate where one stands. */
+  async openGate(): Promise<void> {
+    if ((await this.page.locator('.hold').count()) > 0) await this.hold();
+  }
+
+  /** From the start page to the read-through of two loaves. */
+  async begin(celsius = '22'): Promise<void> {
+    await this.page.locator('.start-grid').waitFor();
+    await this.press('How warm is the kitchen?');
+    await this.key(celsius);
+    await this.tap('.slab');
+    await this.noted(() => this.tap('.slab'));
+    await this.page.locator('.act-headline').first().waitFor();
+  }
+
+  /** Turns the clock and hushes whatever rings then. */
+  async wait(minutes: number): Promise<void> {
+    await this.app.turn(minutes * 60_000);
+    const card = this.page.locator('.return');
+    if ((await this.page.locator('.call').count()) > 0) await this.hush();
+    if ((await card.count()) > 0) await this.press('I’ve read it');
+  }
+}
