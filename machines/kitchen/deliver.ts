@@ -105,15 +105,23 @@ const correctReading = (
   });
 };
 
+/** What machines tell each other, and what time tells them: never an act of hands. */
+const INNER: readonly string[] = ['due', 'sync', 'judged', 'reading', 'corrected'];
+
+const press = (kitchen: Kitchen, machines: Machines, fact: FactOf<'press'>): Stepped => {
+  if (INNER.includes(fact.act)) return { kitchen, taken: false, says: [] };
+  return fact.who === 'oven'
+    ? stepOven(kitchen, machines, ovenEvent(fact))
+    : stepBake(kitchen, machines, fact.who, bakeEvent(fact));
+};
+
 /** The act of a fact itself, given to the machine it concerns. */
 export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped => {
   switch (fact.kind) {
     case 'start':
       return startBake(kitchen, machines, fact);
     case 'press':
-      return fact.who === 'oven'
-        ? stepOven(kitchen, machines, ovenEvent(fact))
-        : stepBake(kitchen, machines, fact.who, bakeEvent(fact));
+      return press(kitchen, machines, fact);
     case 'reading':
       return stepBake(kitchen, machines, fact.bake, {
         type: 'reading',
