@@ -47,6 +47,7 @@ const inBrowser = {
     fileParallelism: false,
     testTimeout: 120_000,
     hookTimeout: 60_000,
+    expect: { poll: { timeout: 20_000 } },
   },
 };
 
