@@ -24,6 +24,10 @@ const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
   }, kitchen);
 };
 
+/** Nothing bakes, nothing calls, nothing waits: a fold that begins here knows all there is to know. */
+const isIdle = ({ bakes, oven }: Kitchen): boolean =>
+  Object.keys(bakes).length === 0 && stageOf(oven) === 'off';
+
 /** One fact as it stands in the log: advance, act, settle, results, settle, advance. */
 const applyPlain = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped => {
   const before = advance(kitchen, machines, fact.at);
@@ -32,8 +36,9 @@ const applyPlain = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped =
   const settled = settle(acted.kitchen, machines);
   const judged = settle(judge(settled.kitchen, machines, fact), machines);
   const after = advance(judged.kitchen, machines, fact.at);
+  const idle = fact.kind === 'start' && isIdle(before.kitchen) ? before.kitchen : kitchen.idle;
   return {
-    kitchen: { ...after.kitchen, standing: [...after.kitchen.standing, fact] },
+    kitchen: { ...after.kitchen, standing: [...after.kitchen.standing, fact], idle },
     taken: true,
     says: [...before.says, ...acted.says, ...settled.says, ...judged.says, ...after.says],
   };
@@ -48,6 +53,14 @@ const baseKitchen = ({ base, oven, starts, standing }: Kitchen, machines: Machin
   return settle(kitchenAt(base, earlier, machines, pots), machines).kitchen;
 };
 
+/** The latest kitchen that a fold without `target` may begin with: idle, or else the base. */
+const foldFrom = (kitchen: Kitchen, machines: Machines, target: string): Kitchen => {
+  const until = kitchen.standing.findIndex(({ id }) => id === target);
+  let from = kitchen.idle;
+  while (from !== null && from.standing.length > until) from = from.idle;
+  return from ?? baseKitchen(kitchen, machines);
+};
+
 /**
  * What stands is folded again, and the take-back after it: it wakes every pending call, else a lid
  * call re-armed by it would be kept silent by an earlier hush. It stays among what stands, for its
@@ -59,9 +72,11 @@ const takeBack = (
   fact: Fact & { kind: 'takeBack' },
 ): Stepped => {
   if (takeBackTarget(kitchen)?.id !== fact.target) return { kitchen, taken: false, says: [] };
-  const after = [...without(kitchen.standing, fact.target), fact].reduce(
+  const from = foldFrom(kitchen, machines, fact.target);
+  const again = without(kitchen.standing, fact.target).slice(from.standing.length);
+  const after = [...again, fact].reduce(
     (next, standing) => applyPlain(next, machines, standing).kitchen,
-    baseKitchen(kitchen, machines),
+    from,
   );
   return {
     kitchen: { ...after, seq: kitchen.seq },

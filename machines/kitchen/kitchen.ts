@@ -41,6 +41,8 @@ export interface Kitchen {
   readonly standing: readonly Fact[];
   /** Where the fold began: nothing, or the last jump. No take-back crosses it. */
   readonly base: Position | null;
+  /** The kitchen as the last start found it with nothing going on, if any: refolds may begin there. */
+  readonly idle: Kitchen | null;
   /** Every start fact met so far, by its id: they pin the recipes. */
   readonly starts: Readonly<Record<string, StartFact>>;
 }
@@ -59,5 +61,6 @@ export const emptyKitchen = (machines: Machines = MACHINES, pots = 1): Kitchen =
   attention: fresh(initialTransition(machines.attention), 'attention'),
   standing: [],
   base: null,
+  idle: null,
   starts: {},
 });
