@@ -242,9 +242,11 @@ describe('the log on IndexedDB', () => {
     const written = troubleOf(store.append(rows(1)));
     await vi.advanceTimersByTimeAsync(5_000);
     expect(await written).toBe('closed');
+    const closed = vi.spyOn(IDBDatabase.prototype, 'close');
     other.close();
     await store.append(rows(1));
     expect(await store.load()).toEqual(rows(1));
+    expect(closed).toHaveBeenCalledTimes(2); // the connection that came too late is not kept open
   });
 
   it('says closed where a newer version of the program has upgraded the database', async () => {

@@ -1,16 +1,22 @@
-import { burst, loudnessAt } from '../../core/speech/burst.ts';
+import type { CallKind, Clock, Stop } from '../../../machines/ports.ts';
+import { toneOf, type Tone } from '../../core/speech/burst.ts';
 import { callWave } from '../../core/speech/call-wave.ts';
-import type { CallKind, Stop } from '../../../machines/ports.ts';
+import type { Instant } from '../../core/units.ts';
 
-/** Tones are laid on the audio clock this far ahead, s; topped up well before they run out. */
-const AHEAD = 60;
-const TOP_UP_MS = 15_000;
+/** Tones are laid on the audio clock this far ahead, s: a hidden page may run only once a minute. */
+const AHEAD = 150;
+const TOP_UP_MS = 20_000;
+/** A tone this late is missed, and clocks this far apart are held against each other again, s. */
+const LATE = 0.05;
+/** A tone this near is with the audio thread already, and left alone, s. */
+const SOON = 0.1;
 /** A stopped call fades in this time, s: no click, and silent well within 200 ms. */
 const FADE = 0.03;
+const FADED_MS = 150;
 
 const buffers = new WeakMap<BaseAudioContext, Map<CallKind, AudioBuffer>>();
 
-const bufferOf = (context: BaseAudioContext, kind: CallKind): AudioBuffer => {
+function bufferOf(context: BaseAudioContext, kind: CallKind): AudioBuffer {
   const made = buffers.get(context) ?? new Map<CallKind, AudioBuffer>();
   buffers.set(context, made);
   const known = made.get(kind);
@@ -20,59 +26,114 @@ const bufferOf = (context: BaseAudioContext, kind: CallKind): AudioBuffer => {
   buffer.copyToChannel(samples, 0);
   made.set(kind, buffer);
   return buffer;
-};
+}
 
 export interface RingParts {
   readonly context: AudioContext;
-  /** Real milliseconds that do not run back. */
-  readonly now: () => number;
-  readonly later: (ms: number, then: () => void) => Stop;
+  /** The wall clock. */
+  readonly clock: Clock;
 }
 
-/**
- * Lays one call's burst on the audio clock. The call began at `since` on `now`'s clock; what of it
- * lies in the past is skipped, but a call already under way sounds at once.
- */
-export function ring({ context, now, later }: RingParts, kind: CallKind, since: number): Stop {
-  const out = context.createGain();
-  out.connect(context.destination);
-  const sources = new Set<AudioBufferSourceNode>();
-  const tones = burst(kind);
-  let laid = -Infinity;
-  let stopLater: Stop = () => {};
+/** One call's burst on the audio clock. */
+export interface Ring {
+  /**
+   * Holds what is laid against the wall clock and lays what comes next. Called when the context runs
+   * (again) and whenever the page may have slept; a tone missed meanwhile sounds at once.
+   */
+  lay(): void;
+  /** The context stands still: forgets what is laid, or it would sound late and twice. */
+  drop(): void;
+  /** Fades out and never sounds again. */
+  readonly stop: Stop;
+}
 
-  const lay = (inSeconds: number, db: number): void => {
+/** Makes the burst of a call due at wall instant `since`; nothing is laid before `lay`. */
+export function ring({ context, clock }: RingParts, kind: CallKind, since: Instant): Ring {
+  let out: GainNode | null = null;
+  /** Seconds after it was due that the burst began, and how many of its tones have begun. */
+  let from = 0;
+  let begun = 0;
+  /** Tones on the audio clock that have not begun. */
+  let laid: { readonly when: number; readonly source: AudioBufferSourceNode }[] = [];
+  /** The audio time at which the call was due, as the laid tones have it, s. */
+  let due = 0;
+  let stopped = false;
+  let stopWake: Stop = () => {};
+
+  const start = ({ at, db }: Tone) => {
+    if (out === null) {
+      out = context.createGain();
+      out.connect(context.destination);
+    }
     const level = context.createGain();
     level.gain.value = 10 ** (db / 20);
     level.connect(out);
     const source = context.createBufferSource();
     source.buffer = bufferOf(context, kind);
     source.connect(level);
-    source.onended = () => {
-      sources.delete(source);
-      level.disconnect();
-    };
-    source.start(context.currentTime + Math.max(0, inSeconds));
-    sources.add(source);
+    source.onended = () => level.disconnect();
+    const when = Math.max(due + at, context.currentTime);
+    source.start(when);
+    laid.push({ when, source });
   };
-  const topUp = (): void => {
-    const elapsed = (now() - since) / 1000;
-    if (laid === -Infinity && elapsed > 0.2) lay(0, loudnessAt(kind, elapsed));
-    const from = Math.max(laid, elapsed > 0.2 ? elapsed + 1 : -Infinity);
-    for (const { at, db } of tones) {
-      if (at > from && at <= elapsed + AHEAD) lay(at - elapsed, db);
+  const countBegun = (until: number) => {
+    while (laid[0] !== undefined && laid[0].when <= until) {
+      laid.shift();
+      begun += 1;
     }
-    laid = Math.max(laid, elapsed + AHEAD);
-    stopLater = later(TOP_UP_MS, topUp);
   };
-  topUp();
+  const cut = () => {
+    for (const { source } of laid) {
+      source.stop();
+      source.disconnect();
+    }
+    laid = [];
+  };
 
-  return () => {
-    stopLater();
-    const at = context.currentTime;
-    out.gain.setValueAtTime(out.gain.value, at);
-    out.gain.linearRampToValueAtTime(0, at + FADE);
-    for (const source of sources) source.stop(at + FADE * 2);
-    later(FADE * 4000, () => out.disconnect());
+  const lay = () => {
+    stopWake();
+    if (stopped || context.state !== 'running') return;
+    const elapsed = (clock.now() - since) / 1000;
+    const dueNow = context.currentTime - elapsed;
+    countBegun(context.currentTime + SOON);
+    // The audio clock stood still in a sleep, or the hour was set.
+    if (Math.abs(dueNow - due) > LATE) cut();
+    const next = toneOf(kind, begun, from);
+    if (next !== null && next.at < elapsed - LATE) {
+      cut();
+      from = elapsed;
+      begun = 0;
+    }
+    if (laid.length === 0) due = dueNow;
+    let tone = toneOf(kind, begun + laid.length, from);
+    for (; tone !== null && tone.at <= elapsed + AHEAD;) {
+      start(tone);
+      tone = toneOf(kind, begun + laid.length, from);
+    }
+    if (tone !== null || laid.length > 0) stopWake = clock.wake(clock.now() + TOP_UP_MS, lay);
+  };
+
+  const drop = () => {
+    stopWake();
+    countBegun(context.currentTime);
+    cut();
+    out?.disconnect();
+    out = null;
+  };
+
+  return {
+    lay,
+    drop,
+    stop() {
+      if (stopped) return;
+      stopped = true;
+      if (out === null || context.state !== 'running') return drop();
+      stopWake();
+      countBegun(context.currentTime); // what sounds now must fade, not break off with a click
+      cut();
+      out.gain.setValueAtTime(1, context.currentTime);
+      out.gain.linearRampToValueAtTime(0, context.currentTime + FADE);
+      clock.wake(clock.now() + FADED_MS, drop);
+    },
   };
 }

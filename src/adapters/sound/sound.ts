@@ -1,99 +1,126 @@
-import type { CallKind, Sound, SoundState, Stop } from '../../../machines/ports.ts';
-import type { ring as Ring } from './ring.ts';
+import type { Clock, Sound, SoundState, Stop } from '../../../machines/ports.ts';
+import { makeClock } from '../clock.ts';
+import type { Ring, ring as makeRing } from './ring.ts';
 
-interface Ringing {
-  readonly kind: CallKind;
-  readonly since: number;
-  stop: Stop | null;
+/** What sounds: loaded when it is armed, never before, as it is no part of the first load. */
+export interface Audio {
+  readonly context: AudioContext;
+  readonly ring: typeof makeRing;
 }
 
 export interface SoundParts {
-  /** Loads the audio library when sound is armed, never before: it is not part of the first load. */
-  readonly open: () => Promise<{ readonly context: AudioContext; readonly ring: typeof Ring }>;
-  readonly now: () => number;
-  readonly later: (ms: number, then: () => void) => Stop;
-  readonly page: Pick<Window, 'addEventListener'>;
+  /** Opens the audio, or null where this browser has none. */
+  readonly open: () => Promise<Audio | null>;
+  /** The wall clock, in a rehearsal too. */
+  readonly clock: Clock;
 }
 
-const openHowler: SoundParts['open'] = async () => {
-  const [{ Howler }, { ring }] = await Promise.all([import('howler'), import('./ring.ts')]);
-  Howler.autoSuspend = false;
-  Howler.volume(1);
-  return { context: Howler.ctx, ring };
-};
+/** A resume that the browser does not allow never settles: arming answers after this time, ms. */
+const ARM_WITHIN = 1_000;
 
-const later = (ms: number, then: () => void): Stop => {
-  const timer = setTimeout(then, ms);
-  return () => clearTimeout(timer);
-};
+/** Taps and keys, in which a suspended context may be resumed, and returns to the page. */
+const CHANCES = ['pointerup', 'click', 'keydown', 'visibilitychange', 'pageshow'];
+
+async function openHowler(): Promise<Audio | null> {
+  const [{ Howler }, { ring }] = await Promise.all([import('howler'), import('./ring.ts')]);
+  // Its own unlocking may close the context and open another one under ours; we resume by hand.
+  Howler.autoUnlock = false;
+  Howler.autoSuspend = false;
+  Howler.volume(1); // opens the context
+  const context = Howler.ctx as AudioContext | null;
+  return context && { context, ring };
+}
 
 /**
  * Calls as sound. Until it is armed inside a tap nothing sounds, and `state` says so; a call that
- * rings meanwhile begins when it is. A context the system suspends (lock, phone call) is resumed on
- * the next tap and when the page is shown.
+ * rings meanwhile begins when it is, as loud as it has become. A context that the system takes away
+ * (lock screen, telephone) makes it `locked` until the next tap or the return to the page brings it
+ * back. `unavailable`: this browser has no Web Audio. One call at a time: the caller stops the old.
  */
-export function makeSound(parts: Partial<SoundParts> = {}): Sound {
+export function makeSound(parts: Partial<SoundParts> = {}): Sound & { readonly close: Stop } {
   const open = parts.open ?? openHowler;
-  const now = parts.now ?? (() => performance.now());
-  const after = parts.later ?? later;
-  const page = parts.page ?? window;
-  let context: AudioContext | null = null;
-  let ring: typeof Ring;
-  let state: SoundState =
-    typeof AudioContext === 'undefined' && !parts.open ? 'unavailable' : 'locked';
-  let wanted: Ringing | null = null;
-  const listeners = new Set<(s: SoundState) => void>();
+  const clock = parts.clock ?? makeClock();
+  const listeners = new Set<(state: SoundState) => void>();
+  /** Calls asked for and not silenced; `ring` once there is audio to lay it on. */
+  const calls = new Set<{ ring: Ring | null; readonly begin: (audio: Audio) => Ring }>();
+  const hasAudio = typeof AudioContext !== 'undefined' || 'webkitAudioContext' in globalThis;
+  let state: SoundState = hasAudio || parts.open ? 'locked' : 'unavailable';
+  let opening: Promise<Audio | null> | null = null;
+  let audio: Audio | null = null;
 
-  const sync = (): void => {
-    if (context === null) return;
-    const next: SoundState = context.state === 'running' ? 'armed' : 'locked';
-    // After a suspension what was laid on the audio clock would come late: it is laid anew.
-    if (next === 'armed' && wanted && (wanted.stop === null || state !== 'armed')) {
-      wanted.stop?.();
-      wanted.stop = ring({ context, now, later: after }, wanted.kind, wanted.since);
-    }
+  const become = (next: SoundState) => {
     if (next === state) return;
     state = next;
     for (const then of listeners) then(state);
   };
-  const resume = (): void => {
-    if (context && context.state !== 'running') void context.resume().then(sync, () => undefined);
+
+  /** Brings calls and state in line with the context as it is now. */
+  const sync = () => {
+    if (audio === null) return;
+    const runs = audio.context.state === 'running';
+    for (const call of calls) {
+      if (runs) (call.ring ??= call.begin(audio)).lay();
+      else call.ring?.drop();
+    }
+    become(runs ? 'armed' : 'locked');
   };
-  for (const event of ['visibilitychange', 'pageshow', 'pointerup', 'keyup']) {
-    page.addEventListener(event, resume, true);
-  }
+  const resume = () => {
+    if (audio === null) return;
+    if (audio.context.state !== 'running') audio.context.resume().catch(() => {});
+    sync();
+  };
+
+  const opened = async (): Promise<void> => {
+    opening ??= open();
+    const found = await opening;
+    if (audio !== null) return;
+    if (found === null) return become('unavailable');
+    audio = found;
+    audio.context.addEventListener('statechange', sync);
+    const { audioSession } = navigator as { audioSession?: { type: string } };
+    if (audioSession) audioSession.type = 'playback'; // else an iPad's mute switch silences calls
+    for (const chance of CHANCES) window.addEventListener(chance, resume, true);
+  };
 
   return {
     state: () => state,
     onState(then) {
       listeners.add(then);
-      return () => listeners.delete(then);
+      return () => void listeners.delete(then);
     },
     async arm() {
       if (state === 'unavailable') return state;
       try {
-        if (context === null) {
-          ({ context, ring } = await open());
-          context.onstatechange = sync;
-          const session = (navigator as { audioSession?: { type: string } }).audioSession;
-          if (session) session.type = 'playback';
-        }
-        await context.resume();
+        await opened();
       } catch {
-        // A browser that refuses stays locked; the screen goes on saying so.
+        opening = null; // not loaded: the next tap tries again, and the screen goes on saying so
       }
+      if (audio === null) return state;
+      let stopWaiting: Stop = () => {};
+      const longEnough = new Promise<void>((resolve) => {
+        stopWaiting = clock.wake(clock.now() + ARM_WITHIN, resolve);
+      });
+      await Promise.race([audio.context.resume().catch(() => {}), longEnough]);
+      stopWaiting();
       sync();
       return state;
     },
     ring(kind, inMs) {
-      const mine: Ringing = { kind, since: now() + inMs, stop: null };
-      wanted = mine;
+      const since = clock.now() + inMs;
+      const begin = ({ context, ring }: Audio) => ring({ context, clock }, kind, since);
+      const call = { ring: null as Ring | null, begin };
+      calls.add(call);
       sync();
       return () => {
-        mine.stop?.();
-        mine.stop = null;
-        if (wanted === mine) wanted = null;
+        if (calls.delete(call)) call.ring?.stop();
       };
+    },
+    close() {
+      for (const call of calls) call.ring?.stop();
+      calls.clear();
+      listeners.clear();
+      for (const chance of CHANCES) window.removeEventListener(chance, resume, true);
+      audio?.context.removeEventListener('statechange', sync);
     },
   };
 }
