@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
+import { shipLicences } from './assets/make/ship-licences.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -51,6 +52,17 @@ const inBrowser = {
   },
 };
 
+/** Full matrices, soaks and mutants: run by hand, as long as they take. */
+const inFaults = {
+  root: here('.'),
+  test: {
+    ...inBrowser.test,
+    name: 'faults',
+    include: ['tests/faults/**/*.test.ts'],
+    testTimeout: 1_800_000,
+  },
+};
+
 export default defineConfig({
   root: 'src',
   publicDir: '../assets',
@@ -83,6 +95,7 @@ export default defineConfig({
         inlineWorkboxRuntime: true,
       },
     }),
+    shipLicences(),
     leaveScriptsBehind,
     sayWhy,
   ],
@@ -104,7 +117,7 @@ export default defineConfig({
       inNode('serve'),
       inNode('lint'),
       inBrowser,
-      inNode('faults'),
+      inFaults,
     ],
   },
 });

@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
 import { expect, inject, onTestFinished, test } from 'vitest';
@@ -38,6 +38,13 @@ test('the first visit keeps every file of the build', async () => {
   expect(built).toContain('/index.html');
   expect(built.filter((path) => path.startsWith('/make/'))).toEqual([]);
   expect(kept.sort()).toEqual(built.sort());
+});
+
+test('the licences of what is in the build are in the build', async () => {
+  const text = await readFile(join(inject('site'), 'licences.txt'), 'utf8');
+  for (const name of ['solid-js', 'xstate', '@fontsource-variable/overpass', 'workbox-build'])
+    expect(text).toMatch(new RegExp(`^${name} \\d`, 'm'));
+  expect(text).toContain('SIL OPEN FONT LICENSE');
 });
 
 test('a tablet started anew opens the app with the server gone and nothing cached by HTTP', async () => {
