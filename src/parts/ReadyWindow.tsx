@@ -41,7 +41,7 @@ export function ReadyWindow(props: ReadyWindowProps): JSX.Element {
       </div>
       <dl class="window-hours">
         <div>
-          <dt>{props.words.earliest}</dt>
+          <dt class="unseen">{props.words.earliest}</dt>
           <dd>{props.hour(props.earliest)}</dd>
         </div>
         <Show when={props.likely}>
@@ -53,7 +53,7 @@ export function ReadyWindow(props: ReadyWindowProps): JSX.Element {
           )}
         </Show>
         <div>
-          <dt>{props.words.latest}</dt>
+          <dt class="unseen">{props.words.latest}</dt>
           <dd>{props.hour(props.latest)}</dd>
         </div>
       </dl>

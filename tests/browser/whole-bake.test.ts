@@ -8,7 +8,10 @@ it('walks the whole bake by single taps, two loaves through one pot', async () =
   const app = await openApp();
   const baker = new Baker(app);
   app.page.setDefaultTimeout(5_000);
-  await baker.begin().catch(async (e) => { await app.screenshot('stuck-begin'); throw e; });
+  await baker.begin().catch(async (e) => {
+    await app.screenshot('stuck-begin');
+    throw e;
+  });
   for (const step of WHOLE_BAKE) {
     const before = await baker.headline();
     try {

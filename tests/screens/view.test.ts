@@ -56,7 +56,7 @@ describe('what the bench shows', () => {
       for (const deed of [view.slab.deed, view.ready, ...view.tiles.map((tile) => tile.deed)]) {
         if (deed === null) continue;
         const trial = new Hand();
-        Object.assign(trial, { now: hand.now, kitchen: hand.kitchen });
+        Object.assign(trial, { wall: hand.wall, kitchen: hand.kitchen });
         expect(trial.do(deed), `${JSON.stringify(deed)} after ${name}`).toBe(true);
       }
     }

@@ -7,6 +7,7 @@ import { CallMark } from '../../parts/CallMark.tsx';
 import { Lines } from '../../parts/Lines.tsx';
 import { ReadyWindow } from '../../parts/ReadyWindow.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
+import { runningText } from '../../parts/running.ts';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import type { BenchView } from './view.ts';
@@ -18,8 +19,21 @@ export function ActWords(props: {
   readonly house: House;
   readonly view: BenchView;
   readonly ringing: boolean;
+  /** Whether the running time stands above. */
+  readonly timed: boolean;
 }): JSX.Element {
-  const timeless = (): boolean => props.view.deadline === null && props.view.call !== 'hot';
+  // While it rings there is little time to read: a hot call gives its caution, the others the act.
+  const hot = (): boolean => props.view.call === 'hot';
+  const detail = (): string | undefined =>
+    props.view.stage === 'read.plan' || (props.ringing && hot())
+      ? undefined
+      : props.view.detail || undefined;
+  const care = (): string | undefined =>
+    props.ringing && !hot() ? undefined : (props.view.care ?? undefined);
+  const place = (): string =>
+    props.view.since === null
+      ? props.view.place
+      : `${props.view.place} · ${runningText(props.view.since - props.house.now())}`;
   const choose = (value: string): void => {
     const tile = props.view.tiles[Number(value)];
     if (tile) void props.house.take(tile.deed);
@@ -27,14 +41,14 @@ export function ActWords(props: {
   return (
     <Words
       headline={props.view.headline}
-      detail={(props.view.stage !== 'read.plan' && props.view.detail) || undefined}
-      care={props.view.care ?? undefined}
+      detail={detail()}
+      care={care()}
       picture={
         <Show
           when={props.ringing && props.view.call}
           fallback={
-            <Show when={timeless()}>
-              <p class="act-place">{props.view.place}</p>
+            <Show when={!props.timed}>
+              <p class="act-place">{place()}</p>
             </Show>
           }
         >

@@ -114,6 +114,12 @@ export default function Bench(props: BenchProps): JSX.Element {
   const gated = (): boolean =>
     GATED.includes(view()?.hazard ?? 'none') && opened() !== key() && ringing() === null;
   const mode = (): 'pad' | 'gate' | 'act' => (pad() ? 'pad' : gated() ? 'gate' : 'act');
+  /** A running time stands over a wait, and over a hot call that is not being answered line by line. */
+  const timed = (): boolean => {
+    const at = view();
+    if (at === null || mode() !== 'act') return false;
+    return at.deadline !== null || (at.call === 'hot' && (ringing() !== null || !at.ready));
+  };
   const tick = (): number => tickOf(steps(), view()?.stage ?? '');
 
   return (
@@ -134,19 +140,19 @@ export default function Bench(props: BenchProps): JSX.Element {
                 at={tick()}
               />
             }
-            times={
-              mode() === 'act' &&
-              (shown().deadline !== null || ringing() || shown().call === 'hot') ? (
-                <ActTimes house={house} view={shown()} focus={focus()!} />
-              ) : undefined
-            }
+            times={timed() ? <ActTimes house={house} view={shown()} focus={focus()!} /> : undefined}
             words={
               <Show
                 when={mode() !== 'pad'}
                 fallback={<PadWords pad={pad()!} onChange={setPad} view={shown()} />}
               >
                 <Show when={mode() === 'act'} fallback={<GateWords house={house} view={shown()} />}>
-                  <ActWords house={house} view={shown()} ringing={ringing() !== null} />
+                  <ActWords
+                    house={house}
+                    view={shown()}
+                    ringing={ringing() !== null}
+                    timed={timed()}
+                  />
                 </Show>
               </Show>
             }

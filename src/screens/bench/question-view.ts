@@ -54,11 +54,11 @@ const ask = (
   return {
     headline: question.ask,
     detail,
-    spoken: question.ask,
+    // What the last answer asks to heed is said, and captioned, before the next question.
+    spoken: [last, question.ask].filter(Boolean).join(' '),
     slab: { label: slab.label, then: `${done + 1} of ${of}`, deed: slab.deed },
     tiles: question.tiles.map((tile) => answer(who, question.item, tile)),
     progress: { done, of },
-    care: last,
   };
 };
 

@@ -54,6 +54,8 @@ export interface BenchView {
   readonly waits: string | null;
   readonly window: { earliest: Instant; likely: Instant | null; latest: Instant } | null;
   readonly call: CallKind | null;
+  /** When the call began; its overdue time counts up from there. */
+  readonly since: Instant | null;
   readonly hazard: Hazard;
   /** What a reading keyed in here would be. */
   readonly measures: 'doughTemperature' | 'firstPiece';
@@ -160,6 +162,7 @@ export function benchView(
         ? { earliest: marks['earliest'], likely: marks['likely'] ?? null, latest: marks['latest'] }
         : null,
     call: byDue ? (meta.call ?? null) : null,
+    since: byDue && meta.call ? (machine.context.entered[stage] ?? null) : null,
     hazard: meta.hazard ?? 'none',
     measures: stage === 'shape.divide' ? 'firstPiece' : 'doughTemperature',
     ready: asked.ready ?? null,

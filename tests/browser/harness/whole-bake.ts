@@ -3,7 +3,8 @@ import type { Baker } from './baker.ts';
 export interface Step {
   /** What stands on the screen before it: also the name of its picture. */
   readonly name: string;
-  readonly go: (baker: Baker) => Promise<void>;
+  /** `rung` is called while a call rings, before it is hushed. */
+  readonly go: (baker: Baker, rung?: () => Promise<void>) => Promise<void>;
 }
 
 const slab = (name: string): Step => ({ name, go: (b) => b.slab() });
@@ -14,7 +15,10 @@ const gated = (name: string): Step => ({
     await b.slab();
   },
 });
-const wait = (name: string, minutes: number): Step => ({ name, go: (b) => b.wait(minutes) });
+const wait = (name: string, minutes: number): Step => ({
+  name,
+  go: (b, rung) => b.wait(minutes, rung),
+});
 const many = (name: string, n: number): Step[] =>
   Array.from({ length: n }, (_, i) => slab(`${name}-${i + 1}`));
 

@@ -43,9 +43,9 @@ export const mix = {
   },
   'mix.temperature': {
     headline: 'Take the dough’s temperature',
-    detail: 'Probe in the middle. Press “New reading” to key it in.',
-    slab: 'No thermometer',
-    then: 'go on without it',
+    detail: 'Probe in the middle. Key in what it shows.',
+    slab: 'Key it in',
+    then: 'then leave it to rise',
     spoken: 'Take the dough’s temperature. Probe in the middle, then key it in.',
   },
 } satisfies Record<string, StageWords>;
