@@ -118,7 +118,9 @@ export default function Bench(props: BenchProps): JSX.Element {
   const timed = (): boolean => {
     const at = view();
     if (at === null || mode() !== 'act') return false;
-    return at.deadline !== null || (at.call === 'hot' && (ringing() !== null || !at.ready));
+    return (
+      at.deadline !== null || (at.call === 'hot' && (ringing() !== null || !asksList(focus()!)))
+    );
   };
   const tick = (): number => tickOf(steps(), view()?.stage ?? '');
 

@@ -9,7 +9,7 @@ export function noteView({ who }: Focus, stage: string): Asked | null {
   const words = bakeWords['cool.note'];
   return {
     headline: words.headline,
-    detail: words.detail,
+    detail: '',
     slab: { label: noNote.label, then: noNote.then, deed: { kind: 'press', who, act: 'noted' } },
     tiles: notes.map(({ value, label }) => ({
       label,

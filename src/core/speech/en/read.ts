@@ -2,11 +2,11 @@ import type { StageWords } from '../words.ts';
 
 export const read = {
   'read.plan': {
-    headline: 'Read this bake through',
+    headline: 'Read it through',
     detail: 'See what it needs, and when it needs you.',
     slab: 'I’ve read it',
     then: 'then check what you have',
-    spoken: 'Read this bake through. See when it needs you.',
+    spoken: 'Read it through. See when it needs you.',
   },
   'read.list': {
     headline: 'Check what you have',
