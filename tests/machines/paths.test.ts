@@ -1,0 +1,198 @@
+import { describe, expect, it } from 'vitest';
+import { initialTransition, type AnyStateMachine } from 'xstate';
+import { MACHINES } from '../../machines/kitchen/kitchen.ts';
+import { deadlineOf } from '../../machines/kitchen/dues.ts';
+import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
+import { OPENING_BELIEF } from '../../src/core/readiness/belief.ts';
+import { BAKE_STAGES, OVEN_STAGES, type Hazard } from '../../src/core/records/stage.ts';
+import { explore, stagesOf, transitionsOf } from './support/coverage.ts';
+import { attentionEvents, bakeEvents, CALLS, ovenEvents } from './support/events.ts';
+import { RECIPE } from './support/recipe.ts';
+
+const { bake, oven, attention } = MACHINES;
+
+const TOUCHES = RECIPE.process.touches;
+
+const startOf = (touches: typeof TOUCHES) =>
+  initialTransition(bake, {
+    id: 'a',
+    start: 'f1',
+    startedAt: 0,
+    loaves: ['a1', 'a2'],
+    recipe: { ...RECIPE, process: { ...RECIPE.process, touches } },
+    kitchen: 24,
+    belief: OPENING_BELIEF,
+  })[0];
+
+const bakeWalk = explore(bake, {
+  // Fold or filling first, fold or filling last, and no touch at all.
+  from: [TOUCHES, TOUCHES.slice(1), TOUCHES.slice(0, 2), []].map(startOf),
+  events: bakeEvents,
+  key: (state) =>
+    JSON.stringify([
+      stageOf(state),
+      state.context.touches,
+      Object.keys(state.context.answers),
+      state.context.byDue,
+    ]),
+});
+
+const ovenWalk = explore(oven, {
+  from: [initialTransition(oven, { pots: 1 })[0]],
+  events: ovenEvents,
+  key: ({ value, context: { waiting, load, out, answers, byDue } }) =>
+    JSON.stringify([value, waiting, load, out, Object.keys(answers), byDue]),
+});
+
+const attentionWalk = explore(attention, {
+  // As after a jump, too: a call comes back that was silenced before.
+  from: [
+    initialTransition(attention)[0],
+    attention.resolveState({
+      value: 'quiet',
+      context: { calls: [], heard: CALLS.map(({ id }) => id), snoozed: {} },
+    }),
+  ],
+  events: attentionEvents,
+  key: ({ value, context }) => JSON.stringify([value, context]),
+});
+
+const WALKS = [
+  ['bake', bake, bakeWalk],
+  ['oven', oven, ovenWalk],
+  ['attention', attention, attentionWalk],
+] as const;
+
+describe.each(WALKS)('the %s machine', (name, machine: AnyStateMachine, walk) => {
+  const reached = new Set<string>(walk.steps.map(({ to }) => stageOf(to)));
+
+  it('is walked through every state and every transition of its definition', () => {
+    const all = [...transitionsOf(machine).values()];
+    const missing = all.filter((transition) => !walk.taken.has(transition));
+    const states = stagesOf(machine);
+    console.log(
+      `${name}: ${states.length} states, ${all.length} transitions, ${walk.steps.length} steps`,
+    );
+    expect(missing).toEqual([]);
+    expect(states.filter((stage) => !reached.has(stage))).toEqual([]);
+    expect(walk.taken).not.toContain('unknown');
+  });
+
+  it('moves only when something answers, and says beforehand whether it will', () => {
+    for (const { from, event, to, taken } of walk.steps) {
+      expect(from.can(event as never)).toBe(taken);
+      if (!taken) expect(to).toBe(from);
+    }
+  });
+});
+
+describe('stages', () => {
+  it('are those the records name, no more and no fewer', () => {
+    expect(stagesOf(bake).toSorted()).toEqual([...BAKE_STAGES].toSorted());
+    expect(stagesOf(oven).toSorted()).toEqual([...OVEN_STAGES].toSorted());
+  });
+
+  const everywhere = [
+    ...new Map(
+      [...bakeWalk.steps, ...ovenWalk.steps].map(({ to }) => [stageOf(to), to] as const),
+    ).values(),
+  ];
+
+  it('that wait have no deadline before their results, and exactly theirs after', () => {
+    const waits = everywhere.filter((state) => metaOf(state).waits !== undefined);
+    expect(waits.map((state) => stageOf(state)).toSorted()).toEqual(
+      Object.keys(WAITING).toSorted(),
+    );
+    for (const { to } of [...bakeWalk.steps, ...ovenWalk.steps].filter(
+      ({ from, to }) => from !== to && stageOf(from) !== stageOf(to),
+    )) {
+      expect(deadlineOf(to)).toBeNull();
+    }
+    for (const { event, to } of [...bakeWalk.steps, ...ovenWalk.steps]) {
+      if (event.type === 'judged' && metaOf(to).waits) expect(deadlineOf(to)).toBe(1);
+    }
+  });
+
+  it('answer to a due where they wait, and only there', () => {
+    for (const { from, event, taken } of [...bakeWalk.steps, ...ovenWalk.steps]) {
+      if (event.type === 'due') expect(taken).toBe(metaOf(from).waits !== undefined);
+    }
+  });
+
+  it('wait for the mark that the trade names', () => {
+    for (const state of everywhere) expect(metaOf(state).waits).toBe(WAITING[stageOf(state)]);
+  });
+
+  it('carry the hazard that opens a gate, each where hands meet it', () => {
+    const gated = everywhere.flatMap((state) => {
+      const { hazard } = metaOf(state);
+      return hazard && hazard !== 'raw' ? [[stageOf(state), hazard] as const] : [];
+    });
+    expect(Object.fromEntries(gated)).toEqual(GATED);
+  });
+
+  it('in which hands meet raw flour or dough say so', () => {
+    const raw = everywhere.filter((state) => metaOf(state).hazard === 'raw').map(stageOf);
+    expect(raw.toSorted()).toEqual([...RAW].toSorted());
+  });
+
+  it('always take the sync that tells the oven who waits', () => {
+    for (const { from, event, taken } of ovenWalk.steps) {
+      if (event.type === 'sync') expect([stageOf(from), taken]).toEqual([stageOf(from), true]);
+    }
+  });
+
+  it('of the oven hold a load exactly while it is hot and in', () => {
+    for (const { to } of ovenWalk.steps) {
+      expect([to.value, to.context.load.length > 0]).toEqual([
+        to.value,
+        ['lidded', 'lift', 'open', 'judge', 'unload'].includes(to.value),
+      ]);
+    }
+  });
+});
+
+/** Each waiting stage and the mark it waits for: from the walk of the bake. */
+const WAITING: Readonly<Record<string, string>> = {
+  'levain.ripening': 'look',
+  'mix.rest': 'end',
+  'bulk.between': 'touch',
+  'bulk.proving': 'look',
+  'shape.benchRest': 'end',
+  'proof.counter': 'end',
+  'proof.retard': 'look',
+  'cool.cooling': 'end',
+  preheating: 'hot',
+  standing: 'poke',
+  lidded: 'lid',
+  open: 'colour',
+  recover: 'hot',
+};
+
+/** Hot iron, blades and the oven's own switch: grown-ups only (judgement, after the care page). */
+const GATED: Readonly<Record<string, Hazard>> = {
+  turnOn: 'machine',
+  turnOff: 'machine',
+  score: 'blade',
+  load: 'hot',
+  lift: 'hot',
+  judge: 'hot',
+  unload: 'hot',
+  'rescue.tray': 'hot',
+};
+
+const RAW: readonly string[] = [
+  'levain.feed',
+  'mix.weigh',
+  'mix.first',
+  'mix.salt',
+  'mix.work',
+  'bulk.fold',
+  'bulk.spread',
+  'bulk.scatter',
+  'bulk.roll',
+  'shape.divide',
+  'shape.preshape',
+  'shape.finalShape',
+  'shape.basket',
+];

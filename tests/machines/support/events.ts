@@ -1,0 +1,144 @@
+import type { EventFrom, SnapshotFrom } from 'xstate';
+import { LISTS } from '../../../src/core/records/lists.ts';
+import type { BakeAct, OvenAct } from '../../../src/core/records/fact.ts';
+import type { Machines } from '../../../machines/kitchen/kitchen.ts';
+import { metaOf } from '../../../machines/kitchen/stage-of.ts';
+
+type BakeEvent = EventFrom<Machines['bake']>;
+type OvenEvent = EventFrom<Machines['oven']>;
+type AttentionEvent = EventFrom<Machines['attention']>;
+
+/** Every act a bake takes. `satisfies` and the lists' own types keep this complete. */
+export const BAKE_ACTS = Object.keys({
+  readThrough: 1,
+  answer: 1,
+  levainSeen: 1,
+  levainRipe: 1,
+  levainNotYet: 1,
+  levainOver: 1,
+  starterKept: 1,
+  mixed: 1,
+  rested: 1,
+  workedIn: 1,
+  unmeasured: 1,
+  touchNow: 1,
+  folded: 1,
+  spread: 1,
+  scattered: 1,
+  rolled: 1,
+  doughSeen: 1,
+  bulkReady: 1,
+  bulkNotYet: 1,
+  bulkOver: 1,
+  trayBaked: 1,
+  divided: 1,
+  preshaped: 1,
+  benchRested: 1,
+  shaped: 1,
+  inBaskets: 1,
+  counterDone: 1,
+  inFridge: 1,
+  loafSeen: 1,
+  loafReady: 1,
+  loafNotYet: 1,
+  loafOver: 1,
+  cooled: 1,
+  handedOver: 1,
+  noted: 1,
+  ended: 1,
+} satisfies Record<BakeAct, 1>) as BakeAct[];
+
+/** Every act the oven takes. */
+export const OVEN_ACTS = Object.keys({
+  ovenOn: 1,
+  ovenHot: 1,
+  answer: 1,
+  pokeReady: 1,
+  pokeNotYet: 1,
+  pokeOver: 1,
+  pokeNow: 1,
+  scored: 1,
+  loaded: 1,
+  lidOff: 1,
+  colourSeen: 1,
+  crustReady: 1,
+  crustNotYet: 1,
+  crustOver: 1,
+  unloaded: 1,
+  ovenOff: 1,
+} satisfies Record<OvenAct, 1>) as OvenAct[];
+
+/** The next unanswered item of a list, an unknown one, and one without a value. */
+const answers = (items: readonly string[], answered: Readonly<Record<string, string>>) => {
+  const next = items.find((item) => !(item in answered));
+  return [
+    ...(next === undefined ? [] : [{ item: next, value: 'ready' }, { item: next }]),
+    { item: 'nonsense', value: 'ready' },
+  ].map((payload) => ({ type: 'answer' as const, at: 0, ...payload }));
+};
+
+type BakeSnapshot = SnapshotFrom<Machines['bake']>;
+
+/** Everything that may reach a bake where it stands. Time is `at`, 1 a step, so that paths stay finite. */
+export const bakeEvents = (bake: BakeSnapshot): readonly BakeEvent[] => {
+  const { context } = bake;
+  const { list } = metaOf(bake);
+  const { lines } = context.recipe;
+  const items =
+    list === 'feed' || list === 'first' || list === 'second'
+      ? lines[list].map(({ item }) => item)
+      : (LISTS[list as keyof typeof LISTS] ?? []);
+  return [
+    ...BAKE_ACTS.filter((act) => act !== 'answer').map((type) => ({ type, at: 0 })),
+    ...answers(items, context.answers),
+    { type: 'due', at: 0 },
+    { type: 'sync', at: 0, out: [] },
+    { type: 'sync', at: 0, out: context.loaves },
+    { type: 'reading', at: 0, reading: { what: 'doughTemperature', celsius: 24 } },
+    { type: 'reading', at: 0, reading: { what: 'firstPiece', grams: 900 } },
+    { type: 'corrected', at: 0, measured: 0, reading: { what: 'doughTemperature', celsius: 25 } },
+    { type: 'judged', at: 0, marks: { look: 1, end: 1, touch: 1 } },
+  ];
+};
+
+/** Everything that may reach the oven where it stands. */
+export const ovenEvents = (oven: SnapshotFrom<Machines['oven']>): readonly OvenEvent[] => {
+  const { context } = oven;
+  const { list } = metaOf(oven);
+  return [
+    ...OVEN_ACTS.filter((act) => act !== 'answer' && act !== 'loaded' && act !== 'lidOff').map(
+      (type) => ({ type: type as Exclude<OvenAct, 'answer' | 'loaded' | 'lidOff'>, at: 0 }),
+    ),
+    ...answers(LISTS[list as keyof typeof LISTS] ?? [], context.answers),
+    { type: 'loaded', at: 0, loaves: context.waiting.slice(0, 1) },
+    { type: 'loaded', at: 0, loaves: ['nonsense'] },
+    { type: 'lidOff', at: 0 },
+    { type: 'lidOff', at: 0, was: 1 },
+    { type: 'due', at: 0 },
+    { type: 'sync', at: 0, waiting: [] },
+    {
+      type: 'sync',
+      at: 0,
+      waiting: ['a1', 'a2'].filter((loaf) => ![...context.load, ...context.out].includes(loaf)),
+    },
+    { type: 'judged', at: 0, marks: { hot: 1, poke: 1, lid: 1, colour: 1 } },
+  ];
+};
+
+export const CALLS = [
+  { id: 'oven:lift:1', who: 'oven', stage: 'lift', kind: 'hot', since: 1 },
+  { id: 'a:bulk.look:1', who: 'a', stage: 'bulk.look', kind: 'look', since: 1 },
+] as const;
+
+/** Everything that may reach attention. */
+export const attentionEvents = (): readonly AttentionEvent[] => [
+  { type: 'sync', at: 0, calls: [] },
+  { type: 'sync', at: 0, calls: CALLS },
+  ...CALLS.map((call) => ({ type: 'sync' as const, at: 0, calls: [call] })),
+  ...['nonsense', ...CALLS.map(({ id }) => id)].flatMap((call) => [
+    { type: 'heard' as const, at: 0, call },
+    { type: 'snoozed' as const, at: 0, call, until: 60_000 },
+  ]),
+  { type: 'due', at: 60_000 },
+  { type: 'wake', at: 0 },
+];

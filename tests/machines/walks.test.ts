@@ -1,0 +1,128 @@
+import { getShortestPaths } from '@xstate/graph';
+import { describe, expect, it } from 'vitest';
+import { initialTransition, type AnyMachineSnapshot, type EventObject } from 'xstate';
+import { deadlineOf } from '../../machines/kitchen/dues.ts';
+import { MACHINES } from '../../machines/kitchen/kitchen.ts';
+import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
+import { OPENING_BELIEF } from '../../src/core/readiness/belief.ts';
+import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
+import { bakeEvents, ovenEvents } from './support/events.ts';
+import { Hand } from './support/hand.ts';
+import { stepOn } from './support/onward.ts';
+import { RECIPE } from './support/recipe.ts';
+
+type Event = EventObject & Readonly<Record<string, unknown>>;
+interface Path {
+  readonly to: string;
+  readonly steps: readonly { readonly event: Event; readonly stage: string }[];
+}
+
+/** The shortest path to each stage of a machine, of what hands and time alone can do. */
+const shortest = (
+  machine: typeof MACHINES.bake | typeof MACHINES.oven,
+  fromState: AnyMachineSnapshot,
+  events: (state: never) => readonly EventObject[],
+  key: (state: never) => string,
+): readonly Path[] => {
+  const paths = getShortestPaths(machine as never, {
+    fromState: fromState as never,
+    events: ((state: never) =>
+      events(state).filter(({ type }) => type !== 'judged' && type !== 'corrected')) as never,
+    serializeState: key as never,
+    serializeEvent: ((event: Event) => JSON.stringify(event)) as never,
+  });
+  const byStage = new Map<string, Path>();
+  for (const { state, steps } of paths as readonly {
+    state: AnyMachineSnapshot;
+    steps: readonly { event: Event; state: AnyMachineSnapshot }[];
+  }[]) {
+    const to = stageOf(state);
+    if ((byStage.get(to)?.steps.length ?? Infinity) <= steps.length) continue;
+    byStage.set(to, {
+      to,
+      steps: steps.slice(1).map((step) => ({ event: step.event, stage: stageOf(step.state) })),
+    });
+  }
+  return [...byStage.values()];
+};
+
+const bakePaths = shortest(
+  MACHINES.bake,
+  initialTransition(MACHINES.bake, {
+    id: 'a',
+    start: 'f1',
+    startedAt: 0,
+    loaves: ['a1', 'a2'],
+    recipe: RECIPE,
+    kitchen: 24,
+    belief: OPENING_BELIEF,
+  })[0],
+  bakeEvents as never,
+  ((state: ReturnType<typeof initialTransition<typeof MACHINES.bake>>[0]) =>
+    JSON.stringify([
+      stageOf(state),
+      state.context.touches,
+      Object.keys(state.context.answers),
+    ])) as never,
+);
+
+const ovenPaths = shortest(
+  MACHINES.oven,
+  initialTransition(MACHINES.oven, { pots: 1 })[0],
+  ((state: ReturnType<typeof initialTransition<typeof MACHINES.oven>>[0]) =>
+    ovenEvents(state).filter(({ type }) => type !== 'sync' || state.value === 'off')) as never,
+  ((state: ReturnType<typeof initialTransition<typeof MACHINES.oven>>[0]) =>
+    JSON.stringify([
+      state.value,
+      state.context.load,
+      state.context.out,
+      Object.keys(state.context.answers),
+    ])) as never,
+);
+
+/** Every machine that waits has the instant at which it ends. */
+const expectMarks = (hand: Hand): void => {
+  for (const machine of [hand.kitchen.oven, ...Object.values(hand.kitchen.bakes)]) {
+    expect([stageOf(machine), deadlineOf(machine) !== null]).toEqual([
+      stageOf(machine),
+      metaOf(machine).waits !== undefined,
+    ]);
+  }
+};
+
+/** A generated step as the kitchen meets it: a press, a reading, time passing, the oven's work. */
+const act = (hand: Hand, who: string, event: Event): void => {
+  const { type, at: _, ...payload } = event;
+  if (type === 'due') hand.turnTo(hand.deadline(who)!);
+  else if (type === 'reading') hand.measure('a', payload['reading'] as never);
+  else if (type !== 'sync') hand.press(who, type, payload);
+  else if (who === 'oven') hand.start('a', 'oven.queued');
+  else while (hand.stage('a') === 'oven.queued') stepOn(hand, 'oven');
+};
+
+const walk = (who: string, { to, steps }: Path): Hand => {
+  const hand = new Hand();
+  if (who === 'a') hand.start('a');
+  for (const { event, stage } of steps) {
+    act(hand, who, event);
+    const over = ['done', 'ended'].includes(stage);
+    expect([to, event.type, hand.stage(who)]).toEqual([to, event.type, over ? null : stage]);
+    expectMarks(hand);
+  }
+  return hand;
+};
+
+describe('in a kitchen, hands and time alone reach', () => {
+  it('every stage there is, by a generated path', () => {
+    expect(bakePaths.map(({ to }) => to).toSorted()).toEqual([...BAKE_STAGES].toSorted());
+    expect(ovenPaths.map(({ to }) => to).toSorted()).toEqual([...OVEN_STAGES].toSorted());
+  });
+
+  it.each(bakePaths)('$to of a bake, every wait on the way with its end', (path) => {
+    expect(walk('a', path).replayed().trouble).toBeNull();
+  });
+
+  it.each(ovenPaths)('$to of the oven, every wait on the way with its end', (path) => {
+    expect(walk('oven', path).replayed().trouble).toBeNull();
+  });
+});
