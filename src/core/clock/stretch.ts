@@ -17,8 +17,11 @@ export interface Stretch {
 /** A dough's whole way: one stretch after the other, time counted in hours from its beginning. */
 export type Path = readonly Stretch[];
 
-/** Time constants of Newton drift, hours. Source: the trade's usual bodies (bowl 3–8, fridge loaf 1.8–3.5). */
-export const TAU = { bowl: 5, fridgeLoaf: 2.5 } as const;
+/**
+ * Time constants of Newton drift, hours: a bowl of dough (3–8), a loaf in the fridge (1.8–3.5), a
+ * jar of levain. Common practice, no source.
+ */
+export const TAU = { bowl: 5, fridgeLoaf: 2.5, jar: 1.1 } as const;
 
 /**
  * Temperature, °C, `t` hours into a stretch. t ≥ 0; Infinity gives `toward`.

@@ -1,6 +1,6 @@
 import { saneCelsius } from '../clock/doubt.ts';
-import { TAU, type Path, type Stretch } from '../clock/stretch.ts';
-import { HOUR, type Celsius, type Instant } from '../units.ts';
+import { temperatureIn, type Path, type Stretch } from '../clock/stretch.ts';
+import { HOUR, type Celsius, type Hours, type Instant } from '../units.ts';
 import type { WaitInput } from './waits.ts';
 
 /** A change along the way: the rate's factor (salt), the dough's own temperature, or the room's. */
@@ -19,15 +19,17 @@ const celsiusOf = (
 };
 
 /**
- * The dough's temperature from `begin` on, as stretches of Newton's law: at the kitchen's
- * temperature till it is measured, then drifting from what was measured to the room with the
- * bowl's τ. The rate's factor changes at `salted` (null: salted from the start).
+ * The temperature of a dough or levain from `begin` on, as stretches of Newton's law: at the
+ * kitchen's temperature till it is measured, then drifting from what was measured to the room with
+ * its body's τ. A room measured before `begin` is the one it begins in. The rate's factor changes
+ * at `saltedAt` (null: salted from the start).
  */
 export function kitchenPath(
   { kitchen, readings }: Pick<WaitInput, 'kitchen' | 'readings'>,
   begin: Instant,
-  hours: number,
+  hours: Hours,
   rate: { readonly unsalted: number; readonly salted: number; readonly saltedAt: Instant | null },
+  tau: Hours,
 ): Path {
   const dough = celsiusOf(readings, 'doughTemperature');
   const room = celsiusOf(readings, 'kitchenTemperature');
@@ -46,15 +48,18 @@ export function kitchenPath(
   const goTo = (until: Instant) => {
     if (until <= at) return;
     const long = (until - at) / HOUR;
-    path.push({ hours: long, from, toward, tau: TAU.bowl, factor });
-    from = toward + (from - toward) * Math.exp(-long / TAU.bowl);
+    path.push({ hours: long, from, toward, tau, factor });
+    from = temperatureIn({ from, toward, tau }, long);
     at = until;
   };
   for (const turn of turns) {
     goTo(Math.min(turn.at, end));
     if ('factor' in turn) factor = turn.factor;
     if ('dough' in turn) from = turn.dough;
-    if ('room' in turn) toward = turn.room;
+    if ('room' in turn) {
+      toward = turn.room;
+      if (turn.at <= begin) from = turn.room;
+    }
   }
   goTo(end);
   return path;

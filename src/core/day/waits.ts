@@ -44,16 +44,20 @@ const AGAIN = { fridge: 60, crust: 5, standing: 20 } as const;
 
 const after = (at: Instant, minutes: Minutes): Instant => Math.round(at + minutes * MINUTE);
 
+/** Hours and no minute: the window is what print gives, stretched to hold the process's own time. */
 const fridgeWait = ({ now, entered, recipe, again }: WaitInput): Wait => {
+  const minutes = Math.max(1, recipe.process.retard);
   // Not yet leads back here with a new entry; the cold began when the loaves went in.
   const since = again ? Math.min(now, entered['proof.toFridge'] ?? now) : now;
+  const look = after(now, again ? AGAIN.fridge : minutes);
   return {
     model: MODEL,
     marks: {
-      look: again ? after(now, AGAIN.fridge) : after(now, recipe.process.retard),
-      earliest: after(since, FRIDGE.earliest),
-      latest: Math.max(after(since, FRIDGE.latest), after(now, AGAIN.fridge)),
+      look,
+      earliest: after(since, Math.min(FRIDGE.earliest, minutes)),
+      latest: Math.max(after(since, FRIDGE.latest), look),
     },
+    doubt: 'coldProof',
   };
 };
 

@@ -1,4 +1,6 @@
+import type { Doubt } from '../clock/doubt.ts';
 import type { Belief } from '../readiness/belief.ts';
+import type { BakeStage } from '../records/stage.ts';
 import { HOUR, MINUTE, type Hours, type Instant } from '../units.ts';
 
 /** Standard normal quantiles: 90 %, and the 60 % that a vague estimate looks at. */
@@ -17,10 +19,24 @@ const vigour = ({ mean, sd }: Belief, z: number): number => Math.exp(mean + z * 
 /** Which quantile of the ready time is looked at first: tight 60 %, normal 50 %, vague 40 %. */
 const lookZ = ({ sd }: Belief): number => (sd >= 0.25 ? Z60 : sd < 0.15 ? -Z60 : 0);
 
+/** The first of these stages' last entries: a wait that a "not yet" led back to began before it. */
+export function beganIn(
+  entered: Readonly<Record<string, Instant>>,
+  stages: readonly BakeStage[],
+  otherwise: Instant,
+): Instant {
+  const entries = stages.flatMap((stage) => entered[stage] ?? []);
+  return Math.min(otherwise, ...entries);
+}
+
+/** What the window itself leaves in doubt: no end within the horizon, or one long past. */
+const windowDoubt = (likely: Hours | null, latest: Instant, now: Instant): Doubt | null =>
+  likely === null ? 'tooCold' : now > latest ? 'laterThanModel' : null;
+
 /**
  * The ready window of a wait that began at `begin`, as marks. `hoursAt(v)` gives hours from `begin`
  * to ready for a starter of vigour v (null: beyond the horizon). A fast starter sets the earliest
- * (10 %), a slow one the latest (90 %). Source of the first look: rule of thumb, judgement.
+ * (10 %), a slow one the latest (90 %), and the doubt the window itself leaves. Source of the first look: rule of thumb, judgement.
  */
 export function readyMarks(
   begin: Instant,
@@ -30,17 +46,25 @@ export function readyMarks(
     again,
   }: { readonly now: Instant; readonly belief: Belief; readonly again: boolean },
   hoursAt: (vigour: number) => Hours | null,
-): Record<'look' | 'earliest' | 'likely' | 'latest', Instant> {
-  const at = (z: number): Instant =>
-    Math.round(begin + (hoursAt(vigour(belief, z)) ?? HORIZON) * HOUR);
-  const likely = at(0);
+): {
+  readonly marks: Record<'look' | 'earliest' | 'likely' | 'latest', Instant>;
+  readonly doubt: Doubt | null;
+} {
+  const at = (hours: Hours | null): Instant => Math.round(begin + (hours ?? HORIZON) * HOUR);
+  const hours = (z: number): Hours | null => hoursAt(vigour(belief, z));
+  const middle = hours(0);
+  const likely = at(middle);
+  const latest = at(hours(-Z90));
   const half = (likely - now) / 2;
   const next = Math.min(AGAIN.most * MINUTE, Math.max(AGAIN.least * MINUTE, half));
-  const first = Math.max(at(lookZ(belief)), now + SOON * MINUTE);
+  const first = Math.max(at(hours(lookZ(belief))), now + SOON * MINUTE);
   return {
-    look: again ? Math.round(now + next) : first,
-    earliest: at(Z90),
-    likely,
-    latest: at(-Z90),
+    marks: {
+      look: again ? Math.round(now + next) : first,
+      earliest: at(hours(Z90)),
+      likely,
+      latest,
+    },
+    doubt: windowDoubt(middle, latest, now),
   };
 }

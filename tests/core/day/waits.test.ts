@@ -99,10 +99,81 @@ describe('the instants of a wait', () => {
     }
   });
 
+  it('of a dough joined in the bowl count from the last look after a "not yet"', () => {
+    const joined = { 'bulk.proving': T0 };
+    const before = waitFor(input({ now: T0, entered: joined })).marks;
+    const now = T0 + 3 * HOUR;
+    const entered = { 'bulk.look': now - 5 * MINUTE, 'bulk.proving': now };
+    const after = waitFor(input({ now, entered, again: true })).marks;
+    // Its first entry has been written over by then; the look is the earliest that is still known.
+    expect(after['likely']! - before['likely']!).toBe(now - 5 * MINUTE - T0);
+  });
+
+  it('begin in the room that was measured before the dough was mixed', () => {
+    const reading = { what: 'kitchenTemperature', celsius: 20 } as const;
+    const readings = { kitchenTemperature: { at: T0 - HOUR, reading } };
+    expect(likely({ readings })).toBe(likely({ kitchen: 20 }));
+  });
+
+  it('of a levain follow the kitchen that was measured, and the dough never', () => {
+    const levain = { stage: 'levain.ripening', now: T0, entered: {} } as const;
+    const reading = { what: 'kitchenTemperature', celsius: 20 } as const;
+    const readings = { kitchenTemperature: { at: T0 + HOUR, reading } };
+    expect(likely({ ...levain, readings })).toBeGreaterThan(likely(levain) + HOUR);
+    expect(likely({ ...levain, readings: dough(30) })).toBe(likely(levain));
+  });
+
+  it('of a levain count from its feed after a "not yet"', () => {
+    const levain = { stage: 'levain.ripening', entered: { 'levain.feed': T0 } } as const;
+    const first = likely({ ...levain, now: T0 });
+    expect(likely({ ...levain, now: T0 + 5 * HOUR, again: true })).toBe(first);
+  });
+
+  it('in the fridge hold the process’s own hours, however short or long', () => {
+    for (const retard of [0, 300, 840, 2880]) {
+      const process = { ...RECIPE.process, retard };
+      const wait = input({ stage: 'proof.retard', recipe: { ...RECIPE, process } });
+      const { look, earliest, latest } = waitFor(wait).marks;
+      expect((look! - wait.now) / MINUTE).toBe(Math.max(1, retard));
+      expect(earliest).toBeLessThanOrEqual(look!);
+      expect(latest).toBeGreaterThanOrEqual(look!);
+    }
+    expect(waitFor(input({ stage: 'proof.retard' })).doubt).toBe('coldProof');
+  });
+
+  it.each([
+    ['preheating', 'hot', false, 45],
+    ['standing', 'poke', false, 20],
+    ['lidded', 'lid', false, 18],
+    ['open', 'colour', false, 20],
+    ['open', 'colour', true, 5],
+    ['recover', 'hot', false, 10],
+    ['mix.rest', 'end', false, 30],
+    ['shape.benchRest', 'end', false, 20],
+    ['proof.counter', 'end', false, 20],
+    ['cool.cooling', 'end', false, 120],
+    ['bulk.between', 'touch', false, 30],
+    ['proof.retard', 'look', true, 60],
+  ] as const)('of %s: %s (again: %s) is %d min on', (stage, mark, again, minutes) => {
+    const wait = input({ stage, again });
+    expect((waitFor(wait).marks[mark]! - wait.now) / MINUTE).toBe(minutes);
+  });
+
   it('say their doubt outside 3 to 28 °C and in a dough the clock was not fitted to', () => {
     expect(waitFor(input({ kitchen: 2 })).doubt).toBe('kitchenCold');
     expect(waitFor(input({ kitchen: 29 })).doubt).toBe('above28');
     expect(waitFor(input({})).doubt).toBeUndefined();
+    expect(waitFor(input({ readings: dough(29) })).doubt).toBe('above28');
+  });
+
+  it('say their doubt where there is no end in sight, or the end is past', () => {
+    // At 3 °C the last of the range, and a dough of hardly any levain: nothing within three days.
+    const levain = { ...RECIPE.formula.levain, pff: 0.02 };
+    const recipe = { ...RECIPE, formula: { ...RECIPE.formula, levain } };
+    const cold = input({ kitchen: 3, recipe });
+    expect(waitFor(cold).doubt).toBe('tooCold');
+    expect(waitFor(cold).marks['latest']).toBe(T0 + 72 * HOUR);
+    expect(waitFor(input({ now: T0 + 20 * HOUR, again: true })).doubt).toBe('laterThanModel');
   });
 
   it('of a stage that waits for nothing are an impossible call', () => {
