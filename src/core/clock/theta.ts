@@ -2,8 +2,8 @@ import type { Hours } from '../units.ts';
 import { gamma, GAMMA_BENDS } from './gamma.ts';
 import { temperatureIn, type Path, type Stretch } from './stretch.ts';
 
-/** Widest panel of the integral, hours. */
-const PANEL = 1 / 12;
+/** Widest panel of the integral: hours, and as a share of τ, for bodies that drift fast. */
+const PANEL = { hours: 1 / 12, ofTau: 1 / 30 } as const;
 
 /** Hours into a stretch at which its temperature passes a bend of gamma, in order. */
 function bends({ from, toward, tau }: Stretch, begin: Hours, end: Hours): Hours[] {
@@ -15,7 +15,8 @@ function bends({ from, toward, tau }: Stretch, begin: Hours, end: Hours): Hours[
 
 /** Simpson's rule over one smooth piece of a stretch. */
 function smooth(stretch: Stretch, begin: Hours, end: Hours): number {
-  const panels = Math.max(1, Math.ceil((end - begin) / PANEL));
+  const widest = Math.min(PANEL.hours, PANEL.ofTau * stretch.tau);
+  const panels = Math.max(1, Math.ceil((end - begin) / widest));
   const h = (end - begin) / panels / 2;
   const rate = (i: number): number => gamma(temperatureIn(stretch, begin + i * h));
   let sum = rate(0) + rate(2 * panels);
@@ -39,8 +40,8 @@ function within(stretch: Stretch, begin: Hours, end: Hours): number {
 /**
  * Equivalent hours at 26 °C that a dough lives between `begin` and `end` hours of its path:
  * Θ = ∫ γ(T)·factor dt. Finite ends, begin ≤ end; beyond the path's end nothing is added.
- * Constant stretches are exact; drifting ones by Simpson's rule in panels of at most five minutes,
- * split where γ bends: error below 1e-7 h for τ of 1 h or more (tests/core/clock/theta.test.ts).
+ * Constant stretches are exact; drifting ones by Simpson's rule in panels of at most five minutes
+ * and a thirtieth of τ, split where γ bends: error below 1e-7 h for τ of 1 h or more (tests/core/clock/theta.test.ts).
  * Source: the dough clock.
  */
 export function theta(path: Path, begin: Hours, end: Hours): Hours {
