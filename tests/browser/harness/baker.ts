@@ -97,11 +97,10 @@ export class Baker {
   /** Turns the clock and hushes whatever rings then. */
   async wait(minutes: number, rung?: () => Promise<void>): Promise<void> {
     await this.app.turn(minutes * 60_000);
-    const card = this.page.locator('.return');
     if ((await this.page.locator('.call').count()) > 0) {
       await rung?.();
       await this.hush();
     }
-    if ((await card.count()) > 0) await this.press('I’ve read it');
+    if ((await this.page.locator('.return').count()) > 0) await this.press('I’ve read it');
   }
 }
