@@ -56,10 +56,14 @@ const most = (sum: Record<Says, number>): Says | null => {
   );
 };
 
-/** Dipped and sharp is over; else the majority. Source: common practice, no source. */
-export const levainVerdict = (answers: Answers): Verdict => ({
-  say: most(count(LEVAIN, answers)) ?? 'unsure',
-});
+/**
+ * Dipped and sharp is over, even in a jar still full of bubbles; else the majority.
+ * Source: common practice, no source.
+ */
+export const levainVerdict = (answers: Answers): Verdict => {
+  const sum = count(LEVAIN, answers);
+  return { say: sum.over >= 2 ? 'over' : (most(sum) ?? 'unsure') };
+};
 
 /** Pink, orange or mould: the levain is thrown away, whatever else it shows. */
 export const mustDiscard = (answers: Answers): boolean => answers['colour'] === 'pinkOrMould';
@@ -70,10 +74,14 @@ export const bulkVerdict = (answers: Answers): Verdict => {
   return { say: sum.over >= 2 ? 'over' : (most(sum) ?? 'unsure') };
 };
 
-/** A cold loaf by growth, rim and wobble; the dent counts only where those are even. */
+/**
+ * A cold loaf by growth, rim and wobble; the dent counts only where those are even. Above the rim
+ * with a dent that stays is over, unless something says that it has hardly grown.
+ */
 export const loafVerdict = (answers: Answers): Verdict => {
   const sum = count(LOAF, answers);
-  if (sum.over >= 1 && answers['dent'] === 'stays') return { say: 'over' };
+  const fallenBack = sum.over >= 1 && answers['dent'] === 'stays';
+  if (fallenBack && sum.notYet === 0) return { say: 'over' };
   const signs = most(sum);
   if (signs) return { say: signs };
   const dent = DENT['dent']?.[answers['dent'] ?? ''];
@@ -87,9 +95,14 @@ export const pokeVerdict = (answers: Answers): Verdict => {
   return { say: most(count(POKE, answers)) ?? 'unsure' };
 };
 
-/** Colour first: a dark crust comes out. Else colour, base and core must agree in their majority. */
+/**
+ * Colour first: a dark crust comes out before it burns, a pale one stays. Else colour, base and
+ * core must agree in their majority; a core measured too cool is never outvoted into "ready".
+ * Source: core 93–99 °C is a sign and never alone (seen); the rest is judgement.
+ */
 export const crustVerdict = (answers: Answers): Verdict => {
   if (answers['colour'] === 'dark') return { say: 'over' };
   if (answers['colour'] === 'pale') return { say: 'notYet' };
-  return { say: most(count(CRUST, answers)) ?? 'unsure' };
+  const say = most(count(CRUST, answers)) ?? 'unsure';
+  return { say: say === 'ready' && answers['core'] === 'low' ? 'unsure' : say };
 };

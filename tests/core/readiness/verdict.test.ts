@@ -22,6 +22,10 @@ describe('verdicts', () => {
     [levainVerdict, { rise: 'doubled', top: 'domed', bubbles: 'many', smell: 'fresh' }, 'ready'],
     [levainVerdict, { rise: 'little', top: 'flat', bubbles: 'few', smell: 'flour' }, 'notYet'],
     [levainVerdict, { rise: 'notSure', top: 'dipped', bubbles: 'notSure', smell: 'sharp' }, 'over'],
+    [levainVerdict, { rise: 'doubled', top: 'dipped', bubbles: 'many', smell: 'sharp' }, 'over'],
+    [levainVerdict, { rise: 'doubled', top: 'dipped', bubbles: 'many', smell: 'fresh' }, 'ready'],
+    [levainVerdict, { rise: 'some', top: 'domed', bubbles: 'many', smell: 'flour' }, 'unsure'],
+    [bulkVerdict, { rise: '50', edge: 'domed', bubbles: 'many', wobble: 'firm' }, 'unsure'],
     [bulkVerdict, { rise: '75', edge: 'domed', bubbles: 'many', wobble: 'jiggles' }, 'ready'],
     [bulkVerdict, { rise: '25', edge: 'flat', bubbles: 'none', wobble: 'firm' }, 'notYet'],
     [bulkVerdict, { rise: '100', edge: 'fallen', bubbles: 'many', wobble: 'strings' }, 'over'],
@@ -29,6 +33,10 @@ describe('verdicts', () => {
     [loafVerdict, { grown: 'none', rim: 'below', wobble: 'firm', dent: 'stays' }, 'notYet'],
     [loafVerdict, { grown: 'grown', rim: 'above', wobble: 'jiggles', dent: 'stays' }, 'over'],
     [loafVerdict, { grown: 'grown', rim: 'below', dent: 'slowly' }, 'ready'],
+    [loafVerdict, { grown: 'grown', rim: 'below', dent: 'springs' }, 'notYet'],
+    [loafVerdict, { grown: 'none', rim: 'above', wobble: 'firm', dent: 'stays' }, 'notYet'],
+    [loafVerdict, { grown: 'little', rim: 'above', wobble: 'jiggles', dent: 'stays' }, 'over'],
+    [loafVerdict, { grown: 'grown', rim: 'notSure', wobble: 'jiggles', dent: 'stays' }, 'ready'],
     [pokeVerdict, { dent: 'slowly', grown: 'grown' }, 'ready'],
     [pokeVerdict, { dent: 'springs', grown: 'little' }, 'notYet'],
     [pokeVerdict, { dent: 'stays', grown: 'grown' }, 'over'],
@@ -37,6 +45,10 @@ describe('verdicts', () => {
     [crustVerdict, { colour: 'pale', base: 'hollow', core: 'ready' }, 'notYet'],
     [crustVerdict, { colour: 'dark', base: 'dull', core: 'low' }, 'over'],
     [crustVerdict, { colour: 'golden', base: 'dull', core: 'notSure' }, 'unsure'],
+    [crustVerdict, { colour: 'golden', base: 'dull', core: 'ready' }, 'ready'],
+    [crustVerdict, { colour: 'golden', base: 'hollow', core: 'low' }, 'unsure'],
+    [crustVerdict, { colour: 'golden', base: 'dull', core: 'low' }, 'notYet'],
+    [crustVerdict, { colour: 'notSure', base: 'notSure', core: 'ready' }, 'unsure'],
   ] as const)('%o of %o is %s', (judge, answers, say) => {
     expect(judge(answers)).toEqual({ say });
   });
@@ -57,6 +69,20 @@ describe('verdicts', () => {
       expect(loafVerdict({ dent, grown: 'notSure', rim: 'notSure', wobble: 'notSure' })).toEqual({
         say: 'unsure',
       });
+    }
+  });
+
+  it('takes a missing answer, one it does not know and "not sure" for the same', () => {
+    for (const [list, judge] of Object.entries(LOOKS)) {
+      const signs = questions[list as keyof typeof LOOKS];
+      const sure = Object.fromEntries(signs.map(({ item, slab }) => [item, slab.value]));
+      for (const { item } of signs) {
+        const { [item]: _, ...missing } = sure;
+        const said = judge(missing);
+        expect(judge({ ...missing, [item]: 'notSure' }), `${list} ${item}`).toEqual(said);
+        expect(judge({ ...missing, [item]: 'purple' }), `${list} ${item}`).toEqual(said);
+      }
+      expect(judge(sure), list).toEqual({ say: 'ready' });
     }
   });
 
