@@ -29,8 +29,8 @@ export interface Press {
  * without repeat, and never twice for a touch and the click made of it. Call it inside a component.
  */
 export function makePress(options: PressOptions): Press {
-  const room = usePressRoom();
-  const now = options.now ?? room.now;
+  const room = usePressRoom(options.now);
+  const now = room.now;
   const [pressed, setPressed] = createSignal(false);
   const mine = new Set<Contact>();
   let freshAt = now();

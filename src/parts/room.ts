@@ -167,13 +167,17 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
 }
 
 export const RoomContext = createContext<PressRoom>();
-const rooms = new WeakMap<Window, PressRoom>();
+const rooms = new WeakMap<object, PressRoom>();
 
-/** The room of the nearest `PressGround`, else one for the whole page, made at its first use. */
-export function usePressRoom(): PressRoom {
+/**
+ * The room of `now` where a clock is given, else that of the nearest `PressGround`, else one for the
+ * whole page. The last and the first are made at their first use: one clock, one room, one dead time.
+ */
+export function usePressRoom(now?: () => number): PressRoom {
   const given = useContext(RoomContext);
-  if (given) return given;
-  let room = rooms.get(window);
-  if (!room) rooms.set(window, (room = makePressRoom(window)));
+  if (given && !now) return given;
+  const key = now ?? window;
+  let room = rooms.get(key);
+  if (!room) rooms.set(key, (room = makePressRoom(window, now ? { now } : {})));
   return room;
 }
