@@ -19,8 +19,19 @@ export interface Outline {
   readonly loads: number;
   /** In the fridge, or null. */
   readonly cold: { readonly from: Instant; readonly to: Instant } | null;
+  /** The last loaf out of the oven, as it usually goes: `ends.likely`. */
   readonly out: Instant;
+  /** The same where levain and dough are both at the quick or both at the slow end. */
+  readonly ends: { readonly earliest: Instant; readonly likely: Instant; readonly latest: Instant };
   readonly cooled: Instant;
+}
+
+/** Where the walk begins. */
+export interface OutlineInput {
+  readonly recipe: Recipe;
+  readonly kitchen: Celsius;
+  readonly from: BakeStage;
+  readonly now: Instant;
 }
 
 /** Usual minutes of hands a touch takes; per loaf where `each`. Practice; mixing and pots seen. */
@@ -54,24 +65,16 @@ const WAITS: readonly BakeStage[] = [
   'proof.retard',
   'cool.cooling',
 ];
+/** Waits that the dough decides. */
+const DOUGH: readonly BakeStage[] = ['levain.ripening', 'bulk.proving'];
 /** Hands a load takes: score, load, lid, look, unload. Practice. */
 const LOAD_HANDS: Minutes = 10;
 
-/**
- * Walks the usual bake from `from`: waits at their likely length, touches at their usual minutes,
- * one pot. Nothing here is a promise: the waits that the dough decides show their window later.
- */
-export function planOutline({
-  recipe,
-  kitchen,
-  from,
-  now,
-}: {
-  readonly recipe: Recipe;
-  readonly kitchen: Celsius;
-  readonly from: BakeStage;
-  readonly now: Instant;
-}): Outline {
+/** One walk; the waits that the dough decides end at `end` of their window. */
+function walk(
+  { recipe, kitchen, from, now }: OutlineInput,
+  end: 'earliest' | 'likely' | 'latest',
+): Pick<Outline, 'touches' | 'cold' | 'out'> {
   const { process, loaves } = recipe;
   const walked: Touch[] = [];
   const entered: Record<string, Instant> = {};
@@ -120,21 +123,29 @@ export function planOutline({
     else if (stage === 'oven.queued') bake();
     else if (WAITS.includes(stage)) {
       const began = at;
-      wait(
-        stage,
-        stage === 'levain.ripening' || stage === 'bulk.proving' ? 'likely' : markOf(stage),
-      );
+      wait(stage, DOUGH.includes(stage) ? end : stage === 'proof.retard' ? 'look' : 'end');
       if (stage === 'proof.retard') cold = { from: began, to: at };
     } else touch(stage);
   }
-  return {
-    touches: walked,
-    handsOn: walked.reduce((sum, { hands }) => sum + hands, 0),
-    loads: loads(loaves, 1),
-    cold,
-    out,
-    cooled: out + process.cool * MINUTE,
-  };
+  return { touches: walked, cold, out };
 }
 
-const markOf = (stage: BakeStage): string => (stage === 'proof.retard' ? 'look' : 'end');
+/**
+ * Walks the usual bake from `from`: waits at their likely length, touches at their usual minutes,
+ * one pot. Nothing here is a promise: the waits that the dough decides show their window later.
+ * `ends` moves those two waits to the 10 % or 90 % end of a starter never baked with.
+ */
+export function planOutline(input: OutlineInput): Outline {
+  const { touches, cold, out } = walk(input, 'likely');
+  const earliest = walk(input, 'earliest').out;
+  const latest = walk(input, 'latest').out;
+  return {
+    touches,
+    handsOn: touches.reduce((sum, { hands }) => sum + hands, 0),
+    loads: loads(input.recipe.loaves, 1),
+    cold,
+    out,
+    ends: { earliest, likely: out, latest },
+    cooled: out + input.recipe.process.cool * MINUTE,
+  };
+}

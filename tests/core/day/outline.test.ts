@@ -41,6 +41,25 @@ describe('the outline of a bake', () => {
     expect(walk('shape.divide').out).toBeLessThan(walk('mix.weigh').out);
   });
 
+  it('ends in a window around its usual end, and in none where no dough decides', () => {
+    const { ends, out } = walk('read.plan');
+    expect(ends.likely).toBe(out);
+    // sd .30: the levain's 6.5 hours and the bulk's 4.9, each a third less or half as much again
+    expect((out - ends.earliest) / HOUR).toBeGreaterThan(2);
+    expect((ends.latest - out) / HOUR).toBeGreaterThan((out - ends.earliest) / HOUR);
+    const shaped = walk('shape.divide');
+    expect(shaped.ends).toEqual({ earliest: shaped.out, likely: shaped.out, latest: shaped.out });
+  });
+
+  it('can be walked from every stage, and never ends before it begins', () => {
+    for (const from of BAKE_STAGES) {
+      const { out, handsOn, ends } = walk(from);
+      expect(out, from).toBeGreaterThanOrEqual(now);
+      expect(handsOn, from).toBeGreaterThanOrEqual(0);
+      expect(ends.earliest, from).toBeLessThanOrEqual(ends.latest);
+    }
+  });
+
   it('takes longer in a cold kitchen', () => {
     expect(walk('read.plan', 18).out).toBeGreaterThan(walk('read.plan', 24).out + 4 * HOUR);
   });
