@@ -10,13 +10,21 @@ export interface Reply {
   readonly authorized: boolean | null;
 }
 
-/** One request with its path exactly as written: `fetch` would tidy `..` away. */
+/** One request with its path exactly as written: `fetch` would tidy `..` away. A bare machine may not
+ * know the name localhost, which browsers know by themselves. */
 export function ask(url: string, path: string, options: RequestOptions = {}): Promise<Reply> {
   const { protocol, hostname, port } = new URL(url);
   const send = protocol === 'https:' ? secure : plain;
   return new Promise((resolve, reject) => {
     const request = send(
-      { hostname: hostname.replace(/^\[|\]$/g, ''), port, path, agent: false, ...options },
+      {
+        hostname: hostname === 'localhost' ? '127.0.0.1' : hostname,
+        port,
+        path,
+        agent: false,
+        ...(protocol === 'https:' && hostname === 'localhost' ? { servername: hostname } : {}),
+        ...options,
+      },
       (response) => {
         const chunks: Buffer[] = [];
         const authorized = (response.socket as TLSSocket).authorized ?? null;

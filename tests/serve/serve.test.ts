@@ -184,7 +184,7 @@ describe('the port', () => {
 
   test('closing frees the port, also under an open connection', async () => {
     const { port, url, close, dir } = await open();
-    await fetch(url); // leaves a connection open for the next request
+    await fetch(`http://127.0.0.1:${port}`); // leaves a connection open for the next request
     await close();
     await expect(ask(url, '/')).rejects.toThrow('ECONNREFUSED');
     const again = await serve({ dir, port });
