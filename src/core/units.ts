@@ -19,3 +19,39 @@ export type Instant = number;
 export const MINUTE = 60_000;
 /** One hour in milliseconds. */
 export const HOUR = 3_600_000;
+
+/** Grams in a pound and in an ounce, avoirdupois: exact, by definition. */
+const POUND: Grams = 453.59237;
+const OUNCE: Grams = POUND / 16;
+
+/**
+ * Pounds to grams, exact by definition.
+ *
+ * @example
+ * gramsOfPounds(1) // → 453.59237
+ */
+export const gramsOfPounds = (pounds: number): Grams => pounds * POUND;
+
+/**
+ * Ounces to grams, exact by definition.
+ *
+ * @example
+ * gramsOfOunces(1) // → 28.349523125
+ */
+export const gramsOfOunces = (ounces: number): Grams => ounces * OUNCE;
+
+/**
+ * A temperature in °F to °C.
+ *
+ * @example
+ * celsiusOf(450) // → 232.22
+ */
+export const celsiusOf = (fahrenheit: number): Celsius => (fahrenheit - 32) * (5 / 9);
+
+/**
+ * A temperature difference in °F to °C (= K): by 5/9 alone, without the 32.
+ *
+ * @example
+ * kelvinsOf(8) // → 4.44
+ */
+export const kelvinsOf = (fahrenheitDifference: number): number => fahrenheitDifference * (5 / 9);

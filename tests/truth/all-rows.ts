@@ -1,0 +1,14 @@
+import { breadRows } from './bread-rows.ts';
+import { clockRows, yeastRows } from './clock-rows.ts';
+import { exactRows } from './exact-rows.ts';
+import { formulaRows } from './formula-rows.ts';
+import type { Row } from './row.ts';
+
+/** Every value of the trade that the core is held against. */
+export const allRows = (): Row[] => [
+  ...formulaRows(),
+  ...exactRows(),
+  ...clockRows(),
+  ...breadRows(),
+  ...yeastRows(),
+];

@@ -1,0 +1,42 @@
+/** How near a model's rows must come, in `unit`: every row within `most`, their mean within `mean`. */
+export interface Tolerance {
+  readonly unit: string;
+  readonly most: number;
+  readonly mean: number;
+  readonly why: string;
+}
+
+export type Model =
+  | 'formula'
+  | 'scale of a formula'
+  | 'exact units'
+  | 'clock'
+  | 'hours of the clock'
+  | 'bakers’ hours'
+  | 'rise'
+  | 'proof'
+  | 'measured yeast'
+  | 'heat drift'
+  | 'oven';
+
+/** Models whose rows differ by a share of what is expected, in %; the others in their own unit. */
+export const RELATIVE: readonly Model[] = ['formula', 'clock'];
+
+export const TOLERANCES: Readonly<Record<Model, Tolerance>> = {
+  formula: { unit: '%', most: 0.15, mean: 0.05, why: 'sheets print three or four digits' },
+  'scale of a formula': {
+    unit: 'g',
+    most: 2.5,
+    mean: 1.25,
+    why: 'half of a 5 g step, half of that on average',
+  },
+  'exact units': { unit: '', most: 0.005, mean: 0.002, why: 'half of the last digit printed' },
+  clock: { unit: '%', most: 0.15, mean: 0.05, why: 'values given in three or four digits' },
+  'hours of the clock': { unit: 'h', most: 0.01, mean: 0.006, why: 'given in hundredths' },
+  'bakers’ hours': { unit: 'h', most: 0.25, mean: 0.05, why: 'a quarter of an hour is no miss' },
+  rise: { unit: '%', most: 0.6, mean: 0.4, why: 'given in whole percents' },
+  proof: { unit: '', most: 0.006, mean: 0.004, why: 'given in hundredths' },
+  'measured yeast': { unit: '', most: 0, mean: 0, why: 'the range is what was measured' },
+  'heat drift': { unit: '°C', most: 0.001, mean: 0.0005, why: 'given in thousandths' },
+  oven: { unit: 'min', most: 0.05, mean: 0.02, why: 'given in minutes and tenths' },
+};
