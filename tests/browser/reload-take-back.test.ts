@@ -71,7 +71,7 @@ it('comes back right from reloads and take-backs, and the store holds what was d
   const facts = await baker.facts();
   const targets = facts.flatMap((fact) => ('target' in fact ? [fact.target as string] : []));
   expect(targets).toHaveLength(TAKEN_BACK.length);
-  const standing = (facts as { id: string; act?: string }[]).filter(
+  const standing = (facts as unknown as { id: string; act?: string }[]).filter(
     ({ id }) => !targets.includes(id),
   );
   const acts = standing.flatMap(({ act }) => (act && act !== 'answer' ? [act] : []));

@@ -1,0 +1,64 @@
+import { createSignal } from 'solid-js';
+import type { News } from '../../src/adapters/news.ts';
+import type { World } from '../../src/app/world.ts';
+import type { Ways } from '../../src/screens/house.ts';
+import { makeMemorySettings } from './memory-settings.ts';
+import { makeMemoryStore } from './memory-store.ts';
+import { makeSilentSound } from './silent-sound.ts';
+import { makeTurnedClock, type TurnedClock } from './turned-clock.ts';
+
+export interface FakeWorld extends World {
+  readonly clock: TurnedClock;
+  readonly store: ReturnType<typeof makeMemoryStore>;
+  readonly sound: ReturnType<typeof makeSilentSound>;
+  /** A new version waits. */
+  offer(take: () => void): void;
+  /** Calls back everything that was asked for every so often, once. */
+  beat(): void;
+}
+
+/** A world in memory whose clock the test turns. */
+export function makeFakeWorld(
+  parts: { store?: ReturnType<typeof makeMemoryStore>; at?: number; holds?: boolean } = {},
+): FakeWorld {
+  const clock = makeTurnedClock(parts.at ?? Date.UTC(2031, 4, 3, 6));
+  const beats = new Set<() => void>();
+  const offers = new Set<(take: () => void) => void>();
+  const [ways, setWays] = createSignal<Ways>({ theme: 'light', hands: 'right', text: 'plain' });
+  const news: News = { tell: () => undefined, onNews: () => () => undefined };
+  let n = 0;
+  return {
+    clock,
+    store: parts.store ?? makeMemoryStore(),
+    settings: makeMemorySettings(),
+    sound: makeSilentSound('armed'),
+    speaker: { say: () => ({ over: Promise.resolve(), stop: () => undefined }) },
+    screen: { state: () => 'held', onState: () => () => undefined, hold: () => () => undefined },
+    update: {
+      onOffer(then) {
+        offers.add(then);
+        return () => offers.delete(then);
+      },
+    },
+    news,
+    ids: { device: 'counter', next: () => `id${(n += 1)}` },
+    ways: { ways, choose: (change) => void setWays((old) => ({ ...old, ...change })) },
+    holds: parts.holds ?? true,
+    whenFree: () => () => undefined,
+    secure: true,
+    askToKeep: () => Promise.resolve(true),
+    later: (_, then) => {
+      queueMicrotask(then);
+      return () => undefined;
+    },
+    every: (_, then) => {
+      beats.add(then);
+      return () => beats.delete(then);
+    },
+    reload: () => undefined,
+    rehearse: () => undefined,
+    endRehearsal: () => undefined,
+    offer: (take) => offers.forEach((then) => then(take)),
+    beat: () => beats.forEach((then) => then()),
+  };
+}
