@@ -111,7 +111,7 @@ export default function Start(props: {
           </Show>
         }
         controls={
-          <>
+          <Show when={face() === 'grid' || face() === 'ways'}>
             <Show
               when={props.house.rehearsal === null}
               fallback={
@@ -121,7 +121,7 @@ export default function Start(props: {
               <Control label={start.rehearse} onPress={() => props.house.rehearse()} />
             </Show>
             <Control label={start.pastBakes} onPress={() => setFace('past')} />
-          </>
+          </Show>
         }
         ear={<KitchenEar house={props.house} onMore={() => setFace('ways')} />}
       />

@@ -3,7 +3,6 @@ import { LOAVES } from '../../core/formula/make-recipe.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { keypad } from '../../core/speech/en/controls.ts';
 import { joins, JOINS, start, type Join } from '../../core/speech/en/start.ts';
-import { trouble } from '../../core/speech/en/trouble.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import { NumberPad } from '../../parts/NumberPad.tsx';
@@ -68,18 +67,18 @@ export function KitchenFace(props: {
   readonly onTyped: (celsius: number | null) => void;
 }): JSX.Element {
   return (
-    <Words
-      headline={start.kitchen}
-      detail={props.last === null ? undefined : fill(start.kitchenLast, { celsius: props.last })}
-    >
+    <Words headline={keypad.kitchenTemperature}>
       <NumberPad
         label={keypad.kitchenTemperature}
         unit="°C"
         words={{
           point: bench.point,
           clear: keypad.clear,
-          hint: fill(bench.doughRange, KITCHEN),
-          outside: fill(trouble.kitchenRange, { ...KITCHEN, got: bench.that }),
+          hint:
+            props.last === null
+              ? fill(bench.doughRange, KITCHEN)
+              : fill(start.kitchenLast, { celsius: props.last }),
+          outside: fill(bench.only, KITCHEN),
         }}
         min={KITCHEN.least}
         max={KITCHEN.most}

@@ -19,5 +19,5 @@ export const bench = {
   home: 'To the start',
   endRehearsal: 'End the rehearsal',
   brokenFormula: '{file} cannot be read.',
-  that: 'another number',
+  only: 'Only {least} to {most} °C here',
 } as const;
