@@ -4,7 +4,7 @@ import { fill } from '../core/speech/fill.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { PressGround } from '../parts/PressGround.tsx';
 import { RehearsalMark } from '../parts/RehearsalMark.tsx';
-import { bakeOf } from '../screens/bench/focus.ts';
+import { bakeOf } from '../screens/focus.ts';
 import type { House } from '../screens/house.ts';
 
 /** Each screen comes when it is wanted; the service worker has them all without a network. */

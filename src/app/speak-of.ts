@@ -3,7 +3,7 @@ import type { Say } from '../../machines/kitchen/step.ts';
 import { callSubjects, calls } from '../core/speech/en/calls.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Instant } from '../core/units.ts';
-import { bakeOf, focusOn } from '../screens/bench/focus.ts';
+import { bakeOf, focusOn } from '../screens/focus.ts';
 import { benchView } from '../screens/bench/view.ts';
 
 /**

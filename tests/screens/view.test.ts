@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { wants } from '../../src/core/speech/fill.ts';
 import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
-import { bakeOf, focusOn } from '../../src/screens/bench/focus.ts';
+import { bakeOf, focusOn } from '../../src/screens/focus.ts';
 import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView, type BenchView } from '../../src/screens/bench/view.ts';
 import { Hand } from '../machines/support/hand.ts';

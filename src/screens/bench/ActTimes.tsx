@@ -4,7 +4,7 @@ import { countdown } from '../../core/speech/en/running.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Countdown } from '../../parts/Countdown.tsx';
 import type { House } from '../house.ts';
-import type { Focus } from './focus.ts';
+import type { Focus } from '../focus.ts';
 import type { BenchView } from './view.ts';
 
 type Mark = keyof typeof countdown;

@@ -14,13 +14,14 @@ import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Caption } from '../../parts/Caption.tsx';
 import { RuledEdge } from '../../parts/RuledEdge.tsx';
 import { bench } from '../../core/speech/en/bench.ts';
+import { controls } from '../../core/speech/en/controls.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { House } from '../house.ts';
 import { ActControls, ActSlab } from './ActFace.tsx';
 import { ActTimes } from './ActTimes.tsx';
 import { ActWords } from './ActWords.tsx';
 import { KitchenEar } from '../KitchenEar.tsx';
-import { bakeOf, focusOn } from './focus.ts';
+import { bakeOf, focusOn } from '../focus.ts';
 import type { Pad } from './PadFace.tsx';
 import { stepsOf, tickOf } from './steps.ts';
 import { nameOf } from '../stage-names.ts';
@@ -130,6 +131,7 @@ export default function Bench(props: BenchProps): JSX.Element {
         <>
           <BenchFrame
             label={bench.label}
+            further={controls.readOn}
             tone={shown().call === 'hot' ? 'hot' : 'normal'}
             edge={
               <RuledEdge

@@ -22,6 +22,7 @@ export default function OverFace(props: {
   return (
     <BenchFrame
       label={bench.label}
+      further={controls.readOn}
       edge={<RuledEdge label={words().headline} ticks={[{ long: true }]} at={0} />}
       words={<Words headline={words().headline} detail={words().detail} />}
       controls={<Control label={controls.takeBack} onPress={() => void props.house.takeBack()} />}

@@ -3,7 +3,7 @@ import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { pots } from '../../core/speech/en/names.ts';
 import type { Facts } from '../../core/speech/facts.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
-import type { Focus } from './focus.ts';
+import type { Focus } from '../focus.ts';
 
 /** Which load of how many the oven is at, counted in pots of the bake on show. */
 const loadOf = (kitchen: Kitchen, { bake }: Focus): { load: number; loads: number } => {

@@ -1,6 +1,6 @@
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
 import { noNote, notes } from '../../core/speech/en/note.ts';
-import type { Focus } from './focus.ts';
+import type { Focus } from '../focus.ts';
 import type { Asked } from './view.ts';
 
 /** The last act: one note by one press, or none. */

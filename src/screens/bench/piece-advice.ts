@@ -1,7 +1,7 @@
 import { divideAdvice } from '../../core/speech/en/kitchen.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { shown } from '../../core/speech/facts.ts';
-import type { Focus } from './focus.ts';
+import type { Focus } from '../focus.ts';
 
 /** A piece this near its weight is left alone: 1 %, at least 5 g. Judgement. */
 const near = (piece: number): number => Math.max(5, piece * 0.01);

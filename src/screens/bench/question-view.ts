@@ -15,7 +15,7 @@ import { questions, type QuestionList } from '../../core/speech/en/questions.ts'
 import { discardLevain, verdicts, type VerdictOn } from '../../core/speech/en/verdicts.ts';
 import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
-import type { Focus } from './focus.ts';
+import type { Focus } from '../focus.ts';
 import type { Asked, Press } from './view.ts';
 
 type Answers = Readonly<Record<string, string>>;

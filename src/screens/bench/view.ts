@@ -14,7 +14,7 @@ import type { Instant } from '../../core/units.ts';
 import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
-import type { Focus } from './focus.ts';
+import type { Focus } from '../focus.ts';
 import type { questionView } from './question-view.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';

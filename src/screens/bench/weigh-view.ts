@@ -2,7 +2,7 @@ import type { WeighLine, WeighList } from '../../core/formula/recipe.ts';
 import { weighThen, weighWords } from '../../core/speech/en/weigh.ts';
 import { said } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
-import type { Focus } from './focus.ts';
+import type { Focus } from '../focus.ts';
 import type { Asked, Line } from './view.ts';
 
 const LISTS: Readonly<Record<string, WeighList>> = {

@@ -5,7 +5,7 @@ import { running } from '../../core/speech/en/running.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
-import { focusOn } from '../bench/focus.ts';
+import { focusOn } from '../focus.ts';
 import type { House } from '../house.ts';
 import { nameOf } from '../stage-names.ts';
 

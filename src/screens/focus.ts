@@ -1,5 +1,5 @@
-import type { BakeSnapshot, Kitchen, OvenSnapshot } from '../../../machines/kitchen/kitchen.ts';
-import { stageOf } from '../../../machines/kitchen/stage-of.ts';
+import type { BakeSnapshot, Kitchen, OvenSnapshot } from '../../machines/kitchen/kitchen.ts';
+import { stageOf } from '../../machines/kitchen/stage-of.ts';
 
 /** The machine whose act a bake's bench shows: the oven while it has the loaves, else the bake. */
 export interface Focus {
