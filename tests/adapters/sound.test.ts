@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { ring } from '../../src/adapters/sound/ring.ts';
+import { prepare, ring } from '../../src/adapters/sound/ring.ts';
 import { makeSound, type SoundParts } from '../../src/adapters/sound/sound.ts';
 import { makeSilentSound } from '../fakes/silent-sound.ts';
 import { TurnedAudio } from '../fakes/turned-audio.ts';
@@ -13,6 +13,7 @@ let sound: ReturnType<typeof makeSound>;
 const openAudio: SoundParts['open'] = async () => ({
   context: audio as unknown as AudioContext,
   ring,
+  prepare,
 });
 /** Wall and audio pass together, a hundredth of a second at a time. */
 const pass = (seconds: number) => {
@@ -127,11 +128,19 @@ describe('a call', () => {
     sound.ring('hot', 30_000);
     for (let minute = 0; minute < 5; minute += 1) {
       audio.turn(60);
-      clock.turn(60_000);
+      clock.set(clock.now() + 60_000);
     }
     const times = heard().map(([at]) => at);
     expect(times.slice(0, 21)).toEqual([...Array.from({ length: 20 }, (_, i) => 30 + i * 3), 107]);
     expect(times.at(-1)).toBe(287);
+  });
+
+  it('has its wave ready before it rings', async () => {
+    const made = vi.spyOn(audio, 'createBuffer');
+    await sound.arm();
+    expect(made).toHaveBeenCalledTimes(3);
+    for (const kind of ['look', 'act', 'hot'] as const) sound.ring(kind, 0)();
+    expect(made).toHaveBeenCalledTimes(3);
   });
 
   it('far ahead is not laid until it is near', async () => {
@@ -242,6 +251,18 @@ describe('a call', () => {
     }
     const wallThen = audio.heard[0]!.at * (10 / 9.99);
     expect(Math.abs(wallThen - 290)).toBeLessThan(0.08);
+  });
+
+  it('is set right shortly before a tone when the audio lags under load', async () => {
+    await sound.arm();
+    sound.ring('act', 5_000);
+    pass(3);
+    clock.turn(300); // the page ran on, the audio did not
+    pass(9);
+    expect(heard(0.3)).toEqual([
+      [5, -12],
+      [11, -12],
+    ]);
   });
 
   it('stopped twice does not come back for the second stop', async () => {

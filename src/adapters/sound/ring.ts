@@ -6,7 +6,11 @@ import type { Instant } from '../../core/units.ts';
 /** Tones are laid on the audio clock this far ahead, s: a hidden page may run only once a minute. */
 const AHEAD = 150;
 const TOP_UP_MS = 20_000;
-/** A tone this late is missed, and clocks this far apart are held against each other again, s. */
+/** The two clocks are held against each other this long before a tone, ms: a busy tablet's audio lags. */
+const CHECK_MS = 400;
+/** Clocks this far apart are set right, s. */
+const APART = 0.02;
+/** A tone this late is missed, s. */
 const LATE = 0.05;
 /** A tone this near is with the audio thread already, and left alone, s. */
 const SOON = 0.1;
@@ -26,6 +30,11 @@ function bufferOf(context: BaseAudioContext, kind: CallKind): AudioBuffer {
   buffer.copyToChannel(samples, 0);
   made.set(kind, buffer);
   return buffer;
+}
+
+/** Makes the tones of all calls, which takes a slow tablet a while: when it is armed, not when it rings. */
+export function prepare(context: BaseAudioContext): void {
+  for (const kind of ['look', 'act', 'hot'] as const) bufferOf(context, kind);
 }
 
 export interface RingParts {
@@ -54,7 +63,11 @@ export function ring({ context, clock }: RingParts, kind: CallKind, since: Insta
   let from = 0;
   let begun = 0;
   /** Tones on the audio clock that have not begun. */
-  let laid: { readonly when: number; readonly source: AudioBufferSourceNode }[] = [];
+  let laid: {
+    readonly at: number;
+    readonly when: number;
+    readonly source: AudioBufferSourceNode;
+  }[] = [];
   /** The audio time at which the call was due, as the laid tones have it, s. */
   let due = 0;
   let stopped = false;
@@ -74,7 +87,7 @@ export function ring({ context, clock }: RingParts, kind: CallKind, since: Insta
     source.onended = () => level.disconnect();
     const when = Math.max(due + at, context.currentTime);
     source.start(when);
-    laid.push({ when, source });
+    laid.push({ at, when, source });
   };
   const countBegun = (until: number) => {
     while (laid[0] !== undefined && laid[0].when <= until) {
@@ -96,8 +109,8 @@ export function ring({ context, clock }: RingParts, kind: CallKind, since: Insta
     const elapsed = (clock.now() - since) / 1000;
     const dueNow = context.currentTime - elapsed;
     countBegun(context.currentTime + SOON);
-    // The audio clock stood still in a sleep, or the hour was set.
-    if (Math.abs(dueNow - due) > LATE) cut();
+    // The audio clock stood still in a sleep, lagged under load, or the hour was set.
+    if (Math.abs(dueNow - due) > APART) cut();
     const next = toneOf(kind, begun, from);
     if (next !== null && next.at < elapsed - LATE) {
       cut();
@@ -106,11 +119,14 @@ export function ring({ context, clock }: RingParts, kind: CallKind, since: Insta
     }
     if (laid.length === 0) due = dueNow;
     let tone = toneOf(kind, begun + laid.length, from);
-    for (; tone !== null && tone.at <= elapsed + AHEAD;) {
+    while (tone !== null && tone.at <= elapsed + AHEAD) {
       start(tone);
       tone = toneOf(kind, begun + laid.length, from);
     }
-    if (tone !== null || laid.length > 0) stopWake = clock.wake(clock.now() + TOP_UP_MS, lay);
+    if (tone === null && laid.length === 0) return;
+    const checks = laid.map(({ at }) => since + at * 1000 - CHECK_MS);
+    const check = checks.find((instant) => instant > clock.now()) ?? Number.POSITIVE_INFINITY;
+    stopWake = clock.wake(Math.min(check, clock.now() + TOP_UP_MS), lay);
   };
 
   const drop = () => {

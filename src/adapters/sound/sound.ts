@@ -1,11 +1,12 @@
 import type { Clock, Sound, SoundState, Stop } from '../../../machines/ports.ts';
 import { makeClock } from '../clock.ts';
-import type { Ring, ring as makeRing } from './ring.ts';
+import type { prepare as makeReady, Ring, ring as makeRing } from './ring.ts';
 
 /** What sounds: loaded when it is armed, never before, as it is no part of the first load. */
 export interface Audio {
   readonly context: AudioContext;
   readonly ring: typeof makeRing;
+  readonly prepare: typeof makeReady;
 }
 
 export interface SoundParts {
@@ -22,13 +23,16 @@ const ARM_WITHIN = 1_000;
 const CHANCES = ['pointerup', 'click', 'keydown', 'visibilitychange', 'pageshow'];
 
 async function openHowler(): Promise<Audio | null> {
-  const [{ Howler }, { ring }] = await Promise.all([import('howler'), import('./ring.ts')]);
+  const [{ Howler }, { ring, prepare }] = await Promise.all([
+    import('howler'),
+    import('./ring.ts'),
+  ]);
   // Its own unlocking may close the context and open another one under ours; we resume by hand.
   Howler.autoUnlock = false;
   Howler.autoSuspend = false;
   Howler.volume(1); // opens the context
   const context = Howler.ctx as AudioContext | null;
-  return context && { context, ring };
+  return context && { context, ring, prepare };
 }
 
 /**
@@ -103,6 +107,7 @@ export function makeSound(parts: Partial<SoundParts> = {}): Sound & { readonly c
       await Promise.race([audio.context.resume().catch(() => {}), longEnough]);
       stopWaiting();
       sync();
+      audio.prepare(audio.context);
       return state;
     },
     ring(kind, inMs) {

@@ -41,6 +41,19 @@ const VOICES: Readonly<Record<Kind, Voice>> = {
   },
 };
 
+/** Σ aₙ sin(n·angle), by sin(n+1)x = 2 cos x · sin nx − sin(n−1)x: a tablet makes these while it waits. */
+function chord(angle: number, partials: readonly number[]): number {
+  const twice = 2 * Math.cos(angle);
+  let before = 0;
+  let sine = Math.sin(angle);
+  let sum = 0;
+  for (const amplitude of partials) {
+    sum += amplitude * sine;
+    [before, sine] = [sine, twice * sine - before];
+  }
+  return sum;
+}
+
 /** One tone of a call as samples in −0.95…0.95, at `rate` samples a second. */
 export function callWave(kind: Kind, rate: number): Float32Array<ArrayBuffer> {
   const { pulses, rise, partials } = VOICES[kind];
@@ -52,13 +65,11 @@ export function callWave(kind: Kind, rate: number): Float32Array<ArrayBuffer> {
       const t = i / rate;
       const edge = Math.min(1, t / rise, (long - t) / FALL);
       const smooth = 0.5 - 0.5 * Math.cos(Math.PI * edge);
-      const tone = partials.reduce(
-        (sum, a, n) => sum + a * Math.sin(2 * Math.PI * f0 * (n + 1) * t),
-        0,
-      );
-      samples[begin + i] = smooth * tone;
+      samples[begin + i] = smooth * chord(2 * Math.PI * f0 * t, partials);
     }
   }
-  const highest = samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
-  return samples.map((sample) => (sample / highest) * PEAK);
+  let highest = 0;
+  for (const sample of samples) highest = Math.max(highest, Math.abs(sample));
+  for (let i = 0; i < samples.length; i += 1) samples[i] = ((samples[i] ?? 0) / highest) * PEAK;
+  return samples;
 }
