@@ -1,0 +1,20 @@
+import { builtSite } from '../browser/harness/built-site.ts';
+import { firstLoad } from '../browser/harness/first-load.ts';
+import { pressToPaint } from './first-screens.ts';
+import { refold } from './refold.ts';
+
+/** `npm run bench`: figures of this machine, as it is just now. */
+const site = await builtSite();
+const rows: [string, string][] = [];
+rows.push(['first load, script and style, gz', `${(firstLoad(site).bytes / 1000).toFixed(1)} kB`]);
+const fold = refold(3000);
+rows.push([`refold of ${fold.facts} facts`, `${fold.ms.toFixed(0)} ms`]);
+for (const throttle of [1, 6]) {
+  const { p50, p95, presses } = await pressToPaint(site, throttle);
+  rows.push([
+    `press → paint at ${throttle}×, ${presses} presses, p50 / p95`,
+    `${p50.toFixed(0)} / ${p95.toFixed(0)} ms`,
+  ]);
+}
+const wide = Math.max(...rows.map(([name]) => name.length));
+for (const [name, figure] of rows) console.log(`${name.padEnd(wide)}  ${figure}`);
