@@ -79,7 +79,8 @@ const takeBack = (
     from,
   );
   return {
-    kitchen: { ...after, seq: kitchen.seq },
+    // A start taken back is still known: a jump to a stored position may name it.
+    kitchen: { ...after, seq: kitchen.seq, starts: { ...kitchen.starts, ...after.starts } },
     taken: true,
     says: saysAfter(kitchen, after),
   };

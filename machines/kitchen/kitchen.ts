@@ -43,7 +43,7 @@ export interface Kitchen {
   readonly base: Position | null;
   /** The kitchen as the last start found it with nothing going on, if any: refolds may begin there. */
   readonly idle: Kitchen | null;
-  /** Every start fact met so far, by its id: they pin the recipes. */
+  /** Every start fact met so far, by its id, those taken back too: they pin the recipes. */
   readonly starts: Readonly<Record<string, StartFact>>;
 }
 

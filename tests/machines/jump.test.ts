@@ -78,6 +78,19 @@ describe('a jump', () => {
     expect(hand.kitchen.oven.context.waiting).toEqual(['a1', 'a2']);
   });
 
+  it('may go to a position whose bake was taken back since, live and after a reload alike', () => {
+    const hand = new Hand();
+    hand.start('a', 'bulk.fold');
+    const there = hand.fold.positionOf(hand.kitchen);
+    hand.takeBack();
+    const starts = Object.keys(hand.kitchen.starts);
+    expect(hand.do({ kind: 'jump', position: there })).toBe(true);
+    expect(hand.stage('a')).toBe('bulk.fold');
+    const { kitchen, trouble } = hand.replayed();
+    expect(trouble).toBeNull();
+    expect(Object.keys(kitchen.starts)).toEqual(starts);
+  });
+
   it('replays from the log alone, and what comes after it too', () => {
     const hand = at(new Hand(), 'bulk.fold');
     hand.do({ kind: 'jump', position: saidAt(hand, 'shape.benchRest') });
