@@ -11,7 +11,7 @@ const HELD = 0.08;
  * Source: the dough clock; 0.08 from memory. Above 1.1 the model extrapolates.
  *
  * @example
- * rise(4, 0.0826, 26) // → 1.0785
+ * rise(4, 0.0826, 26) // → 1.14006
  */
 export function rise(m: number, p: number, celsius: Celsius): number {
   const gas = gasMade(m, p);
@@ -27,7 +27,7 @@ export function rise(m: number, p: number, celsius: Celsius): number {
  * `rise`: x = V·298.15/K; G = x + Cs·x/(x + 0.08). `share` ≥ 0, p above 0.
  *
  * @example
- * growthForRise(1.0785, 0.0826, 26) // → 4
+ * growthForRise(1.14006, 0.0826, 26) // → 4
  */
 export function growthForRise(share: number, p: number, celsius: Celsius): number {
   const x = (share * ROOM_KELVIN) / (celsius + KELVIN);
