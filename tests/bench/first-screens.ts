@@ -38,6 +38,8 @@ export async function pressToPaint(site: string, throttle: number): Promise<Pres
     }
     const session = await page.context().newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: throttle });
+    // The runner of this script wraps functions in a helper that the page does not have.
+    await page.evaluate('globalThis.__name = (f) => f');
     await page.evaluate(() => {
       const times: number[] = [];
       (window as unknown as { times: number[] }).times = times;
