@@ -1,5 +1,5 @@
 import type { BakeAct, Fact, OvenAct } from '../../src/core/records/fact.ts';
-import type { BakeStage } from '../../src/core/records/stage.ts';
+import { JOINS, type BakeStage } from '../../src/core/records/stage.ts';
 import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
@@ -146,13 +146,5 @@ export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepp
   }
 };
 
-/** Stages a bake may be joined at: those a baker can find the dough in. */
-export const JOINABLE: readonly BakeStage[] = [
-  'levain.feed',
-  'levain.ripe',
-  'mix.weigh',
-  'bulk.proving',
-  'shape.divide',
-  'proof.retard',
-  'oven.queued',
-];
+/** Where a start fact may begin. */
+export const JOINABLE: readonly BakeStage[] = JOINS;

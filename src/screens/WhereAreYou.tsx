@@ -1,6 +1,7 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import { bench } from '../core/speech/en/bench.ts';
-import { joins, JOINS, type Join } from '../core/speech/en/start.ts';
+import { JOINS, type Join } from '../core/records/stage.ts';
+import { joins } from '../core/speech/en/start.ts';
 import { whereAreYou } from '../core/speech/en/trouble.ts';
 import { BenchFrame } from '../parts/BenchFrame.tsx';
 import { RuledEdge } from '../parts/RuledEdge.tsx';

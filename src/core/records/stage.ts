@@ -38,6 +38,18 @@ export const BAKE_STAGES = [
 ] as const;
 export type BakeStage = (typeof BAKE_STAGES)[number];
 
+/** Stages a bake may be joined at: those a baker can find the dough in. */
+export const JOINS = [
+  'levain.feed',
+  'levain.ripe',
+  'mix.weigh',
+  'bulk.proving',
+  'shape.divide',
+  'proof.retard',
+  'oven.queued',
+] as const satisfies readonly BakeStage[];
+export type Join = (typeof JOINS)[number];
+
 /** The stages of the oven. One kitchen has one. */
 export const OVEN_STAGES = [
   'off',

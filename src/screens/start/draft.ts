@@ -1,6 +1,7 @@
 import { LOAVES } from '../../core/formula/make-recipe.ts';
 import type { Formula } from '../../core/formula/formula.ts';
-import { start, type Join } from '../../core/speech/en/start.ts';
+import type { Join } from '../../core/records/stage.ts';
+import { start } from '../../core/speech/en/start.ts';
 import { trouble } from '../../core/speech/en/trouble.ts';
 import { reasons } from '../../core/speech/en/notices.ts';
 import { fill } from '../../core/speech/fill.ts';

@@ -1,4 +1,4 @@
-import type { BakeStage } from '../../records/stage.ts';
+import type { Join } from '../../records/stage.ts';
 
 /** The page a bake begins on. */
 export const start = {
@@ -22,18 +22,6 @@ export const start = {
   pastBakes: 'Past bakes',
   running: 'Baking now',
 } as const;
-
-/** Stages a bake may be joined at. */
-export const JOINS = [
-  'levain.feed',
-  'levain.ripe',
-  'mix.weigh',
-  'bulk.proving',
-  'shape.divide',
-  'proof.retard',
-  'oven.queued',
-] as const satisfies readonly BakeStage[];
-export type Join = (typeof JOINS)[number];
 
 export const joins: Readonly<Record<Join, string>> = {
   'levain.feed': 'Feed now',
