@@ -39,7 +39,8 @@ const startsIn = (records: readonly LogRecord[]): Record<string, StartFact> =>
 
 /**
  * Folds a log in seq order, from its last jump on, and holds each stored position against the
- * fold's. Stops at the first that differs. Models are never called: their results are in the facts.
+ * fold's. Stops at the first that differs, or whose number is not the next. Models are never called:
+ * their results are in the facts.
  *
  * @param pots a setting of today; no fact hangs on it
  */
@@ -56,14 +57,15 @@ export const replay = (records: readonly LogRecord[], machines: Machines, pots =
   for (const { seq, fact, position } of records.slice(from)) {
     let next;
     try {
-      next = apply(kitchen, machines, fact);
+      // A row missing, doubled or out of place may well lead to the same position: its number tells.
+      next = seq === kitchen.seq + 1 ? apply(kitchen, machines, fact) : null;
     } catch {
       next = null;
     }
     if (!next?.taken || !samePosition(positionOf(next.kitchen), position)) {
       return { kitchen, trouble: { seq, last: records.at(-1)!.position } };
     }
-    kitchen = { ...next.kitchen, seq };
+    kitchen = next.kitchen;
   }
   return { kitchen, trouble: null };
 };
