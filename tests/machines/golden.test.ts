@@ -1,0 +1,150 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { attentionMachine } from '../../machines/attention/attention.ts';
+import { bakeSetup } from '../../machines/bake/bake-setup.ts';
+import { bakeMachine } from '../../machines/bake/bake.ts';
+import { MACHINE_VERSION, MACHINES, type Machines } from '../../machines/kitchen/kitchen.ts';
+import { positionOf } from '../../machines/kitchen/position.ts';
+import { replay, samePosition } from '../../machines/kitchen/replay.ts';
+import { stageOf } from '../../machines/kitchen/stage-of.ts';
+import { entering } from '../../machines/meta.ts';
+import { ovenMachine } from '../../machines/oven/oven.ts';
+import { ovenSetup } from '../../machines/oven/oven-setup.ts';
+import { readRecord } from '../../src/core/records/read-record.ts';
+import type { LogRecord } from '../../src/core/records/record.ts';
+
+const here = new URL('golden/', import.meta.url);
+const logs = readdirSync(here).filter((name) => /^walk-\d+\.json$/.test(name));
+const rowsOf = (name: string): unknown[] =>
+  JSON.parse(readFileSync(new URL(name, here), 'utf8')) as unknown[];
+const walk1 = rowsOf('walk-1.json') as LogRecord[];
+
+describe.each(logs)('the golden log %s', (name) => {
+  const rows = rowsOf(name);
+
+  it('is read row by row, in the order of its numbers', () => {
+    rows.forEach((row, i) => {
+      expect(readRecord(row, MACHINE_VERSION)).toEqual({ record: row });
+      expect((row as LogRecord).seq).toBe(i + 1);
+    });
+  });
+
+  it('replays without trouble to where it says it ended', () => {
+    const records = rows as LogRecord[];
+    const { kitchen, trouble } = replay(records, MACHINES);
+    expect(trouble).toBeNull();
+    expect(samePosition(positionOf(kitchen), records.at(-1)!.position)).toBe(true);
+    expect(kitchen.seq).toBe(records.length);
+    expect(kitchen.bakes).toEqual({});
+    expect(stageOf(kitchen.oven)).toBe('off');
+  });
+});
+
+describe('walk-1', () => {
+  const count = (is: (record: LogRecord) => boolean) => walk1.filter(is).length;
+
+  it('holds every kind of fact but a jump, take-backs in both machines, and a wall set back', () => {
+    const kinds = new Set(walk1.map(({ fact }) => fact.kind));
+    expect([...kinds].toSorted()).toEqual(
+      ['start', 'press', 'reading', 'correct', 'heard', 'snoozed', 'takeBack'].toSorted(),
+    );
+    expect(count(({ fact }) => fact.kind === 'takeBack')).toBe(5);
+    expect(count(({ fact }) => fact.kind === 'snoozed')).toBe(3);
+    expect(walk1.some(({ fact }, i) => i > 0 && fact.raw < walk1[i - 1]!.fact.raw)).toBe(true);
+    expect(walk1.every(({ fact }, i) => i === 0 || fact.at >= walk1[i - 1]!.fact.at)).toBe(true);
+  });
+
+  it('stands where it is cut, at every length', () => {
+    for (const n of [1, 20, 47, 60, 85, 100, walk1.length]) {
+      const { kitchen, trouble } = replay(walk1.slice(0, n), MACHINES);
+      expect(trouble).toBeNull();
+      expect(samePosition(positionOf(kitchen), walk1[n - 1]!.position)).toBe(true);
+    }
+  });
+});
+
+/** The machines with one thing changed in their configuration, as a careless release might. */
+type Config = { readonly states: Record<string, { states?: Record<string, object> } & object> };
+const bakeWith = (part: string, change: (states: Record<string, object>) => object): Machines => {
+  const config = bakeMachine.config as unknown as Config;
+  const inner = config.states[part]!;
+  const altered = {
+    ...config,
+    states: { ...config.states, [part]: { ...inner, states: change(inner.states ?? {}) } },
+  };
+  return { ...MACHINES, bake: bakeSetup.createMachine(altered as never) as never };
+};
+const ovenWith = (stage: string, change: object): Machines => {
+  const config = ovenMachine.config as unknown as Config;
+  const states = { ...config.states, [stage]: { ...config.states[stage], ...change } };
+  return { ...MACHINES, oven: ovenSetup.createMachine({ ...config, states } as never) as never };
+};
+
+/** Where the log first has a fact or a position that speaks of `what`. */
+const firstWith = (what: string): number =>
+  walk1.find((record) => JSON.stringify(record).includes(what))!.seq;
+
+describe('a log tells when the machines have changed under it', () => {
+  it('by an inserted stage', () => {
+    const machines = bakeWith('mix', (states) => ({
+      ...states,
+      first: { ...states['first'], on: { mixed: 'scrape' } },
+      scrape: { entry: entering('mix.scrape'), on: { rested: 'rest' } },
+    }));
+    const { trouble } = replay(walk1, machines);
+    expect(trouble?.seq).toBe(firstWith('"act":"mixed"'));
+    expect(trouble?.last).toEqual(walk1.at(-1)!.position);
+  });
+
+  it('by a stage that has another name', () => {
+    const machines = bakeWith('shape', ({ preshape, ...states }) => ({
+      ...states,
+      round: preshape,
+      divide: { ...states['divide'], on: { divided: 'round' } },
+    }));
+    expect(replay(walk1, machines).trouble?.seq).toBe(firstWith('"act":"divided"'));
+  });
+
+  it('by a call that is no longer made: what was hushed does not ring', () => {
+    const machines = ovenWith('lift', { meta: { hazard: 'hot' } });
+    expect(replay(walk1, machines).trouble?.seq).toBe(firstWith('"call":"oven:lift'));
+  });
+
+  it('by a look that has become hot: what was put off may not be', () => {
+    const machines = bakeWith('levain', (states) => ({
+      ...states,
+      look: { ...states['look'], meta: { call: 'hot', list: 'levainSigns' } },
+    }));
+    expect(replay(walk1, machines).trouble?.seq).toBe(firstWith('"kind":"snoozed"'));
+  });
+
+  it('by a wait for another mark: the wait never ends', () => {
+    const machines = ovenWith('lidded', {
+      meta: { waits: 'colour' },
+      on: { lidOff: 'open', sync: { actions: 'queue' } },
+    });
+    // The load still looks the same; the due that led to the lid call is missing after it.
+    expect(replay(walk1, machines).trouble?.seq).toBe(
+      walk1.find(({ position }) => position.oven.stage === 'lift')!.seq,
+    );
+  });
+
+  it('by an act with another name', () => {
+    const machines = ovenWith('unload', {
+      on: { takenOut: { target: 'recover', actions: 'takeOut' }, sync: { actions: 'queue' } },
+    });
+    expect(replay(walk1, machines).trouble?.seq).toBe(firstWith('"act":"unloaded"'));
+  });
+
+  it('by a hush that no longer wakes at a take-back', () => {
+    const attention = attentionMachine.provide({ actions: { unhear: () => undefined } });
+    expect(replay(walk1, { ...MACHINES, attention }).trouble).not.toBeNull();
+  });
+
+  it('and keeps what it had folded up to there', () => {
+    const machines = ovenWith('lift', { meta: { hazard: 'hot' } });
+    const { kitchen, trouble } = replay(walk1, machines);
+    expect(kitchen.seq).toBe(trouble!.seq - 1);
+    expect(samePosition(positionOf(kitchen), walk1[trouble!.seq - 2]!.position)).toBe(true);
+  });
+});

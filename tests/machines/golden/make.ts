@@ -1,0 +1,13 @@
+import { writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { goldenWalk } from './walk.ts';
+
+/**
+ * Writes a golden log: `npx tsx tests/machines/golden/make.ts 2` writes walk-2.json. One a release;
+ * those that are there are never written again, for they stand for the logs that bakers have.
+ */
+const name = `walk-${process.argv[2] ?? '1'}.json`;
+const rows = goldenWalk().map((record) => JSON.stringify(record));
+const file = fileURLToPath(new URL(name, import.meta.url));
+writeFileSync(file, `[\n${rows.join(',\n')}\n]\n`, { flag: 'wx' });
+console.log(`${name}: ${rows.length} records`);
