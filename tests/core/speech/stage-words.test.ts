@@ -33,7 +33,7 @@ const BIG_BAKE = {
   loads: 12,
   touch: 3,
   touches: 4,
-  pot: 'middle pot',
+  pot: 'the middle pot',
   name: 'second water',
 };
 

@@ -80,4 +80,9 @@ export const places = {
 } as const;
 
 /** Pots by lane, as the lid call names them. */
-export const pots = { one: 'the pot', left: 'left pot', middle: 'middle pot', right: 'right pot' };
+export const pots = {
+  one: 'the pot',
+  left: 'the left pot',
+  middle: 'the middle pot',
+  right: 'the right pot',
+};
