@@ -72,6 +72,7 @@ export async function openHouse(world: World): Promise<House> {
     free,
     offer,
     baking,
+    soundless: () => soundState() === 'unavailable',
     secure: world.secure,
     saveAsFile,
     reload: world.reload,

@@ -14,6 +14,8 @@ export interface ToldParts {
   readonly free: Accessor<boolean>;
   readonly offer: Accessor<(() => void) | null>;
   readonly baking: Accessor<boolean>;
+  /** No sound can be made in this browser. */
+  readonly soundless: Accessor<boolean>;
   readonly secure: boolean;
   readonly saveAsFile: () => void;
   readonly reload: () => void;
@@ -55,6 +57,7 @@ export function makeTold(parts: ToldParts): {
           }
         : store === 'taken' && closing('taken', STORE.taken),
       parts.clockBack() && closing('clock', trouble.clockBack),
+      parts.soundless() && closing('sound', trouble.soundMissing),
       !parts.secure && closing('insecure', trouble.insecure),
       // Never in the middle of a bake: a new version waits until the kitchen is idle.
       offer !== null &&

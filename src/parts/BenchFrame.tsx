@@ -1,4 +1,6 @@
 import { Show, type JSX } from 'solid-js';
+import { Control } from './Control.tsx';
+import { makeOverflow } from './overflow.ts';
 import './BenchFrame.css';
 
 export interface BenchFrameProps {
@@ -11,6 +13,8 @@ export interface BenchFrameProps {
   /** The running time. Without it the words begin at the top. */
   readonly times?: JSX.Element;
   readonly words: JSX.Element;
+  /** On the press that reads on, where bigger words are longer than their place. */
+  readonly further?: string | undefined;
   /** One slab, and no more. */
   readonly slab?: JSX.Element;
   /** Up to three controls: take back, say again, reading. */
@@ -26,6 +30,7 @@ export interface BenchFrameProps {
  * hand (`data-hands` on the root) and the size of text (`data-text`); nothing else moves them.
  */
 export function BenchFrame(props: BenchFrameProps): JSX.Element {
+  const words = makeOverflow();
   return (
     <main
       class="bench"
@@ -37,7 +42,23 @@ export function BenchFrame(props: BenchFrameProps): JSX.Element {
       <Show when={props.times}>
         <div class="bench-times">{props.times}</div>
       </Show>
-      <div class="bench-words">{props.words}</div>
+      <div
+        class="bench-words"
+        ref={words.box}
+        data-long={words.long() ? '' : undefined}
+        tabindex={words.long() ? 0 : undefined}
+      >
+        <div class="bench-inner" ref={words.inner}>
+          {props.words}
+        </div>
+      </div>
+      <Show when={words.long() && props.further}>
+        {(further) => (
+          <div class="bench-further">
+            <Control label={further()} onPress={words.further} />
+          </div>
+        )}
+      </Show>
       <div class="bench-slab">{props.slab}</div>
       <div class="bench-controls">{props.controls}</div>
       <div class="bench-ear">{props.ear}</div>

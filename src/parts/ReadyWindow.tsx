@@ -1,4 +1,5 @@
-import { Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, onCleanup, onMount, Show, type JSX } from 'solid-js';
+import { spread } from './spread.ts';
 import './ReadyWindow.css';
 
 export interface ReadyWindowProps {
@@ -19,14 +20,53 @@ export interface ReadyWindowProps {
   };
 }
 
+interface Label {
+  readonly kind: 'now' | 'earliest' | 'likely' | 'latest';
+  readonly at: number;
+}
+
 /** A span with its doubt, never one minute: earliest, likely, latest, and where now stands. */
 export function ReadyWindow(props: ReadyWindowProps): JSX.Element {
   const from = (): number => Math.min(props.now, props.earliest);
   const to = (): number => Math.max(props.now, props.latest);
-  const place = (at: number): string => `${(100 * (at - from())) / Math.max(1, to() - from())}%`;
+  const share = (at: number): number => (at - from()) / Math.max(1, to() - from());
+  const place = (at: number): string => `${100 * share(at)}%`;
+  const labels = createMemo((): Label[] => {
+    const all: Label[] = [
+      { kind: 'now', at: props.now },
+      { kind: 'earliest', at: props.earliest },
+      ...(props.likely === null ? [] : [{ kind: 'likely', at: props.likely } as const]),
+      { kind: 'latest', at: props.latest },
+    ];
+    return all.sort((a, b) => a.at - b.at);
+  });
+
+  // Each hour stands under its mark, or as near as its neighbours let it; only the screen knows how near.
+  const [box, setBox] = createSignal({ line: 0, widths: {} as Record<string, number> });
+  let hours!: HTMLDListElement;
+  const measure = (): void => {
+    const labels = [...hours.children] as HTMLElement[];
+    setBox({
+      line: hours.clientWidth,
+      widths: Object.fromEntries(labels.map((el) => [el.dataset['kind'], el.offsetWidth])),
+    });
+  };
+  const observer = typeof ResizeObserver === 'undefined' ? null : new ResizeObserver(measure);
+  onMount(() => observer?.observe(hours));
+  onCleanup(() => observer?.disconnect());
+  const lefts = createMemo((): number[] => {
+    const { line, widths } = box();
+    return spread(
+      labels().map((label) => share(label.at) * line),
+      labels().map((label) => widths[label.kind] ?? 0),
+      (widths['earliest'] ?? 0) / 4,
+      line,
+    );
+  });
+
   return (
-    <figure class="window" role="img" aria-label={props.words.alt}>
-      <div class="window-line" aria-hidden="true">
+    <figure class="window">
+      <div class="window-line" role="img" aria-label={props.words.alt}>
         <i
           class="window-span"
           style={{
@@ -39,23 +79,21 @@ export function ReadyWindow(props: ReadyWindowProps): JSX.Element {
         </Show>
         <i class="window-now" style={{ '--at': place(props.now) }} />
       </div>
-      <dl class="window-hours">
-        <div>
-          <dt class="unseen">{props.words.earliest}</dt>
-          <dd>{props.hour(props.earliest)}</dd>
-        </div>
-        <Show when={props.likely}>
-          {(likely) => (
-            <div class="window-middle">
-              <dt>{props.words.likely}</dt>
-              <dd>{props.hour(likely())}</dd>
+      <dl class="window-hours" ref={hours}>
+        <For each={labels().map((label) => label.kind)}>
+          {(kind, i) => (
+            <div
+              data-kind={kind}
+              ref={(el) => observer?.observe(el)}
+              style={{ '--left': `${lefts()[i()] ?? 0}px` }}
+            >
+              <dt class={kind === 'earliest' || kind === 'latest' ? 'unseen' : undefined}>
+                {props.words[kind]}
+              </dt>
+              <dd class={kind === 'now' ? 'unseen' : undefined}>{props.hour(props[kind] ?? 0)}</dd>
             </div>
           )}
-        </Show>
-        <div>
-          <dt class="unseen">{props.words.latest}</dt>
-          <dd>{props.hour(props.latest)}</dd>
-        </div>
+        </For>
       </dl>
     </figure>
   );

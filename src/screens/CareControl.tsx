@@ -1,6 +1,7 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
 import { bench } from '../core/speech/en/bench.ts';
 import { carePage } from '../core/speech/en/care-page.ts';
+import { noPromise } from '../core/speech/en/kitchen.ts';
 import { Control } from '../parts/Control.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
 
@@ -13,6 +14,10 @@ export function CareControl(): JSX.Element {
       <Show when={open()}>
         <Sheet title={carePage.title}>
           <Control label={bench.close} onPress={() => setOpen(false)} />
+          <section>
+            <h2 class="sheet-part">{noPromise.title}</h2>
+            <p>{noPromise.text}</p>
+          </section>
           <p>{carePage.defer}</p>
           <For each={carePage.parts}>
             {(part) => (

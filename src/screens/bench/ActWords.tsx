@@ -79,7 +79,7 @@ export function ActWords(props: {
               now={props.house.now()}
               hour={(at) => props.house.hour(at)}
               words={{
-                now: readyWindow.now,
+                now: readyWindow.now.replace(' {time}', ''),
                 earliest: readyWindow.earliest.replace(' {time}', ''),
                 likely: readyWindow.likely.replace(' {time}', ''),
                 latest: readyWindow.latest.replace(' {time}', ''),

@@ -3,6 +3,8 @@ export const controls = {
   thatsDone: 'That’s done',
   takeBack: 'Take that back',
   sayAgain: 'Say that again',
+  /** Bigger words are longer than their place. */
+  readOn: 'Read on',
   newReading: 'New reading',
   notNow: 'Not now',
   why: 'Why?',

@@ -1,0 +1,41 @@
+import { createSignal, onCleanup, onMount, type Accessor } from 'solid-js';
+
+export interface Overflow {
+  /** On the box that shows, and on the one inside it that may be longer. */
+  readonly box: (el: HTMLElement) => void;
+  readonly inner: (el: HTMLElement) => void;
+  /** Whether there is more than the box shows, where the box scrolls at all. */
+  readonly long: Accessor<boolean>;
+  /** One boxful further, and from the end back to the beginning. */
+  readonly further: () => void;
+}
+
+/** Words that do not fit are read on by single presses, for wet hands do not drag. */
+export function makeOverflow(): Overflow {
+  const [long, setLong] = createSignal(false);
+  let box!: HTMLElement;
+  let inner!: HTMLElement;
+  const measure = (): void => {
+    setLong(
+      getComputedStyle(box).overflowY === 'auto' &&
+        box.scrollHeight > Math.ceil(box.clientHeight) + 1,
+    );
+  };
+  onMount(() => {
+    if (typeof ResizeObserver === 'undefined') return;
+    const observer = new ResizeObserver(measure);
+    observer.observe(box);
+    observer.observe(inner);
+    onCleanup(() => observer.disconnect());
+  });
+  return {
+    box: (el) => (box = el),
+    inner: (el) => (inner = el),
+    long,
+    further: () => {
+      const end = box.scrollHeight - box.clientHeight;
+      // A line stays in sight, so that the eye finds its place again.
+      box.scrollTop = box.scrollTop >= end - 1 ? 0 : box.scrollTop + box.clientHeight * 0.8;
+    },
+  };
+}
