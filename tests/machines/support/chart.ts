@@ -1,0 +1,111 @@
+import { LISTS } from '../../../src/core/records/lists.ts';
+import type { Recipe } from '../../../src/core/formula/recipe.ts';
+import type { ListName } from '../../../src/core/records/stage.ts';
+import type { CallKind } from '../../../machines/ports.ts';
+
+/**
+ * How a bake walks, written down a second time and plainly: stage, act, next stage. `TOUCH` is the
+ * next touch, `ONWARD` the next wait of the bulk, `AWAY` the end of a bake.
+ */
+export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  'read.plan': { readThrough: 'read.list' },
+  'levain.ripening': { due: 'levain.look', levainSeen: 'levain.look' },
+  'levain.look': {
+    levainRipe: 'levain.ripe',
+    levainNotYet: 'levain.ripening',
+    levainOver: 'levain.ripe',
+  },
+  'levain.ripe': { starterKept: 'mix.weigh' },
+  'mix.first': { mixed: 'mix.rest' },
+  'mix.rest': { due: 'mix.salt', rested: 'mix.salt' },
+  'mix.work': { workedIn: 'mix.temperature' },
+  'mix.temperature': { unmeasured: 'ONWARD' },
+  'bulk.between': { due: 'TOUCH', touchNow: 'TOUCH' },
+  'bulk.fold': { folded: 'ONWARD' },
+  'bulk.spread': { spread: 'bulk.scatter' },
+  'bulk.scatter': { scattered: 'bulk.roll' },
+  'bulk.roll': { rolled: 'ONWARD' },
+  'bulk.proving': { due: 'bulk.look', doughSeen: 'bulk.look' },
+  'bulk.look': { bulkReady: 'shape.divide', bulkNotYet: 'bulk.proving', bulkOver: 'rescue.tray' },
+  'shape.divide': { divided: 'shape.preshape' },
+  'shape.preshape': { preshaped: 'shape.benchRest' },
+  'shape.benchRest': { due: 'shape.finalShape', benchRested: 'shape.finalShape' },
+  'shape.finalShape': { shaped: 'shape.basket' },
+  'shape.basket': { inBaskets: 'proof.counter' },
+  'proof.counter': { due: 'proof.toFridge', counterDone: 'proof.toFridge' },
+  'proof.toFridge': { inFridge: 'proof.retard' },
+  'proof.retard': { due: 'proof.look', loafSeen: 'proof.look' },
+  'proof.look': {
+    loafReady: 'oven.queued',
+    loafNotYet: 'proof.retard',
+    loafOver: 'oven.queued',
+  },
+  'cool.cooling': { due: 'cool.handOver', cooled: 'cool.handOver' },
+  'cool.handOver': { handedOver: 'cool.note' },
+  'cool.note': { noted: 'AWAY' },
+  'rescue.tray': { trayBaked: 'cool.note' },
+};
+
+export const OVEN_CHART: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  turnOn: { ovenOn: 'preheating' },
+  preheating: { due: 'poke', ovenHot: 'poke' },
+  poke: { pokeReady: 'before', pokeNotYet: 'standing', pokeOver: 'before' },
+  standing: { due: 'poke', pokeNow: 'poke' },
+  score: { scored: 'load' },
+  load: { loaded: 'lidded' },
+  lidded: { due: 'lift', lidOff: 'open' },
+  lift: { lidOff: 'open' },
+  open: { due: 'judge', colourSeen: 'judge' },
+  judge: { crustReady: 'unload', crustNotYet: 'open', crustOver: 'unload' },
+  unload: { unloaded: 'NEXT' },
+  recover: { due: 'poke', ovenHot: 'poke' },
+  turnOff: { ovenOff: 'off' },
+};
+
+/** Where the oven goes when nobody waits any more, and when somebody begins to. */
+export const NONE_WAIT: Readonly<Record<string, string>> = {
+  turnOn: 'off',
+  preheating: 'turnOff',
+  poke: 'turnOff',
+  standing: 'turnOff',
+  before: 'turnOff',
+  score: 'turnOff',
+  load: 'turnOff',
+  recover: 'turnOff',
+};
+export const SOME_WAIT: Readonly<Record<string, string>> = { off: 'turnOn', turnOff: 'preheating' };
+
+/** Lists: those that lead on by their last answer, and the signs of a look, which do not. */
+export const LIST_AT: Readonly<Record<string, { list: ListName; next: string | null }>> = {
+  'read.list': { list: 'beforeStart', next: 'levain.feed' },
+  'levain.feed': { list: 'feed', next: 'levain.ripening' },
+  'levain.look': { list: 'levainSigns', next: null },
+  'mix.weigh': { list: 'first', next: 'mix.first' },
+  'mix.salt': { list: 'second', next: 'mix.work' },
+  'bulk.look': { list: 'bulkSigns', next: null },
+  'proof.look': { list: 'loafSigns', next: null },
+  poke: { list: 'pokeSigns', next: null },
+  before: { list: 'beforeOven', next: 'score' },
+  judge: { list: 'crustSigns', next: null },
+};
+
+export const itemsOf = (list: ListName, recipe: Recipe): readonly string[] =>
+  list === 'feed' || list === 'first' || list === 'second'
+    ? recipe.lines[list].map(({ item }) => item)
+    : LISTS[list];
+
+/** What a stage calls, when time led into it. */
+export const CALL_AT: Readonly<Record<string, CallKind>> = {
+  'levain.look': 'look',
+  'mix.salt': 'act',
+  'bulk.fold': 'act',
+  'bulk.spread': 'act',
+  'bulk.look': 'look',
+  'shape.finalShape': 'act',
+  'proof.toFridge': 'act',
+  'proof.look': 'look',
+  'cool.handOver': 'look',
+  poke: 'act',
+  lift: 'hot',
+  judge: 'hot',
+};

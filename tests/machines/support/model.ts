@@ -1,0 +1,227 @@
+import { closes } from '../../../src/core/records/lists.ts';
+import type { Recipe } from '../../../src/core/formula/recipe.ts';
+import type { Reading } from '../../../src/core/records/fact.ts';
+import { MINUTE, type Instant } from '../../../src/core/units.ts';
+import {
+  BAKE_CHART,
+  CALL_AT,
+  itemsOf,
+  LIST_AT,
+  NONE_WAIT,
+  OVEN_CHART,
+  SOME_WAIT,
+} from './chart.ts';
+import { RECIPE } from './recipe.ts';
+import { MINUTES_A_DEGREE, WAITS } from './waits.ts';
+
+/** Where one machine should stand. */
+export interface ModelPlace {
+  stage: string;
+  /** Entry into the stage. */
+  since: Instant;
+  deadline: Instant | null;
+  byDue: boolean;
+  answers: Record<string, string>;
+  touches: number;
+}
+
+export interface ModelBake extends ModelPlace {
+  loaves: readonly string[];
+  recipe: Recipe;
+  celsius: number;
+}
+
+/** What the kitchen should be. `quiet`: silenced calls, until when (null: till their act). */
+export interface Model {
+  now: Instant;
+  bakes: Record<string, ModelBake>;
+  oven: ModelPlace;
+  lidded: Instant;
+  waiting: string[];
+  load: string[];
+  out: string[];
+  quiet: Record<string, Instant | null>;
+  times: Record<string, number>;
+}
+
+export const emptyModel = (): Model => ({
+  now: 0,
+  bakes: {},
+  oven: { stage: 'off', since: 0, deadline: null, byDue: false, answers: {}, touches: 0 },
+  lidded: 0,
+  waiting: [],
+  load: [],
+  out: [],
+  quiet: {},
+  times: {},
+});
+
+export const copyOf = (model: Model): Model => structuredClone(model);
+
+/** `oven` and the bakes, in the order their dues go. */
+export const placesOf = (model: Model): [string, ModelPlace][] => [
+  ['oven', model.oven],
+  ...Object.keys(model.bakes)
+    .toSorted()
+    .map((id): [string, ModelPlace] => [id, model.bakes[id]!]),
+];
+
+export interface ModelCall {
+  readonly id: string;
+  readonly who: string;
+  readonly kind: 'hot' | 'act' | 'look';
+  readonly since: Instant;
+}
+
+/** Pending calls; of equal ones the oven's first, then bakes as they were started. */
+export const pendingCalls = ({ oven, bakes }: Model): readonly ModelCall[] =>
+  [['oven', oven] as const, ...Object.entries(bakes)].flatMap(([who, { stage, byDue, since }]) => {
+    const kind = CALL_AT[stage];
+    return kind && byDue ? [{ id: `${who}:${stage}:${since}`, who, kind, since }] : [];
+  });
+
+const URGENCY = ['hot', 'act', 'look'];
+
+export const ringingCall = (model: Model): ModelCall | null =>
+  pendingCalls(model)
+    .filter(({ id }) => !(id in model.quiet))
+    .toSorted(
+      (a, b) => URGENCY.indexOf(a.kind) - URGENCY.indexOf(b.kind) || a.since - b.since,
+    )[0] ?? null;
+
+const enter = (place: ModelPlace, stage: string, since: Instant, byDue: boolean): void => {
+  Object.assign(place, { stage, since, byDue, deadline: null, answers: {} });
+};
+
+const go = (model: Model, who: string, to: string, at: Instant, byDue = false): void => {
+  const bake = model.bakes[who];
+  if (!bake) {
+    const stage = to === 'NEXT' ? (model.waiting.length > 0 ? 'recover' : 'turnOff') : to;
+    enter(model.oven, stage, at, byDue);
+    if (stage === 'off') model.out = [];
+    if (stage === 'lidded') model.lidded = at;
+    return;
+  }
+  const { touches } = bake.recipe.process;
+  if (to === 'AWAY') delete model.bakes[who];
+  else if (to === 'TOUCH') {
+    const fold = touches[bake.touches]?.kind === 'fold';
+    enter(bake, fold ? 'bulk.fold' : 'bulk.spread', at, byDue);
+  } else if (to === 'ONWARD') {
+    if (bake.stage !== 'mix.temperature') bake.touches += 1;
+    enter(bake, bake.touches < touches.length ? 'bulk.between' : 'bulk.proving', at, byDue);
+  } else enter(bake, to, at, byDue);
+};
+
+/** Who waits, who is out, which silences are over: told in that order. */
+export const settle = (model: Model): void => {
+  const gone = [...model.load, ...model.out];
+  const waiting = Object.entries(model.bakes)
+    .filter(([, { stage }]) => stage === 'oven.queued')
+    .toSorted(([a, x], [b, y]) => x.since - y.since || (a < b ? -1 : 1))
+    .flatMap(([, { loaves }]) => loaves)
+    .filter((loaf) => !gone.includes(loaf));
+  if (waiting.join() !== model.waiting.join()) {
+    model.waiting = waiting;
+    const to = (waiting.length > 0 ? SOME_WAIT : NONE_WAIT)[model.oven.stage];
+    if (to) go(model, 'oven', to, model.now);
+  }
+  for (const [who, { stage, loaves }] of Object.entries(model.bakes)) {
+    if (stage === 'oven.queued' && loaves.every((loaf) => model.out.includes(loaf))) {
+      go(model, who, 'cool.cooling', model.now);
+    }
+  }
+  const ids = pendingCalls(model).map(({ id }) => id);
+  for (const kept of [model.quiet, model.times]) {
+    for (const id of Object.keys(kept)) if (!ids.includes(id)) delete kept[id];
+  }
+};
+
+/** Deadlines and ends of silences up to `to`, each at its own instant. */
+export const advance = (model: Model, to: Instant): void => {
+  for (;;) {
+    const dues = [
+      ...placesOf(model).map(([who, { deadline }]) => ({ who, at: deadline })),
+      ...Object.entries(model.quiet).map(([id, at]) => ({ who: `quiet ${id}`, at })),
+    ].filter((due): due is { who: string; at: Instant } => due.at !== null && due.at <= to);
+    if (dues.length === 0) break;
+    const due = dues.reduce((first, next) => (next.at < first.at ? next : first));
+    model.now = Math.max(model.now, due.at);
+    if (due.who.startsWith('quiet ')) delete model.quiet[due.who.slice(6)];
+    else {
+      const { stage } = due.who === 'oven' ? model.oven : model.bakes[due.who]!;
+      const next = (due.who === 'oven' ? OVEN_CHART : BAKE_CHART)[stage]?.['due'];
+      if (!next) throw new Error(`The model has a deadline at ${stage}.`);
+      go(model, due.who, next, due.at, true);
+    }
+    settle(model);
+  }
+  model.now = Math.max(model.now, to);
+};
+
+export interface Press {
+  readonly who: string;
+  readonly act: string;
+  readonly item?: string;
+  readonly value?: string;
+  readonly loaves?: readonly string[];
+  readonly was?: Instant;
+}
+
+const answer = (model: Model, { who, item, value }: Press, at: Instant): boolean => {
+  const place = who === 'oven' ? model.oven : model.bakes[who]!;
+  const asked = LIST_AT[place.stage];
+  if (!asked || item === undefined || value === undefined) return false;
+  const items = itemsOf(asked.list, model.bakes[who]?.recipe ?? RECIPE);
+  if (!items.includes(item)) return false;
+  place.answers[item] = value;
+  const complete = items.every((each) => closes(asked.list, each, place.answers[each]));
+  if (asked.next !== null && complete) go(model, who, asked.next, at);
+  return true;
+};
+
+/** One press on the model: false where nothing answers to it. */
+export const press = (model: Model, deed: Press, at: Instant): boolean => {
+  const { who, act, loaves = [], was } = deed;
+  const place = who === 'oven' ? model.oven : model.bakes[who];
+  if (!place || act === 'due') return false;
+  if (act === 'answer') return answer(model, deed, at);
+  if (act === 'ended' && who !== 'oven') {
+    delete model.bakes[who];
+    return true;
+  }
+  const to = (who === 'oven' ? OVEN_CHART : BAKE_CHART)[place.stage]?.[act];
+  if (!to) return false;
+  if (act === 'loaded') {
+    const fits = loaves.length > 0 && new Set(loaves).size === loaves.length;
+    if (!fits || !loaves.every((loaf) => model.waiting.includes(loaf))) return false;
+    model.load = [...loaves];
+    model.waiting = model.waiting.filter((loaf) => !loaves.includes(loaf));
+  }
+  if (act === 'lidOff' && was !== undefined && (was > at || was < model.lidded)) return false;
+  if (act === 'unloaded') {
+    model.out = [...model.out, ...model.load];
+    model.load = [];
+  }
+  go(model, who, to, act === 'lidOff' ? (was ?? at) : at);
+  return true;
+};
+
+/** A reading on the model: it is kept, and answers the question where one is put. */
+export const measure = (model: Model, who: string, reading: Reading, at: Instant): boolean => {
+  const bake = model.bakes[who];
+  if (!bake) return false;
+  if (reading.what === 'doughTemperature') {
+    bake.celsius = reading.celsius;
+    if (bake.stage === 'mix.temperature') go(model, who, 'ONWARD', at);
+  }
+  return true;
+};
+
+/** The instants a wait should end at, reckoned from its entry. */
+export const endOf = ({ stage, since }: ModelPlace, celsius: number): Instant => {
+  const shift = stage === 'bulk.proving' ? (24 - celsius) * MINUTES_A_DEGREE : 0;
+  return since + (WAITS[stage]!.minutes + shift) * MINUTE;
+};
+
+export const waits = ({ stage }: ModelPlace): boolean => stage in WAITS;
