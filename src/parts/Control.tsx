@@ -12,6 +12,8 @@ export interface ControlProps {
   readonly chosen?: boolean | undefined;
   /** A name for ears where the label alone is not enough. */
   readonly name?: string | undefined;
+  /** False where a key must not be enough (gates). A screen reader's click still is. */
+  readonly keys?: boolean;
   readonly onPress: () => void;
   /** Milliseconds; the room's clock unless given. */
   readonly now?: (() => number) | undefined;
@@ -27,6 +29,7 @@ export function Control(props: ControlProps): JSX.Element {
       disabled={props.disabled}
       chosen={props.chosen}
       name={props.name}
+      keys={props.keys ?? true}
       now={props.now}
     >
       <Show when={props.picture}>

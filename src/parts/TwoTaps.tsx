@@ -15,7 +15,7 @@ export interface TwoTapsProps {
   readonly now?: (() => number) | undefined;
 }
 
-/** For hands that cannot hold: two taps on targets at least 25 mm apart. */
+/** For hands that cannot hold: two taps on targets at least 25 mm apart, and no learned key. */
 export function TwoTaps(props: TwoTapsProps): JSX.Element {
   const now = (): number => props.now?.() ?? performance.now();
   const [firstAt, setFirstAt] = createSignal<number | null>(null);
@@ -29,6 +29,7 @@ export function TwoTaps(props: TwoTapsProps): JSX.Element {
       <Control
         label={props.first}
         chosen={firstAt() !== null}
+        keys={false}
         onPress={() => setFirstAt(now())}
         now={props.now}
       />
@@ -36,6 +37,7 @@ export function TwoTaps(props: TwoTapsProps): JSX.Element {
       <Control
         label={props.second}
         disabled={firstAt() === null}
+        keys={false}
         onPress={second}
         now={props.now}
       />

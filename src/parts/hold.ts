@@ -41,7 +41,8 @@ export function makeHold(onHeld: () => void): Hold {
   const ref = (el: HTMLElement): void => {
     const leave = room.settle(el, {
       down: (contact) => {
-        if (begin()) mine = contact;
+        // A dead contact (the third of a wet screen, another mouse button) begins nothing.
+        if (contact.live && begin()) mine = contact;
         else contact.live = false;
       },
       up: (contact) => {
