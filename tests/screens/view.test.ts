@@ -127,6 +127,16 @@ describe('what the bench shows', () => {
     expect(see(hand)).toMatchObject({ tiles: [], slab: { deed: { act: 'ended' } } });
   });
 
+  it('says what a tablet cannot do by itself when a night lies before the next look', () => {
+    const hand = new Hand();
+    hand.start('a', 'proof.toFridge');
+    hand.press('a', 'inFridge');
+    const look = hour(deadlineOf(hand.kitchen.bakes['a']!)!);
+    expect(see(hand)?.care).toBe(`Plug me in. Set your phone for ${look}.`);
+    hand.turn(719);
+    expect(see(hand)?.care).toBeNull();
+  });
+
   it('follows the oven while it has the loaves, and finds the bake a call belongs to', () => {
     const hand = new Hand();
     hand.start('a', 'oven.queued');

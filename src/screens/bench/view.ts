@@ -5,12 +5,13 @@ import type { CallKind } from '../../../machines/ports.ts';
 import type { BakeAct, Deed, OvenAct } from '../../core/records/fact.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
+import { night } from '../../core/speech/en/kitchen.ts';
 import { partNames, places } from '../../core/speech/en/names.ts';
 import { ovenWords } from '../../core/speech/en/oven.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
-import type { Instant } from '../../core/units.ts';
+import { HOUR, type Instant } from '../../core/units.ts';
 import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
@@ -114,6 +115,19 @@ const thirdOf = (stage: string, look: boolean): Third => {
   return stage.startsWith('bulk.') ? 'reading' : 'longer';
 };
 
+/** A wait this long is slept through: the tablet needs its plug and the baker another alarm. */
+const NIGHT_MS = 6 * HOUR;
+
+const nightCare = (
+  stage: string,
+  deadline: Instant | null,
+  now: Instant,
+  hour: (at: Instant) => string,
+): string | null =>
+  stage === 'proof.retard' && deadline !== null && deadline - now >= NIGHT_MS
+    ? `${night.plug} ${fill(night.phone, { time: hour(deadline) })}`
+    : null;
+
 /** Whether a stage asks what only the checklists' catalogue can word. */
 export const asksList = ({ machine }: Focus): boolean => {
   const { list } = metaOf(machine);
@@ -148,7 +162,10 @@ export function benchView(
     place: show(placeOf(who, stage)),
     headline: show(asked.headline),
     detail: show(asked.detail),
-    care: asked.care ?? (words.care ? show(words.care) : null),
+    care:
+      asked.care ??
+      nightCare(stage, deadlineOf(machine), kitchen.now, hour) ??
+      (words.care ? show(words.care) : null),
     spoken: asked.spoken ?? fill(words.spoken, said(facts)),
     slab: { ...asked.slab, then: show(asked.slab.then) },
     tiles: asked.tiles,
