@@ -31,10 +31,14 @@ export class Baker {
   async noted(tap: () => Promise<void>): Promise<void> {
     const before = (await this.facts()).length;
     await tap();
-    await vi.waitFor(async () => {
-      const now = (await this.facts()).length;
-      if (now <= before) throw new Error(`No fact after “${await this.headline()}”.`);
-    });
+    await vi.waitFor(
+      async () => {
+        const now = (await this.facts()).length;
+        if (now <= before) throw new Error(`No fact after “${await this.headline()}”.`);
+      },
+      // A loaded machine may be long about it; what never comes is a failure all the same.
+      { timeout: 20_000 },
+    );
     await this.app.turn(20);
   }
 
