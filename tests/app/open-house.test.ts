@@ -21,7 +21,7 @@ afterEach(() => vi.unstubAllGlobals());
 
 const open = (world: FakeWorld): Promise<House> => createRoot(() => openHouse(world));
 const formulas = async (house: House) => {
-  await vi.waitFor(() => expect(house.formulas()).toHaveLength(2));
+  await vi.waitFor(() => expect(house.formulas()).toHaveLength(2), { timeout: 20_000 });
   return house.formulas();
 };
 const begin = async (house: House, from: 'mix.first' | 'proof.retard' = 'mix.first') => {
@@ -87,7 +87,7 @@ describe('the house', () => {
     expect(house.ringing()).toMatchObject({ kind: 'act', stage: 'mix.salt' });
     expect(house.hush()).toBe(true);
     expect(world.sound.ringing()).toEqual([]);
-    await vi.waitFor(() => expect(house.ringing()).toBeNull());
+    await vi.waitFor(() => expect(house.ringing()).toBeNull(), { timeout: 20_000 });
     expect(house.kitchen().attention.context.calls).toHaveLength(1);
   });
 
