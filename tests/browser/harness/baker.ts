@@ -23,8 +23,11 @@ export class Baker {
   }
 
   async tap(selector: string): Promise<void> {
+    const wanted = this.page.locator(selector).first();
+    // It may still be on its way: the beat that arms it begins when it is there.
+    await wanted.waitFor();
     await this.app.turn(BEAT);
-    await this.page.locator(selector).first().tap();
+    await wanted.tap();
   }
 
   /** A tap that must leave one fact more in the store. */
