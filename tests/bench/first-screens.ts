@@ -60,7 +60,7 @@ export async function pressToPaint(site: string, throttle: number): Promise<Pres
         true,
       );
     });
-    for (let i = 0; i < 30; i += 1) {
+    for (let i = 0; i < 26; i += 1) {
       await page.waitForTimeout(900);
       if ((await page.locator('.hold, .pad').count()) > 0) break;
       await page.locator('.slab').click();
