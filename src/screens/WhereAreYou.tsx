@@ -1,4 +1,5 @@
 import { createSignal, Show, type JSX } from 'solid-js';
+import { controls } from '../core/speech/en/controls.ts';
 import { bench } from '../core/speech/en/bench.ts';
 import { JOINS, type Join } from '../core/records/stage.ts';
 import { joins } from '../core/speech/en/start.ts';
@@ -25,6 +26,7 @@ export default function WhereAreYou(props: { readonly lost: Lost }): JSX.Element
   return (
     <BenchFrame
       label={bench.label}
+      further={controls.readOn}
       edge={<RuledEdge label={whereAreYou.headline} ticks={[{ long: true }]} at={0} />}
       words={
         <Show when={open()}>

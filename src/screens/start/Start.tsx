@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
+import { controls } from '../../core/speech/en/controls.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { joins, start } from '../../core/speech/en/start.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -51,6 +52,7 @@ export default function Start(props: {
     <>
       <BenchFrame
         label={start.title}
+        further={controls.readOn}
         edge={<RuledEdge label={start.title} ticks={EDGE} at={0} />}
         words={
           <Switch>
