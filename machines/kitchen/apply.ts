@@ -1,24 +1,35 @@
-import type { Fact } from '../../src/core/records/fact.ts';
+import type { Fact, Result } from '../../src/core/records/fact.ts';
 import { advance } from './advance.ts';
 import { deliver } from './deliver.ts';
-import { emptyKitchen, type Kitchen, type Machines } from './kitchen.ts';
+import {
+  emptyKitchen,
+  type BakeSnapshot,
+  type Kitchen,
+  type Machines,
+  type OvenSnapshot,
+} from './kitchen.ts';
 import { kitchenAt, positionOf } from './position.ts';
 import { settle } from './settle.ts';
 import { stageOf } from './stage-of.ts';
 import { stepBake, stepOven, type Say, type Stepped } from './step.ts';
 import { takeBackTarget, without } from './take-back.ts';
 
-/** The models' results of a fact; one that names a stage no longer stood in is ignored. */
+/** Whether results are of the very wait a machine stands in, not of another at the same stage. */
+const isOf = (machine: BakeSnapshot | OvenSnapshot, { stage, since }: Result): boolean =>
+  stageOf(machine) === stage && (machine.context.entered[stage] ?? since) === since;
+
+/** The models' results of a fact; one that names a wait no longer stood in is ignored. */
 const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
   const at = fact.at;
-  return (fact.results ?? []).reduce((next, { who, stage, marks, belief }) => {
+  return (fact.results ?? []).reduce((next, result) => {
+    const { who, marks, belief } = result;
     if (who === 'oven') {
-      return stageOf(next.oven) === stage
+      return isOf(next.oven, result)
         ? stepOven(next, machines, { type: 'judged', at, marks }).kitchen
         : next;
     }
     const bake = next.bakes[who];
-    if (bake === undefined || stageOf(bake) !== stage) return next;
+    if (bake === undefined || !isOf(bake, result)) return next;
     const event = { type: 'judged', at, marks, ...(belief ? { belief } : {}) } as const;
     return stepBake(next, machines, who, event).kitchen;
   }, kitchen);
@@ -53,14 +64,6 @@ const baseKitchen = ({ base, oven, starts, standing }: Kitchen, machines: Machin
   return settle(kitchenAt(base, earlier, machines, pots), machines).kitchen;
 };
 
-/** The latest kitchen that a fold without `target` may begin with: idle, or else the base. */
-const foldFrom = (kitchen: Kitchen, machines: Machines, target: string): Kitchen => {
-  const until = kitchen.standing.findIndex(({ id }) => id === target);
-  let from = kitchen.idle;
-  while (from !== null && from.standing.length > until) from = from.idle;
-  return from ?? baseKitchen(kitchen, machines);
-};
-
 /**
  * What stands is folded again, and the take-back after it: it wakes every pending call, else a lid
  * call re-armed by it would be kept silent by an earlier hush. It stays among what stands, for its
@@ -72,7 +75,8 @@ const takeBack = (
   fact: Fact & { kind: 'takeBack' },
 ): Stepped => {
   if (takeBackTarget(kitchen)?.id !== fact.target) return { kitchen, taken: false, says: [] };
-  const from = foldFrom(kitchen, machines, fact.target);
+  // A start is itself the latest press until another follows: the target is never before `idle`.
+  const from = kitchen.idle ?? baseKitchen(kitchen, machines);
   const again = without(kitchen.standing, fact.target).slice(from.standing.length);
   const after = [...again, fact].reduce(
     (next, standing) => applyPlain(next, machines, standing).kitchen,

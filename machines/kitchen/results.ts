@@ -43,17 +43,18 @@ const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[]
   const { waits } = metaOf(kitchen.oven);
   if (waits === undefined || of === null || deadlineOf(kitchen.oven) !== null) return [];
   const { entered } = kitchen.oven.context;
+  const since = entered[stage] ?? kitchen.now;
   const { marks, model } = wait({
     ...of,
     stage,
-    now: entered[stage] ?? kitchen.now,
+    now: since,
     entered,
     touches: 0,
     belief: OPENING_BELIEF,
     readings: {},
     again,
   });
-  return [{ who: 'oven', stage, marks: endingMarks(stage, waits, marks), model }];
+  return [{ who: 'oven', stage, since, marks: endingMarks(stage, waits, marks), model }];
 };
 
 /**
@@ -62,17 +63,19 @@ const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[]
  */
 const bakeResult = (
   bake: BakeSnapshot,
-  { now, measured }: { now: Instant; measured: boolean },
+  { now, measured }: { now: Instant; measured: (id: string, since: Instant) => boolean },
   wait: WaitModel,
 ): Result[] => {
   const stage = stageOf(bake) as BakeStage;
   const { waits } = metaOf(bake);
   if (waits === undefined) return [];
-  if (deadlineOf(bake) !== null && !measured) return [];
   const { id, recipe, kitchen, entered, touches, belief, readings } = bake.context;
+  const since = entered[stage] ?? now;
+  const again = measured(id, since);
+  if (deadlineOf(bake) !== null && !again) return [];
   const said = wait({
     stage,
-    now: entered[stage] ?? now,
+    now: since,
     recipe,
     kitchen,
     entered,
@@ -86,31 +89,43 @@ const bakeResult = (
     {
       who: id,
       stage,
-      marks: measured ? { ...marks, [waits]: Math.max(now, marks[waits]!) } : marks,
+      since,
+      marks: again ? { ...marks, [waits]: Math.max(now, marks[waits]!) } : marks,
       ...(said.belief ? { belief: said.belief } : {}),
       model: said.model,
     },
   ];
 };
 
-/** Which bake a reading or its correction speaks of, if the fact is one. */
-const measuredBake = (kitchen: Kitchen, fact: Fact): string | null => {
+/** The bake that a standing reading or correction speaks of; null for any other fact. */
+const spokenOf = ({ standing }: Kitchen, fact: Fact): string | null => {
   if (fact.kind === 'reading') return fact.bake;
   if (fact.kind !== 'correct') return null;
-  const old = kitchen.standing.find((standing) => standing.id === fact.target);
+  const old = standing.find(({ id }) => id === fact.target);
   return old?.kind === 'reading' ? old.bake : null;
 };
+
+/**
+ * Whether a fact has measured the wait of bake `id` that began at `since`. A take-back may lead back
+ * into a wait that was measured after it had been left: what was measured then still stands.
+ */
+const measuredBy =
+  (dry: Kitchen, fact: Fact) =>
+  (id: string, since: Instant): boolean =>
+    fact.kind === 'takeBack'
+      ? dry.standing.some((other) => other.at >= since && spokenOf(dry, other) === id)
+      : spokenOf(dry, fact) === id;
 
 /**
  * The models' one run for a fact, on the kitchen that the bare fact leads to: every wait that has
  * no instants yet, and the wait of a bake just measured. What comes back is attached to the fact.
  */
 export const resultsFor = (dry: Kitchen, fact: Fact, wait: WaitModel): Result[] => {
-  const measured = measuredBake(dry, fact);
+  const measured = measuredBy(dry, fact);
   return [
     ...ovenResult(dry, isAgain(fact), wait),
     ...Object.values(dry.bakes).flatMap((bake) =>
-      bakeResult(bake, { now: dry.now, measured: bake.context.id === measured }, wait),
+      bakeResult(bake, { now: dry.now, measured }, wait),
     ),
   ];
 };

@@ -9,8 +9,6 @@ const isCandidate = (fact: Fact): boolean =>
 export const takeBackTarget = (kitchen: Kitchen): Fact | null =>
   kitchen.standing.findLast(isCandidate) ?? null;
 
-/** What stands once `target` is withdrawn: its corrections go with it. */
+/** What stands once `target` is withdrawn: nothing takes its corrections any more. */
 export const without = (standing: readonly Fact[], target: string): readonly Fact[] =>
-  standing.filter(
-    (fact) => fact.id !== target && !(fact.kind === 'correct' && fact.target === target),
-  );
+  standing.filter(({ id }) => id !== target);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { MINUTE } from '../../src/core/units.ts';
 import { Hand } from './support/hand.ts';
-import { at } from './support/onward.ts';
+import { at, walkTo } from './support/onward.ts';
 
 const DOUGH = (celsius: number) => ({ what: 'doughTemperature', celsius }) as const;
 const place = (hand: Hand) => hand.kitchen.bakes['a']!.context;
@@ -57,6 +57,41 @@ describe('a correction', () => {
     hand.do({ kind: 'correct', target, reading: DOUGH(22) });
     expect(hand.takeBack()).toBe(true);
     expect(place(hand).readings['doughTemperature']).toEqual({ at: taken, reading: DOUGH(22) });
+  });
+
+  it('made in a later wait of the same name leaves an earlier one its own end', () => {
+    const { hand, target } = measured();
+    hand.takeBack();
+    const touch = hand.deadline('a');
+    hand.turn(5);
+    hand.press('a', 'touchNow');
+    hand.press('a', 'folded');
+    hand.turn(5);
+    hand.do({ kind: 'correct', target, reading: DOUGH(25) });
+    expect(hand.deadline('a')).not.toBe(touch);
+    hand.takeBack();
+    hand.takeBack();
+    expect(hand.stage('a')).toBe('bulk.between');
+    expect(hand.deadline('a')).toBe(touch);
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it('made at a look moves the wait that a take-back leads back to', () => {
+    const hand = at(new Hand(), 'mix.temperature');
+    hand.dough('a', 29);
+    const target = hand.records.at(-1)!.fact.id;
+    walkTo(hand, 'a', 'bulk.proving');
+    const look = hand.deadline('a')!;
+    hand.turn(10);
+    hand.press('a', 'doughSeen');
+    hand.do({ kind: 'correct', target, reading: DOUGH(25) });
+    hand.turn(10);
+    hand.takeBack();
+    expect(hand.deadline('a')).toBe(look + 40 * MINUTE);
+    hand.press('a', 'doughSeen');
+    hand.takeBack();
+    expect(hand.deadline('a')).toBe(look + 40 * MINUTE);
+    expect(hand.replayed().trouble).toBeNull();
   });
 
   it('is refused once its reading is withdrawn, and goes with it', () => {

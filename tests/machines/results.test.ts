@@ -3,10 +3,12 @@ import { Hand } from './support/hand.ts';
 import { at } from './support/onward.ts';
 
 describe('results', () => {
-  it('that name another stage are ignored', () => {
+  it('that name another stage, or another wait at this one, are ignored', () => {
     const hand = at(new Hand(), 'bulk.proving');
     const look = hand.deadline('a')!;
-    const wrong = { marks: { look: look + 1, end: 5 }, model: 'wrong' };
+    const { entered } = hand.kitchen.bakes['a']!.context;
+    const since = entered['bulk.proving']!;
+    const wrong = { since, marks: { look: look + 1, end: 5 }, model: 'wrong' };
     const fact = {
       kind: 'reading',
       by: 'probe',
@@ -19,6 +21,7 @@ describe('results', () => {
       results: [
         { who: 'a', stage: 'mix.rest', ...wrong },
         { who: 'b', stage: 'bulk.proving', ...wrong },
+        { who: 'a', stage: 'bulk.proving', ...wrong, since: since - 1 },
         { who: 'oven', stage: 'lidded', ...wrong },
       ],
     } as const;

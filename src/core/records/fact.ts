@@ -79,6 +79,8 @@ export type Reading =
 export interface Result {
   readonly who: Who;
   readonly stage: string;
+  /** Entry into the stage: a later wait at the same stage is another wait. */
+  readonly since: Instant;
   readonly marks: Readonly<Record<string, Instant>>;
   readonly belief?: Belief;
   readonly model: string;
