@@ -5,16 +5,26 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { serve, type Served } from '../../src/serve/serve.ts';
-import { HEAR_FILES, HEAR_SCRIPT, heard, stall, stretches, type Moment } from './harness/hear.ts';
+import { sharedBrowser } from './harness/chromium.ts';
+import {
+  hear,
+  HEAR_FILES,
+  HEAR_SCRIPT,
+  heard,
+  stall,
+  stretches,
+  type Moment,
+} from './harness/hear.ts';
 import { openTab, type Tab } from './harness/tab.ts';
 
 const KINDS = ['look', 'act', 'hot'] as const;
 type Kind = (typeof KINDS)[number];
 
 let server: Served;
+let dir: string;
 
 beforeAll(async () => {
-  const dir = await mkdtemp(join(tmpdir(), 'loafward-calls-'));
+  dir = await mkdtemp(join(tmpdir(), 'loafward-calls-'));
   await build({
     configFile: false,
     logLevel: 'warn',
@@ -36,9 +46,11 @@ beforeAll(async () => {
       '<script type="module" src="/calls.js"></script><body></body></html>',
   );
   server = await serve({ dir, extra: HEAR_FILES });
+});
+afterAll(async () => {
+  await server.close();
   await rm(dir, { recursive: true });
 });
-afterAll(() => server.close());
 
 const stateOf = (tab: Tab) => tab.evaluate('document.querySelector("button")?.textContent');
 
@@ -161,5 +173,33 @@ describe('calls in a page that was tapped', () => {
     const hushed = await hush(tab);
     const after = await heardUntil(tab, hushed + 200, hushed + 4_000);
     expect(stretches(after)).toEqual([]);
+  });
+});
+
+describe('the ear of the tests', () => {
+  test('hears a page of playwright too', async () => {
+    const context = await (await sharedBrowser()).newContext();
+    await hear(context);
+    const page = await context.newPage();
+    await page.goto(server.url);
+    await page.click('button');
+    await expect.poll(async () => (await heard(page)).length).toBeGreaterThan(20);
+    await page.evaluate(`void sound.ring('hot', 0)`);
+    await expect.poll(async () => stretches(await heard(page)).length).toBeGreaterThan(0);
+    await context.close();
+  });
+
+  test('says that it is deaf where the worklet is not served, or nothing was put in the page', async () => {
+    const bare = await serve({ dir });
+    const deaf = await openTab(bare.url, HEAR_SCRIPT);
+    await expect.poll(() => stateOf(deaf)).toBe('locked');
+    await deaf.tap('button');
+    await expect.poll(() => heard(deaf).catch(String)).toMatch(/cannot be heard: .*worklet/);
+    await deaf.close();
+    const nothing = await openTab(bare.url);
+    await expect.poll(() => stateOf(nothing)).toBe('locked');
+    await expect(heard(nothing)).rejects.toThrow('cannot be heard: no HEAR_SCRIPT ran in it.');
+    await nothing.close();
+    await bare.close();
   });
 });

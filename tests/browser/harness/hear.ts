@@ -40,26 +40,30 @@ const WORKLET = `registerProcessor('hear', class extends AudioWorkletProcessor {
   }
 });`;
 
-/** The worklet as a file of the app's own server, whose content policy allows no other place. */
+/**
+ * The worklet as a file of the page's own server, `serve({ dir, extra: HEAR_FILES })`: the content
+ * policy allows no other place, and playwright's routes do not reach what a worklet loads. A page
+ * without a network cannot be heard.
+ */
 export const HEAR_FILES: Readonly<Record<string, Buffer>> = {
   [WORKLET_PATH]: Buffer.from(WORKLET),
 };
 
 /**
  * Runs in the page before anything else: beside whatever is connected to an AudioContext's
- * destination stands a worklet that measures the same sound. Where HEAR_FILES is not served the page
- * sounds as ever, and `heard` stays empty.
+ * destination stands a worklet that measures the same sound.
  */
 export const HEAR_SCRIPT = `(() => {
   const moments = (globalThis.__moments = []);
-  if (typeof AudioNode === 'undefined') return;
+  const deaf = (why) => (globalThis.__deaf = String(why));
+  if (typeof AudioWorkletNode === 'undefined') return deaf('no worklets: not a secure context');
   const taps = new WeakMap();
   const connect = AudioNode.prototype.connect;
   const tapOf = (context) => {
     if (taps.has(context)) return taps.get(context);
     const tap = context.createGain();
     taps.set(context, tap);
-    context.audioWorklet?.addModule('${WORKLET_PATH}').then(() => {
+    context.audioWorklet.addModule('${WORKLET_PATH}').then(() => {
       const options = { channelCount: 1, channelCountMode: 'explicit' };
       const ear = new AudioWorkletNode(context, 'hear', options);
       connect.call(tap, ear);
@@ -69,7 +73,7 @@ export const HEAR_SCRIPT = `(() => {
         const hidden = document.hidden;
         for (const moment of data) moments.push({ ...moment, page, hidden });
       };
-    });
+    }, deaf);
     return tap;
   };
   AudioNode.prototype.connect = function (to, ...rest) {
@@ -81,17 +85,21 @@ export const HEAR_SCRIPT = `(() => {
 /** Has every page that this context opens from now on heard; one already open must be reopened. */
 export async function hear(context: BrowserContext): Promise<void> {
   await context.addInitScript(HEAR_SCRIPT);
-  await context.route(`**${WORKLET_PATH}`, (route) =>
-    route.fulfill({ body: WORKLET, contentType: 'text/javascript' }),
-  );
 }
 
 /**
  * All moments so far, in order; none before the page's audio runs. Asking through playwright counts as
  * a gesture in the page, so a page that nobody may have touched is asked through `openTab`.
+ *
+ * @throws why, when the page cannot be heard: deafness is never taken for silence
  */
-export function heard(page: { evaluate(expression: string): Promise<unknown> }): Promise<Moment[]> {
-  return page.evaluate('globalThis.__moments') as Promise<Moment[]>;
+export async function heard(page: {
+  evaluate(expression: string): Promise<unknown>;
+}): Promise<Moment[]> {
+  const ask = `globalThis.__deaf ?? globalThis.__moments ?? 'no HEAR_SCRIPT ran in it'`;
+  const answer = await page.evaluate(ask);
+  if (typeof answer === 'string') throw new Error(`The page cannot be heard: ${answer}.`);
+  return answer as Moment[];
 }
 
 /**
