@@ -73,6 +73,7 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: { checks: { bundlerTimings: false } },
   },
   plugins: [
     // A style written into a template would be inline style, which our content policy refuses.
