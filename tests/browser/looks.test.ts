@@ -46,11 +46,25 @@ it('fits the screen, measures up and passes axe in every kind of state', async (
           wide: document.documentElement.scrollWidth - innerWidth,
           slabs: [...document.querySelectorAll('.slab')].map(box),
           others: [...document.querySelectorAll('.control, .tile')].map(box),
+          caption: [...document.querySelectorAll('.caption[data-seen]:not(:empty)')].map(box)[0],
+          under: [
+            ...document.querySelectorAll(
+              '.slab-label, .slab-then, .control, .tile, .act-headline, .act-detail, .act-care, .lines, .window',
+            ),
+          ].map((el) => ({ what: el.className, ...box(el) })),
         };
       });
       expect(found.over, `${at} is taller than the screen`).toBeLessThanOrEqual(0);
       expect(found.wide, `${at} is wider than the screen`).toBeLessThanOrEqual(0);
       expect(found.slabs, at).toHaveLength(1);
+      const { caption } = found;
+      const covered = found.under.filter(
+        (el) =>
+          caption &&
+          Math.min(caption.right, el.right) - Math.max(caption.left, el.left) > 0 &&
+          Math.min(caption.bottom, el.bottom) - Math.max(caption.top, el.top) > 0,
+      );
+      expect(covered, `${at}: under the caption`).toEqual([]);
       const [slab] = found.slabs;
       const mm = (px: number) => px * MM[view];
       expect(mm(slab!.right - slab!.left), `${at}: slab width`).toBeGreaterThanOrEqual(60);
@@ -79,10 +93,14 @@ it('fits the screen, measures up and passes axe in every kind of state', async (
   await baker.begin();
   for (const { name, go } of WHOLE_BAKE) {
     if (LOOKED_AT.includes(name)) await measure(name);
+    if (name === 'oven-on') {
+      await baker.openGate();
+      await measure(`${name}, open`);
+    }
     const rings = ['levain-ripening', 'load1-lidded'].includes(name);
     await go(baker, rings ? () => measure(`${name}, ringing`) : undefined);
     if (name === 'note') break;
   }
-  expect(measured).toHaveLength(LOOKED_AT.length + 3);
+  expect(measured).toHaveLength(LOOKED_AT.length + 4);
   expectNoFaults(app.faults);
 }, 400_000);
