@@ -2,6 +2,7 @@ import { assign, setup } from 'xstate';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import type { BakeAct, Reading } from '../../src/core/records/fact.ts';
 import { closes, LISTS } from '../../src/core/records/lists.ts';
+import { slotOf } from '../../src/core/records/reading-slot.ts';
 import type { BakePlace } from '../../src/core/records/position.ts';
 import type { BakeStage, ListName } from '../../src/core/records/stage.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
@@ -63,7 +64,7 @@ export const bakeSetup = setup({
         ? {
             readings: {
               ...context.readings,
-              [event.reading.what]: {
+              [slotOf(event.reading)]: {
                 at: event.type === 'corrected' ? event.measured : event.at,
                 reading: event.reading,
               },

@@ -1,4 +1,5 @@
 import type { BakeAct, Fact, OvenAct } from '../../src/core/records/fact.ts';
+import { slotOf } from '../../src/core/records/reading-slot.ts';
 import { JOINS, type BakeStage } from '../../src/core/records/stage.ts';
 import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
@@ -89,12 +90,14 @@ const correctReading = (
   { at, target, reading }: FactOf<'correct'>,
 ): Stepped => {
   const old = kitchen.standing.find((fact) => fact.id === target);
-  if (old?.kind !== 'reading' || old.reading.what !== reading.what) {
+  if (old?.kind !== 'reading' || slotOf(old.reading) !== slotOf(reading)) {
     return { kitchen, taken: false, says: [] };
   }
   const newest = kitchen.standing.findLast(
     (fact) =>
-      fact.kind === 'reading' && fact.bake === old.bake && fact.reading.what === old.reading.what,
+      fact.kind === 'reading' &&
+      fact.bake === old.bake &&
+      slotOf(fact.reading) === slotOf(old.reading),
   );
   if (newest !== old) return { kitchen, taken: old.bake in kitchen.bakes, says: [] };
   return stepBake(kitchen, machines, old.bake, {

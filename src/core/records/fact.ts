@@ -64,13 +64,29 @@ export type OvenAct =
   | 'unloaded'
   | 'ovenOff';
 
-/** One measured fact. */
-export type Reading =
+/**
+ * One measured fact. `odd`: it lay outside what is usual, was asked again, and was kept
+ * (read-reading.ts). `firstPiece` is how older logs wrote the weight of a piece.
+ */
+export type Reading = { readonly odd?: true } & (
   | {
       readonly what: 'doughTemperature' | 'kitchenTemperature' | 'coreTemperature';
       readonly celsius: Celsius;
     }
-  | { readonly what: 'firstPiece'; readonly grams: Grams };
+  /** Rise since the mix in the tub, or since the feed in the jar, %: doubled is 100. */
+  | { readonly what: 'rise'; readonly percent: number; readonly of: 'dough' | 'levain' }
+  /** How the dough stands where it meets the bowl, and the bubbles at the wall. */
+  | {
+      readonly what: 'edge';
+      readonly edge: 'flat' | 'domed' | 'fallen';
+      readonly bubbles: 'none' | 'some' | 'many';
+    }
+  /** What a dent does. */
+  | { readonly what: 'poke'; readonly dent: 'springs' | 'slow' | 'stays' | 'unsure' }
+  | { readonly what: 'weight'; readonly grams: Grams; readonly of: 'dough' | 'piece' | 'loaf' }
+  | { readonly what: 'firstPiece'; readonly grams: Grams }
+  | { readonly what: 'crust'; readonly colour: 'pale' | 'golden' | 'dark' }
+);
 
 /**
  * What the models said when a fact was taken: the instants of one wait by name, and the belief

@@ -19,7 +19,7 @@ export interface BakePlace extends Place {
   /** Touches of the bulk already done. */
   readonly touches: number;
   readonly belief: Belief;
-  /** Last standing reading of each kind, with its instant. */
+  /** Last standing reading of each slot (reading-slot.ts), with its instant. */
   readonly readings: Readonly<Record<string, { readonly at: Instant; readonly reading: Reading }>>;
 }
 

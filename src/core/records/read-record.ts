@@ -1,4 +1,5 @@
 import type { Fact } from './fact.ts';
+import { readReading } from './read-reading.ts';
 import type { LogRecord } from './record.ts';
 
 /** Why a row is not a record: where, what was expected, what came. */
@@ -7,6 +8,9 @@ export interface Unreadable {
   readonly expected: string;
   readonly got: string;
 }
+
+/** Rows of this machine version and before kept any number that was keyed in twice. */
+const UNBOUNDED = 1;
 
 const KINDS: readonly Fact['kind'][] = [
   'start',
@@ -90,6 +94,11 @@ export function readRecord(
     const fits = type === 'string' ? typeof fact[name] === 'string' : isObject(fact[name]);
     if (!fits)
       return fail(`fact.${name}`, type === 'string' ? 'a string' : 'an object', fact[name]);
+  }
+  if (fact['kind'] === 'reading' || fact['kind'] === 'correct') {
+    const bounded = (machineVersion as number) > UNBOUNDED;
+    const { reason } = readReading(fact['reading'], 'fact.reading', bounded);
+    if (reason) return fail(reason.path, reason.expected, reason.got);
   }
   return { record: row as unknown as LogRecord };
 }

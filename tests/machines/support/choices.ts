@@ -36,11 +36,26 @@ export const rightPresses = (model: Model): Press[] =>
     return [...presses, ...answers, ...(asked.next ? [...answers, ...answers, ...answers] : [])];
   });
 
-/** A reading of any kind, plausible or not quite. */
-export const readingOf = (b: number, c: number): Reading =>
-  b % 4 === 0
-    ? { what: 'firstPiece', grams: 900 + (c % 20) }
-    : { what: b % 4 === 1 ? 'kitchenTemperature' : 'doughTemperature', celsius: 18 + (c % 12) };
+/** A reading of any kind, plausible or not quite; temperatures, which steer, most often. */
+export const readingOf = (b: number, c: number): Reading => {
+  const celsius = 18 + (c % 12);
+  return pick<Reading>(
+    [
+      { what: 'doughTemperature', celsius },
+      { what: 'kitchenTemperature', celsius },
+      { what: 'doughTemperature', celsius },
+      { what: 'rise', percent: celsius * 3, of: c % 2 ? 'dough' : 'levain' },
+      { what: 'doughTemperature', celsius: celsius + 40, odd: true },
+      { what: 'weight', grams: 900 + celsius, of: pick(['dough', 'piece', 'loaf'] as const, c)! },
+      { what: 'coreTemperature', celsius: celsius + 70 },
+      { what: 'edge', edge: 'domed', bubbles: 'some' },
+      { what: 'poke', dent: 'slow' },
+      { what: 'crust', colour: 'golden' },
+      { what: 'firstPiece', grams: 900 + celsius },
+    ],
+    b,
+  )!;
+};
 
 /** A bake as it is joined: nothing answered, nothing measured. */
 export const joinedAt = (stage: string, loaves: readonly string[], recipe: Recipe): ModelBake => ({

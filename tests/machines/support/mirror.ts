@@ -44,6 +44,10 @@ export interface Standing {
 const isCandidate = ({ done }: Standing): boolean =>
   done.kind === 'press' || done.kind === 'start' || (done.kind === 'reading' && done.by === 'hand');
 
+/** A dough's rise is no levain's, and a piece's weight no loaf's. */
+const sameKind = (a: Reading, b: Reading): boolean =>
+  a.what === b.what && ('of' in a ? a.of : null) === ('of' in b ? b.of : null);
+
 /** The model of the whole log: where things stand, and the deeds that stand, each with its before. */
 export class Mirror {
   model: Model = emptyModel();
@@ -162,12 +166,12 @@ export class Mirror {
 
   private correct({ target, reading }: Extract<Done, { kind: 'correct' }>): boolean {
     const old = this.reading(target);
-    if (old === null || old.reading.what !== reading.what || !this.model.bakes[old.bake]) {
+    if (old === null || !sameKind(old.reading, reading) || !this.model.bakes[old.bake]) {
       return false;
     }
     const newest = this.stack.findLast(
       ({ done }) =>
-        done.kind === 'reading' && done.bake === old.bake && done.reading.what === reading.what,
+        done.kind === 'reading' && done.bake === old.bake && sameKind(done.reading, reading),
     );
     if (newest?.id === target && reading.what === 'doughTemperature') {
       this.model.bakes[old.bake]!.celsius = reading.celsius;

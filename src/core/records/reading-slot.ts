@@ -1,0 +1,55 @@
+import type { Reading } from './fact.ts';
+
+/** Kinds of reading that are a number. */
+export type NumberSlot =
+  | 'doughTemperature'
+  | 'kitchenTemperature'
+  | 'coreTemperature'
+  | 'rise.dough'
+  | 'rise.levain'
+  | 'weight.dough'
+  | 'weight.piece'
+  | 'weight.loaf'
+  | 'firstPiece';
+
+/** Kinds of reading that are chosen by sight or touch. */
+export type SignSlot = 'edge' | 'poke' | 'crust';
+
+/**
+ * What a reading speaks of: its kind, and of what where that differs. A newer reading of a slot
+ * stands for the older; a correction must be of the same slot.
+ */
+export type Slot = NumberSlot | SignSlot;
+
+/** @example slotOf({ what: 'rise', percent: 50, of: 'levain' }) // → 'rise.levain' */
+export const slotOf = (reading: Reading): Slot =>
+  'of' in reading ? (`${reading.what}.${reading.of}` as Slot) : reading.what;
+
+/** The number of a reading in its own unit (°C, g, %); null where it is a sign. */
+export const numberIn = (reading: Reading): number | null => {
+  if ('celsius' in reading) return reading.celsius;
+  if ('grams' in reading) return reading.grams;
+  return 'percent' in reading ? reading.percent : null;
+};
+
+/** A number as the reading of a slot. The inverse of `slotOf` and `numberIn`. */
+export const readingOf = (slot: NumberSlot, number: number): Reading => {
+  switch (slot) {
+    case 'doughTemperature':
+    case 'kitchenTemperature':
+    case 'coreTemperature':
+      return { what: slot, celsius: number };
+    case 'rise.dough':
+      return { what: 'rise', percent: number, of: 'dough' };
+    case 'rise.levain':
+      return { what: 'rise', percent: number, of: 'levain' };
+    case 'weight.dough':
+      return { what: 'weight', grams: number, of: 'dough' };
+    case 'weight.piece':
+      return { what: 'weight', grams: number, of: 'piece' };
+    case 'weight.loaf':
+      return { what: 'weight', grams: number, of: 'loaf' };
+    case 'firstPiece':
+      return { what: slot, grams: number };
+  }
+};
