@@ -7,6 +7,16 @@ import { RuledEdge } from '../../../src/parts/RuledEdge.tsx';
 import { Slab } from '../../../src/parts/Slab.tsx';
 import { Tiles } from '../../../src/parts/Tiles.tsx';
 import { Words } from '../../../src/parts/Words.tsx';
+import { CallMark } from '../../../src/parts/CallMark.tsx';
+import { Caption } from '../../../src/parts/Caption.tsx';
+import { EarPanel } from '../../../src/parts/EarPanel.tsx';
+import { HoldSlab } from '../../../src/parts/HoldSlab.tsx';
+import { Lines } from '../../../src/parts/Lines.tsx';
+import { ReadyWindow } from '../../../src/parts/ReadyWindow.tsx';
+import { RehearsalMark } from '../../../src/parts/RehearsalMark.tsx';
+import { ReturnCard } from '../../../src/parts/ReturnCard.tsx';
+import { StandBack } from '../../../src/parts/StandBack.tsx';
+import { TwoTaps } from '../../../src/parts/TwoTaps.tsx';
 
 /** Presses are counted on the root, so that a browser test can read them. */
 const press = (name: string) => () => {
@@ -28,7 +38,12 @@ export const controls = (last: string): JSX.Element => (
     <Control label={last} onPress={press('last')} />
   </>
 );
-export const ear = (): JSX.Element => <Control label="Sound on" onPress={press('ear')} />;
+export const ear = (): JSX.Element => (
+  <>
+    <EarPanel sound="Sound is on" lit="Screen stays on" />
+    <Control label="More" onPress={press('more')} />
+  </>
+);
 
 const hour = (h: number, m: number, s = 0): number => Date.UTC(2031, 4, 9, h, m, s);
 
@@ -36,6 +51,7 @@ export const scenes: Record<string, Component> = {
   act: () => (
     <BenchFrame
       label="Bench"
+      further="Read on"
       edge={edge(12)}
       times={
         <Countdown
@@ -60,6 +76,7 @@ export const scenes: Record<string, Component> = {
   tiles: () => (
     <BenchFrame
       label="Bench"
+      further="Read on"
       edge={edge(18)}
       times={
         <Countdown
@@ -89,6 +106,7 @@ export const scenes: Record<string, Component> = {
   pad: () => (
     <BenchFrame
       label="Bench"
+      further="Read on"
       edge={edge(11)}
       words={
         <Words headline="Measure the dough">
@@ -104,6 +122,151 @@ export const scenes: Record<string, Component> = {
       controls={controls('Can’t measure')}
       ear={ear()}
       slab={<Slab label="That’s it" disabled onPress={press('slab')} />}
+    />
+  ),
+  wait: () => (
+    <>
+      <RehearsalMark text="Rehearsal: fast clock, 60 times as fast" />
+      <BenchFrame
+        label="Bench"
+        further="Read on"
+        edge={edge(14)}
+        times={
+          <Countdown
+            name="Bulk"
+            label="to the next look"
+            ends="at 12:32"
+            deadline={hour(12, 32)}
+            now={hour(11, 20)}
+          />
+        }
+        words={
+          <Words headline="Leave the dough to rise" detail="Keep it covered.">
+            <ReadyWindow
+              earliest={hour(12, 55)}
+              likely={hour(13, 25)}
+              latest={hour(13, 50)}
+              now={hour(11, 20)}
+              hour={(at) => new Date(at).toISOString().slice(11, 16)}
+              words={{
+                now: 'now',
+                earliest: 'earliest',
+                likely: 'likely',
+                latest: 'latest',
+                alt: 'Ready between 12:55 and 13:50, likely about 13:25.',
+              }}
+            />
+          </Words>
+        }
+        controls={controls('New reading')}
+        ear={ear()}
+        slab={<Slab label="Look now" then="and say what you see" onPress={press('slab')} />}
+        over={<Caption text="Seventy-two minutes to the next look." seen />}
+      />
+    </>
+  ),
+  hot: () => (
+    <BenchFrame
+      label="Bench"
+      further="Read on"
+      tone="hot"
+      edge={edge(24)}
+      times={
+        <Countdown
+          name="Oven, load 1 of 3"
+          label="to the lid"
+          labelPast="past the lid"
+          deadline={hour(11, 20)}
+          now={hour(11, 20, 20)}
+        />
+      }
+      words={
+        <Words
+          headline="Lift the lid, left pot"
+          care="Away from you: steam. Dry mitts. Children, stand back."
+          picture={<CallMark kind="hot" word="Hot: now" />}
+        />
+      }
+      controls={controls('Not now, why?')}
+      ear={ear()}
+      slab={<Slab label="Lid is off" then="press when the pot is down" onPress={press('slab')} />}
+    />
+  ),
+  weigh: () => (
+    <BenchFrame
+      label="Bench"
+      further="Read on"
+      edge={edge(7)}
+      words={
+        <Words
+          headline="620 g water"
+          detail="At 27 °C."
+          picture={<CallMark kind="act" word="It’s time" />}
+        >
+          <Lines
+            label="To weigh"
+            lines={[
+              { label: '780 g strong wheat flour', state: 'done' },
+              { label: '620 g water', state: 'now' },
+              { label: '180 g levain', state: 'next' },
+            ]}
+          />
+        </Words>
+      }
+      controls={controls('How much longer?')}
+      ear={ear()}
+      slab={<Slab label="It’s in" then="then levain" onPress={press('slab')} />}
+    />
+  ),
+  gate: () => (
+    <BenchFrame
+      label="Bench"
+      further="Read on"
+      edge={edge(23)}
+      words={
+        <Words
+          headline="A grown-up does this"
+          detail="Hot pot, hot steam."
+          picture={<StandBack alt="Stand back" />}
+        />
+      }
+      controls={
+        <TwoTaps
+          label="Without holding"
+          first="First here"
+          second="then here"
+          onBoth={press('open')}
+          between={<Control label="Take that back" onPress={press('back')} />}
+        />
+      }
+      ear={ear()}
+      slab={
+        <HoldSlab
+          label="Hold to open"
+          holding="Keep holding"
+          then="Lift the lid"
+          onHeld={press('open')}
+        />
+      }
+    />
+  ),
+  away: () => (
+    <BenchFrame
+      label="Bench"
+      further="Read on"
+      edge={edge(13)}
+      words={<Words headline="Fold from all four sides" />}
+      controls={controls('New reading')}
+      ear={ear()}
+      slab={<Slab label="That’s done" then="then leave it to rise" onPress={press('slab')} />}
+      over={
+        <ReturnCard
+          title="While you were away"
+          lines={['Fold 2 is 5 min over.', 'Fold 1 done at 10:20.', 'Next look at 12:32.']}
+          close="I’ve read it"
+          onClose={press('read')}
+        />
+      }
     />
   ),
 };
