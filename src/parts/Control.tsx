@@ -1,5 +1,6 @@
 import { Show, type JSX } from 'solid-js';
 import { Pressable } from './Pressable.tsx';
+import { unbroken } from './unbroken.ts';
 import './Control.css';
 
 export interface ControlProps {
@@ -38,9 +39,9 @@ export function Control(props: ControlProps): JSX.Element {
         </span>
       </Show>
       <span class="control-label">
-        {props.label}
+        {unbroken(props.label)}
         <Show when={props.value}>
-          <b class="control-value">{props.value}</b>
+          {(value) => <b class="control-value">{unbroken(value())}</b>}
         </Show>
       </span>
     </Pressable>

@@ -1,5 +1,6 @@
 import { Show, type JSX } from 'solid-js';
 import { durationAttribute, runningText } from './running.ts';
+import { unbroken } from './unbroken.ts';
 import './Countdown.css';
 
 export interface CountdownProps {
@@ -21,9 +22,7 @@ export function Countdown(props: CountdownProps): JSX.Element {
   const left = (): number => props.deadline - props.now;
   return (
     <div class="times">
-      <Show when={props.name}>
-        <p class="times-name">{props.name}</p>
-      </Show>
+      <Show when={props.name}>{(name) => <p class="times-name">{unbroken(name())}</p>}</Show>
       <p class="times-row" role="timer" data-past={left() < 0 ? '' : undefined}>
         <time class="times-number" datetime={durationAttribute(left())}>
           {runningText(left())}
@@ -31,7 +30,7 @@ export function Countdown(props: CountdownProps): JSX.Element {
         <span class="times-label">
           {left() < 0 ? (props.labelPast ?? props.label) : props.label}
           <Show when={props.ends}>
-            <span class="times-ends"> {props.ends}</span>
+            {(ends) => <span class="times-ends"> {unbroken(ends())}</span>}
           </Show>
         </span>
       </p>

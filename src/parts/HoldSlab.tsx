@@ -1,5 +1,6 @@
 import type { JSX } from 'solid-js';
 import { makeHold } from './hold.ts';
+import { unbroken } from './unbroken.ts';
 import './HoldSlab.css';
 
 export interface HoldSlabProps {
@@ -23,8 +24,10 @@ export function HoldSlab(props: HoldSlabProps): JSX.Element {
         data-holding={hold.holding() ? '' : undefined}
       >
         <i class="hold-fill" aria-hidden="true" />
-        <span class="slab-label hold-label">{hold.holding() ? props.holding : props.label}</span>
-        <span class="slab-then">{props.then}</span>
+        <span class="slab-label hold-label">
+          {unbroken(hold.holding() ? props.holding : props.label)}
+        </span>
+        <span class="slab-then">{unbroken(props.then ?? '')}</span>
       </button>
     </div>
   );

@@ -1,4 +1,5 @@
 import { For, type JSX } from 'solid-js';
+import { unbroken } from './unbroken.ts';
 import './Lines.css';
 
 export interface LinesProps {
@@ -14,7 +15,7 @@ export function Lines(props: LinesProps): JSX.Element {
         {(line) => (
           <li data-state={line.state} aria-current={line.state === 'now' ? 'step' : undefined}>
             <i class="lines-mark" aria-hidden="true" />
-            <span>{line.label}</span>
+            <span>{unbroken(line.label)}</span>
           </li>
         )}
       </For>

@@ -1,5 +1,6 @@
 import { Show, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
+import { unbroken } from './unbroken.ts';
 import './Notice.css';
 
 export interface NoticeProps {
@@ -12,7 +13,7 @@ export interface NoticeProps {
 export function Notice(props: NoticeProps): JSX.Element {
   return (
     <div class="notice" role="alert">
-      <p>{props.text}</p>
+      <p>{unbroken(props.text)}</p>
       <Show when={props.action}>
         {(action) => <Control label={action().label} onPress={() => action().press()} />}
       </Show>

@@ -2,6 +2,7 @@ import { createSignal, For, Show, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
 import { Pressable } from './Pressable.tsx';
 import { numberOf, typeKey, type PadKey } from './typed.ts';
+import { unbroken } from './unbroken.ts';
 import './NumberPad.css';
 
 export interface NumberPadWords {
@@ -68,7 +69,7 @@ export function NumberPad(props: NumberPadProps): JSX.Element {
           <span class="pad-unit">{props.unit}</span>
         </output>
         <p class="pad-hint" role="status">
-          {outside() ? (props.words.outside ?? props.words.hint) : props.words.hint}
+          {unbroken((outside() ? props.words.outside : undefined) ?? props.words.hint ?? '')}
         </p>
       </div>
       <div class="pad-keys">

@@ -1,5 +1,6 @@
 import { For, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
+import { unbroken } from './unbroken.ts';
 import './ReturnCard.css';
 
 export interface ReturnCardProps {
@@ -16,7 +17,7 @@ export function ReturnCard(props: ReturnCardProps): JSX.Element {
     <section class="return" aria-label={props.title}>
       <h2>{props.title}</h2>
       <ul>
-        <For each={props.lines}>{(line) => <li>{line}</li>}</For>
+        <For each={props.lines}>{(line) => <li>{unbroken(line)}</li>}</For>
       </ul>
       <Control label={props.close} onPress={() => props.onClose()} />
     </section>

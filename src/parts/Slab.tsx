@@ -1,5 +1,6 @@
 import { Show, type JSX } from 'solid-js';
 import { Pressable } from './Pressable.tsx';
+import { unbroken } from './unbroken.ts';
 import './Slab.css';
 
 export interface SlabProps {
@@ -34,10 +35,8 @@ export function Slab(props: SlabProps): JSX.Element {
         disabled={props.disabled}
         now={props.now}
       >
-        <span class="slab-label">{props.label}</span>
-        <Show when={props.then}>
-          <span class="slab-then">{props.then}</span>
-        </Show>
+        <span class="slab-label">{unbroken(props.label)}</span>
+        <Show when={props.then}>{(then) => <span class="slab-then">{unbroken(then())}</span>}</Show>
       </Pressable>
     </div>
   );

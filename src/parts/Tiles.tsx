@@ -1,5 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
 import { Pressable } from './Pressable.tsx';
+import { unbroken } from './unbroken.ts';
 import './Tiles.css';
 
 export interface TileOption {
@@ -41,7 +42,7 @@ export function Tiles(props: TilesProps): JSX.Element {
                 {option.picture}
               </span>
             </Show>
-            <span>{option.label}</span>
+            <span>{unbroken(option.label)}</span>
           </Pressable>
         )}
       </For>

@@ -1,4 +1,5 @@
 import { Show, type JSX } from 'solid-js';
+import { unbroken } from './unbroken.ts';
 import './Words.css';
 
 export interface WordsProps {
@@ -21,13 +22,9 @@ export function Words(props: WordsProps): JSX.Element {
       <Show when={props.picture}>
         <div class="act-picture">{props.picture}</div>
       </Show>
-      <h1 class="act-headline">{props.headline}</h1>
-      <Show when={props.detail}>
-        <p class="act-detail">{props.detail}</p>
-      </Show>
-      <Show when={props.care}>
-        <p class="act-care">{props.care}</p>
-      </Show>
+      <h1 class="act-headline">{unbroken(props.headline)}</h1>
+      <Show when={props.detail}>{(detail) => <p class="act-detail">{unbroken(detail())}</p>}</Show>
+      <Show when={props.care}>{(care) => <p class="act-care">{unbroken(care())}</p>}</Show>
       <Show when={props.children}>
         <div class="act-more">{props.children}</div>
       </Show>

@@ -16,10 +16,18 @@ export function makeOverflow(): Overflow {
   let box!: HTMLElement;
   let inner!: HTMLElement;
   const measure = (): void => {
-    setLong(
+    // The press that reads on takes room of its own: whether it is wanted is asked without it.
+    const was = box.hasAttribute('data-long');
+    const at = box.scrollTop;
+    box.removeAttribute('data-long');
+    const is =
       getComputedStyle(box).overflowY === 'auto' &&
-        box.scrollHeight > Math.ceil(box.clientHeight) + 1,
-    );
+      box.scrollHeight > Math.ceil(box.clientHeight) + 1;
+    if (was) {
+      box.setAttribute('data-long', '');
+      box.scrollTop = at;
+    }
+    setLong(is);
   };
   onMount(() => {
     if (typeof ResizeObserver === 'undefined') return;

@@ -2,6 +2,7 @@ import { createSignal, For, Show, type JSX } from 'solid-js';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { controls } from '../../core/speech/en/controls.ts';
+import { ear } from '../../core/speech/en/kitchen.ts';
 import { running } from '../../core/speech/en/running.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
@@ -39,6 +40,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
     <>
       <Show when={page() === 'more'}>
         <Sheet title={bench.more}>
+          <p>{ear.awake[props.house.lit()]}</p>
           <div class="sheet-grid">
             <Control label={controls.backToBench} onPress={() => props.onClose()} />
             <Control label={controls.wipe} onPress={() => setPage('wipe')} />

@@ -40,7 +40,7 @@ export const controls = (last: string): JSX.Element => (
 );
 export const ear = (): JSX.Element => (
   <>
-    <EarPanel sound="Sound is on" lit="Screen stays on" />
+    <EarPanel sound="Sound is on" lit="Keep the screen on yourself" />
     <Control label="More" onPress={press('more')} />
   </>
 );

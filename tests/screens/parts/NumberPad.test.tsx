@@ -81,7 +81,7 @@ it('says when a number is implausible and gives it all the same', () => {
   const { clock, type, onDone } = pad();
   const hint = screen.getByRole('status', { name: '' });
   type('40');
-  expect(document.querySelector('.pad-hint')?.textContent).toBe('10 to 40 °C');
+  expect(document.querySelector('.pad-hint')?.textContent).toBe('10 to 40\u00a0°C');
   type('0');
   expect(document.querySelector('.pad-hint')?.textContent).toBe('Measure again');
   expect(hint).toBeTruthy();

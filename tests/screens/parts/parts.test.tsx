@@ -99,7 +99,7 @@ describe('a return card', () => {
         onClose={onClose}
       />
     ));
-    const lines = screen.getAllByRole('listitem').map((li) => li.textContent);
+    const lines = screen.getAllByRole('listitem').map((li) => li.textContent?.replace(/\s/g, ' '));
     expect(lines).toEqual(['Fold 2 is 5 min over.', 'Fold 1 done, 10:20.', 'Next look at 12:32.']);
     armed();
     vi.advanceTimersByTime(3_600_000);
