@@ -1,4 +1,4 @@
-import { createSignal, For, Show, type JSX } from 'solid-js';
+import { createSignal, For, onCleanup, Show, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
 import { Pressable } from './Pressable.tsx';
 import { numberOf, typeKey, type PadKey } from './typed.ts';
@@ -58,11 +58,19 @@ export function NumberPad(props: NumberPadProps): JSX.Element {
     const known = KEYS.find((k) => k === key);
     if (known && !e.repeat && !e.ctrlKey && !e.metaKey && !e.altKey) press(known);
   };
+  let pad!: HTMLDivElement;
+  // Digits need no focus: a keyboard's hand stays on the slab that takes the number.
+  const onWindow = (e: KeyboardEvent): void => {
+    const dialog = document.querySelector('[aria-modal="true"]');
+    if (!dialog || dialog.contains(pad)) onKeyDown(e);
+  };
+  window.addEventListener('keydown', onWindow);
+  onCleanup(() => window.removeEventListener('keydown', onWindow));
   const face = (key: PadKey): string =>
     key === '.' ? props.words.point : key === 'clear' ? props.words.clear : key;
 
   return (
-    <div class="pad" role="group" aria-label={props.label} onKeyDown={onKeyDown}>
+    <div class="pad" role="group" aria-label={props.label} ref={pad}>
       <div class="pad-top">
         <output class="pad-value" aria-label={props.label} data-blank={typed() ? undefined : ''}>
           <span class="pad-typed">{typed().replace('.', props.words.point)}</span>{' '}

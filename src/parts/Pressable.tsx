@@ -12,6 +12,8 @@ export interface PressableProps {
   readonly now?: (() => number) | undefined;
   readonly quick?: boolean;
   readonly keys?: boolean;
+  /** The slab, and nothing else. */
+  readonly main?: boolean;
   /** A name for ears where the words inside are not enough. */
   readonly name?: string | undefined;
   /** For a choice that stays: whether it is chosen. */
@@ -31,6 +33,8 @@ export function Pressable(props: PressableProps): JSX.Element {
     quick: props.quick ?? false,
     // eslint-disable-next-line solid/reactivity
     keys: props.keys ?? true,
+    // eslint-disable-next-line solid/reactivity
+    main: props.main ?? false,
   });
   return (
     <button

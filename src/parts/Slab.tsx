@@ -30,6 +30,7 @@ export function Slab(props: SlabProps): JSX.Element {
     >
       <Pressable
         class="slab"
+        main
         onPress={() => props.onPress()}
         fresh={props.fresh ?? `${props.label}\n${props.then ?? ''}`}
         disabled={props.disabled}

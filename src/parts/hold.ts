@@ -1,4 +1,5 @@
 import { createSignal, onCleanup, type Accessor } from 'solid-js';
+import { followFocus } from './follow-focus.ts';
 import { ARM_MS, usePressRoom, type Contact } from './room.ts';
 
 /** What can't be undone, and what may hurt, is held this long. */
@@ -39,19 +40,24 @@ export function makeHold(onHeld: () => void): Hold {
     return true;
   };
   const ref = (el: HTMLElement): void => {
-    const leave = room.settle(el, {
-      down: (contact) => {
-        // A dead contact (the third of a wet screen, another mouse button) begins nothing.
-        if (contact.live && begin()) mine = contact;
-        else contact.live = false;
+    const leave = room.settle(
+      el,
+      {
+        down: (contact) => {
+          // A dead contact (the third of a wet screen, another mouse button) begins nothing.
+          if (contact.live && begin()) mine = contact;
+          else contact.live = false;
+        },
+        up: (contact) => {
+          if (contact === mine) stop();
+        },
+        changed: () => {
+          if (mine && !(mine.live && mine.inside)) stop();
+        },
       },
-      up: (contact) => {
-        if (contact === mine) stop();
-      },
-      changed: () => {
-        if (mine && !(mine.live && mine.inside)) stop();
-      },
-    });
+      true,
+    );
+    followFocus(el, room);
     el.addEventListener('keydown', (e) => {
       if (e.key !== ' ') return;
       e.preventDefault();

@@ -1,4 +1,5 @@
 import { createComputed, createSignal, on, onCleanup, type Accessor } from 'solid-js';
+import { followFocus } from './follow-focus.ts';
 import { ARM_MS, usePressRoom, type Contact } from './room.ts';
 
 /** Dead time of a key that may be pressed twice on purpose: only a bounce is kept out. */
@@ -15,6 +16,8 @@ export interface PressOptions {
   readonly quick?: boolean;
   /** False where a key must not be enough (gates). A screen reader's click still is. */
   readonly keys?: boolean;
+  /** The slab: the empty ground around it is its own, and the focus comes to it at each new act. */
+  readonly main?: boolean;
 }
 
 export interface Press {
@@ -86,21 +89,26 @@ export function makePress(options: PressOptions): Press {
   };
 
   const ref = (el: HTMLElement): void => {
-    const leave = room.settle(el, {
-      down: (contact) => {
-        touchedAt = now();
-        if (!ready()) contact.live = false;
-        mine.add(contact);
-        show();
+    const leave = room.settle(
+      el,
+      {
+        down: (contact) => {
+          touchedAt = now();
+          if (!ready()) contact.live = false;
+          mine.add(contact);
+          show();
+        },
+        up: (contact, good) => {
+          touchedAt = now();
+          mine.delete(contact);
+          if (good) fire();
+          show();
+        },
+        changed: show,
       },
-      up: (contact, good) => {
-        touchedAt = now();
-        mine.delete(contact);
-        if (good) fire();
-        show();
-      },
-      changed: show,
-    });
+      options.main,
+    );
+    if (options.main) followFocus(el, room, () => options.fresh?.());
     el.addEventListener('keydown', onKeyDown);
     el.addEventListener('keyup', onKeyUp);
     el.addEventListener('blur', onBlur);

@@ -32,12 +32,17 @@ export interface PressRoom {
   /** Milliseconds on any clock that does not run back. */
   now(): number;
   readonly contacts: ReadonlyMap<number, Contact>;
-  /** Contacts that began in `el` are told to `home`. Undone by the returned function. */
-  settle(el: Element, home: Home): () => void;
+  /**
+   * Contacts that began in `el` are told to `home`, with `reach` also those in the empty ground around
+   * it. Undone by the returned function.
+   */
+  settle(el: Element, home: Home, reach?: boolean): () => void;
   /** Whether the room as a whole accepts a press at this moment. */
   open(): boolean;
   /** When anything last touched the glass, on `now`'s clock. */
   touchedAt(): number;
+  /** Whether the last thing that came was a key and no touch. */
+  keyed(): boolean;
   /** A press was taken: all contacts are spent and the dead time begins. */
   taken(): void;
   /** Nothing on the screen may be pressed for the next 400 ms; contacts under way are spent. */
@@ -53,6 +58,15 @@ export interface RoomOptions {
 
 const within = (at: number, since: number, ms: number): boolean => at >= since && at - since < ms;
 
+/**
+ * How far the slab's ground reaches, in px: 6 mm, less than half of what parts it from all others, so that
+ * a knuckle that slips off its rim is not lost. Nothing where the page has no millimetres.
+ */
+const reachOf = (el: Element): number => {
+  const px = parseFloat(getComputedStyle(el).getPropertyValue('--reach'));
+  return Number.isFinite(px) ? px : 0;
+};
+
 /** Watches a window's contacts until `stop`. */
 export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom {
   const now = options.now ?? (() => performance.now());
@@ -62,24 +76,29 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
   let hushedAt = Number.NEGATIVE_INFINITY;
   let swallowing = false;
   let touchedAt = Number.NEGATIVE_INFINITY;
+  let keyed = false;
+  const reaching = new Set<Element>();
 
   const spend = (): void => {
     for (const contact of contacts.values()) contact.live = false;
     for (const contact of contacts.values()) if (contact.home) homes.get(contact.home)?.changed();
   };
-  const homeOf = (target: EventTarget | null): Element | null => {
-    let el = target instanceof Element ? target : null;
-    while (el && !homes.has(el)) el = el.parentElement;
-    return el;
-  };
   const isInside = (el: Element, e: PointerEvent): boolean => {
     const box = el.getBoundingClientRect();
+    const reach = reaching.has(el) ? reachOf(el) : 0;
     return (
-      e.clientX >= box.left &&
-      e.clientX <= box.right &&
-      e.clientY >= box.top &&
-      e.clientY <= box.bottom
+      e.clientX >= box.left - reach &&
+      e.clientX <= box.right + reach &&
+      e.clientY >= box.top - reach &&
+      e.clientY <= box.bottom + reach
     );
+  };
+  const homeOf = (e: PointerEvent): Element | null => {
+    const target = e.target instanceof Element ? e.target : null;
+    let el = target;
+    while (el && !homes.has(el)) el = el.parentElement;
+    // The ground around the slab is its own; what lies over it (a sheet, a lock) does not hold the slab.
+    return el ?? [...reaching].find((near) => target?.contains(near) && isInside(near, e)) ?? null;
   };
   const useUp = (e: Event): boolean => {
     if (!options.firstTouch?.()) return false;
@@ -91,7 +110,8 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
   const onDown = (e: PointerEvent): void => {
     swallowing = useUp(e);
     touchedAt = now();
-    const home = homeOf(e.target);
+    keyed = false;
+    const home = homeOf(e);
     const contact: Contact = { home, live: !swallowing && e.button === 0, inside: true };
     contacts.set(e.pointerId, contact);
     const places = new Set([...contacts.values()].map((c) => c.home ?? contacts));
@@ -116,6 +136,7 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     homes.get(contact.home)?.up(contact, good);
   };
   const onKey = (e: Event): void => {
+    keyed = true;
     if (useUp(e)) e.preventDefault();
   };
   // The click a browser makes out of a touch that only silenced a call must not reach a link either.
@@ -145,9 +166,14 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     now,
     contacts,
     touchedAt: () => touchedAt,
-    settle: (el, home) => {
+    keyed: () => keyed,
+    settle: (el, home, reach = false) => {
       homes.set(el, home);
-      return () => homes.delete(el);
+      if (reach) reaching.add(el);
+      return () => {
+        homes.delete(el);
+        reaching.delete(el);
+      };
     },
     open: () => !within(now(), takenAt, DEAD_MS) && !within(now(), hushedAt, ARM_MS),
     taken: () => {
