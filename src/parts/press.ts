@@ -41,16 +41,21 @@ export function makePress(options: PressOptions): Press {
   let touchedAt = Number.NEGATIVE_INFINITY;
   let space = false;
 
-  createComputed(
-    on(
-      () => options.fresh?.(),
-      () => (freshAt = now()),
-    ),
-  );
-
   const show = (): void => {
     setPressed(space || [...mine].some((c) => c.live && c.inside));
   };
+  createComputed(
+    on(
+      () => options.fresh?.(),
+      () => {
+        freshAt = now();
+        // What was touched stood for something else: lifting the finger now is no press of this.
+        for (const contact of mine) contact.live = false;
+        space = false;
+        show();
+      },
+    ),
+  );
   const ready = (): boolean => {
     if (options.disabled?.() || now() - freshAt < ARM_MS || !room.open()) return false;
     return !(options.quick && now() - takenAt < BOUNCE_MS);

@@ -38,6 +38,28 @@ function bench(firstTouch?: () => boolean) {
 const IN = { clientX: 1000, clientY: 500 };
 const OUT = { clientX: 700, clientY: 500 };
 
+describe('an act that changes under a finger', () => {
+  it('spends the press that was meant for the one before', () => {
+    const { clock, onPress, slab, setLabel } = bench();
+    down(slab(), IN);
+    setLabel('Look now');
+    clock.at += ARMED + 100;
+    up(slab(), IN);
+    expect(onPress).not.toHaveBeenCalled();
+    tap(slab(), IN);
+    expect(onPress).toHaveBeenCalledTimes(1);
+  });
+
+  it('spends the Space bar that was held for it', () => {
+    const { clock, onPress, slab, setLabel } = bench();
+    fireEvent.keyDown(slab(), { key: ' ' });
+    setLabel('Look now');
+    clock.at += ARMED + 100;
+    fireEvent.keyUp(slab(), { key: ' ' });
+    expect(onPress).not.toHaveBeenCalled();
+  });
+});
+
 describe('dead time', () => {
   it.each([
     [[0, 150, 400, 590], 1],
