@@ -1,3 +1,4 @@
+import { showTime, type Clock } from '../core/speech/times.ts';
 import type { Instant } from '../core/units.ts';
 
 const CLOCK = new Intl.DateTimeFormat('en-GB', {
@@ -8,8 +9,8 @@ const CLOCK = new Intl.DateTimeFormat('en-GB', {
 const DAY = new Intl.DateTimeFormat('en-GB', { weekday: 'short' });
 const DATE = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 
-/** 'HH:MM' on this tablet's wall. */
-export const hourOf = (wall: Instant): string => CLOCK.format(wall);
+/** '15:05' or '3:05 pm' on this tablet's wall. */
+export const hourOf = (wall: Instant, clock: Clock): string => showTime(CLOCK.format(wall), clock);
 /** 'Sat'. */
 export const dayOf = (wall: Instant): string => DAY.format(wall);
 /** '3 May 2031'. */

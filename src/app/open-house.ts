@@ -59,7 +59,7 @@ export async function openHouse(world: World): Promise<House> {
   let catchingUp = true;
   const away = makeAway(last?.at ?? null, clock.rate);
   const wall = (at: number) => time.wallOf(at);
-  const hour = (at: number) => hourOf(wall(at));
+  const hour = (at: number) => hourOf(wall(at), world.ways.ways().clock);
   const kitchen = () => kept().kitchen;
   const baking = () => Object.keys(kitchen().bakes).length > 0;
   const saveAsFile = () =>
@@ -97,7 +97,9 @@ export async function openHouse(world: World): Promise<House> {
       if (catchingUp) return;
       void import('./speak-of.ts').then(({ speakOf }) => {
         const at = keeper.kept().kitchen;
-        const words = says.map((say) => speakOf(say, at, hour)).filter((w) => w !== null);
+        const words = says
+          .map((say) => speakOf(say, at, hour, world.ways.ways()))
+          .filter((w) => w !== null);
         const latest = words.at(-1);
         if (latest !== undefined) voice.say(latest);
       });
@@ -125,7 +127,7 @@ export async function openHouse(world: World): Promise<House> {
   const begin = async (order: Order): Promise<string | null> => {
     const { startDeed } = await import('./begin.ts');
     const bake = `bake-${kept().kitchen.seq + 1}`;
-    const { deed, why } = startDeed(order, bake);
+    const { deed, why } = startDeed(order, bake, world.ways.ways());
     if (deed === null) {
       tell({ id: 'recipe', text: why, action: null });
       return null;

@@ -2,7 +2,7 @@ import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import { callSubjects, calls } from '../core/speech/en/calls.ts';
 import { fill } from '../core/speech/fill.ts';
-import type { Instant } from '../core/units.ts';
+import type { Instant, Units } from '../core/units.ts';
 import { bakeOf, focusOn } from '../screens/focus.ts';
 import { benchView } from '../screens/bench/view.ts';
 
@@ -14,6 +14,7 @@ export function speakOf(
   { who, stage }: Say,
   kitchen: Kitchen,
   hour: (at: Instant) => string,
+  units: Units,
 ): string | null {
   const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   if (call && stage in callSubjects) {
@@ -23,6 +24,6 @@ export function speakOf(
   const bake = bakeOf(kitchen, who);
   const focus = bake === null ? null : focusOn(kitchen, bake);
   if (focus === null || focus.who !== who) return null;
-  const view = benchView(kitchen, focus, hour, null);
+  const view = benchView(kitchen, focus, hour, null, units);
   return view.stage === stage ? [view.spoken, view.care].filter(Boolean).join(' ') : null;
 }

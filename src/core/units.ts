@@ -15,6 +15,12 @@ export type Hours = number;
 /** Milliseconds since the Unix epoch. */
 export type Instant = number;
 
+/** What the baker reads heats and weights in. The core itself knows °C and grams only. */
+export interface Units {
+  readonly heat: 'C' | 'F';
+  readonly weight: 'g' | 'oz';
+}
+
 /** One minute in milliseconds. */
 export const MINUTE = 60_000;
 /** One hour in milliseconds. */
@@ -41,12 +47,28 @@ export const gramsOfPounds = (pounds: number): Grams => pounds * POUND;
 export const gramsOfOunces = (ounces: number): Grams => ounces * OUNCE;
 
 /**
+ * Grams to ounces, exact by definition.
+ *
+ * @example
+ * ouncesOf(453.59237) // → 16
+ */
+export const ouncesOf = (grams: Grams): number => grams / OUNCE;
+
+/**
  * A temperature in °F to °C.
  *
  * @example
  * celsiusOf(450) // → 232.22
  */
 export const celsiusOf = (fahrenheit: number): Celsius => (fahrenheit - 32) * (5 / 9);
+
+/**
+ * A temperature in °C to °F.
+ *
+ * @example
+ * fahrenheitOf(5) // → 41
+ */
+export const fahrenheitOf = (celsius: Celsius): number => celsius * (9 / 5) + 32;
 
 /**
  * A temperature difference in °F to °C (= K): by 5/9 alone, without the 32.

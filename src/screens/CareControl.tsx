@@ -2,11 +2,15 @@ import { createSignal, For, Show, type JSX } from 'solid-js';
 import { bench } from '../core/speech/en/bench.ts';
 import { carePage } from '../core/speech/en/care-page.ts';
 import { noPromise } from '../core/speech/en/kitchen.ts';
+import { shown } from '../core/speech/facts.ts';
+import { fill } from '../core/speech/fill.ts';
 import { Control } from '../parts/Control.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
+import type { House } from './house.ts';
 
 /** Every caution in one place, behind one press. */
-export function CareControl(): JSX.Element {
+export function CareControl(props: { readonly house: House }): JSX.Element {
+  const words = (line: string): string => fill(line, shown({}, props.house.ways()));
   const [open, setOpen] = createSignal(false);
   return (
     <>
@@ -24,7 +28,7 @@ export function CareControl(): JSX.Element {
               <section>
                 <h2 class="sheet-part">{part.title}</h2>
                 <ul>
-                  <For each={part.lines}>{(line) => <li>{line}</li>}</For>
+                  <For each={part.lines}>{(line) => <li>{words(line)}</li>}</For>
                 </ul>
               </section>
             )}

@@ -7,13 +7,19 @@ import type { Formula } from '../core/formula/formula.ts';
 import type { Deed } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { BakeStage } from '../core/records/stage.ts';
-import type { Celsius, Instant } from '../core/units.ts';
+import type { Clock } from '../core/speech/times.ts';
+import type { Celsius, Instant, Units } from '../core/units.ts';
 
-/** Preferences kept on this tablet. */
-export interface Ways {
+/** Preferences kept on this tablet; whatever wants the baker's units is handed these. */
+export interface Ways extends Units {
   readonly theme: 'light' | 'dark';
   readonly hands: 'right' | 'left';
   readonly text: 'plain' | 'bigger';
+  readonly clock: Clock;
+  /** A low light: never, in the night hours by itself, or from now on. */
+  readonly night: 'off' | 'hours' | 'dim';
+  /** CSS pixels a millimetre of this screen, held against a bank card; null: as its size tells. */
+  readonly pxPerMm: number | null;
 }
 
 /** A sentence that stays until it is dealt with, and what one press does about it. */
@@ -29,7 +35,7 @@ export interface House {
   readonly records: Accessor<readonly LogRecord[]>;
   /** Kitchen time, moved on every second. */
   readonly now: Accessor<Instant>;
-  /** 'HH:MM' of a kitchen instant on this tablet's clock. */
+  /** '15:05' or '3:05 pm': a kitchen instant on the clock this tablet is read by. */
   hour(at: Instant): string;
   /** 'Sat', and '3 May 2031', in the tablet's own words. */
   day(at: Instant): string;

@@ -1,7 +1,7 @@
 import { createSignal } from 'solid-js';
 import type { News } from '../../src/adapters/news.ts';
 import type { World } from '../../src/app/world.ts';
-import type { Ways } from '../../src/screens/house.ts';
+import { readWays } from '../../src/app/ways.ts';
 import { makeMemorySettings } from './memory-settings.ts';
 import { makeMemoryStore } from './memory-store.ts';
 import { makeSilentSound } from './silent-sound.ts';
@@ -24,7 +24,7 @@ export function makeFakeWorld(
   const clock = makeTurnedClock(parts.at ?? Date.UTC(2031, 4, 3, 6));
   const beats = new Set<() => void>();
   const offers = new Set<(take: () => void) => void>();
-  const [ways, setWays] = createSignal<Ways>({ theme: 'light', hands: 'right', text: 'plain' });
+  const [ways, setWays] = createSignal(readWays(null));
   const news: News = { tell: () => undefined, onNews: () => () => undefined };
   let n = 0;
   return {

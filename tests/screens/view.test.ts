@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { wants } from '../../src/core/speech/fill.ts';
 import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
+import type { Units } from '../../src/core/units.ts';
 import { bakeOf, focusOn } from '../../src/screens/focus.ts';
 import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView, type BenchView } from '../../src/screens/bench/view.ts';
@@ -9,9 +10,10 @@ import { Hand } from '../machines/support/hand.ts';
 import { WHOLE_BAKE } from '../machines/support/walk.ts';
 
 const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
-const see = (hand: Hand, bake = 'a'): BenchView | null => {
+const METRIC: Units = { heat: 'C', weight: 'g' };
+const see = (hand: Hand, bake = 'a', units = METRIC): BenchView | null => {
   const focus = focusOn(hand.kitchen, bake);
-  return focus && benchView(hand.kitchen, focus, hour, questionView);
+  return focus && benchView(hand.kitchen, focus, hour, questionView, units);
 };
 
 /** Every view of a whole bake, one before each step of it. */
@@ -77,6 +79,17 @@ describe('what the bench shows', () => {
     hand.answer('a', { 'flour:wheat': '790' });
     expect(see(hand)?.headline).toBe('520 g First water');
     expect(see(hand)?.lines.map((line) => line.state)).toEqual(['done', 'now', 'next']);
+  });
+
+  it('weighs in ounces where the baker does, and the record stays in grams', () => {
+    const hand = new Hand();
+    hand.start('a', 'mix.weigh');
+    const ounces = { heat: 'F', weight: 'oz' } as const;
+    const card = see(hand, 'a', ounces);
+    expect(card?.headline.replaceAll('\u00a0', ' ')).toBe('1 lb 11.9 oz Wheat flour');
+    expect(card?.slab.deed).toMatchObject({ item: 'flour:wheat', value: '790' });
+    expect(card?.spoken).toBe('one pound eleven point nine ounces of Wheat flour.');
+    expect(card?.lines.map((line) => line.label)).not.toContainEqual(expect.stringMatching(/ g /));
   });
 
   it('tells what to move once the first piece is weighed', () => {

@@ -1,21 +1,16 @@
 import type { Values } from './fill.ts';
+import { sayHeat, sayHeats, showHeat, showHeats } from './heats.ts';
 import { sayLength, showLength } from './lengths.ts';
-import { sayNumber, sayTime, showNumber } from './numbers.ts';
-import type { Celsius, Grams, Minutes } from '../units.ts';
+import { sayNumber, showNumber } from './numbers.ts';
+import { sayTime } from './times.ts';
+import { sayWeight, showWeight } from './weights.ts';
+import type { Celsius, Grams, Minutes, Units } from '../units.ts';
 
-/**
- * What a sentence may be about, as numbers. The same facts fill what is shown and what is said:
- * `shown` gives digits, `said` gives words with the unit. A template that is shown writes the unit
- * of grams and °C itself; lengths and loaves bring theirs, since it changes with the number.
- */
-export interface Facts {
-  readonly grams?: Grams;
-  readonly keepBack?: Grams;
-  readonly celsius?: Celsius;
+/** Facts that read alike in every unit. */
+export interface PlainFacts {
   readonly minutes?: Minutes;
-  /** 'HH:MM' */
+  /** As the baker's clock shows it: '15:05' or '3:05 pm'. */
   readonly time?: string;
-  /** 'HH:MM' */
   readonly until?: string;
   readonly loaves?: number;
   readonly load?: number;
@@ -27,33 +22,48 @@ export interface Facts {
   readonly name?: string;
 }
 
-type Write<T> = (value: T) => string;
+/** Facts that are told in the baker's own units. */
+export interface MeasuredFacts {
+  readonly grams?: Grams;
+  readonly keepBack?: Grams;
+  readonly celsius?: Celsius;
+}
+
+/**
+ * What a sentence may be about, as numbers. The same facts fill what is shown and what is said:
+ * `shown` gives digits, `said` gives words. Every value brings its unit with it, and no template
+ * writes one.
+ */
+export interface Facts extends PlainFacts, MeasuredFacts {}
+
+type Write<T> = (value: T, units: Units) => string;
 type Writers = { readonly [K in keyof Facts]-?: Write<NonNullable<Facts[K]>> };
 
 const asIs: Write<string> = (s) => s;
 const count: Write<number> = (n) => sayNumber(n, null);
+const digits: Write<number> = (n) => showNumber(n);
 
 const onScreen: Writers = {
-  grams: showNumber,
-  keepBack: showNumber,
-  celsius: showNumber,
+  grams: showWeight,
+  keepBack: showWeight,
+  celsius: showHeat,
   minutes: showLength,
   time: asIs,
   until: asIs,
   loaves: (n) => `${showNumber(n)} ${n === 1 ? 'loaf' : 'loaves'}`,
-  load: showNumber,
-  loads: showNumber,
-  touch: showNumber,
-  touches: showNumber,
+  load: digits,
+  loads: digits,
+  touch: digits,
+  touches: digits,
   loaf: asIs,
   pot: asIs,
   name: asIs,
 };
 
 const inTheAir: Writers = {
-  grams: (n) => sayNumber(n, 'gram'),
-  keepBack: (n) => sayNumber(n, 'gram'),
-  celsius: (n) => sayNumber(n, 'degree'),
+  grams: sayWeight,
+  keepBack: sayWeight,
+  celsius: sayHeat,
   minutes: sayLength,
   time: sayTime,
   until: sayTime,
@@ -67,15 +77,31 @@ const inTheAir: Writers = {
   name: asIs,
 };
 
-const write = (writers: Writers, facts: Facts): Values =>
+/** For facts without a measure; what would need the unit does not compile without it. */
+const NONE: Units = { heat: 'C', weight: 'g' };
+
+const write = (writers: Writers, facts: Facts, units: Units): Values =>
   Object.fromEntries(
     Object.entries(facts)
       .filter(([, value]) => value !== undefined)
-      .map(([name, value]) => [name, (writers[name as keyof Facts] as Write<unknown>)(value)]),
+      .map(([name, value]) => [
+        name,
+        (writers[name as keyof Facts] as Write<unknown>)(value, units),
+      ]),
   );
 
-/** Facts as digits, for the screen. */
-export const shown = (facts: Facts): Values => write(onScreen, facts);
+type Unmeasured = PlainFacts & { readonly [K in keyof MeasuredFacts]?: never };
+
+/** Facts as digits, for the screen; with units, the trade's own heats (`heats.ts`) as well. */
+export function shown(facts: Unmeasured): Values;
+export function shown(facts: Facts, units: Units): Values;
+export function shown(facts: Facts, units?: Units): Values {
+  return { ...(units && showHeats(units)), ...write(onScreen, facts, units ?? NONE) };
+}
 
 /** Facts as words, for the voice and its caption. */
-export const said = (facts: Facts): Values => write(inTheAir, facts);
+export function said(facts: Unmeasured): Values;
+export function said(facts: Facts, units: Units): Values;
+export function said(facts: Facts, units?: Units): Values {
+  return { ...(units && sayHeats(units)), ...write(inTheAir, facts, units ?? NONE) };
+}

@@ -1,15 +1,29 @@
 /**
  * Numbers as they are said: the unit is always there, and numbers that sound alike in a noisy
  * kitchen (thirteen and thirty, up to nineteen and ninety) are said twice, digit by digit the
- * second time. One decimal at most, 0 to 99999: biology and a kitchen scale need no more.
+ * second time. One decimal, 0 to 99999: biology and a kitchen scale need no more; ounces take two.
  */
 
 /** What is counted, in the singular; `null` for a plain count such as "two of three". */
-export type Unit = 'gram' | 'degree' | 'percent' | 'minute' | 'hour' | 'second' | 'loaf' | 'load';
+export type Unit =
+  | 'gram'
+  | 'ounce'
+  | 'pound'
+  | 'degree'
+  | 'degree Fahrenheit'
+  | 'percent'
+  | 'minute'
+  | 'hour'
+  | 'second'
+  | 'loaf'
+  | 'load';
 
 const PLURAL: Readonly<Record<Unit, string>> = {
   gram: 'grams',
+  ounce: 'ounces',
+  pound: 'pounds',
   degree: 'degrees',
+  'degree Fahrenheit': 'degrees Fahrenheit',
   percent: 'percent',
   minute: 'minutes',
   hour: 'hours',
@@ -33,7 +47,8 @@ const TEENS = [
 ];
 const TENS = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
 
-function belowHundred(n: number): string {
+/** 0 to 99 in words, once, without a unit. */
+export function belowHundred(n: number): string {
   if (n < 10) return ONES[n] as string;
   if (n < 20) return TEENS[n - 10] as string;
   const tens = TENS[Math.floor(n / 10)] as string;
@@ -50,8 +65,8 @@ function whole(n: number): string {
   return parts.join(' ');
 }
 
-const digits = (n: number): string =>
-  Array.from(String(n), (d) => (d === '.' ? 'point' : ONES[Number(d)])).join(' ');
+const digits = (written: string): string =>
+  Array.from(written, (d) => (d === '.' ? 'point' : ONES[Number(d)])).join(' ');
 
 const twin = (n: number): boolean => (n >= 13 && n <= 19) || (n >= 30 && n % 10 === 0);
 
@@ -59,44 +74,34 @@ const twin = (n: number): boolean => (n >= 13 && n <= 19) || (n >= 30 && n % 10 
 export const soundsLikeAnother = (n: number): boolean =>
   twin(Math.floor(n) % 100) || twin(Math.floor(n / 1000));
 
+/** At most so many decimals. */
+type Decimals = 1 | 2;
+const rounded = (n: number, decimals: Decimals): number => {
+  const scale = 10 ** decimals;
+  return Math.round(n * scale) / scale;
+};
+
 /**
  * A number in words, with its unit.
  *
- * @param n 0 to 99999, rounded to one decimal
+ * @param n 0 to 99999, rounded to one decimal, or to two
  * @throws Error `A number to say must be from 0 to 99999, not x.`
  * @example sayNumber(18, 'gram') // 'eighteen, one eight, grams'
  * @example sayNumber(24.5, 'degree') // 'twenty-four point five degrees'
+ * @example sayNumber(2.05, 'ounce', 2) // 'two point zero five ounces'
  */
-export function sayNumber(n: number, unit: Unit | null): string {
-  const rounded = Math.round(n * 10) / 10;
-  if (!(rounded >= 0 && rounded <= 99_999))
+export function sayNumber(n: number, unit: Unit | null, decimals: Decimals = 1): string {
+  const value = rounded(n, decimals);
+  if (!(value >= 0 && value <= 99_999))
     throw new Error(`A number to say must be from 0 to 99999, not ${n}.`);
-  const tenths = Math.round(rounded * 10) % 10;
-  const once = whole(Math.floor(rounded)) + (tenths === 0 ? '' : ` point ${ONES[tenths]}`);
-  const name = unit === null ? '' : rounded === 1 ? unit : PLURAL[unit];
-  if (soundsLikeAnother(rounded))
-    return `${once}, ${digits(rounded)}${name === '' ? '' : `, ${name}`}`;
+  const part = String(value).split('.')[1];
+  const once = whole(Math.floor(value)) + (part === undefined ? '' : ` point ${digits(part)}`);
+  const name = unit === null ? '' : value === 1 ? unit : PLURAL[unit];
+  if (soundsLikeAnother(value))
+    return `${once}, ${digits(String(value))}${name === '' ? '' : `, ${name}`}`;
   return name === '' ? once : `${once} ${name}`;
 }
 
-/** A number as it is shown: at most one decimal, none when it is whole. */
-export const showNumber = (n: number): string => String(Math.round(n * 10) / 10);
-
-/**
- * Clock time in words: the hour first, no "half past", no "ten to".
- *
- * @param time 'HH:MM', 24 hours
- * @throws Error `A time to say looks like 13:40, not x.`
- * @example sayTime('13:40') // 'thirteen forty'
- */
-export function sayTime(time: string): string {
-  const match = /^([01]\d|2[0-3]):([0-5]\d)$/.exec(time);
-  if (match === null) throw new Error(`A time to say looks like 13:40, not ${time}.`);
-  const hour = Number(match[1]);
-  const minute = Number(match[2]);
-  if (minute === 0) {
-    if (hour === 0) return 'midnight';
-    return hour <= 12 ? `${belowHundred(hour)} o’clock` : `${belowHundred(hour)} hundred`;
-  }
-  return `${belowHundred(hour)} ${minute < 10 ? `oh ${ONES[minute]}` : belowHundred(minute)}`;
-}
+/** A number as it is shown: at most one decimal or two, none when it is whole. */
+export const showNumber = (n: number, decimals: Decimals = 1): string =>
+  String(rounded(n, decimals));

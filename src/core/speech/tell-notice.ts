@@ -1,28 +1,41 @@
 import { processParts, reasons, warnings } from './en/notices.ts';
 import { fill } from './fill.ts';
+import { showHeat } from './heats.ts';
 import { showNumber } from './numbers.ts';
+import { showWeight } from './weights.ts';
 import type { Notice } from '../formula/notice.ts';
+import type { Units } from '../units.ts';
 
 const templates: Readonly<Record<string, string>> = { ...reasons, ...warnings };
 const parts: Readonly<Record<string, string>> = processParts;
 
+/** Notices whose numbers are weights, and those whose numbers are heats; the others have none. */
+const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = {
+  pieceOutside: showWeight,
+  waterShort: showWeight,
+  heavyDough: showWeight,
+  fridgeOutside: showHeat,
+};
+
 /**
- * The sentence of a reason or a warning, its numbers shown with one decimal at most.
+ * The sentence of a reason or a warning, its numbers shown with one decimal at most, weights and
+ * heats in the baker's units.
  *
  * @throws Error `No sentence for the notice x.`
- * @example tellNotice({ key: 'saltHigh', values: { salt: 2.75, most: 2.5 } })
+ * @example tellNotice({ key: 'saltHigh', values: { salt: 2.75, most: 2.5 } }, units)
  * // 'Salt is 2.8 %, over the usual 2.5. The dough will rise slowly.'
  */
-export function tellNotice({ key, values }: Notice): string {
+export function tellNotice({ key, values }: Notice, units: Units): string {
   const template = Object.hasOwn(templates, key) ? templates[key] : undefined;
   if (template === undefined) throw new Error(`No sentence for the notice ${key}.`);
+  const number = MEASURED[key] ?? ((n: number) => showNumber(n));
   return fill(
     template,
     Object.fromEntries(
       Object.entries(values).map(([name, value]) => [
         name,
         typeof value === 'number'
-          ? showNumber(value)
+          ? number(value, units)
           : name === 'part'
             ? (parts[value] ?? value)
             : value,

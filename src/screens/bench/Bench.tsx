@@ -75,6 +75,7 @@ export default function Bench(props: BenchProps): JSX.Element {
       at,
       (instant) => house.hour(instant),
       lists?.questionView ?? null,
+      house.ways(),
     );
   });
   const steps = createMemo(() => {
@@ -148,7 +149,7 @@ export default function Bench(props: BenchProps): JSX.Element {
             words={
               <Show
                 when={mode() !== 'pad'}
-                fallback={<PadWords pad={pad()!} onChange={setPad} view={shown()} />}
+                fallback={<PadWords house={house} pad={pad()!} onChange={setPad} />}
               >
                 <Show when={mode() === 'act'} fallback={<GateWords house={house} view={shown()} />}>
                   <ActWords

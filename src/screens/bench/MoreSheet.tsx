@@ -60,7 +60,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             </For>
             <Control label={bench.home} onPress={() => props.onHome()} />
             <WaysControls house={props.house} />
-            <CareControl />
+            <CareControl house={props.house} />
             <Control label={controls.endBake} disabled={inOven()} onPress={() => setPage('end')} />
           </div>
         </Sheet>

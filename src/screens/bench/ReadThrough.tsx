@@ -47,11 +47,15 @@ export default function ReadThrough(props: {
                 </li>
               )}
             </Show>
-            <For each={context()?.recipe.warnings ?? []}>{(w) => <li>{tellNotice(w)}</li>}</For>
+            <For each={context()?.recipe.warnings ?? []}>
+              {(w) => <li>{tellNotice(w, props.house.ways())}</li>}
+            </For>
           </ul>
           <ul class="through-needs" aria-label={readThrough.needs}>
             <For each={needs()}>
-              {({ grams, name }) => <li>{fill(readThrough.line, { grams, name })}</li>}
+              {({ grams, name }) => (
+                <li>{fill(readThrough.line, shown({ grams, name }, props.house.ways()))}</li>
+              )}
             </For>
           </ul>
         </div>

@@ -11,7 +11,7 @@ import { ovenWords } from '../../core/speech/en/oven.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
-import { HOUR, type Instant } from '../../core/units.ts';
+import { HOUR, type Instant, type Units } from '../../core/units.ts';
 import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
@@ -85,12 +85,18 @@ const pressOf = (
   ...(REPEATABLE.includes(act) ? { seen: kitchen.seq } : {}),
 });
 
-const plain = (kitchen: Kitchen, focus: Focus, stage: string, words: StageWords): Asked => {
+const plain = (
+  kitchen: Kitchen,
+  focus: Focus,
+  stage: string,
+  words: StageWords,
+  units: Units,
+): Asked => {
   const act = ACTS[stage as BakeStage | OvenStage];
   const keysIn = act === undefined || stage === 'mix.temperature';
   return {
     headline: words.headline,
-    detail: pieceAdvice(focus, stage) ?? words.detail,
+    detail: pieceAdvice(focus, stage, units) ?? words.detail,
     slab: {
       label: words.slab,
       then: words.then,
@@ -143,6 +149,7 @@ export function benchView(
   focus: Focus,
   hour: (at: Instant) => string,
   lists: typeof questionView | null,
+  units: Units,
 ): BenchView {
   const { who, machine } = focus;
   const stage = stageOf(machine);
@@ -150,12 +157,12 @@ export function benchView(
   const words = wordsOf(who, stage);
   const facts = factsOf(kitchen, focus, hour);
   const asked =
-    weighView(focus, stage) ??
+    weighView(focus, stage, units) ??
     (meta.list && lists ? lists(focus, meta.list) : null) ??
     noteView(focus, stage) ??
-    plain(kitchen, focus, stage, words);
+    plain(kitchen, focus, stage, words, units);
   const { marks, byDue } = machine.context;
-  const show = (template: string) => fill(template, shown(facts));
+  const show = (template: string) => fill(template, shown(facts, units));
   return {
     who,
     stage,
@@ -166,11 +173,11 @@ export function benchView(
       asked.care ??
       nightCare(stage, deadlineOf(machine), kitchen.now, hour) ??
       (words.care ? show(words.care) : null),
-    spoken: asked.spoken ?? fill(words.spoken, said(facts)),
-    slab: { ...asked.slab, then: show(asked.slab.then) },
-    tiles: asked.tiles,
+    spoken: asked.spoken ?? fill(words.spoken, said(facts, units)),
+    slab: { ...asked.slab, label: show(asked.slab.label), then: show(asked.slab.then) },
+    tiles: asked.tiles.map((tile) => ({ ...tile, label: show(tile.label) })),
     third: thirdOf(stage, asked.ready !== undefined),
-    lines: asked.lines ?? besideLines(focus, stage),
+    lines: asked.lines ?? besideLines(focus, stage, units),
     progress: asked.progress ?? null,
     deadline: deadlineOf(machine),
     waits: meta.waits ?? null,

@@ -1,7 +1,9 @@
 import type { WeighLine, WeighList } from '../../core/formula/recipe.ts';
 import { weighThen, weighWords } from '../../core/speech/en/weigh.ts';
-import { said } from '../../core/speech/facts.ts';
+import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import type { StageWords } from '../../core/speech/words.ts';
+import type { Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked, Line } from './view.ts';
 
@@ -11,14 +13,18 @@ const LISTS: Readonly<Record<string, WeighList>> = {
   'mix.salt': 'second',
 };
 
-const lineLabel = ({ grams, name }: WeighLine): string => `${grams} g ${name}`;
+const lineLabel = (words: StageWords, { grams, name }: WeighLine, units: Units): string =>
+  fill(words.headline, shown({ grams, name }, units));
 
 /** Fillings are shown where they are scattered; they were weighed into a dish before. */
-const fillingLines = ({ bake }: Focus): Line[] =>
-  bake.context.recipe.lines.filling.map((line) => ({ label: lineLabel(line), state: 'next' }));
+const fillingLines = ({ bake }: Focus, units: Units): Line[] =>
+  bake.context.recipe.lines.filling.map((line) => ({
+    label: lineLabel(weighWords.filling, line, units),
+    state: 'next',
+  }));
 
 /** A weigh card: the present line is the headline, one press ticks it. Null where nothing is weighed. */
-export function weighView(focus: Focus, stage: string): Asked | null {
+export function weighView(focus: Focus, stage: string, units: Units): Asked | null {
   const list = LISTS[stage];
   if (list === undefined) return null;
   const lines = focus.bake.context.recipe.lines[list];
@@ -29,9 +35,9 @@ export function weighView(focus: Focus, stage: string): Asked | null {
   const words = weighWords[list];
   const next = lines.slice(at + 1).find((line) => !(line.item in answers));
   return {
-    headline: lineLabel(present),
+    headline: lineLabel(words, present, units),
     detail: words.detail,
-    spoken: fill(words.spoken, said({ grams: present.grams, name: present.name })),
+    spoken: fill(words.spoken, said({ grams: present.grams, name: present.name }, units)),
     slab: {
       label: words.slab,
       then: next ? fill(weighThen.next, { name: next.name }) : weighThen.last,
@@ -46,12 +52,12 @@ export function weighView(focus: Focus, stage: string): Asked | null {
     tiles: [],
     progress: { done: Object.keys(answers).length, of: lines.length },
     lines: lines.map((line, i) => ({
-      label: lineLabel(line),
+      label: lineLabel(words, line, units),
       state: line.item in answers ? 'done' : i === at ? 'now' : 'next',
     })),
   };
 }
 
 /** Lines beside an act that uses what was weighed before. */
-export const besideLines = (focus: Focus, stage: string): Line[] =>
-  stage === 'bulk.scatter' ? fillingLines(focus) : [];
+export const besideLines = (focus: Focus, stage: string, units: Units): Line[] =>
+  stage === 'bulk.scatter' ? fillingLines(focus, units) : [];

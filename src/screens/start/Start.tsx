@@ -3,6 +3,7 @@ import { controls } from '../../core/speech/en/controls.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { joins, start } from '../../core/speech/en/start.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showHeat } from '../../core/speech/heats.ts';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Control } from '../../parts/Control.tsx';
 import { RuledEdge } from '../../parts/RuledEdge.tsx';
@@ -31,7 +32,7 @@ export default function Start(props: {
     const good = formulas().flatMap((found) => found.formula ?? []);
     return good.find(({ id }) => id === draft().formula) ?? good[0] ?? null;
   });
-  const checked = createMemo(() => checkOrder(draft(), formula()));
+  const checked = createMemo(() => checkOrder(draft(), formula(), props.house.ways()));
   const change = (part: Partial<Draft>): void => {
     setDraft((old) => ({ ...old, ...part }));
   };
@@ -44,6 +45,10 @@ export default function Start(props: {
     if (order === null) return;
     const bake = await props.house.begin(order);
     if (bake !== null) props.onBake(bake);
+  };
+  const warmth = (): string => {
+    const { kitchen } = draft();
+    return kitchen === null ? '–' : showHeat(kitchen, props.house.ways());
   };
   const cell = (ask: string, value: string, to: Face): JSX.Element => (
     <Control label={ask} value={value} onPress={() => setFace(to)} />
@@ -61,18 +66,18 @@ export default function Start(props: {
                 <div class="start-grid">
                   {cell(start.formula, formula()?.name ?? start.noFormulas, 'formula')}
                   {cell(start.loaves, String(draft().loaves), 'loaves')}
-                  {cell(
-                    start.kitchen,
-                    draft().kitchen === null ? '–' : `${draft().kitchen} °C`,
-                    'kitchen',
-                  )}
+                  {cell(start.kitchen, warmth(), 'kitchen')}
                   {cell(start.where, joins[draft().from], 'where')}
                 </div>
                 <RunningBakes house={props.house} onBake={(id) => props.onBake(id)} />
               </Words>
             </Match>
             <Match when={face() === 'formula'}>
-              <FormulaFace formulas={formulas()} onPick={(id) => pick({ formula: id })} />
+              <FormulaFace
+                formulas={formulas()}
+                units={props.house.ways()}
+                onPick={(id) => pick({ formula: id })}
+              />
             </Match>
             <Match when={face() === 'loaves'}>
               <LoavesFace loaves={draft().loaves} onChange={(loaves) => change({ loaves })} />
@@ -80,6 +85,7 @@ export default function Start(props: {
             <Match when={face() === 'kitchen'}>
               <KitchenFace
                 last={props.house.lastKitchen()}
+                units={props.house.ways()}
                 onTyped={(kitchen) => change({ kitchen })}
               />
             </Match>

@@ -16,7 +16,7 @@ export function WaysSheet(props: {
       <div class="sheet-grid">
         <Control label={bench.close} onPress={() => props.onClose()} />
         <WaysControls house={props.house} />
-        <CareControl />
+        <CareControl house={props.house} />
       </div>
     </Sheet>
   );

@@ -5,6 +5,9 @@ import { start } from '../../core/speech/en/start.ts';
 import { trouble } from '../../core/speech/en/trouble.ts';
 import { reasons } from '../../core/speech/en/notices.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showHeat } from '../../core/speech/heats.ts';
+import { keyedHeat } from '../../core/speech/keyed.ts';
+import type { Units } from '../../core/units.ts';
 import type { Order } from '../house.ts';
 
 /** A kitchen outside this is a slip of the finger, °C. Judgement. */
@@ -24,6 +27,7 @@ export const emptyDraft: Draft = { formula: null, loaves: 2, kitchen: null, from
 export function checkOrder(
   { loaves, kitchen, from }: Draft,
   formula: Formula | null,
+  units: Units,
 ):
   | { readonly order: Order; readonly missing: null }
   | { readonly order: null; readonly missing: string } {
@@ -34,7 +38,12 @@ export function checkOrder(
   }
   if (kitchen === null) return no(start.kitchen);
   if (!(kitchen >= KITCHEN.least && kitchen <= KITCHEN.most)) {
-    return no(fill(trouble.kitchenRange, { got: kitchen, ...KITCHEN }));
+    return no(
+      fill(trouble.kitchenRange, {
+        got: showHeat(kitchen, units),
+        range: keyedHeat(KITCHEN, units).range,
+      }),
+    );
   }
   // A bake that begins at the beginning is read through first.
   return {

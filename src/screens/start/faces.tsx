@@ -4,17 +4,21 @@ import { bench } from '../../core/speech/en/bench.ts';
 import { keypad } from '../../core/speech/en/controls.ts';
 import { JOINS, type Join } from '../../core/records/stage.ts';
 import { joins, start } from '../../core/speech/en/start.ts';
+import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { keyedHeat } from '../../core/speech/keyed.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import { NumberPad } from '../../parts/NumberPad.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
+import type { Units } from '../../core/units.ts';
 import type { FormulaFound } from '../house.ts';
 import { KITCHEN } from './draft.ts';
 
 export function FormulaFace(props: {
   readonly formulas: readonly FormulaFound[];
+  readonly units: Units;
   readonly onPick: (id: string) => void;
 }): JSX.Element {
   return (
@@ -31,7 +35,8 @@ export function FormulaFace(props: {
           <Show when={found.formula === null && found}>
             {(broken) => (
               <p class="act-detail start-broken">
-                {broken().file}: {'reason' in broken() ? tellNotice(reasonOf(broken())) : ''}
+                {broken().file}:{' '}
+                {'reason' in broken() ? tellNotice(reasonOf(broken()), props.units) : ''}
               </p>
             )}
           </Show>
@@ -65,25 +70,28 @@ export function LoavesFace(props: {
 
 export function KitchenFace(props: {
   readonly last: number | null;
+  readonly units: Units;
   readonly onTyped: (celsius: number | null) => void;
 }): JSX.Element {
+  const keyed = () => keyedHeat(KITCHEN, props.units);
+  const label = (): string => fill(keypad.kitchenTemperature, { unit: keyed().unit });
   return (
-    <Words headline={keypad.kitchenTemperature}>
+    <Words headline={label()}>
       <NumberPad
-        label={keypad.kitchenTemperature}
-        unit="°C"
+        label={label()}
+        unit={keyed().unit}
         words={{
           point: bench.point,
           clear: keypad.clear,
           hint:
             props.last === null
-              ? fill(bench.doughRange, KITCHEN)
-              : fill(start.kitchenLast, { celsius: props.last }),
-          outside: fill(bench.only, KITCHEN),
+              ? fill(bench.usual, { range: keyed().range })
+              : fill(start.kitchenLast, shown({ celsius: props.last }, props.units)),
+          outside: fill(bench.only, { range: keyed().range }),
         }}
-        min={KITCHEN.least}
-        max={KITCHEN.most}
-        onTyped={(value) => props.onTyped(value)}
+        min={keyed().least}
+        max={keyed().most}
+        onTyped={(typed) => props.onTyped(typed === null ? null : keyed().record(typed))}
       />
     </Words>
   );

@@ -2,13 +2,17 @@ import { expect, test } from 'vitest';
 import { bakeWords } from '../../../src/core/speech/en/bake-words.ts';
 import { said, shown } from '../../../src/core/speech/facts.ts';
 import { fill } from '../../../src/core/speech/fill.ts';
+import { sayHeats, showHeats } from '../../../src/core/speech/heats.ts';
 import { sayLength, showLength } from '../../../src/core/speech/lengths.ts';
+
+const METRIC = { heat: 'C', weight: 'g' } as const;
+const OTHER = { heat: 'F', weight: 'oz' } as const;
 
 test('one set of facts fills the screen with digits and the air with words', () => {
   const facts = { grams: 900, loaves: 4 };
   const { headline, spoken } = bakeWords['shape.divide'];
-  expect(fill(headline, shown(facts))).toBe('Divide into 4 loaves, 900 g each');
-  expect(fill(spoken, said(facts))).toMatch(/^four loaves, nine hundred grams each\./);
+  expect(fill(headline, shown(facts, METRIC))).toBe('Divide at 900 g each');
+  expect(fill(spoken, said(facts, METRIC))).toMatch(/^four loaves, nine hundred grams each\./);
 });
 
 test('each fact is written in its own way', () => {
@@ -28,10 +32,11 @@ test('each fact is written in its own way', () => {
     pot: 'left pot',
     name: 'salt',
   };
-  expect(shown(facts)).toEqual({
-    grams: '9.5',
-    keepBack: '30',
-    celsius: '25',
+  expect(shown(facts, METRIC)).toEqual({
+    ...showHeats(METRIC),
+    grams: '9.5 g',
+    keepBack: '30 g',
+    celsius: '25 °C',
     minutes: '1 h 12',
     time: '13:40',
     until: '06:05',
@@ -44,7 +49,8 @@ test('each fact is written in its own way', () => {
     pot: 'left pot',
     name: 'salt',
   });
-  expect(said(facts)).toEqual({
+  expect(said(facts, METRIC)).toEqual({
+    ...sayHeats(METRIC),
     grams: 'nine point five grams',
     keepBack: 'thirty, three zero, grams',
     celsius: 'twenty-five degrees',
@@ -60,6 +66,33 @@ test('each fact is written in its own way', () => {
     pot: 'left pot',
     name: 'salt',
   });
+});
+
+test('the same facts in the other units', () => {
+  const facts = { grams: 935.53, keepBack: 30, celsius: 25.04, minutes: 72, time: '1:40\u00a0pm' };
+  expect(shown(facts, OTHER)).toMatchObject({
+    grams: '2\u00a0lb\u00a01\u00a0oz',
+    keepBack: '1.06 oz',
+    celsius: '77 °F',
+    minutes: '1 h 12',
+    time: '1:40\u00a0pm',
+    potHeat: '500 °F',
+    fridgeHeat: '41 °F',
+    parchmentHeat: '420 to 445 °F',
+  });
+  expect(said(facts, OTHER)).toMatchObject({
+    grams: 'two pounds one ounce',
+    keepBack: 'one point zero six ounces',
+    celsius: 'seventy-seven degrees Fahrenheit',
+    minutes: 'one hour twelve minutes',
+    time: 'one forty pm',
+    potHeat: 'five hundred degrees Fahrenheit',
+  });
+});
+
+test('facts that no unit changes need none, and then the heats of the trade are not there', () => {
+  expect(shown({ loaves: 2 })).toEqual({ loaves: '2 loaves' });
+  expect(() => fill('{bagHeat}', shown({ loaves: 2 }))).toThrow('wants {bagHeat}');
 });
 
 test('lengths carry their unit, which changes with the size', () => {

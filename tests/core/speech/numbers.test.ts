@@ -1,11 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import {
-  sayNumber,
-  sayTime,
-  showNumber,
-  soundsLikeAnother,
-} from '../../../src/core/speech/numbers.ts';
+import { sayNumber, showNumber, soundsLikeAnother } from '../../../src/core/speech/numbers.ts';
 
 const SMALL =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
@@ -90,6 +85,15 @@ test('one decimal comes back too, and a second is rounded away', () => {
   );
 });
 
+test('two decimals where they are asked for, a digit at a time', () => {
+  expect(sayNumber(2.05, 'ounce', 2)).toBe('two point zero five ounces');
+  expect(sayNumber(14.1, 'ounce', 2)).toBe('fourteen point one, one four point one, ounces');
+  expect(sayNumber(0.35, 'ounce', 2)).toBe('zero point three five ounces');
+  expect(sayNumber(1, 'ounce', 2)).toBe('one ounce');
+  expect(showNumber(0.354, 2)).toBe('0.35');
+  expect(sayNumber(75, 'degree Fahrenheit')).toBe('seventy-five degrees Fahrenheit');
+});
+
 test('every pair that sounds alike is said twice on both sides', () => {
   for (let digit = 3; digit <= 9; digit++)
     for (const hundreds of [0, 100, 2300]) {
@@ -105,24 +109,4 @@ test('what cannot be said throws', () => {
     expect(() => sayNumber(n, 'gram')).toThrow(
       `A number to say must be from 0 to 99999, not ${n}.`,
     );
-});
-
-test('times: the hour first, no half past', () => {
-  expect(sayTime('13:40')).toBe('thirteen forty');
-  expect(sayTime('13:05')).toBe('thirteen oh five');
-  expect(sayTime('06:30')).toBe('six thirty');
-  expect(sayTime('00:20')).toBe('zero twenty');
-  expect(sayTime('00:00')).toBe('midnight');
-  expect(sayTime('09:00')).toBe('nine o’clock');
-  expect(sayTime('18:00')).toBe('eighteen hundred');
-  for (const bad of ['24:00', '9:00', '12:60', '12.30', ''])
-    expect(() => sayTime(bad)).toThrow(`A time to say looks like 13:40, not ${bad}.`);
-});
-
-test('no two minutes of a day are said alike, and none says past, to or half', () => {
-  const all = Array.from({ length: 24 * 60 }, (_, m) =>
-    sayTime(`${String(Math.floor(m / 60)).padStart(2, '0')}:${String(m % 60).padStart(2, '0')}`),
-  );
-  expect(new Set(all).size).toBe(24 * 60);
-  for (const words of all) expect(words).not.toMatch(/\b(past|to|half|quarter)\b/);
 });

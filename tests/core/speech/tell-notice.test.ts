@@ -4,6 +4,8 @@ import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
 import { reasons, warnings } from '../../../src/core/speech/en/notices.ts';
 import { tellNotice } from '../../../src/core/speech/tell-notice.ts';
 
+const METRIC = { heat: 'C', weight: 'g' } as const;
+
 const plain: Formula = {
   id: 'lane-wheat',
   version: 1,
@@ -80,7 +82,7 @@ test('whatever the formula code tells has a sentence with no hole in it', () => 
     [...Object.keys(reasons), ...Object.keys(warnings)].sort(),
   );
   for (const notice of notices) {
-    const sentence = tellNotice(notice);
+    const sentence = tellNotice(notice, METRIC);
     expect(sentence, notice.key).toMatch(/\.$/);
     expect(sentence, notice.key).not.toMatch(/[{}]|\d\.\d\d|NaN|undefined/);
   }
@@ -88,17 +90,28 @@ test('whatever the formula code tells has a sentence with no hole in it', () => 
 
 test('parts of the process are named as a baker names them', () => {
   const values = { part: 'benchRest', minutes: 55, least: 10, most: 30 };
-  expect(tellNotice({ key: 'processOutside', values })).toMatch(/^Bench rest: 55 min; 10 to 30/);
+  expect(tellNotice({ key: 'processOutside', values }, METRIC)).toMatch(
+    /^Bench rest: 55 min; 10 to 30/,
+  );
 });
 
 test('numbers show one decimal at most', () => {
-  expect(tellNotice({ key: 'saltHigh', values: { salt: 2.749, most: 2.5 } })).toBe(
+  expect(tellNotice({ key: 'saltHigh', values: { salt: 2.749, most: 2.5 } }, METRIC)).toBe(
     'Salt is 2.7 %, over the usual 2.5. The dough will rise slowly.',
   );
 });
 
+test('weights and heats are told in the baker’s units', () => {
+  const cold = { key: 'fridgeOutside', values: { fridge: 8, least: 3, most: 5 } };
+  expect(tellNotice(cold, METRIC)).toMatch(/^Fridge at 8 °C; 3 °C to 5 °C is wanted. Over 5 °C/);
+  expect(tellNotice(cold, { heat: 'F', weight: 'g' })).toMatch(/^Fridge at 46 °F; 37 °F to 41 °F/);
+  const heavy = { key: 'heavyDough', values: { dough: 3175.15, most: 3000 } };
+  expect(tellNotice(heavy, METRIC)).toMatch(/^3175.2 g is much/);
+  expect(tellNotice(heavy, { heat: 'C', weight: 'oz' })).toMatch(/^7 lb is much/);
+});
+
 test('an unknown notice throws by name', () => {
-  expect(() => tellNotice({ key: 'constructor', values: {} })).toThrow(
+  expect(() => tellNotice({ key: 'constructor', values: {} }, METRIC)).toThrow(
     'No sentence for the notice constructor.',
   );
 });

@@ -60,11 +60,11 @@ export const beforeStart: readonly Question[] = [
   {
     item: 'fridge',
     ask: 'Is there room in the fridge?',
-    detail: 'One clear shelf, at 5 °C or colder.',
+    detail: 'One clear shelf, at {fridgeHeat} or colder.',
     slab: { value: 'cleared', label: 'Shelf is clear' },
     tiles: [
       { value: 'full', label: 'It is full' },
-      { value: 'warm', label: 'Over 5 °C' },
+      { value: 'warm', label: 'Over {fridgeHeat}' },
     ],
   },
 ];
@@ -111,7 +111,7 @@ export const beforeOven: readonly Question[] = [
   {
     item: 'parchment',
     ask: 'What heat can the parchment take?',
-    detail: 'Much of it takes only 215 to 230 °C.',
+    detail: 'Much of it takes only {parchmentHeat}.',
     slab: { value: 'rated', label: 'Rated for it' },
     tiles: [
       { value: 'noParchment', label: 'None used' },

@@ -20,7 +20,7 @@ export const carePage = {
       lines: [
         'Dry mitts, both hands. Lift the lid away from you, face back.',
         'Children stay 1 m away. A grown-up loads and unloads.',
-        'Check what heat knob and parchment can take. Much parchment takes only 215 to 230 °C.',
+        'Check what heat knob and parchment can take. Much parchment takes only {parchmentHeat}.',
         'Cold dough goes only into bare iron, or where the maker allows it.',
         'A burn? Cool running water for 20 minutes, and get help.',
       ],
@@ -37,11 +37,11 @@ export const carePage = {
       lines: [
         'Fresh cheese, egg, meat, fish, rice, cooked or oiled vegetables spoil.',
         'None in a long rise, none in a fridge loaf.',
-        'Cold at the final shape, in the oven within 2 hours. Above 32 °C: 1 hour.',
+        'Cold at the final shape, in the oven within 2 hours. Above {warmRoom}: 1 hour.',
         'Baking does not undo it. Past the limit, throw it away.',
         'Once baked, chill within 2 hours and label it “keep refrigerated”.',
         'Garlic in oil never stands at room temperature.',
-        'Keep the fridge at 5 °C or colder.',
+        'Keep the fridge at {fridgeHeat} or colder.',
       ],
     },
     {
@@ -58,7 +58,7 @@ export const carePage = {
     },
     {
       title: 'Crust',
-      lines: ['Bake to golden, not black.', 'Bag bread under 35 °C.'],
+      lines: ['Bake to golden, not black.', 'Bag bread under {bagHeat}.'],
     },
   ],
 } as const;

@@ -1,7 +1,7 @@
 /**
  * The cautions that more than one step needs, in the wording of the usual public advice:
  * raw flour and dough (US FDA, CDC, Health Canada); hot iron, steam and the 1 m ring (NFPA);
- * burns (UK fire services); parchment's usual rating 215–230 °C; bag under 35 °C.
+ * burns (UK fire services); heats in core/speech/heats.
  */
 
 export const RAW_FLOUR = 'Raw flour is raw food: no tasting. Wash hands and bench after.';
@@ -9,6 +9,6 @@ export const RAW_DOUGH = 'Raw dough is raw food: no tasting. Wash hands after.';
 export const BURN = 'Burned: cool running water for 20 minutes, and get help.';
 export const RING = 'Grown-up only: children stand 1 m back.';
 export const MITTS = 'Hot iron: dry mitts, both hands, face back.';
-export const RATING = 'Plastic knob off first; much parchment takes only 215 to 230 °C.';
+export const RATING = 'Plastic knob off first; much parchment takes only {parchmentHeat}.';
 export const HOT_IRON = 'Pot and lid stay hot: children stay 1 m back.';
 export const WASH_AGAIN = 'Wash them again after raw flour or dough.';

@@ -38,15 +38,15 @@ export const controls = {
 
 /** The keypad. */
 export const keypad = {
-  doughTemperature: 'Dough, °C',
-  kitchenTemperature: 'Kitchen, °C',
-  coreTemperature: 'Inside the loaf, °C',
-  firstPiece: 'First piece, g',
+  doughTemperature: 'Dough, {unit}',
+  kitchenTemperature: 'Kitchen, {unit}',
+  coreTemperature: 'Inside the loaf, {unit}',
+  firstPiece: 'First piece, {unit}',
   point: 'point',
   rubOut: 'Rub out',
   clear: 'Clear',
   enter: 'Key it in',
   close: 'Close',
-  again: '{celsius} °C? Key it in once more, or change it.',
+  again: '{celsius}? Key it in once more, or change it.',
   kept: 'Kept, and marked as odd.',
 } as const;

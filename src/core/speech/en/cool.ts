@@ -15,7 +15,7 @@ export const cool = {
     slab: 'They’re cool',
     then: 'then hand them over',
     spoken: '{time} is when they should be cool. Leave them on a rack.',
-    care: 'Fresh loaves and pots burn: children stand back. Bag under 35 °C.',
+    care: 'Fresh loaves and pots burn: children stand back. Bag under {bagHeat}.',
   },
   'cool.handOver': {
     headline: 'Label the loaves, hand them over',

@@ -38,5 +38,5 @@ export const childTasks: Readonly<Record<Hazard, readonly string[]>> = {
   blade: ['Draw the cut you want to see.', 'Sit down. Count the dry baskets.'],
   machine: ['Sit down. Watch for the oven light.', 'Draw the pot in the oven.'],
   heavy: ['Hold the door wide.', 'Clear a spot on the table.'],
-  raw: ['Press the big button for the baker.', 'Read the grams on the scale.'],
+  raw: ['Press the big button for the baker.', 'Read out what the scale shows.'],
 };

@@ -72,23 +72,23 @@ export const update = {
 /** The weight of a piece against the wanted one. */
 export const divideAdvice = {
   heavy: {
-    text: '{grams} g too heavy. Move it to the next piece.',
+    text: '{grams} too heavy. Move it to the next piece.',
     spoken: '{grams} too heavy. Move it to the next piece.',
   },
   light: {
-    text: '{grams} g too light. Add from the next piece.',
+    text: '{grams} too light. Add from the next piece.',
     spoken: '{grams} too light. Add from the next piece.',
   },
   right: {
-    text: '{grams} g: just right. Lay it aside.',
+    text: '{grams}: just right. Lay it aside.',
     spoken: '{grams}, just right. Lay it aside.',
   },
 } as const;
 
 /** What a reading did, once it is taken. */
 export const readingTaken = {
-  doughTemperature: { text: 'Dough at {celsius} °C.', spoken: '{celsius} in the dough.' },
-  kitchenTemperature: { text: 'Kitchen at {celsius} °C.', spoken: '{celsius} in the kitchen.' },
-  coreTemperature: { text: 'Loaf at {celsius} °C inside.', spoken: '{celsius} inside the loaf.' },
-  firstPiece: { text: 'First piece: {grams} g.', spoken: '{grams} in the first piece.' },
+  doughTemperature: { text: 'Dough at {celsius}.', spoken: '{celsius} in the dough.' },
+  kitchenTemperature: { text: 'Kitchen at {celsius}.', spoken: '{celsius} in the kitchen.' },
+  coreTemperature: { text: 'Loaf at {celsius} inside.', spoken: '{celsius} inside the loaf.' },
+  firstPiece: { text: 'First piece: {grams}.', spoken: '{grams} in the first piece.' },
 } as const;

@@ -26,7 +26,7 @@ export const levain = {
     care: 'Pink, orange or mould: throw it all away.',
   },
   'levain.ripe': {
-    headline: 'Keep back {keepBack} g of starter',
+    headline: 'Keep back {keepBack} of starter',
     detail: 'Clean jar, loose lid, into the fridge.',
     slab: 'It’s kept back',
     then: 'then weigh the flour',

@@ -3,10 +3,10 @@ export const reasons = {
   formulaUnreadable:
     'This formula cannot be read at {path}: {expected} was wanted, {got} came. Mend it there.',
   loavesOutside: '{got} loaves will not do. Choose a whole number, {least} to {most}.',
-  pieceOutside: 'A piece of {got} g will not do. Choose {least} to {most} g.',
+  pieceOutside: 'A piece of {got} will not do. Choose {least} to {most}.',
   perishableRetarded:
     '{filling} spoils in a long rise. Leave it out, or add it cold at shaping and bake within 2 hours.',
-  waterShort: 'The levain brings {short} g too much water. Use less levain, or a stiffer one.',
+  waterShort: 'The levain brings {short} too much water. Use less levain, or a stiffer one.',
 } as const;
 
 /** What is unusual about a recipe, by the warning's key. The baker may go on all the same. */
@@ -22,11 +22,11 @@ export const warnings = {
   feedDisagrees:
     'Feed says {flour} flour to {water} water; the levain is {hydration} %. The water was set by the levain.',
   fillingAtShaping: 'No sheet fold takes the filling in. Add it at the final shape.',
-  heavyDough: '{dough} g is much for one bowl by hand. Mix it in bowls of up to {most} g.',
+  heavyDough: '{dough} is much for one bowl by hand. Mix it in bowls of up to {most}.',
   processOutside:
     '{part}: {minutes} min; {least} to {most} is usual. Look at the dough, not the clock.',
   riseOutside: 'A rise of {rise} %; {least} to {most} is usual. Look often near the end.',
-  fridgeOutside: 'Fridge at {fridge} °C; {least} to {most} is wanted. Over {most}: turn it colder.',
+  fridgeOutside: 'Fridge at {fridge}; {least} to {most} is wanted. Over {most}: turn it colder.',
 } as const;
 
 /** Names of a process's parts, for `processOutside`. */

@@ -3,7 +3,6 @@ import type { OvenStage } from '../../records/stage.ts';
 import type { StageWords } from '../words.ts';
 
 /**
- * Heats: pot in at 260 °C, down to 230–250 °C at loading (seen in print); 240 is the middle of that.
  * Hot steps say who does them and where the others stand, before they say how.
  */
 export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
@@ -16,10 +15,10 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   },
   turnOn: {
     headline: 'Heat the oven, pot and lid in',
-    detail: '260 °C, or as hot as it goes.',
+    detail: '{potHeat}, or as hot as it goes.',
     slab: 'Oven is on',
     then: 'then the pot heats up',
-    spoken: 'Two hundred and sixty, two six zero, degrees. Pot and lid in.',
+    spoken: '{potHeat}. Pot and lid in.',
     care: `${RATING} ${RING}`,
   },
   preheating: {
@@ -62,7 +61,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   },
   load: {
     headline: 'Load the pot, lid on',
-    detail: 'Lower it in, lid on, door shut. Oven to 240 °C.',
+    detail: 'Lower it in, lid on, door shut. Oven to {bakeHeat}.',
     slab: 'It’s in',
     then: 'press when the door is shut',
     spoken: 'Lower it in, lid on, door shut. Children, stand back.',

@@ -11,10 +11,10 @@ export const proof = {
   },
   'proof.toFridge': {
     headline: 'Put the loaves in the fridge',
-    detail: 'Fridge at 5 °C or colder. Leave gaps between them.',
+    detail: 'Fridge at {fridgeHeat} or colder. Leave gaps between them.',
     slab: 'In the fridge',
     then: 'then they rise slowly',
-    spoken: 'Five degrees or colder. Put the loaves in, gaps between them.',
+    spoken: '{fridgeHeat} or colder. Put the loaves in, gaps between them.',
   },
   'proof.retard': {
     headline: 'Leave the loaves in the fridge',

@@ -3,8 +3,8 @@ import type { StageWords } from '../words.ts';
 
 export const shape = {
   'shape.divide': {
-    headline: 'Divide into {loaves}, {grams} g each',
-    detail: 'Weigh each piece. Put scraps in the middle.',
+    headline: 'Divide at {grams} each',
+    detail: '{loaves}. Weigh each piece, scraps in the middle.',
     slab: 'All divided',
     then: 'then round them',
     spoken: '{loaves}, {grams} each. Weigh every piece.',

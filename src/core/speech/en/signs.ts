@@ -145,7 +145,7 @@ export const pokeSigns: readonly Question[] = [
   },
 ];
 
-/** 93 °C: the low end of a finished crumb, a sign and never alone (trade usage, seen). */
+/** A crumb's heat: the low end of a finished crumb, a sign and never alone (trade usage, seen). */
 export const crustSigns: readonly Question[] = [
   {
     item: 'colour',
@@ -165,9 +165,9 @@ export const crustSigns: readonly Question[] = [
     item: 'core',
     ask: 'What does the probe show inside?',
     detail: 'Not in a pocket of filling.',
-    slab: { value: 'ready', label: '93 °C or more' },
+    slab: { value: 'ready', label: '{crumbHeat} or more' },
     tiles: [
-      { value: 'low', label: 'Under 93 °C' },
+      { value: 'low', label: 'Under {crumbHeat}' },
       { value: 'notSure', label: 'No probe' },
     ],
   },

@@ -3,7 +3,7 @@ import type { StageWords } from '../words.ts';
 
 /** One weighed line. {grams} is digits on the screen and words in the air (`said`). */
 const line = (detail: string, then: string): StageWords => ({
-  headline: '{grams} g {name}',
+  headline: '{grams} {name}',
   detail,
   slab: 'It’s in',
   then,

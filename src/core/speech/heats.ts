@@ -1,0 +1,71 @@
+import { sayNumber, showNumber, type Unit } from './numbers.ts';
+import { fahrenheitOf, type Celsius, type Units } from '../units.ts';
+
+/** °C to 0.1, °F whole: 1 °F is about half a °C. `step` is coarser: an oven's dial. */
+const inUnit = (celsius: Celsius, { heat }: Units, step = 1): number =>
+  heat === 'C' ? celsius : Math.round(fahrenheitOf(celsius) / step) * step;
+
+const SIGN: Readonly<Record<Units['heat'], string>> = { C: '°C', F: '°F' };
+const NAME: Readonly<Record<Units['heat'], Unit>> = { C: 'degree', F: 'degree Fahrenheit' };
+
+/** How the unit itself is written, behind a number that is keyed in. */
+export const heatSign = ({ heat }: Units): string => SIGN[heat];
+
+/**
+ * A temperature as it is shown: °C to 0.1, °F whole.
+ *
+ * @example showHeat(24, { heat: 'F', weight: 'g' }) // '75 °F'
+ */
+export const showHeat = (celsius: Celsius, units: Units): string =>
+  `${showNumber(inUnit(celsius, units))} ${SIGN[units.heat]}`;
+
+/**
+ * A temperature as it is said.
+ *
+ * @example sayHeat(24, { heat: 'F', weight: 'g' }) // 'seventy-five degrees Fahrenheit'
+ */
+export function sayHeat(celsius: Celsius, units: Units): string {
+  const value = inUnit(celsius, units);
+  return `${value < 0 ? 'minus ' : ''}${sayNumber(Math.abs(value), NAME[units.heat])}`;
+}
+
+interface Heat {
+  readonly least?: Celsius;
+  readonly most: Celsius;
+  /** °F are shown in steps of this. */
+  readonly step?: number;
+}
+
+/**
+ * Heats that sentences of the trade name, °C. A template writes the name, so that its unit follows
+ * the baker's; an oven's dial and what a packet states go by 5 °F. Sources: pot in at 260, 240 the
+ * middle of 230–250 at loading (seen in print); parchment's usual rating 215–230 (seen); core 93 the
+ * low end of a finished crumb (trade usage, seen); fridge 5 and a warm room 32 the usual food rule
+ * (USDA); bag under 35 (common practice, no source).
+ */
+const HEATS = {
+  potHeat: { most: 260, step: 5 },
+  bakeHeat: { most: 240, step: 5 },
+  parchmentHeat: { least: 215, most: 230, step: 5 },
+  crumbHeat: { most: 93 },
+  fridgeHeat: { most: 5 },
+  warmRoom: { most: 32 },
+  bagHeat: { most: 35 },
+} as const satisfies Readonly<Record<string, Heat>>;
+
+const write = (one: (heat: Heat) => string): Readonly<Record<string, string>> =>
+  Object.fromEntries(Object.entries(HEATS).map(([name, heat]) => [name, one(heat)]));
+
+/** The trade's heats by name, in digits: `{potHeat}` is '260 °C' or '500 °F'. */
+export const showHeats = (units: Units): Readonly<Record<string, string>> =>
+  write(({ least, most, step }) => {
+    const from = least === undefined ? '' : `${inUnit(least, units, step)} to `;
+    return `${from}${inUnit(most, units, step)} ${SIGN[units.heat]}`;
+  });
+
+/** The trade's heats by name, in words. */
+export const sayHeats = (units: Units): Readonly<Record<string, string>> =>
+  write(({ least, most, step }) => {
+    const from = least === undefined ? '' : `${sayNumber(inUnit(least, units, step), null)} to `;
+    return `${from}${sayNumber(inUnit(most, units, step), NAME[units.heat])}`;
+  });
