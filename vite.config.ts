@@ -5,6 +5,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
 import { shipLicences } from './assets/make/ship-licences.ts';
+import { partsPage } from './tests/screens/gallery/dev-page.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -97,6 +98,7 @@ export default defineConfig({
       },
     }),
     shipLicences(),
+    partsPage(),
     leaveScriptsBehind,
     sayWhy,
   ],

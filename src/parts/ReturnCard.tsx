@@ -13,13 +13,21 @@ export interface ReturnCardProps {
 
 /** After more than 30 s away. It lies over the words and moves nothing; it goes only when read. */
 export function ReturnCard(props: ReturnCardProps): JSX.Element {
+  // The card takes the focus away with it: it goes to the slab, as at a new act.
+  const close = (): void => {
+    props.onClose();
+    setTimeout(() => {
+      if (document.activeElement === document.body)
+        document.querySelector<HTMLElement>('.slab')?.focus();
+    });
+  };
   return (
     <section class="return" aria-label={props.title}>
       <h2>{props.title}</h2>
       <ul>
         <For each={props.lines}>{(line) => <li>{unbroken(line)}</li>}</For>
       </ul>
-      <Control label={props.close} onPress={() => props.onClose()} />
+      <Control label={props.close} onPress={close} />
     </section>
   );
 }

@@ -11,8 +11,13 @@ export function followFocus(el: HTMLElement, room: PressRoom, fresh?: Accessor<u
       () => fresh?.(),
       () => {
         if (!room.keyed()) return;
-        const dialog = document.querySelector('[aria-modal="true"]');
-        if (!dialog || dialog.contains(el)) el.focus();
+        const come = (): void => {
+          const dialog = document.querySelector('[aria-modal="true"]');
+          if (!dialog || dialog.contains(el)) el.focus();
+        };
+        // What came late (a gate's first time) is told before it stands on the page.
+        if (el.isConnected) come();
+        else setTimeout(come);
       },
     ),
   );

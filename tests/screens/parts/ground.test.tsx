@@ -1,7 +1,8 @@
 import { cleanup, fireEvent, render, screen } from '@solidjs/testing-library';
-import { createSignal, Show } from 'solid-js';
+import { createSignal, lazy, Show } from 'solid-js';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { Control } from '../../../src/parts/Control.tsx';
+import { HoldSlab } from '../../../src/parts/HoldSlab.tsx';
 import { NumberPad } from '../../../src/parts/NumberPad.tsx';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
 import { Slab } from '../../../src/parts/Slab.tsx';
@@ -81,6 +82,28 @@ describe('the focus', () => {
     tap(main, { clientX: 10, clientY: 10 });
     setLabel('It’s ready');
     expect(document.activeElement).not.toBe(slab);
+  });
+
+  it('comes to a gate that takes the slab’s place', async () => {
+    vi.useFakeTimers();
+    const [gated, setGated] = createSignal(false);
+    const Late = lazy(() =>
+      Promise.resolve({
+        default: () => <HoldSlab label="Hold to open" holding="Keep holding" onHeld={() => {}} />,
+      }),
+    );
+    render(() => (
+      <PressGround now={() => 50_000}>
+        <Show when={!gated()} fallback={<Late />}>
+          <Slab label="That’s done" onPress={() => {}} />
+        </Show>
+      </PressGround>
+    ));
+    fireEvent.keyDown(document.body, { key: 'Enter' });
+    setGated(true);
+    await vi.advanceTimersByTimeAsync(100);
+    expect(document.activeElement).toBe(screen.getByRole('button', { name: 'Hold to open' }));
+    vi.useRealTimers();
   });
 
   it('stays in a dialog', () => {
