@@ -26,6 +26,8 @@ export interface NumberPadProps {
   /** Plausible range in `unit`, both ends included. A number outside is told, not refused. */
   readonly min?: number | undefined;
   readonly max?: number | undefined;
+  /** The highest number that can be: a third digit past it sets the point (typed.ts). */
+  readonly possible?: number | undefined;
   /** Each change: the number, or null while nothing readable is typed. */
   readonly onTyped?: ((value: number | null) => void) | undefined;
   /** The done key; only pressed with a number typed. */
@@ -46,7 +48,7 @@ export function NumberPad(props: NumberPadProps): JSX.Element {
     return number < (props.min ?? -Infinity) || number > (props.max ?? Infinity);
   };
   const press = (key: PadKey): void => {
-    setTyped((text) => typeKey(text, key));
+    setTyped((text) => typeKey(text, key, props.possible));
     props.onTyped?.(value());
   };
   const finish = (): void => {

@@ -53,11 +53,3 @@ export const READING_RANGES: Readonly<Record<NumberSlot, ReadingRange>> = {
   'weight.loaf': { unit: 'g', usual: { least: 120, most: 2500 }, possible: SCALE },
   firstPiece: { unit: 'g', usual: { least: 150, most: 2500 }, possible: SCALE },
 };
-
-/** How plausible a number is: as usual, odd (ask again, then keep), or not possible (refuse). */
-export function plausible(slot: NumberSlot, number: number): 'usual' | 'odd' | 'impossible' {
-  const { usual, possible } = READING_RANGES[slot];
-  const within = ({ least, most }: Span) => number >= least && number <= most;
-  if (!within(possible)) return 'impossible';
-  return within(usual) ? 'usual' : 'odd';
-}

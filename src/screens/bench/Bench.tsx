@@ -22,7 +22,7 @@ import { ActTimes } from './ActTimes.tsx';
 import { ActWords } from './ActWords.tsx';
 import { KitchenEar } from '../KitchenEar.tsx';
 import { bakeOf, focusOn } from '../focus.ts';
-import type { Pad } from './PadFace.tsx';
+import type { NumberPage, ReadingPage } from './readings/page.ts';
 import { stepsOf, tickOf } from './steps.ts';
 import { nameOf } from '../stage-names.ts';
 import { asksList, benchView, type BenchView } from './view.ts';
@@ -34,10 +34,11 @@ const gate = () => import('./GateFace.tsx');
 const GateWords = lazy(() => gate().then((m) => ({ default: m.GateWords })));
 const GateSlab = lazy(() => gate().then((m) => ({ default: m.GateSlab })));
 const GateControls = lazy(() => gate().then((m) => ({ default: m.GateControls })));
-const keypad = () => import('./PadFace.tsx');
-const PadWords = lazy(() => keypad().then((m) => ({ default: m.PadWords })));
-const PadSlab = lazy(() => keypad().then((m) => ({ default: m.PadSlab })));
-const PadControls = lazy(() => keypad().then((m) => ({ default: m.PadControls })));
+const keypad = () => import('./readings/NumberFace.tsx');
+const NumberWords = lazy(() => keypad().then((m) => ({ default: m.NumberWords })));
+const NumberSlab = lazy(() => keypad().then((m) => ({ default: m.NumberSlab })));
+const NumberControls = lazy(() => keypad().then((m) => ({ default: m.NumberControls })));
+const ReadingSheets = lazy(() => import('./readings/ReadingSheets.tsx'));
 
 export interface BenchProps {
   readonly house: House;
@@ -57,14 +58,7 @@ export default function Bench(props: BenchProps): JSX.Element {
   const house = props.house;
   // The checklists' words, the gate and the keypad come right after the first paint.
   const [questions] = createResource(() => import('./question-view.ts'));
-  onMount(
-    () =>
-      void Promise.all([
-        import('./GateFace.tsx'),
-        import('./PadFace.tsx'),
-        import('./ReturnFace.tsx'),
-      ]),
-  );
+  onMount(() => void Promise.all([import('./GateFace.tsx'), keypad(), import('./ReturnFace.tsx')]));
   const focus = createMemo(() => focusOn(house.kitchen(), props.bake));
   const view = createMemo<BenchView | null>(() => {
     const at = focus();
@@ -89,12 +83,16 @@ export default function Bench(props: BenchProps): JSX.Element {
     );
   });
   const [opened, setOpened] = createSignal<string | null>(null);
-  const [pad, setPad] = createSignal<Pad | null>(null);
+  const [page, setPage] = createSignal<ReadingPage | null>(null);
+  const keyed = (): NumberPage | null => {
+    const at = page();
+    return at?.at === 'number' ? at : null;
+  };
   const [more, setMore] = createSignal(false);
   createEffect(
     on(key, () => {
       setOpened(null);
-      setPad(null);
+      setPage(null);
     }),
   );
   const ringing = createMemo(() => {
@@ -115,7 +113,7 @@ export default function Bench(props: BenchProps): JSX.Element {
   });
   const gated = (): boolean =>
     GATED.includes(view()?.hazard ?? 'none') && opened() !== key() && ringing() === null;
-  const mode = (): 'pad' | 'gate' | 'act' => (pad() ? 'pad' : gated() ? 'gate' : 'act');
+  const mode = (): 'pad' | 'gate' | 'act' => (keyed() ? 'pad' : gated() ? 'gate' : 'act');
   /** A running time stands over a wait, and over a hot call that is not being answered line by line. */
   const timed = (): boolean => {
     const at = view();
@@ -124,6 +122,7 @@ export default function Bench(props: BenchProps): JSX.Element {
       at.deadline !== null || (at.call === 'hot' && (ringing() !== null || !asksList(focus()!)))
     );
   };
+  const taking = () => ({ house, bake: props.bake, page: keyed()!, onTurn: setPage });
   const tick = (): number => tickOf(steps(), view()?.stage ?? '');
 
   return (
@@ -147,10 +146,7 @@ export default function Bench(props: BenchProps): JSX.Element {
             }
             times={timed() ? <ActTimes house={house} view={shown()} focus={focus()!} /> : undefined}
             words={
-              <Show
-                when={mode() !== 'pad'}
-                fallback={<PadWords house={house} pad={pad()!} onChange={setPad} />}
-              >
+              <Show when={mode() !== 'pad'} fallback={<NumberWords {...taking()} />}>
                 <Show when={mode() === 'act'} fallback={<GateWords house={house} view={shown()} />}>
                   <ActWords
                     house={house}
@@ -162,33 +158,22 @@ export default function Bench(props: BenchProps): JSX.Element {
               </Show>
             }
             slab={
-              <Show
-                when={mode() !== 'pad'}
-                fallback={
-                  <PadSlab
-                    house={house}
-                    pad={pad()!}
-                    onChange={setPad}
-                    view={shown()}
-                    bake={props.bake}
-                  />
-                }
-              >
+              <Show when={mode() !== 'pad'} fallback={<NumberSlab {...taking()} />}>
                 <Show
                   when={mode() === 'act'}
                   fallback={<GateSlab view={shown()} onOpen={() => setOpened(key())} />}
                 >
-                  <ActSlab house={house} view={shown()} onPad={setPad} fresh={key()} />
+                  <ActSlab house={house} view={shown()} onRead={setPage} fresh={key()} />
                 </Show>
               </Show>
             }
             controls={
-              <Show when={mode() !== 'pad'} fallback={<PadControls onClose={() => setPad(null)} />}>
+              <Show when={mode() !== 'pad'} fallback={<NumberControls {...taking()} />}>
                 <Show
                   when={mode() === 'act'}
                   fallback={<GateControls house={house} onOpen={() => setOpened(key())} />}
                 >
-                  <ActControls house={house} view={shown()} onPad={setPad} />
+                  <ActControls house={house} view={shown()} onRead={setPage} />
                 </Show>
               </Show>
             }
@@ -206,9 +191,22 @@ export default function Bench(props: BenchProps): JSX.Element {
             }
           />
           <Suspense>
+            <Show when={page()}>
+              {(at) => (
+                <ReadingSheets
+                  house={house}
+                  bake={props.bake}
+                  stage={shown().stage}
+                  page={at()}
+                  onTurn={setPage}
+                />
+              )}
+            </Show>
             <Show when={more()}>
               <MoreSheet
                 house={house}
+                view={shown()}
+                onRead={setPage}
                 bake={props.bake}
                 onClose={() => setMore(false)}
                 onHome={() => props.onHome()}

@@ -13,10 +13,15 @@ import { CareControl } from '../CareControl.tsx';
 import type { House } from '../house.ts';
 import { WaysControls } from '../WaysControls.tsx';
 import { nameOf } from '../stage-names.ts';
+import { longerWords } from './longer.ts';
+import type { ReadingPage } from './readings/page.ts';
+import type { BenchView } from './view.ts';
 
 export interface MoreSheetProps {
   readonly house: House;
   readonly bake: string;
+  readonly view: BenchView;
+  readonly onRead: (page: ReadingPage) => void;
   readonly onClose: () => void;
   readonly onHome: () => void;
   readonly onBake: (id: string) => void;
@@ -32,6 +37,10 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
     props.house.kitchen().oven.context.load.some((loaf) => bake()?.context.loaves.includes(loaf));
   const others = () =>
     Object.values(props.house.kitchen().bakes).filter((b) => b.context.id !== props.bake);
+  const read = (page: ReadingPage): void => {
+    props.onClose();
+    props.onRead(page);
+  };
   const end = (): void => {
     void props.house.take({ kind: 'press', who: props.bake, act: 'ended' });
     props.onClose();
@@ -44,6 +53,12 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
           <div class="sheet-grid">
             <Control label={controls.backToBench} onPress={() => props.onClose()} />
             <Control label={controls.wipe} onPress={() => setPage('wipe')} />
+            <Control label={controls.newReading} onPress={() => read({ at: 'kinds' })} />
+            <Control label={controls.readingsSoFar} onPress={() => read({ at: 'past' })} />
+            <Control
+              label={controls.howMuchLonger}
+              onPress={() => props.house.say(longerWords(props.house, props.view))}
+            />
             <For each={others()}>
               {(other) => (
                 <Control

@@ -10,9 +10,10 @@ const near = (piece: number): number => Math.max(5, piece * 0.01);
 /** What to move, once the first piece has been weighed here; else null. */
 export function pieceAdvice({ bake }: Focus, stage: string, units: Units): string | null {
   const { readings, entered, recipe } = bake.context;
-  const weighed = readings['firstPiece'];
+  // A bake begun by an older program has its piece under the older name.
+  const weighed = readings['weight.piece'] ?? readings['firstPiece'];
   if (stage !== 'shape.divide' || weighed === undefined) return null;
-  if (weighed.reading.what !== 'firstPiece' || weighed.at < (entered[stage] ?? 0)) return null;
+  if (!('grams' in weighed.reading) || weighed.at < (entered[stage] ?? 0)) return null;
   const { grams } = weighed.reading;
   const off = Math.round(grams - recipe.piece);
   const say = (template: string, g: number) => fill(template, shown({ grams: g }, units));

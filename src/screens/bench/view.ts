@@ -3,6 +3,7 @@ import { deadlineOf } from '../../../machines/kitchen/dues.ts';
 import { metaOf, stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { CallKind } from '../../../machines/ports.ts';
 import type { BakeAct, Deed, OvenAct } from '../../core/records/fact.ts';
+import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
 import { night } from '../../core/speech/en/kitchen.ts';
@@ -28,7 +29,7 @@ export interface Press {
 }
 
 /** What the third control does here. */
-export type Third = 'reading' | 'longer' | 'ready' | 'why' | 'piece' | 'probe';
+export type Third = 'reading' | 'longer' | 'ready' | 'why' | 'weigh' | 'probe';
 
 /** One line of a weigh card. */
 export interface Line {
@@ -58,8 +59,8 @@ export interface BenchView {
   /** When the call began; its overdue time counts up from there. */
   readonly since: Instant | null;
   readonly hazard: Hazard;
-  /** What a reading keyed in here would be. */
-  readonly measures: 'doughTemperature' | 'firstPiece';
+  /** What the keypad that opens straight from here takes. */
+  readonly measures: NumberSlot;
   /** At a look: the deed of "it's ready", whatever the signs say. */
   readonly ready: Deed | null;
 }
@@ -113,12 +114,22 @@ const placeOf = (who: string, stage: string): string => {
   return fill(places.stage, { part, name: nameOf(who, stage) });
 };
 
+/** Weights that one press leads to, at the step where the scale stands ready. */
+const WEIGHS: Readonly<Record<string, NumberSlot>> = {
+  'mix.work': 'weight.dough',
+  'shape.divide': 'weight.piece',
+  'cool.handOver': 'weight.loaf',
+};
+
+/** Waits of the oven in which there is nothing to measure. */
+const SHUT = ['preheating', 'lidded', 'recover'];
+
 const thirdOf = (stage: string, look: boolean): Third => {
   if (look) return 'ready';
   if (stage === 'lift') return 'why';
   if (stage === 'mix.temperature') return 'probe';
-  if (stage === 'shape.divide') return 'piece';
-  return stage.startsWith('bulk.') ? 'reading' : 'longer';
+  if (stage in WEIGHS) return 'weigh';
+  return SHUT.includes(stage) ? 'longer' : 'reading';
 };
 
 /** A wait this long is slept through: the tablet needs its plug and the baker another alarm. */
@@ -188,7 +199,7 @@ export function benchView(
     call: byDue ? (meta.call ?? null) : null,
     since: byDue && meta.call ? (machine.context.entered[stage] ?? null) : null,
     hazard: meta.hazard ?? 'none',
-    measures: stage === 'shape.divide' ? 'firstPiece' : 'doughTemperature',
+    measures: WEIGHS[stage] ?? 'doughTemperature',
     ready: asked.ready ?? null,
   };
 }

@@ -119,3 +119,16 @@ it.each([
 ])('%j reads as %s', (text, value) => {
   expect(numberOf(text)).toBe(value);
 });
+
+it('sets the point before a digit that would pass what can be, after two whole digits', () => {
+  const keys = (text: string, possible: number) =>
+    [...text].reduce((typed, key) => typeKey(typed, key as PadKey, possible), '');
+  expect(keys('245', 100)).toBe('24.5');
+  expect(keys('100', 100)).toBe('100');
+  expect(keys('99', 60)).toBe('99');
+  expect(keys('7.5', 100)).toBe('7.5');
+  expect(keys('24.5', 100)).toBe('24.5');
+  expect(keys('9655', 130)).toBe('96.55');
+  expect(keys('99999', 99_999)).toBe('99999');
+  expect(keys('999999', 99_999)).toBe('999999');
+});

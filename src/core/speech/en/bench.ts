@@ -6,7 +6,6 @@ export const bench = {
   more: 'More',
   close: 'Close',
   thatsIt: 'That’s it',
-  weighPiece: 'Weigh the first piece',
   key: 'Key in a number first',
   of: '{done} of {of}',
   lines: 'What is weighed',

@@ -6,6 +6,10 @@ export const controls = {
   /** Bigger words are longer than their place. */
   readOn: 'Read on',
   newReading: 'New reading',
+  readingsSoFar: 'Readings so far',
+  weighDough: 'Weigh the dough',
+  weighPiece: 'Weigh a piece',
+  weighLoaf: 'Weigh a loaf',
   notNow: 'Not now',
   why: 'Why?',
   notNowWhy: 'Not now, why?',
@@ -38,15 +42,6 @@ export const controls = {
 
 /** The keypad. */
 export const keypad = {
-  doughTemperature: 'Dough, {unit}',
   kitchenTemperature: 'Kitchen, {unit}',
-  coreTemperature: 'Inside the loaf, {unit}',
-  firstPiece: 'First piece, {unit}',
-  point: 'point',
-  rubOut: 'Rub out',
   clear: 'Clear',
-  enter: 'Key it in',
-  close: 'Close',
-  again: '{celsius}? Key it in once more, or change it.',
-  kept: 'Kept, and marked as odd.',
 } as const;

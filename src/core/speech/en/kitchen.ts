@@ -84,11 +84,3 @@ export const divideAdvice = {
     spoken: '{grams}, just right. Lay it aside.',
   },
 } as const;
-
-/** What a reading did, once it is taken. */
-export const readingTaken = {
-  doughTemperature: { text: 'Dough at {celsius}.', spoken: '{celsius} in the dough.' },
-  kitchenTemperature: { text: 'Kitchen at {celsius}.', spoken: '{celsius} in the kitchen.' },
-  coreTemperature: { text: 'Loaf at {celsius} inside.', spoken: '{celsius} inside the loaf.' },
-  firstPiece: { text: 'First piece: {grams}.', spoken: '{grams} in the first piece.' },
-} as const;

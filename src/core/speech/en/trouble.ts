@@ -12,10 +12,6 @@ export const trouble = {
   machineFailed: 'That press could not be worked out. The last good place is back: press again.',
   formulaBroken:
     'This formula cannot be read at {path}: {expected} was wanted, {got} came. Mend it there.',
-  temperatureOdd: '{celsius} is unusual. Key it in once more, or change it.',
-  temperatureOther: '{celsius} is unusual. Does your probe show {unit}?',
-  temperatureKept: '{celsius} is kept and marked as odd. You can key in a new one.',
-  weightOdd: '{grams} is unusual. Key it in once more, or change it.',
   notNumber: 'That is not a number. Key it in again.',
   kitchenRange: 'Here only {range}. You typed {got}: change it.',
   clockBack: 'The tablet’s clock went back. Check the hour, and look at anything hot now.',

@@ -1,0 +1,105 @@
+import type { Slot } from '../../records/reading-slot.ts';
+
+/** Readings by what they speak of: on tiles, over the keypad, in the list of those taken. */
+export const readingNames: Readonly<Record<Slot, string>> = {
+  doughTemperature: 'Dough temperature',
+  kitchenTemperature: 'Kitchen temperature',
+  coreTemperature: 'Inside the loaf',
+  'rise.dough': 'Dough rise',
+  'rise.levain': 'Levain rise',
+  'weight.dough': 'Dough weight',
+  'weight.piece': 'Piece weight',
+  'weight.loaf': 'Loaf weight',
+  firstPiece: 'First piece',
+  edge: 'Edge and bubbles',
+  poke: 'Dent test',
+  crust: 'Crust colour',
+};
+
+/** The page that asks what was measured, and what happens there. */
+export const reading = {
+  choose: 'Choose what you measured',
+  byEye: '{name}, by eye',
+  inPercent: '{name}, in %',
+  back: 'Other readings',
+  usual: '{range} is usual.',
+  odd: '{got} is unusual. {range} is what I expected.',
+  otherScale: '{got} is unusual. Does your probe show {unit}?',
+  impossible: '{got} cannot be. It is {range} here: change it.',
+  keep: 'Keep it',
+  keepOdd: '{got}, marked as odd',
+  change: 'Change the number',
+  spot: 'One more spot',
+  spots: 'So far: {got}. Key in the next spot.',
+  taken: '{got}: {name}.',
+  takenOdd: '{got}: {name}. Kept, and marked as odd.',
+  /** The core is measured at a hot oven, the crust seen there. */
+  hot: 'Dry mitts. Pull the rack out, face back.',
+} as const;
+
+/** The list of the readings of one bake. */
+export const readingList = {
+  how: 'Press one to correct it.',
+  none: 'Nothing is measured yet.',
+  odd: 'odd',
+  was: 'was {got}',
+  probe: 'by probe',
+  correct: 'Correct {got}',
+  correctHint: '{name}, {time}. {range} is usual.',
+  correctPictures: '{name}, {time}: it says {got}.',
+  corrected: '{got}: {name}, corrected.',
+  newer: 'Newer',
+  older: 'Older',
+} as const;
+
+/** What each picture tile asks, and its answers, in the order they are shown. */
+export const readingPictures = {
+  rise: {
+    ask: 'How far has it risen?',
+    detail: 'Look at the mark on the tub or jar.',
+    tiles: [
+      { value: '0', label: 'Not at all' },
+      { value: '25', label: 'By a quarter' },
+      { value: '50', label: 'By half' },
+      { value: '75', label: 'By three quarters' },
+      { value: '100', label: 'Doubled' },
+    ],
+  },
+  edge: {
+    ask: 'How does the edge stand?',
+    detail: 'Where the dough meets the bowl.',
+    tiles: [
+      { value: 'flat', label: 'Flat' },
+      { value: 'domed', label: 'Domed' },
+      { value: 'fallen', label: 'Fallen' },
+    ],
+  },
+  bubbles: {
+    ask: 'How many bubbles at the wall?',
+    detail: 'Look through the side of the tub.',
+    tiles: [
+      { value: 'none', label: 'None' },
+      { value: 'some', label: 'Some' },
+      { value: 'many', label: 'Many' },
+    ],
+  },
+  poke: {
+    ask: 'What does a dent do?',
+    detail: 'Floured finger, 1 cm in. Cold dough: a hint only.',
+    tiles: [
+      { value: 'springs', label: 'Springs back' },
+      { value: 'slow', label: 'Comes back slowly' },
+      { value: 'stays', label: 'Stays' },
+      { value: 'unsure', label: 'Not sure' },
+    ],
+  },
+  crust: {
+    ask: 'What colour is the crust?',
+    detail: 'Aim for golden, not black.',
+    tiles: [
+      { value: 'pale', label: 'Pale' },
+      { value: 'golden', label: 'Golden' },
+      { value: 'dark', label: 'Dark' },
+    ],
+  },
+} as const;

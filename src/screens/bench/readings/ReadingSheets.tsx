@@ -1,0 +1,37 @@
+import { Match, Switch, type JSX } from 'solid-js';
+import type { House } from '../../house.ts';
+import KindsSheet from './KindsSheet.tsx';
+import PastSheet from './PastSheet.tsx';
+import type { PicturePage, ReadingPage } from './page.ts';
+import PicturesSheet from './PicturesSheet.tsx';
+
+/** The pages of the readings that lie over the bench; the keypad stands in its place on it. */
+export default function ReadingSheets(props: {
+  readonly house: House;
+  readonly bake: string;
+  readonly stage: string;
+  readonly page: ReadingPage;
+  readonly onTurn: (page: ReadingPage | null) => void;
+}): JSX.Element {
+  const pictures = (): PicturePage | null => (props.page.at === 'pictures' ? props.page : null);
+  return (
+    <Switch>
+      <Match when={props.page.at === 'kinds'}>
+        <KindsSheet stage={props.stage} onTurn={(page) => props.onTurn(page)} />
+      </Match>
+      <Match when={props.page.at === 'past'}>
+        <PastSheet house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />
+      </Match>
+      <Match when={pictures()}>
+        {(page) => (
+          <PicturesSheet
+            house={props.house}
+            bake={props.bake}
+            page={page()}
+            onTurn={(next) => props.onTurn(next)}
+          />
+        )}
+      </Match>
+    </Switch>
+  );
+}

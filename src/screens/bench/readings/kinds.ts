@@ -1,0 +1,72 @@
+import type { NumberSlot } from '../../../core/records/reading-slot.ts';
+import { reading, readingNames } from '../../../core/speech/en/readings.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import { numberPage, picturePage, type PicturePage, type ReadingPage } from './page.ts';
+
+/** One way of taking a reading: a tile of the first page, and where it leads. */
+export interface Kind {
+  readonly id: string;
+  readonly label: string;
+  readonly page: ReadingPage;
+}
+
+const keyed = (slot: NumberSlot, label = readingNames[slot]): Kind => ({
+  id: slot,
+  label,
+  page: numberPage(slot),
+});
+const seen = (slot: PicturePage['slot'], label = readingNames[slot]): Kind => ({
+  id: `${slot} by eye`,
+  label,
+  page: picturePage(slot),
+});
+const rise = (slot: 'rise.dough' | 'rise.levain'): readonly [Kind, Kind] => [
+  seen(slot, fill(reading.byEye, { name: readingNames[slot] })),
+  keyed(slot, fill(reading.inPercent, { name: readingNames[slot] })),
+];
+
+const dough = keyed('doughTemperature');
+const kitchen = keyed('kitchenTemperature');
+const core = keyed('coreTemperature');
+const edge = seen('edge');
+const poke = seen('poke');
+const crust = seen('crust');
+const doughWeight = keyed('weight.dough');
+const piece = keyed('weight.piece');
+const loaf = keyed('weight.loaf');
+
+const ALL: readonly Kind[] = [
+  dough,
+  ...rise('rise.dough'),
+  edge,
+  kitchen,
+  poke,
+  core,
+  crust,
+  ...rise('rise.levain'),
+  doughWeight,
+  piece,
+  loaf,
+];
+
+/** What makes sense in each part of a bake; the oven's stages have no part of their own. */
+const FIRST: Readonly<Record<string, readonly Kind[]>> = {
+  read: [kitchen],
+  levain: [...rise('rise.levain'), kitchen],
+  mix: [dough, kitchen, doughWeight],
+  bulk: [dough, ...rise('rise.dough'), edge, kitchen],
+  shape: [piece, dough, kitchen],
+  proof: [poke, core, kitchen],
+  oven: [core, crust, poke],
+  cool: [core, loaf, crust, kitchen],
+};
+
+/** Every kind of reading, those that make sense at this stage before the others. */
+export function kindsAt(stage: string): {
+  readonly first: readonly Kind[];
+  readonly others: readonly Kind[];
+} {
+  const first = FIRST[stage.includes('.') ? (stage.split('.')[0] ?? '') : 'oven'] ?? [];
+  const ids = new Set(first.map(({ id }) => id));
+  return { first, others: ALL.filter(({ id }) => !ids.has(id)) };
+}

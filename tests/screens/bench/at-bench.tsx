@@ -1,0 +1,83 @@
+import { readFileSync } from 'node:fs';
+import { render, screen } from '@solidjs/testing-library';
+import { createRoot } from 'solid-js';
+import { vi } from 'vitest';
+import { openHouse } from '../../../src/app/open-house.ts';
+import type { Fact } from '../../../src/core/records/fact.ts';
+import type { BakeStage } from '../../../src/core/records/stage.ts';
+import { PressGround } from '../../../src/parts/PressGround.tsx';
+import Bench from '../../../src/screens/bench/Bench.tsx';
+import type { House } from '../../../src/screens/house.ts';
+import { makeFakeWorld } from '../../fakes/world.ts';
+import { tap, turnedClock } from '../parts/touching.ts';
+
+/** A baker in a DOM: the whole house in memory, the bench of one bake, and a count of presses. */
+export interface AtBench {
+  readonly house: House;
+  readonly bake: string;
+  readonly said: string[];
+  presses: number;
+  /** One tap on a button by the beginning of its name. */
+  press(name: string | RegExp): Promise<void>;
+  facts(): readonly Fact[];
+}
+
+/** A name's first words, as plain text. */
+const starting = (name: string): RegExp =>
+  new RegExp(`^${name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`);
+
+export async function atBench(from: BakeStage): Promise<AtBench> {
+  vi.stubGlobal(
+    'fetch',
+    async (path: string) =>
+      new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8')),
+  );
+  const world = makeFakeWorld();
+  const real = await createRoot(() => openHouse(world));
+  await vi.waitFor(() => {
+    if (real.formulas().length === 0) throw new Error('No formula yet.');
+  });
+  const { formula } = real.formulas()[0]!;
+  const bake = await real.begin({ formula: formula!, loaves: 2, kitchen: 22, from });
+  const said: string[] = [];
+  const house: House = { ...real, say: (words) => void said.push(words) };
+  const clock = turnedClock();
+  render(() => (
+    <PressGround now={clock}>
+      <Bench house={house} bake={bake!} onHome={() => undefined} onBake={() => undefined} />
+    </PressGround>
+  ));
+  const at: AtBench = {
+    house,
+    bake: bake!,
+    said,
+    presses: 0,
+    async press(name) {
+      const wanted = typeof name === 'string' ? starting(name) : name;
+      const found = screen.findAllByRole(
+        'button',
+        { name: wanted },
+        // The pages are chunks of their own, compiled at their first use.
+        { timeout: 10_000 },
+      );
+      const button = (await found).at(-1)!;
+      clock.at += 1_100;
+      at.presses += 1;
+      tap(button);
+      await Promise.resolve();
+    },
+    facts: () => house.records().map(({ fact }) => fact),
+  };
+  return at;
+}
+
+/** The latest fact, once it is of that kind. */
+export const lastFact = async <K extends Fact['kind']>(
+  at: AtBench,
+  kind: K,
+): Promise<Extract<Fact, { kind: K }>> => {
+  await vi.waitFor(() => {
+    if (at.facts().at(-1)?.kind !== kind) throw new Error(`The last fact is no ${kind}.`);
+  });
+  return at.facts().at(-1) as Extract<Fact, { kind: K }>;
+};

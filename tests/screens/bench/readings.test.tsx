@@ -1,0 +1,259 @@
+import { cleanup, screen } from '@solidjs/testing-library';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { Reading } from '../../../src/core/records/fact.ts';
+import { BAKE_STAGES, OVEN_STAGES, type BakeStage } from '../../../src/core/records/stage.ts';
+import { readingNames } from '../../../src/core/speech/en/readings.ts';
+import { kindsAt } from '../../../src/screens/bench/readings/kinds.ts';
+import { atBench, lastFact, type AtBench } from './at-bench.tsx';
+
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+});
+
+const press = async (at: AtBench, ...names: string[]): Promise<void> => {
+  for (const name of names) await at.press(name);
+};
+const shown = (): string => document.querySelector('.pad-typed')?.textContent ?? 'no keypad';
+/** Words as they are read: a number is kept on the line of its unit. */
+const read = (el: Element | null): string =>
+  el?.textContent.replaceAll('\u00a0', ' ').trim() ?? 'nothing there';
+const hint = (): string => read(document.querySelector('.pad-hint'));
+
+/** The list of readings, line by line. */
+const rows = () =>
+  [...document.querySelectorAll('.reading-row')].map((row) =>
+    [...row.children].map((part) => read(part)),
+  );
+
+/** Every kind of reading, at a step where it is natural, and the presses from the bench. */
+const TAKEN: readonly (readonly [BakeStage, readonly string[], Reading])[] = [
+  [
+    'bulk.proving',
+    ['New reading', 'Dough temperature', '2', '4', '5', 'That’s it'],
+    { what: 'doughTemperature', celsius: 24.5 },
+  ],
+  [
+    'levain.feed',
+    ['New reading', 'Kitchen temperature', '2', '1', 'That’s it'],
+    { what: 'kitchenTemperature', celsius: 21 },
+  ],
+  [
+    'cool.cooling',
+    ['New reading', 'Inside the loaf', '9', '6', '5', 'That’s it'],
+    { what: 'coreTemperature', celsius: 96.5 },
+  ],
+  [
+    'bulk.proving',
+    ['New reading', 'Dough rise, by eye', 'By half'],
+    { what: 'rise', percent: 50, of: 'dough' },
+  ],
+  [
+    'bulk.proving',
+    ['New reading', 'Dough rise, in %', '1', '2', '0', 'That’s it'],
+    { what: 'rise', percent: 120, of: 'dough' },
+  ],
+  [
+    'levain.feed',
+    ['New reading', 'Levain rise, by eye', 'Doubled'],
+    { what: 'rise', percent: 100, of: 'levain' },
+  ],
+  [
+    'levain.feed',
+    ['New reading', 'Levain rise, in %', '8', '5', 'That’s it'],
+    { what: 'rise', percent: 85, of: 'levain' },
+  ],
+  [
+    'bulk.proving',
+    ['New reading', 'Edge and bubbles', 'Domed', 'Many'],
+    { what: 'edge', edge: 'domed', bubbles: 'many' },
+  ],
+  ['proof.retard', ['New reading', 'Dent test', 'Not sure'], { what: 'poke', dent: 'unsure' }],
+  [
+    'mix.work',
+    ['Weigh the dough', '1', '8', '4', '0', 'That’s it'],
+    { what: 'weight', grams: 1840, of: 'dough' },
+  ],
+  [
+    'shape.divide',
+    ['Weigh a piece', '9', '1', '1', 'That’s it'],
+    { what: 'weight', grams: 911, of: 'piece' },
+  ],
+  [
+    'cool.handOver',
+    ['Weigh a loaf', '7', '8', '0', 'That’s it'],
+    { what: 'weight', grams: 780, of: 'loaf' },
+  ],
+  ['cool.cooling', ['New reading', 'Crust colour', 'Golden'], { what: 'crust', colour: 'golden' }],
+];
+
+describe('taking a reading', () => {
+  it.each(TAKEN)('at %s by %j', async (from, names, reading) => {
+    const at = await atBench(from);
+    await press(at, ...names);
+    expect((await lastFact(at, 'reading')).reading).toEqual(reading);
+    expect(at.presses).toBeLessThanOrEqual(6);
+    await vi.waitFor(() => expect(document.querySelector('.sheet, .pad')).toBeNull());
+    expect(at.said.at(-1)).not.toMatch(/undefined|NaN|[{}]/);
+  });
+
+  it('is blank at first and says what is usual', async () => {
+    const at = await atBench('bulk.proving');
+    await press(at, 'New reading', 'Dough temperature');
+    expect(shown()).toBe('');
+    expect(hint()).toBe('10 to 35 °C is usual.');
+    await press(at, 'That’s it');
+    expect(at.facts()).toHaveLength(1);
+  });
+
+  it('asks what is odd again, says what it expected, then keeps it and marks it', async () => {
+    const at = await atBench('bulk.proving');
+    await press(at, 'New reading', 'Dough temperature', '4', '1', 'That’s it');
+    expect(hint()).toBe('41 °C is unusual. 10 to 35 °C is what I expected.');
+    expect(at.said.at(-1)).toBe(hint());
+    expect(at.facts()).toHaveLength(1);
+    await press(at, 'Keep it');
+    expect((await lastFact(at, 'reading')).reading).toEqual({
+      what: 'doughTemperature',
+      celsius: 41,
+      odd: true,
+    });
+  });
+
+  it('goes by the baker’s own scale, and knows a probe of the other one', async () => {
+    const at = await atBench('bulk.proving');
+    await press(at, 'New reading', 'Dough temperature', '7', '6', 'That’s it');
+    expect(hint()).toBe('76 °C is unusual. Does your probe show °F?');
+    at.house.choose({ heat: 'F', weight: 'oz' });
+    await vi.waitFor(() => expect(hint()).toBe('50 to 95 °F is usual.'));
+    await press(at, 'That’s it');
+    const { reading } = await lastFact(at, 'reading');
+    expect(reading).toEqual({ what: 'doughTemperature', celsius: 24.44 });
+    await press(at, 'New reading', 'Readings so far');
+    expect(rows()[0]?.[1]).toBe('76 °F');
+  });
+
+  it('refuses what cannot be, keeps what was typed, and takes the mended number', async () => {
+    const at = await atBench('cool.cooling');
+    await press(at, 'New reading', 'Inside the loaf', '1', '9', '0');
+    // A third digit that no crumb can have sets the point.
+    expect(shown()).toBe('19.0');
+    await press(at, 'Clear', 'Other readings', 'Kitchen temperature', '9', '9', 'That’s it');
+    expect(hint()).toBe('99 °C cannot be. It is −30 to 60 °C here: change it.');
+    expect(shown()).toBe('99');
+    await press(at, 'That’s it');
+    expect(at.facts()).toHaveLength(1);
+    await press(at, 'Clear', '2', '0', 'That’s it');
+    expect((await lastFact(at, 'reading')).reading).toEqual({
+      what: 'kitchenTemperature',
+      celsius: 20,
+    });
+  });
+
+  it('of several spots in one loaf keeps each', async () => {
+    const at = await atBench('cool.cooling');
+    await press(at, 'New reading', 'Inside the loaf', '9', '6', 'One more spot');
+    await lastFact(at, 'reading');
+    await vi.waitFor(() => expect(hint()).toBe('So far: 96 °C. Key in the next spot.'));
+    expect(shown()).toBe('');
+    await press(at, '9', '1', 'That’s it');
+    await vi.waitFor(() => expect(at.facts()).toHaveLength(3));
+    expect(at.facts().slice(1)).toMatchObject([
+      { reading: { celsius: 96 } },
+      { reading: { celsius: 91 } },
+    ]);
+  });
+
+  it('has its caution at a hot oven, shown and said', async () => {
+    const at = await atBench('oven.queued');
+    await at.house.take({ kind: 'press', who: 'oven', act: 'ovenOn' });
+    await press(at, 'More', 'New reading', 'Inside the loaf');
+    expect(hint()).toBe('Dry mitts. Pull the rack out, face back.');
+    expect(at.said).toContain('Dry mitts. Pull the rack out, face back.');
+    await press(at, 'Other readings', 'Crust colour');
+    expect(read(screen.getByRole('dialog'))).toContain('Dry mitts.');
+  });
+
+  it('can be reached in every stage', async () => {
+    for (const stage of [...BAKE_STAGES, ...OVEN_STAGES]) {
+      const { first, others } = kindsAt(stage);
+      const ids = [...first, ...others].map(({ id }) => id);
+      expect(new Set(ids).size, stage).toBe(13);
+      expect(ids, stage).toHaveLength(13);
+    }
+    expect(kindsAt('levain.look').first[0]?.label).toBe('Levain rise, by eye');
+    expect(kindsAt('judge').first[0]?.label).toBe('Inside the loaf');
+    const at = await atBench('read.list');
+    await press(at, 'More', 'New reading', 'Kitchen temperature', '2', '0', 'That’s it');
+    await lastFact(at, 'reading');
+    expect(at.presses).toBe(6);
+  });
+});
+
+describe('the readings so far', () => {
+  it('are listed newest first in two presses, odd ones marked, and one press corrects one', async () => {
+    const at = await atBench('bulk.proving');
+    const take = (reading: Reading) =>
+      at.house.take({ kind: 'reading', by: 'hand', bake: at.bake, reading });
+    await take({ what: 'doughTemperature', celsius: 41, odd: true });
+    await take({ what: 'edge', edge: 'flat', bubbles: 'none' });
+    const time = at.house.hour(at.house.kitchen().now);
+    await press(at, 'New reading', 'Readings so far');
+    expect(rows()).toEqual([
+      ['Edge and bubbles', 'Flat · None', time],
+      ['Dough temperature', '41 °C', `${time} · odd`],
+    ]);
+
+    await press(at, 'Dough temperature');
+    expect(read(screen.getByRole('heading', { level: 1 }))).toBe('Correct 41 °C');
+    expect(shown()).toBe('');
+    await press(at, '2', '4', 'That’s it');
+    const target = at.facts()[1]!.id;
+    expect(await lastFact(at, 'correct')).toMatchObject({
+      target,
+      reading: { what: 'doughTemperature', celsius: 24 },
+    });
+    await vi.waitFor(() => expect(document.querySelector('.pad')).toBeNull());
+
+    await press(at, 'More', 'Readings so far');
+    expect(rows()[1]).toEqual(['Dough temperature', '24 °C', `${time} · was 41 °C`]);
+    await press(at, 'Edge and bubbles');
+    expect(read(screen.getByRole('dialog'))).toContain('it says Flat · None.');
+    await press(at, 'Fallen', 'Many');
+    expect(await lastFact(at, 'correct')).toMatchObject({
+      reading: { what: 'edge', edge: 'fallen', bubbles: 'many' },
+    });
+  });
+
+  it('follow a take-back', async () => {
+    const at = await atBench('bulk.proving');
+    await press(at, 'New reading', 'Dough rise, by eye', 'Doubled');
+    await lastFact(at, 'reading');
+    await vi.waitFor(() => expect(document.querySelector('.sheet')).toBeNull());
+    await press(at, 'Take that back');
+    await lastFact(at, 'takeBack');
+    await press(at, 'New reading', 'Readings so far');
+    expect(read(screen.getByRole('dialog'))).toContain('Nothing is measured yet.');
+    expect(rows()).toEqual([]);
+  });
+
+  it('stand six to a page, and all of thirty are reached by presses', async () => {
+    const at = await atBench('bulk.proving');
+    for (let n = 0; n < 30; n += 1) {
+      const reading = { what: 'rise', percent: n, of: 'dough' } as const;
+      await at.house.take({ kind: 'reading', by: 'hand', bake: at.bake, reading });
+    }
+    await press(at, 'New reading', 'Readings so far');
+    expect(rows().map((row) => row[1])[0]).toBe('29 %');
+    expect(rows()).toHaveLength(6);
+    await press(at, 'Older', 'Older', 'Older', 'Older');
+    expect(rows().map((row) => row[1])).toEqual(['5 %', '4 %', '3 %', '2 %', '1 %', '0 %']);
+    await press(at, 'Newer');
+    expect(rows()[0]?.[1]).toBe('11 %');
+  });
+});
+
+it('every kind of reading has a name of its own', () => {
+  const names = Object.values(readingNames);
+  expect(new Set(names).size).toBe(names.length);
+});
