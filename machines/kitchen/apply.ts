@@ -39,19 +39,35 @@ const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
 const isIdle = ({ bakes, oven }: Kitchen): boolean =>
   Object.keys(bakes).length === 0 && stageOf(oven) === 'off';
 
+/**
+ * A fact on its way: its act is done, its results are not. `close` gives it them, as often as asked:
+ * so that one that is judged is folded once, bare and with what the models said of where it led.
+ */
+export interface Begun {
+  /** False where nothing answers to it; then only time has passed. */
+  readonly taken: boolean;
+  /** The kitchen after the fact, results and all; it is the bare fact or the same with results. */
+  close(fact: Fact): Stepped;
+}
+
 /** One fact as it stands in the log: advance, act, settle, results, settle, advance. */
-const applyPlain = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped => {
-  const before = advance(kitchen, machines, fact.at);
-  const acted = deliver(before.kitchen, machines, fact);
-  if (!acted.taken) return { ...before, taken: false };
+const beginPlain = (kitchen: Kitchen, machines: Machines, bare: Fact): Begun => {
+  const before = advance(kitchen, machines, bare.at);
+  const acted = deliver(before.kitchen, machines, bare);
+  if (!acted.taken) return { taken: false, close: () => ({ ...before, taken: false }) };
   const settled = settle(acted.kitchen, machines);
-  const judged = settle(judge(settled.kitchen, machines, fact), machines);
-  const after = advance(judged.kitchen, machines, fact.at);
-  const idle = fact.kind === 'start' && isIdle(before.kitchen) ? before.kitchen : kitchen.idle;
+  const idle = bare.kind === 'start' && isIdle(before.kitchen) ? before.kitchen : kitchen.idle;
   return {
-    kitchen: { ...after.kitchen, standing: [...after.kitchen.standing, fact], idle },
     taken: true,
-    says: [...before.says, ...acted.says, ...settled.says, ...judged.says, ...after.says],
+    close(fact) {
+      const judged = settle(judge(settled.kitchen, machines, fact), machines);
+      const after = advance(judged.kitchen, machines, fact.at);
+      return {
+        kitchen: { ...after.kitchen, standing: [...after.kitchen.standing, fact], idle },
+        taken: true,
+        says: [...before.says, ...acted.says, ...settled.says, ...judged.says, ...after.says],
+      };
+    },
   };
 };
 
@@ -69,24 +85,31 @@ const baseKitchen = ({ base, oven, starts, standing }: Kitchen, machines: Machin
  * call re-armed by it would be kept silent by an earlier hush. It stays among what stands, for its
  * results belong to every later fold.
  */
-const takeBack = (
+const beginTakeBack = (
   kitchen: Kitchen,
   machines: Machines,
-  fact: Fact & { kind: 'takeBack' },
-): Stepped => {
-  if (takeBackTarget(kitchen)?.id !== fact.target) return { kitchen, taken: false, says: [] };
+  bare: Fact & { kind: 'takeBack' },
+): Begun => {
+  if (takeBackTarget(kitchen)?.id !== bare.target) {
+    return { taken: false, close: () => ({ kitchen, taken: false, says: [] }) };
+  }
   // A start is itself the latest press until another follows: the target is never before `idle`.
   const from = kitchen.idle ?? baseKitchen(kitchen, machines);
-  const again = without(kitchen.standing, fact.target).slice(from.standing.length);
-  const after = [...again, fact].reduce(
-    (next, standing) => applyPlain(next, machines, standing).kitchen,
-    from,
-  );
+  const again = without(kitchen.standing, bare.target)
+    .slice(from.standing.length)
+    .reduce((next, standing) => beginPlain(next, machines, standing).close(standing).kitchen, from);
+  const begun = beginPlain(again, machines, bare);
   return {
-    // A start taken back is still known: a jump to a stored position may name it.
-    kitchen: { ...after, seq: kitchen.seq, starts: { ...kitchen.starts, ...after.starts } },
     taken: true,
-    says: saysAfter(kitchen, after),
+    close(fact) {
+      const { kitchen: after } = begun.close(fact);
+      return {
+        // A start taken back is still known: a jump to a stored position may name it.
+        kitchen: { ...after, seq: kitchen.seq, starts: { ...kitchen.starts, ...after.starts } },
+        taken: true,
+        says: saysAfter(kitchen, after),
+      };
+    },
   };
 };
 
@@ -107,31 +130,43 @@ const saysAfter = (before: Kitchen, after: Kitchen): readonly Say[] => {
  * Rebuilt where someone said we are; nothing before it can be taken back. A place named without its
  * instants gets them from the results, so the base of later folds is where the jump ended.
  */
-const jump = (kitchen: Kitchen, machines: Machines, fact: Fact & { kind: 'jump' }): Stepped => {
-  const at = kitchenAt(fact.position, kitchen.starts, machines, kitchen.oven.context.pots);
+const beginJump = (kitchen: Kitchen, machines: Machines, bare: Fact & { kind: 'jump' }): Begun => {
+  const at = kitchenAt(bare.position, kitchen.starts, machines, kitchen.oven.context.pots);
   const placed = settle({ ...at, seq: kitchen.seq }, machines).kitchen;
-  const now = advance(placed, machines, fact.at).kitchen;
-  const judged = settle(judge(now, machines, fact), machines).kitchen;
-  const { kitchen: next } = advance(judged, machines, fact.at);
+  const now = advance(placed, machines, bare.at).kitchen;
   return {
-    kitchen: { ...next, base: positionOf(next) },
     taken: true,
-    says: saysAfter(kitchen, next),
+    close(fact) {
+      const judged = settle(judge(now, machines, fact), machines).kitchen;
+      const { kitchen: next } = advance(judged, machines, fact.at);
+      return {
+        kitchen: { ...next, base: positionOf(next) },
+        taken: true,
+        says: saysAfter(kitchen, next),
+      };
+    },
   };
 };
 
-/**
- * Folds one fact in. `taken` is false where nothing answers to it; then only time has passed.
- * Pure: effects come back in `says`, and whoever replays ignores them.
- */
-export const apply = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped => {
-  const stepped =
-    fact.kind === 'takeBack'
-      ? takeBack(kitchen, machines, fact)
-      : fact.kind === 'jump'
-        ? jump(kitchen, machines, fact)
-        : applyPlain(kitchen, machines, fact);
-  return stepped.taken
-    ? { ...stepped, kitchen: { ...stepped.kitchen, seq: kitchen.seq + 1 } }
-    : stepped;
+/** Does a fact's act; `close` ends it. Pure: effects come back in `says`, and replay ignores them. */
+export const begin = (kitchen: Kitchen, machines: Machines, bare: Fact): Begun => {
+  const begun =
+    bare.kind === 'takeBack'
+      ? beginTakeBack(kitchen, machines, bare)
+      : bare.kind === 'jump'
+        ? beginJump(kitchen, machines, bare)
+        : beginPlain(kitchen, machines, bare);
+  return {
+    taken: begun.taken,
+    close(fact) {
+      const stepped = begun.close(fact);
+      return stepped.taken
+        ? { ...stepped, kitchen: { ...stepped.kitchen, seq: kitchen.seq + 1 } }
+        : stepped;
+    },
+  };
 };
+
+/** Folds one fact in. `taken` is false where nothing answers to it; then only time has passed. */
+export const apply = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepped =>
+  begin(kitchen, machines, fact).close(fact);

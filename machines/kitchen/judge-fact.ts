@@ -1,5 +1,5 @@
 import type { Fact } from '../../src/core/records/fact.ts';
-import { apply } from './apply.ts';
+import { begin } from './apply.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { resultsFor, type WaitModel } from './results.ts';
 import type { Stepped } from './step.ts';
@@ -15,10 +15,11 @@ export const judgeFact = (
   bare: Fact,
   wait: WaitModel,
 ): { readonly fact: Fact; readonly stepped: Stepped } | null => {
-  const dry = apply(kitchen, machines, bare);
-  if (!dry.taken) return null;
+  const begun = begin(kitchen, machines, bare);
+  if (!begun.taken) return null;
+  const dry = begun.close(bare);
   const results = resultsFor(dry.kitchen, bare, wait);
   if (results.length === 0) return { fact: bare, stepped: dry };
   const fact = { ...bare, results };
-  return { fact, stepped: apply(kitchen, machines, fact) };
+  return { fact, stepped: begun.close(fact) };
 };

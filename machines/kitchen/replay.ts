@@ -3,6 +3,7 @@ import type { LogRecord } from '../../src/core/records/record.ts';
 import { apply } from './apply.ts';
 import { emptyKitchen, type Kitchen, type Machines, type StartFact } from './kitchen.ts';
 import { positionOf } from './position.ts';
+import { samePlain } from './same-plain.ts';
 
 /** The first record whose stored position is not what these machines come to, and the last one. */
 export interface ReplayTrouble {
@@ -14,22 +15,6 @@ export interface Replayed {
   readonly kitchen: Kitchen;
   readonly trouble: ReplayTrouble | null;
 }
-
-/** Plain data written with keys in another order is still the same. */
-const canonical = (value: unknown): unknown =>
-  Array.isArray(value)
-    ? value.map(canonical)
-    : value !== null && typeof value === 'object'
-      ? Object.fromEntries(
-          Object.entries(value)
-            .filter(([, inner]) => inner !== undefined)
-            .toSorted(([a], [b]) => (a < b ? -1 : 1))
-            .map(([key, inner]) => [key, canonical(inner)]),
-        )
-      : value;
-
-export const samePosition = (a: Position, b: Position): boolean =>
-  JSON.stringify(canonical(a)) === JSON.stringify(canonical(b));
 
 /** Start facts of every row: a jump's position names them, however old they are. */
 const startsIn = (records: readonly LogRecord[]): Record<string, StartFact> =>
@@ -62,7 +47,7 @@ export const replay = (records: readonly LogRecord[], machines: Machines, pots =
     } catch {
       next = null;
     }
-    if (!next?.taken || !samePosition(positionOf(next.kitchen), position)) {
+    if (!next?.taken || !samePlain(positionOf(next.kitchen), position)) {
       return { kitchen, trouble: { seq, last: records.at(-1)!.position } };
     }
     kitchen = next.kitchen;

@@ -1,5 +1,6 @@
 import type { Call } from '../attention/attention.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
+import { samePlain } from './same-plain.ts';
 import { metaOf, stageOf } from './stage-of.ts';
 import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
 
@@ -27,8 +28,6 @@ export const callsOf = (kitchen: Kitchen): readonly Call[] =>
     return { id: `${who}:${stage}:${since}`, who, stage, kind: call, since };
   });
 
-const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
-
 /**
  * Links between machines are levels, told in a fixed order: the oven who waits, the bakes who is
  * out, attention who calls. So a rebuilt kitchen finds them again by itself.
@@ -42,7 +41,7 @@ export const settle = (kitchen: Kitchen, machines: Machines): Stepped => {
     says.push(...stepped.says);
   };
   const waiting = waitingLoaves(next);
-  if (!same(waiting, next.oven.context.waiting)) {
+  if (!samePlain(waiting, next.oven.context.waiting)) {
     go(stepOven(next, machines, { type: 'sync', at, waiting }));
   }
   const { out } = next.oven.context;
@@ -52,7 +51,7 @@ export const settle = (kitchen: Kitchen, machines: Machines): Stepped => {
     }
   }
   const calls = callsOf(next);
-  if (!same(calls, next.attention.context.calls)) {
+  if (!samePlain(calls, next.attention.context.calls)) {
     go(stepAttention(next, machines, { type: 'sync', at, calls }));
   }
   return { kitchen: next, taken: next !== kitchen, says };

@@ -1,9 +1,9 @@
-import { transition } from 'xstate';
 import type { AttentionEvent } from '../attention/attention.ts';
 import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { SayEffect } from '../meta.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
+import { pureStep, type Action } from './pure-step.ts';
 
 /** A stage's sentence that wants to be said, and whose it is. */
 export interface Say {
@@ -16,11 +16,6 @@ export interface Stepped {
   readonly kitchen: Kitchen;
   readonly taken: boolean;
   readonly says: readonly Say[];
-}
-
-interface Action {
-  readonly type: string;
-  readonly params?: unknown;
 }
 
 const saysOf = (who: string, actions: readonly Action[]): Say[] =>
@@ -39,7 +34,7 @@ export const stepBake = (
 ): Stepped => {
   const snapshot = Object.hasOwn(kitchen.bakes, who) ? kitchen.bakes[who] : undefined;
   if (!snapshot?.can(event)) return refused(kitchen);
-  const [next, actions] = transition(machines.bake, snapshot, event);
+  const [next, actions] = pureStep(machines.bake, snapshot, event);
   const { [who]: _, ...others } = kitchen.bakes;
   const bakes = next.status === 'done' ? others : { ...kitchen.bakes, [who]: next };
   return { kitchen: { ...kitchen, bakes }, taken: true, says: saysOf(who, actions) };
@@ -48,7 +43,7 @@ export const stepBake = (
 /** One event into the oven. */
 export const stepOven = (kitchen: Kitchen, machines: Machines, event: OvenEvent): Stepped => {
   if (!kitchen.oven.can(event)) return refused(kitchen);
-  const [oven, actions] = transition(machines.oven, kitchen.oven, event);
+  const [oven, actions] = pureStep(machines.oven, kitchen.oven, event);
   return { kitchen: { ...kitchen, oven }, taken: true, says: saysOf('oven', actions) };
 };
 
@@ -59,6 +54,6 @@ export const stepAttention = (
   event: AttentionEvent,
 ): Stepped => {
   if (!kitchen.attention.can(event)) return refused(kitchen);
-  const [attention] = transition(machines.attention, kitchen.attention, event);
+  const [attention] = pureStep(machines.attention, kitchen.attention, event);
   return { kitchen: { ...kitchen, attention }, taken: true, says: [] };
 };

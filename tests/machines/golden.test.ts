@@ -5,7 +5,8 @@ import { bakeSetup } from '../../machines/bake/bake-setup.ts';
 import { bakeMachine } from '../../machines/bake/bake.ts';
 import { MACHINE_VERSION, MACHINES, type Machines } from '../../machines/kitchen/kitchen.ts';
 import { positionOf } from '../../machines/kitchen/position.ts';
-import { replay, samePosition } from '../../machines/kitchen/replay.ts';
+import { replay } from '../../machines/kitchen/replay.ts';
+import { samePlain } from '../../machines/kitchen/same-plain.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { entering } from '../../machines/meta.ts';
 import { ovenMachine } from '../../machines/oven/oven.ts';
@@ -33,7 +34,7 @@ describe.each(logs)('the golden log %s', (name) => {
     const records = rows as LogRecord[];
     const { kitchen, trouble } = replay(records, MACHINES);
     expect(trouble).toBeNull();
-    expect(samePosition(positionOf(kitchen), records.at(-1)!.position)).toBe(true);
+    expect(samePlain(positionOf(kitchen), records.at(-1)!.position)).toBe(true);
     expect(kitchen.seq).toBe(records.length);
     expect(kitchen.bakes).toEqual({});
     expect(stageOf(kitchen.oven)).toBe('off');
@@ -58,7 +59,7 @@ describe('walk-1', () => {
     for (const n of [1, 20, 47, 60, 85, 100, walk1.length]) {
       const { kitchen, trouble } = replay(walk1.slice(0, n), MACHINES);
       expect(trouble).toBeNull();
-      expect(samePosition(positionOf(kitchen), walk1[n - 1]!.position)).toBe(true);
+      expect(samePlain(positionOf(kitchen), walk1[n - 1]!.position)).toBe(true);
     }
   });
 });
@@ -145,6 +146,6 @@ describe('a log tells when the machines have changed under it', () => {
     const machines = ovenWith('lift', { meta: { hazard: 'hot' } });
     const { kitchen, trouble } = replay(walk1, machines);
     expect(kitchen.seq).toBe(trouble!.seq - 1);
-    expect(samePosition(positionOf(kitchen), walk1[trouble!.seq - 2]!.position)).toBe(true);
+    expect(samePlain(positionOf(kitchen), walk1[trouble!.seq - 2]!.position)).toBe(true);
   });
 });

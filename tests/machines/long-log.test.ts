@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { replay } from '../../machines/kitchen/replay.ts';
+import type { Fact } from '../../src/core/records/fact.ts';
 import { countedMachines } from './support/counted.ts';
-import { Hand } from './support/hand.ts';
+import { Hand, plainWait } from './support/hand.ts';
 import { walkTo, walkToEnd } from './support/onward.ts';
 
 /** Weeks of bakes, one after the other, each with one press taken back and done again. */
@@ -62,4 +63,20 @@ describe('a log of 3,000 facts', () => {
     expect(hand.takeBack()).toBe(true);
     expect(Object.keys(hand.kitchen.bakes)).not.toEqual([last]);
   }, 60_000);
+
+  it('judges a press with one fold of it: bare and with results it is begun once', () => {
+    // A wait measured and left: the take-back leads back into it, and it is reckoned anew.
+    const hand = new Hand({ machines });
+    hand.start('a', 'mix.weigh');
+    walkTo(hand, 'a', 'bulk.proving');
+    hand.dough('a', 24);
+    hand.press('a', 'doughSeen');
+    const target = hand.fold.takeBackTarget(hand.kitchen)!.id;
+    const at = hand.now;
+    const fact: Fact = { kind: 'takeBack', target, id: 'x', device: 'test', at, raw: at };
+    const folded = count(() => hand.fold.apply(hand.kitchen, machines, fact)).guards;
+    const judged = count(() => hand.fold.judgeFact(hand.kitchen, machines, fact, plainWait));
+    expect(judged.result!.fact.results).not.toBeUndefined();
+    expect(judged.guards).toBeLessThan(1.1 * folded);
+  });
 });
