@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readRecord } from '../../src/core/records/read-record.ts';
+import { upgrade } from '../../src/core/records/upgrade.ts';
 
 const ROW = {
   seq: 1,
@@ -35,6 +36,22 @@ describe('reading one row of a log', () => {
     expect('reason' in read && read.reason.path).toBe(path);
   });
 
+  it.each([[undefined], [null], [3], ['x']])(
+    'lifts an old row with %j in it and never throws',
+    (odd) => {
+      const facts = [
+        { ...ROW.fact, results: odd },
+        { ...ROW.fact, results: [odd] },
+        { ...ROW.fact, kind: 'jump', position: { oven: odd, bakes: odd } },
+        { ...ROW.fact, kind: 'start', bake: 'a', loaves: [], from: 'x', recipe: { process: odd } },
+      ];
+      for (const fact of facts) {
+        const read = readRecord({ ...ROW, position: { oven: odd, bakes: { a: odd } }, fact }, 2);
+        expect(read.record?.machineVersion).toBe(2);
+      }
+    },
+  );
+
   it('never throws, whatever comes', () => {
     fc.assert(fc.property(fc.anything(), (row) => void readRecord(row, 1)));
     fc.assert(
@@ -43,5 +60,46 @@ describe('reading one row of a log', () => {
         if (read.record === null) expect(read.reason.expected).not.toBe('');
       }),
     );
+  });
+});
+
+describe('a row of version 1', () => {
+  const process = { rest: 30, retard: 840, lidded: 18 };
+  const start = {
+    ...ROW.fact,
+    kind: 'start',
+    bake: 'a',
+    loaves: ['a1'],
+    from: 'read.plan',
+    recipe: { piece: 900, process, formula: { id: 'x', process } },
+  };
+  const lift = (row: object) => upgrade(row, 1) as unknown as typeof ROW & { fact: typeof start };
+
+  it('was of a round, retarded loaf in a pot', () => {
+    const { fact } = lift({ ...ROW, fact: start });
+    const full = { ...process, shaping: 'round', warm: 0, vessel: 'pot' };
+    expect(fact.recipe).toEqual({ piece: 900, process: full, formula: { id: 'x', process: full } });
+  });
+
+  it('names the wait of its results by where the row stood', () => {
+    const results = [
+      { who: 'a', stage: 'mix.rest', marks: { end: 9 }, model: 'm' },
+      { who: 'oven', stage: 'lidded', marks: { lid: 9 }, model: 'm' },
+      { who: 'b', stage: 'mix.rest', marks: { end: 9 }, model: 'm' },
+      { who: 'a', stage: 'mix.rest', since: 2, marks: { end: 9 }, model: 'm' },
+    ];
+    const position = {
+      now: 5,
+      bakes: { a: { entered: { 'mix.rest': 4 } } },
+      oven: { entered: { lidded: 3 } },
+    };
+    const { fact } = lift({ ...ROW, position, fact: { ...start, results } });
+    const sinces = (fact as unknown as { results: { since: number }[] }).results;
+    expect(sinces.map(({ since }) => since)).toEqual([4, 3, 5, 2]);
+  });
+
+  it('leaves a row of today as it is', () => {
+    const row = { ...ROW, machineVersion: 2, fact: start };
+    expect(upgrade(row, 2)).toBe(row);
   });
 });

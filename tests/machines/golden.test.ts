@@ -18,20 +18,29 @@ const here = new URL('golden/', import.meta.url);
 const logs = readdirSync(here).filter((name) => /^walk-\d+\.json$/.test(name));
 const rowsOf = (name: string): unknown[] =>
   JSON.parse(readFileSync(new URL(name, here), 'utf8')) as unknown[];
-const walk1 = rowsOf('walk-1.json') as LogRecord[];
+/** A log through its one reader, which lifts older rows to what is written today. */
+const recordsOf = (rows: readonly unknown[]): LogRecord[] =>
+  rows.map((row) => {
+    const { record } = readRecord(row, MACHINE_VERSION);
+    if (record === null) throw new Error('A row of a golden log is no record.');
+    return record;
+  });
+const walk1 = recordsOf(rowsOf('walk-1.json'));
 
 describe.each(logs)('the golden log %s', (name) => {
   const rows = rowsOf(name);
 
   it('is read row by row, in the order of its numbers', () => {
     rows.forEach((row, i) => {
-      expect(readRecord(row, MACHINE_VERSION)).toEqual({ record: row });
-      expect((row as LogRecord).seq).toBe(i + 1);
+      const { record } = readRecord(row, MACHINE_VERSION);
+      expect(record?.seq).toBe(i + 1);
+      expect(record?.machineVersion).toBe(MACHINE_VERSION);
+      if ((row as LogRecord).machineVersion === MACHINE_VERSION) expect(record).toEqual(row);
     });
   });
 
   it('replays without trouble to where it says it ended', () => {
-    const records = rows as LogRecord[];
+    const records = recordsOf(rows);
     const { kitchen, trouble } = replay(records, MACHINES);
     expect(trouble).toBeNull();
     expect(samePlain(positionOf(kitchen), records.at(-1)!.position)).toBe(true);

@@ -6,6 +6,9 @@ import type { Notice } from './notice.ts';
 /** Most dough to work by hand in one bowl, g. Common practice, no source. */
 export const HAND_BOWL: Grams = 3000;
 
+/** Rye share of all flour, %, up to which the dough clock holds: its stated range; judgement. */
+const MOST_RYE = 40;
+
 /** A feed's own water may differ from the levain's hydration by this much before it is told. */
 const FEED_TOLERANCE = 0.02;
 
@@ -13,7 +16,7 @@ const FEED_TOLERANCE = 0.02;
  * Warnings about a formula's numbers, each a key with its values; a baker may go on.
  * saltHigh over 2.5 % · saltLow under 1.5 % · hydrationOutside 55–95 % · pffOutside .02–.25 ·
  * fillingOutside 10–20 % of the dough before it goes in · feedDisagrees (the feed's water does not
- * make the levain's hydration) · fillingAtShaping (no lamination takes it in) · heavyDough over
+ * make the levain's hydration) · ryeOutside over 40 % rye (the dough clock was not fitted to it) · fillingAtShaping (no lamination takes it in) · heavyDough over
  * 3 kg by hand (`dough` in grams).
  * Source: filling share San Francisco Baking Institute (sfbi.com/inclusions-in-bread.html); salt,
  * hydration, prefermented share and bowl: common practice, no source.
@@ -34,6 +37,8 @@ export function formulaWarnings(formula: Formula, dough: Grams): readonly Notice
     const { flour, water } = levain.feed;
     tell('feedDisagrees', { flour, water, hydration: levain.hydration * 100 });
   }
+  const rye = formula.flours.reduce((sum, f) => sum + (f.grain === 'rye' ? f.pct : 0), 0);
+  if (rye > MOST_RYE) tell('ryeOutside', { rye, most: MOST_RYE });
   if (fillings.length > 0) {
     const share = fillingShare(formula) * 100;
     if (share < 10 || share > 20) tell('fillingOutside', { share, least: 10, most: 20 });

@@ -30,6 +30,15 @@ export interface BulkTouch {
   readonly after: Minutes;
 }
 
+/** What the loaf bakes in: a pot with a lid, an open tin, or free on a hot stone with steam. */
+export type Vessel = 'pot' | 'tin' | 'stone';
+
+/**
+ * How the dough gets its shape: `round` is preshaped, rested and shaped; `scoop` is a high-rye dough
+ * that no hand can tighten: it is spooned into the tin.
+ */
+export type Shaping = 'round' | 'scoop';
+
 /** How the loaf is made. Stages as data; pinned in a bake's first fact. */
 export interface Process {
   /** Rest after the first mix. */
@@ -37,13 +46,19 @@ export interface Process {
   readonly touches: readonly BulkTouch[];
   /** Wanted rise at the end of bulk, %. */
   readonly rise: number;
+  readonly shaping: Shaping;
+  /** 0 for a scooped dough. */
   readonly benchRest: Minutes;
   /** Minutes on the counter before the fridge. */
   readonly counter: Minutes;
-  /** Usual time in the fridge. */
+  /** Usual time in the fridge; 0: proofed warm. */
   readonly retard: Minutes;
+  /** Usual warm proof at 24 °C, where nothing is retarded. */
+  readonly warm: Minutes;
   readonly fridge: Celsius;
+  readonly vessel: Vessel;
   readonly preheat: Minutes;
+  /** Under the lid of a pot, or with steam on a stone; 0 in a tin. */
   readonly lidded: Minutes;
   readonly open: Minutes;
   readonly recovery: Minutes;

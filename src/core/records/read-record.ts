@@ -1,6 +1,7 @@
 import type { Fact } from './fact.ts';
 import { readReading } from './read-reading.ts';
 import type { LogRecord } from './record.ts';
+import { upgrade } from './upgrade.ts';
 
 /** Why a row is not a record: where, what was expected, what came. */
 export interface Unreadable {
@@ -57,7 +58,8 @@ const isObject = (value: unknown): value is Record<string, unknown> =>
 
 /**
  * Reads one row of a log, from the store or a file. Refuses by name what a newer version wrote,
- * so that it is never half-read.
+ * so that it is never half-read; a row of an older version comes back as this one would have
+ * written it.
  *
  * @param newest the machine version of this program
  */
@@ -100,5 +102,5 @@ export function readRecord(
     const { reason } = readReading(fact['reading'], 'fact.reading', bounded);
     if (reason) return fail(reason.path, reason.expected, reason.got);
   }
-  return { record: row as unknown as LogRecord };
+  return { record: upgrade(row, machineVersion as number) as LogRecord };
 }

@@ -6,7 +6,7 @@ import { fillingShare } from '../../../src/core/formula/filling-share.ts';
 import type { Formula } from '../../../src/core/formula/formula.ts';
 import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
 import type { Recipe } from '../../../src/core/formula/recipe.ts';
-import { shippedFormula } from './shipped.ts';
+import { SHIPPED, shippedFormula } from './shipped.ts';
 
 const cherry = shippedFormula('cherry-hazelnut');
 const wheat = shippedFormula('lane-wheat');
@@ -27,9 +27,40 @@ const withProcess = (over: Partial<Formula['process']>): Formula => ({
   process: { ...cherry.process, ...over },
 });
 
+const warm = (over: Partial<Formula['process']>): Formula => withProcess({ retard: 0, ...over });
+const flours = (rye: number): Formula['flours'] => [
+  { id: 'wheat', name: 'wheat', grain: 'wheat', pct: 100 - rye },
+  { id: 'rye', name: 'rye', grain: 'rye', pct: rye },
+];
+
 describe('the formulas that come with the app', () => {
-  it.each([cherry, wheat])('$name has no warnings', (formula) => {
-    expect(made(formula).warnings).toEqual([]);
+  it.each(SHIPPED)('%s has no warnings but what the clock does not know', (name) => {
+    const unknown = name === 'harbour-rye' ? ['ryeOutside'] : [];
+    expect(warningKeys(shippedFormula(name))).toEqual(unknown);
+  });
+
+  it('show every process: pot, tin and stone, cold and warm, shaped and spooned', () => {
+    const processes = SHIPPED.map((name) => shippedFormula(name).process);
+    const ways = processes.map(({ vessel, retard, shaping }) =>
+      [vessel, retard > 0 ? 'cold' : 'warm', shaping].join(' '),
+    );
+    expect([...new Set(ways)].toSorted()).toEqual([
+      'pot cold round',
+      'pot warm round',
+      'stone cold round',
+      'tin warm round',
+      'tin warm scoop',
+    ]);
+    for (const { vessel, lidded, retard, warm } of processes) {
+      expect([vessel, lidded > 0]).toEqual([vessel, vessel !== 'tin']);
+      expect(retard > 0).toBe(warm === 0);
+    }
+  });
+
+  it('keep no filling that spoils, and name sesame', () => {
+    const fillings = SHIPPED.flatMap((name) => shippedFormula(name).fillings);
+    expect(new Set(fillings.map(({ keeps }) => keeps))).toEqual(new Set(['shelf']));
+    expect(fillings.flatMap(({ allergens }) => allergens)).toContain('sesame');
   });
 
   it('puts 10–20 % filling into the cherry and hazelnut dough, and names the nut', () => {
@@ -90,7 +121,7 @@ describe('makeRecipe', () => {
   it('refuses a perishable filling that would stand in the fridge or in bulk', () => {
     const fresh = cherry.fillings.map((f) => ({ ...f, keeps: 'perishable' as const }));
     expect(refused({ ...cherry, fillings: fresh })?.key).toBe('perishableRetarded');
-    const noRetard = withProcess({ retard: 0 });
+    const noRetard = withProcess({ retard: 0, warm: 120 });
     expect(refused({ ...noRetard, fillings: fresh })?.key).toBe('perishableRetarded');
     const sameDay = withProcess({ retard: 0, touches: [] });
     expect(made({ ...sameDay, fillings: fresh }).loaves).toBe(2);
@@ -130,8 +161,19 @@ describe('makeRecipe', () => {
     ['processOutside', withProcess({ touches: [{ kind: 'laminate', after: 95 }] })],
     ['riseOutside', withProcess({ rise: 45 })],
     ['fridgeOutside', withProcess({ fridge: 8 })],
+    ['processOutside', warm({ warm: 50 })],
+    ['processOutside', withProcess({ vessel: 'tin', preheat: 30, open: 40 })],
+    ['processOutside', withProcess({ vessel: 'stone', lidded: 25 })],
+    ['scoopNeedsTin', withProcess({ shaping: 'scoop', benchRest: 0, cool: 720 })],
+    ['ryeOutside', { ...cherry, flours: flours(41) }],
   ])('warns with %s and still gives the recipe', (key, formula) => {
     expect(warningKeys(formula)).toEqual([key]);
+  });
+
+  it('judges only the parts a process uses', () => {
+    expect(warningKeys(warm({ warm: 120, counter: 200, fridge: 9 }))).toEqual([]);
+    expect(warningKeys(withProcess({ warm: 5 }))).toEqual([]);
+    expect(warningKeys({ ...cherry, flours: flours(40) })).toEqual([]);
   });
 
   it('warns above 3 kg of dough by hand', () => {

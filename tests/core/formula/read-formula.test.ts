@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFormula } from '../../../src/core/formula/read-formula.ts';
-import { rawFormula } from './shipped.ts';
+import { rawFormula, SHIPPED } from './shipped.ts';
 
 const file = (): Record<string, unknown> =>
   rawFormula('cherry-hazelnut') as Record<string, unknown>;
@@ -23,7 +23,7 @@ const replaced = (value: unknown, [head, ...rest]: (string | number)[], by: unkn
 };
 
 describe('readFormula', () => {
-  it.each(['cherry-hazelnut', 'lane-wheat'])('reads %s.json whole', (name) => {
+  it.each(SHIPPED)('reads %s.json whole', (name) => {
     expect(readFormula(rawFormula(name)).formula).toEqual(rawFormula(name));
   });
 
@@ -62,6 +62,14 @@ describe('readFormula', () => {
     expect(change({ fillings: [{ ...twin, allergens: [7] }] })?.path).toBe(
       'fillings[0].allergens[0]',
     );
+    const process = file()['process'] as object;
+    expect(change({ process: { ...process, vessel: 'pan' } })).toEqual({
+      path: 'process.vessel',
+      expected: 'one of pot, tin, stone',
+      got: '"pan"',
+    });
+    expect(change({ process: { ...process, shaping: undefined } })?.path).toBe('process.shaping');
+    expect(change({ process: { ...process, warm: -1 } })?.path).toBe('process.warm');
     expect(change({ name: '   ' })?.path).toBe('name');
     expect(change({ id: 'a b' })?.path).toBe('id');
     const levain = { pff: 0.1, hydration: 1, feed: { seed: 0, flour: 1, water: 1 } };

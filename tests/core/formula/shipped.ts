@@ -12,8 +12,18 @@ export const rawFormula = (name: string): unknown =>
     ),
   );
 
+/** The formulas that come with the app, by what each one shows of a process. */
+export const SHIPPED = [
+  'cherry-hazelnut', // filled, retarded, pot
+  'lane-wheat', // plain, retarded, pot
+  'olive-seed', // filled, retarded, stone with steam
+  'lane-today', // plain, warm proof, pot
+  'barley-tin', // plain, warm proof, tin
+  'harbour-rye', // no fold, spooned into its tin
+] as const;
+
 /** A formula file of the app through its reader. */
-export function shippedFormula(name: 'cherry-hazelnut' | 'lane-wheat'): Formula {
+export function shippedFormula(name: (typeof SHIPPED)[number]): Formula {
   const { formula, reason } = readFormula(rawFormula(name));
   if (formula === null) throw new Error(`${name}.json: ${JSON.stringify(reason)}`);
   return formula;

@@ -21,10 +21,13 @@ const plain: Formula = {
     rest: 30,
     touches: [{ kind: 'fold', after: 30 }],
     rise: 90,
+    shaping: 'round',
     benchRest: 20,
     counter: 20,
     retard: 840,
+    warm: 0,
     fridge: 4,
+    vessel: 'pot',
     preheat: 45,
     lidded: 18,
     open: 20,
@@ -32,6 +35,7 @@ const plain: Formula = {
     cool: 120,
   },
 };
+const rye = [{ id: 'rye', name: 'rye flour', grain: 'rye', pct: 100 }] as const;
 const cherries = { id: 'c', name: 'cherries', pct: 60, keeps: 'shelf', allergens: [] } as const;
 const cheese = {
   id: 'f',
@@ -55,6 +59,10 @@ const told = [
   [strange, { loaves: 5, piece: 900 }],
   [
     { ...plain, salt: 1 },
+    { loaves: 1, piece: 900 },
+  ],
+  [
+    { ...plain, flours: rye, process: { ...plain.process, shaping: 'scoop' } },
     { loaves: 1, piece: 900 },
   ],
   [plain, { loaves: 0, piece: 900 }],

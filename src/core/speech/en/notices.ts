@@ -26,6 +26,9 @@ export const warnings = {
   processOutside:
     '{part}: {minutes} min; {least} to {most} is usual. Look at the dough, not the clock.',
   riseOutside: 'A rise of {rise} %; {least} to {most} is usual. Look often near the end.',
+  scoopNeedsTin: 'Spooned dough runs: it needs a tin to hold it.',
+  ryeOutside:
+    '{rye} % rye is more than the clock knows; {most} is its most. Trust your eyes, not its hours.',
   fridgeOutside: 'Fridge at {fridge}; {least} to {most} is wanted. Over {most}: turn it colder.',
 } as const;
 
@@ -37,9 +40,10 @@ export const processParts = {
   benchRest: 'Bench rest',
   counter: 'On the counter',
   retard: 'In the fridge',
-  preheat: 'Pot heating',
-  lidded: 'Lid on',
-  open: 'Lid off',
-  recovery: 'Pot heating again',
+  warm: 'Warm proof',
+  preheat: 'Oven heating',
+  lidded: 'Lid or steam',
+  open: 'Open baking',
+  recovery: 'Oven heating again',
   cool: 'Cooling',
 } as const;

@@ -1,0 +1,74 @@
+/** Plain data of a row, as it was found. */
+type Data = Readonly<Record<string, unknown>>;
+
+const isData = (value: unknown): value is Data =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** `value` with one of its fields changed, where it has it as plain data; else as it is. */
+const within = (value: Data, name: string, change: (inner: Data) => Data): Data => {
+  const inner = value[name];
+  return isData(inner) ? { ...value, [name]: change(inner) } : value;
+};
+
+/** Version 1 knew only loaves shaped by hand, retarded, and baked in a pot. */
+const process1 = (process: Data): Data => ({
+  shaping: 'round',
+  warm: 0,
+  vessel: 'pot',
+  ...process,
+});
+
+const recipe1 = (recipe: Data): Data =>
+  within(within(recipe, 'process', process1), 'formula', (formula) =>
+    within(formula, 'process', process1),
+  );
+
+/** Where the machines stood, of a row or of a jump. */
+const position1 = (position: Data): Data => position;
+
+/** A result of before waits had names: it was of the wait that its own row ended in. */
+const result1 = (result: Data, fact: Data, position: Data): Data => {
+  if (result['since'] !== undefined) return result;
+  const { who, stage } = result;
+  const bakes = isData(position['bakes']) ? position['bakes'] : {};
+  const place = who === 'oven' ? position['oven'] : bakes[String(who)];
+  const entered = isData(place) && isData(place['entered']) ? place['entered'] : {};
+  return { ...result, since: entered[String(stage)] ?? fact['at'] };
+};
+
+const fact1 = (fact: Data, position: Data): Data => {
+  const { results } = fact;
+  const named = Array.isArray(results)
+    ? {
+        ...fact,
+        results: results.map((one: unknown) => (isData(one) ? result1(one, fact, position) : one)),
+      }
+    : fact;
+  return within(within(named, 'recipe', recipe1), 'position', position1);
+};
+
+/** What each version's rows lack against the next one's; the first is of version 1. */
+const UPGRADES: readonly ((row: Data) => Data)[] = [
+  (row) => {
+    const position = isData(row['position']) ? row['position'] : {};
+    return within(
+      within(row, 'fact', (fact) => fact1(fact, position)),
+      'position',
+      position1,
+    );
+  },
+];
+
+/**
+ * A row of an older machine version as the present one would have written it, version and all. Only
+ * what is missing is filled in; a row of today comes back as it is. Never throws.
+ *
+ * @param version the row's machine version, a whole number
+ */
+export function upgrade(row: object, version: number): object {
+  const later = UPGRADES.slice(Math.max(0, version - 1));
+  return later.reduce<Data>(
+    (old, step, i) => ({ ...step(old), machineVersion: Math.max(1, version) + i + 1 }),
+    row as Data,
+  );
+}
