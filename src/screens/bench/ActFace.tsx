@@ -39,6 +39,7 @@ const LABELS: Readonly<Record<Exclude<Third, 'weigh'>, string>> = {
   ready: controls.itsReady,
   why: controls.notNowWhy,
   probe: controls.noProbe,
+  sheet: controls.showSheet,
 };
 
 const WEIGH: Readonly<Partial<Record<NumberSlot, string>>> = {
@@ -58,6 +59,7 @@ export function ActControls(props: {
   const third = (): void => {
     const { third: what, ready, who, care, detail } = props.view;
     if (what === 'reading') props.onRead({ at: 'kinds' });
+    else if (what === 'sheet') props.onRead({ at: 'sheet' });
     else if (what === 'weigh') props.onRead(numberPage(props.view.measures));
     else if (what === 'ready' && ready) void props.house.take(ready);
     else if (what === 'probe') void props.house.take({ kind: 'press', who, act: 'unmeasured' });

@@ -29,7 +29,7 @@ export interface Press {
 }
 
 /** What the third control does here. */
-export type Third = 'reading' | 'longer' | 'ready' | 'why' | 'weigh' | 'probe';
+export type Third = 'reading' | 'longer' | 'ready' | 'why' | 'weigh' | 'probe' | 'sheet';
 
 /** One line of a weigh card. */
 export interface Line {
@@ -129,6 +129,7 @@ const thirdOf = (stage: string, look: boolean): Third => {
   if (stage === 'lift') return 'why';
   if (stage === 'mix.temperature') return 'probe';
   if (stage in WEIGHS) return 'weigh';
+  if (stage === 'bulk.scatter') return 'sheet';
   return SHUT.includes(stage) ? 'longer' : 'reading';
 };
 

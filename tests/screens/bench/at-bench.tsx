@@ -26,7 +26,7 @@ export interface AtBench {
 const starting = (name: string): RegExp =>
   new RegExp(`^${name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`);
 
-export async function atBench(from: BakeStage): Promise<AtBench> {
+export async function atBench(from: BakeStage, loaves = 2): Promise<AtBench> {
   vi.stubGlobal(
     'fetch',
     async (path: string) =>
@@ -38,7 +38,7 @@ export async function atBench(from: BakeStage): Promise<AtBench> {
     if (real.formulas().length === 0) throw new Error('No formula yet.');
   });
   const { formula } = real.formulas()[0]!;
-  const bake = await real.begin({ formula: formula!, loaves: 2, kitchen: 22, from });
+  const bake = await real.begin({ formula: formula!, loaves, kitchen: 22, from });
   const said: string[] = [];
   const house: House = { ...real, say: (words) => void said.push(words) };
   const clock = turnedClock();

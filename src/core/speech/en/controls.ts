@@ -7,6 +7,7 @@ export const controls = {
   readOn: 'Read on',
   newReading: 'New reading',
   readingsSoFar: 'Readings so far',
+  showSheet: 'Show the sheet',
   weighDough: 'Weigh the dough',
   weighPiece: 'Weigh a piece',
   weighLoaf: 'Weigh a loaf',

@@ -1,11 +1,16 @@
-import { Match, Switch, type JSX } from 'solid-js';
+import { lazy, Match, Switch, type JSX } from 'solid-js';
 import type { House } from '../../house.ts';
 import KindsSheet from './KindsSheet.tsx';
 import PastSheet from './PastSheet.tsx';
 import type { PicturePage, ReadingPage } from './page.ts';
 import PicturesSheet from './PicturesSheet.tsx';
 
-/** The pages of the readings that lie over the bench; the keypad stands in its place on it. */
+const SheetFace = lazy(() => import('../SheetFace.tsx'));
+
+/**
+ * The pages of the readings that lie over the bench; the keypad stands in its place on it. The
+ * drawing of the sheet is laid over it the same way.
+ */
 export default function ReadingSheets(props: {
   readonly house: House;
   readonly bake: string;
@@ -21,6 +26,9 @@ export default function ReadingSheets(props: {
       </Match>
       <Match when={props.page.at === 'past'}>
         <PastSheet house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />
+      </Match>
+      <Match when={props.page.at === 'sheet'}>
+        <SheetFace house={props.house} bake={props.bake} onClose={() => props.onTurn(null)} />
       </Match>
       <Match when={pictures()}>
         {(page) => (

@@ -26,9 +26,16 @@ export interface PicturePage {
   readonly mends: Mended | null;
 }
 
-/** Where the baker is among the readings; null on the bench is nowhere. */
+/**
+ * Where the baker is among the readings, or at the drawing of the sheet; null on the bench is
+ * nowhere.
+ */
 export type ReadingPage =
-  { readonly at: 'kinds' } | { readonly at: 'past' } | NumberPage | PicturePage;
+  | { readonly at: 'kinds' }
+  | { readonly at: 'sheet' }
+  | { readonly at: 'past' }
+  | NumberPage
+  | PicturePage;
 
 export const numberPage = (slot: NumberSlot, mends: Mended | null = null): NumberPage => ({
   at: 'number',
