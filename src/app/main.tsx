@@ -1,4 +1,5 @@
 import { render } from 'solid-js/web';
+import { makeBeat } from '../adapters/beat.ts';
 import { makeClock } from '../adapters/clock.ts';
 import { readDevice } from '../adapters/device.ts';
 import { makeHold } from '../adapters/hold.ts';
@@ -22,11 +23,6 @@ const later = (ms: number, then: () => void) => {
   const timer = setTimeout(then, ms);
   return () => clearTimeout(timer);
 };
-const every = (ms: number, then: () => void) => {
-  const timer = setInterval(then, ms);
-  return () => clearInterval(timer);
-};
-
 const open = async (root: HTMLElement): Promise<void> => {
   const wall = makeClock();
   const settings = makeSettings();
@@ -53,7 +49,7 @@ const open = async (root: HTMLElement): Promise<void> => {
     secure: isSecureContext,
     askToKeep,
     later,
-    every,
+    every: makeBeat,
     reload: () => location.reload(),
     rehearse: () => void beginRehearsal(settings, wall).then(() => location.assign('/?rehearsal')),
     endRehearsal: () => location.assign('/'),

@@ -148,8 +148,14 @@ export async function openHouse(world: World): Promise<House> {
   sound.onState(setSoundState);
   screen.onState(setLit);
   world.update.onOffer((go) => setOffer(() => go));
+  let offset = time.wallOf(0);
   world.every(clock.rate > 1 ? SECOND / 4 : SECOND, () => {
+    if (world.holds) keeper.tick();
     const { at } = time.read(keeper.kept().kitchen.now);
+    // The tablet's clock was set back: every alarm is at another hour of the wall now.
+    if (world.holds && time.wallOf(0) !== offset) runner.follow(keeper.kept().kitchen);
+    offset = time.wallOf(0);
+    setClockBack(time.fellBack());
     setNow(at);
     away.seen(at);
   });

@@ -24,7 +24,7 @@ export interface Runner {
 /** Alarms are levels: what is wanted is held against what stands, and only the difference is done. */
 export function makeRunner({ clock, sound, machines, wallOf, tick }: RunnerParts): Runner {
   let alarm: { readonly at: Instant; readonly stop: Stop } | null = null;
-  let ring: { readonly id: string; readonly stop: Stop } | null = null;
+  let ring: { readonly id: string; readonly at: Instant; readonly stop: Stop } | null = null;
 
   const arm = (at: Instant | null): void => {
     if (alarm?.at === at) return;
@@ -33,13 +33,16 @@ export function makeRunner({ clock, sound, machines, wallOf, tick }: RunnerParts
   };
   return {
     follow(kitchen) {
-      const { alarmAt } = wanted(kitchen);
+      const { alarmAt, ringing } = wanted(kitchen);
       arm(alarmAt === null ? null : wallOf(alarmAt));
       const call = nextCall(kitchen, machines);
-      if (ring?.id === call?.id) return;
+      const at = call && wallOf(call.since);
+      // A call laid ahead moves with the tablet's clock; one that has begun is not begun again.
+      if (ring?.id === call?.id && (ringing !== null || ring?.at === (at ?? undefined))) return;
       ring?.stop();
       ring = call && {
         id: call.id,
+        at: wallOf(call.since),
         stop: sound.ring(call.kind, (wallOf(call.since) - clock.now()) / clock.rate),
       };
     },

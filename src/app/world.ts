@@ -32,6 +32,7 @@ export interface World {
   askToKeep(): Promise<unknown>;
   /** Real milliseconds. */
   later(ms: number, then: () => void): Stop;
+  /** And at once when the page is shown again. */
   every(ms: number, then: () => void): Stop;
   reload(): void;
   rehearse(): void;

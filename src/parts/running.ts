@@ -4,13 +4,14 @@ const two = (n: number): string => String(n).padStart(2, '0');
 
 const lengthText = (seconds: number): string => {
   const minutes = Math.floor(seconds / 60);
+  if (minutes >= 6000) return `${Math.round(minutes / 1440)} days`;
   return seconds >= 3600
     ? `${Math.floor(minutes / 60)} h ${two(minutes % 60)}`
     : `${minutes}:${two(seconds % 60)}`;
 };
 
 /**
- * The time left of `left` milliseconds: "1 h 12", "12:05" under an hour, "+0:20" when past. Begun
+ * The time left of `left` milliseconds: "1 h 12", "12:05" under an hour, "30 days" past a hundred hours, "+0:20" when past. Begun
  * seconds count as whole ones, so that zero stands exactly at the deadline.
  * @example runningText(725_000) // '12:05'
  */

@@ -6,6 +6,8 @@ export interface TurnedClock extends Clock {
   turn(ms: number): void;
   /** Jump, as after a sleep or when the hour is set (back too): wakes now due are called late, at `at`. */
   set(at: Instant): void;
+  /** Let `ms` pass in which nothing runs, as in a frozen page: not even what is due is called. */
+  sleep(ms: number): void;
   /** Wakes not yet called and not stopped. */
   pending(): Instant[];
 }
@@ -43,6 +45,7 @@ export function makeTurnedClock(start: Instant, rate = 1): TurnedClock {
       now = at;
       callDue(now, false);
     },
+    sleep: (ms) => void (now += ms),
     pending: () => [...waiting].map((wake) => wake.at).sort((a, b) => a - b),
   };
 }

@@ -1,22 +1,28 @@
 import { sayNumber } from './numbers.ts';
 import type { Minutes } from '../units.ts';
 
-const split = (minutes: Minutes): { h: number; m: number } => {
+/** Longer than a hundred hours is told in whole days: nobody counts that far in hours. */
+const LONG = 6000;
+const DAY = 1440;
+
+const split = (minutes: Minutes): { d: number; h: number; m: number } => {
   const all = Math.round(minutes);
-  if (!(all >= 0 && all < 6000))
-    throw new Error(`A length must be from 0 to 5999 minutes, not ${minutes}.`);
-  return { h: Math.floor(all / 60), m: all % 60 };
+  if (!(all >= 0 && all < Infinity))
+    throw new Error(`A length must be 0 minutes or more, not ${minutes}.`);
+  if (all >= LONG) return { d: Math.round(all / DAY), h: 0, m: 0 };
+  return { d: 0, h: Math.floor(all / 60), m: all % 60 };
 };
 
 /**
- * A length of time as it is shown, to the minute.
+ * A length of time as it is shown: to the minute, past a hundred hours to the day.
  *
- * @throws Error `A length must be from 0 to 5999 minutes, not x.`
+ * @throws Error `A length must be 0 minutes or more, not x.`
  * @example showLength(72) // '1 h 12'
  * @example showLength(20) // '20 min'
  */
 export function showLength(minutes: Minutes): string {
-  const { h, m } = split(minutes);
+  const { d, h, m } = split(minutes);
+  if (d > 0) return `${d} days`;
   if (h === 0) return `${m} min`;
   return m === 0 ? `${h} h` : `${h} h ${String(m).padStart(2, '0')}`;
 }
@@ -24,11 +30,12 @@ export function showLength(minutes: Minutes): string {
 /**
  * A length of time as it is said.
  *
- * @throws Error `A length must be from 0 to 5999 minutes, not x.`
+ * @throws Error `A length must be 0 minutes or more, not x.`
  * @example sayLength(72) // 'one hour twelve minutes'
  */
 export function sayLength(minutes: Minutes): string {
-  const { h, m } = split(minutes);
+  const { d, h, m } = split(minutes);
+  if (d > 0) return sayNumber(d, 'day');
   if (h === 0) return sayNumber(m, 'minute');
   return m === 0 ? sayNumber(h, 'hour') : `${sayNumber(h, 'hour')} ${sayNumber(m, 'minute')}`;
 }

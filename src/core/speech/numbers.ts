@@ -14,6 +14,7 @@ export type Unit =
   | 'percent'
   | 'minute'
   | 'hour'
+  | 'day'
   | 'second'
   | 'loaf'
   | 'load';
@@ -27,6 +28,7 @@ const PLURAL: Readonly<Record<Unit, string>> = {
   percent: 'percent',
   minute: 'minutes',
   hour: 'hours',
+  day: 'days',
   second: 'seconds',
   loaf: 'loaves',
   load: 'loads',

@@ -1,0 +1,102 @@
+import { readFileSync } from 'node:fs';
+import { createRoot } from 'solid-js';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { stageOf } from '../../machines/kitchen/stage-of.ts';
+import { openHouse } from '../../src/app/open-house.ts';
+import { HOUR, MINUTE } from '../../src/core/units.ts';
+import type { House } from '../../src/screens/house.ts';
+import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
+
+const DAY = 24 * HOUR;
+
+beforeEach(() => {
+  vi.stubGlobal('fetch', async (path: string) => {
+    return new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8'));
+  });
+});
+afterEach(() => vi.unstubAllGlobals());
+
+const open = (world: FakeWorld): Promise<House> => createRoot(() => openHouse(world));
+
+/** A dough that rests half an hour, from now on. */
+const resting = async (world: FakeWorld) => {
+  const house = await open(world);
+  await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0), { timeout: 20_000 });
+  const formula = house.formulas().find((f) => f.formula !== null)!.formula!;
+  const id = (await house.begin({ formula, loaves: 2, kitchen: 22, from: 'mix.first' as never }))!;
+  await house.take({ kind: 'press', who: id, act: 'mixed' });
+  world.beat();
+  return { house, id };
+};
+const stage = (house: House, id: string) => stageOf(house.kitchen().bakes[id]!);
+const sounding = (world: FakeWorld) => world.sound.ringing();
+
+describe('coming back', () => {
+  it.each([
+    ['47 minutes', 47 * MINUTE],
+    ['9 hours', 9 * HOUR],
+    ['a month', 30 * DAY],
+  ])(
+    'after %s: one beat shows the hour, the late call and since when, rung once',
+    async (_, gone) => {
+      const world = makeFakeWorld();
+      const { house, id } = await resting(world);
+      const left = house.now();
+      // No timer ran meanwhile; the first thing that runs is the page being shown.
+      world.clock.sleep(gone);
+      world.beat();
+      expect(house.now()).toBe(left + gone);
+      expect(stage(house, id)).toBe('mix.salt');
+      expect(house.kitchen().attention.context.calls).toMatchObject([
+        { stage: 'mix.salt', since: left + 30 * MINUTE },
+      ]);
+      expect(house.away()).toEqual({ from: left, to: left + gone });
+      expect(world.sound.rung).toHaveLength(1);
+      expect(sounding(world)).toHaveLength(1);
+      world.beat();
+      world.beat();
+      expect(world.sound.rung).toHaveLength(1);
+      house.readBack();
+      world.beat();
+      expect(house.away()).toBeNull();
+    },
+  );
+
+  it('calls as many minutes after the clock was set back as were left before', async () => {
+    const world = makeFakeWorld();
+    const { house, id } = await resting(world);
+    world.clock.turn(10 * MINUTE);
+    world.beat();
+    world.clock.set(world.clock.now() - 5 * HOUR);
+    world.beat();
+    const left = house.kitchen().bakes[id]!.context.marks['end']! - house.now();
+    expect(left).toBeLessThanOrEqual(30 * MINUTE);
+    expect(sounding(world).map(({ inMs }) => inMs)).toEqual([left]);
+    world.clock.turn(left - 1);
+    expect(stage(house, id)).toBe('mix.rest');
+    world.clock.turn(1);
+    expect(stage(house, id)).toBe('mix.salt');
+    expect(house.told().map(({ id: what }) => what)).toContain('clock');
+  });
+
+  it.each([1 * HOUR, 365 * DAY])(
+    'stays usable when the clock is set forward by %d ms and put right again',
+    async (wrong) => {
+      const world = makeFakeWorld();
+      const { house, id } = await resting(world);
+      world.clock.set(world.clock.now() + wrong);
+      world.beat();
+      expect(stage(house, id)).toBe('mix.salt');
+      world.clock.set(world.clock.now() - wrong);
+      world.beat();
+      await house.take({ kind: 'press', who: id, act: 'answer', item: 'salt', value: 'in' });
+      expect(house.records()).toHaveLength(3);
+      expect(house.hour(house.now())).toMatch(/^\d\d:\d\d$/);
+      const rows = JSON.stringify(house.records());
+      expect(rows).not.toContain('null');
+      const again = await open(makeFakeWorld({ store: world.store, at: world.clock.now() }));
+      expect(stage(again, id)).toBe('mix.salt');
+      expect(again.told().map(({ id: what }) => what)).not.toContain('log');
+    },
+  );
+});
