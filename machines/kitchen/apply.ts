@@ -72,12 +72,11 @@ const beginPlain = (kitchen: Kitchen, machines: Machines, bare: Fact): Begun => 
 };
 
 /** Where a fold begins: an empty kitchen, or the one the last jump set. Its own starts come again. */
-const baseKitchen = ({ base, oven, starts, standing }: Kitchen, machines: Machines): Kitchen => {
-  const { pots } = oven.context;
-  if (base === null) return emptyKitchen(machines, pots);
+const baseKitchen = ({ base, starts, standing }: Kitchen, machines: Machines): Kitchen => {
+  if (base === null) return emptyKitchen(machines);
   const again = new Set(standing.map((fact) => fact.id));
   const earlier = Object.fromEntries(Object.entries(starts).filter(([id]) => !again.has(id)));
-  return settle(kitchenAt(base, earlier, machines, pots), machines).kitchen;
+  return settle(kitchenAt(base, earlier, machines), machines).kitchen;
 };
 
 /**
@@ -131,7 +130,7 @@ const saysAfter = (before: Kitchen, after: Kitchen): readonly Say[] => {
  * instants gets them from the results, so the base of later folds is where the jump ended.
  */
 const beginJump = (kitchen: Kitchen, machines: Machines, bare: Fact & { kind: 'jump' }): Begun => {
-  const at = kitchenAt(bare.position, kitchen.starts, machines, kitchen.oven.context.pots);
+  const at = kitchenAt(bare.position, kitchen.starts, machines);
   const placed = settle({ ...at, seq: kitchen.seq }, machines).kitchen;
   const now = advance(placed, machines, bare.at).kitchen;
   return {

@@ -53,11 +53,11 @@ const fresh = <T extends { status: string }>([snapshot]: [T, unknown], name: str
 };
 
 /** A kitchen in which nothing has happened. */
-export const emptyKitchen = (machines: Machines = MACHINES, pots = 1): Kitchen => ({
+export const emptyKitchen = (machines: Machines = MACHINES): Kitchen => ({
   now: 0,
   seq: 0,
   bakes: {},
-  oven: fresh(initialTransition(machines.oven, { pots }), 'oven'),
+  oven: fresh(initialTransition(machines.oven), 'oven'),
   attention: fresh(initialTransition(machines.attention), 'attention'),
   standing: [],
   base: null,

@@ -48,9 +48,8 @@ export const kitchenAt = (
   position: Position,
   starts: Readonly<Record<string, StartFact>>,
   machines: Machines,
-  pots = 1,
 ): Kitchen => {
-  const empty = emptyKitchen(machines, pots);
+  const empty = emptyKitchen(machines);
   const bakes = Object.entries(position.bakes).map(([id, { stage, start, ...place }]) => {
     const pinned = starts[start];
     if (pinned === undefined) throw new Error(`The start ${start} of bake ${id} is missing.`);

@@ -26,16 +26,14 @@ const startsIn = (records: readonly LogRecord[]): Record<string, StartFact> =>
  * Folds a log in seq order, from its last jump on, and holds each stored position against the
  * fold's. Stops at the first that differs, or whose number is not the next. Models are never called:
  * their results are in the facts.
- *
- * @param pots a setting of today; no fact hangs on it
  */
-export const replay = (records: readonly LogRecord[], machines: Machines, pots = 1): Replayed => {
+export const replay = (records: readonly LogRecord[], machines: Machines): Replayed => {
   const from = Math.max(
     0,
     records.findLastIndex(({ fact }) => fact.kind === 'jump'),
   );
   let kitchen: Kitchen = {
-    ...emptyKitchen(machines, pots),
+    ...emptyKitchen(machines),
     seq: (records[from]?.seq ?? 1) - 1,
     starts: startsIn(records.slice(0, from)),
   };

@@ -6,16 +6,11 @@ import type { OvenStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
 
-export interface OvenInput {
-  /** How many pots one load fills, for what is shown: the log must not hang on a setting. */
-  readonly pots: number;
-}
-
 /**
  * `waiting`: loaves whose bake stands at the oven, neither in the load nor out.
  * `load`: loaves in the pots now. `out`: loaves out whose bake has not yet gone on.
  */
-export type OvenContext = OvenInput & Omit<OvenPlace, 'stage'>;
+export type OvenContext = Omit<OvenPlace, 'stage'>;
 
 export type OvenEvent =
   | { type: Exclude<OvenAct, 'loaded' | 'lidOff'>; at: Instant; item?: string; value?: string }
@@ -31,7 +26,6 @@ export const ovenSetup = setup({
   types: {
     context: {} as OvenContext,
     events: {} as OvenEvent,
-    input: {} as OvenInput,
     meta: {} as StageMeta,
   },
   actions: {
@@ -78,7 +72,7 @@ export const ovenSetup = setup({
     someWait: ({ event }) => event.type === 'sync' && event.waiting.length > 0,
     noneWait: ({ event }) => event.type === 'sync' && event.waiting.length === 0,
     moreWait: ({ context }) => context.waiting.length > 0,
-    /** Only waiting loaves, at least one, none twice; how many pots there are the baker knows. */
+    /** Only waiting loaves, at least one, none twice; how many places there are the baker knows. */
     fits: ({ context, event }) =>
       event.type === 'loaded' &&
       event.loaves.length > 0 &&

@@ -6,8 +6,7 @@ import { ovenSetup } from './oven-setup.ts';
 export const ovenMachine = ovenSetup.createMachine({
   id: 'oven',
   options: { maxIterations: 50 },
-  context: ({ input }) => ({
-    ...input,
+  context: {
     marks: {},
     entered: {},
     byDue: false,
@@ -15,7 +14,7 @@ export const ovenMachine = ovenSetup.createMachine({
     waiting: [],
     load: [],
     out: [],
-  }),
+  },
   initial: 'off',
   on: { judged: { actions: 'judge' } },
   states: {

@@ -6,8 +6,10 @@ import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
 import type { Deed } from '../core/records/fact.ts';
 import { controls } from '../core/speech/en/controls.ts';
 import { trouble } from '../core/speech/en/trouble.ts';
+import { fill } from '../core/speech/fill.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
+import { openEquipment } from './equipment.ts';
 import { dateOf, dayOf, hourOf } from './hours.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
@@ -30,7 +32,10 @@ const loadModels = (): Promise<WaitModel> =>
 /** Opens the log and puts the parts together: the only place where machines meet the world. */
 export async function openHouse(world: World): Promise<House> {
   const { store, clock, sound, speaker, screen, settings, ids, news, later } = world;
-  const opened = await openLog(store, MACHINES);
+  const [opened, { equipment, equip, misread }] = await Promise.all([
+    openLog(store, MACHINES),
+    openEquipment(settings, clock.rate === 1),
+  ]);
   const last = opened.records.at(-1)?.fact ?? null;
   const time = makeKitchenTime(clock, last);
   const start: Pick<Opened, 'kitchen' | 'records'> =
@@ -63,7 +68,10 @@ export async function openHouse(world: World): Promise<House> {
   const kitchen = () => kept().kitchen;
   const baking = () => Object.keys(kitchen().bakes).length > 0;
   const saveAsFile = () =>
-    void import('../adapters/backup.ts').then(({ exportLog }) => exportLog(kept().records));
+    void import('../adapters/backup.ts').then(({ exportLog }) => {
+      exportLog(kept().records);
+      equip({ savedAt: clock.now() });
+    });
   const { told, tell } = makeTold({
     store: () => kept().trouble,
     unsaved: () => kept().unsaved,
@@ -98,7 +106,7 @@ export async function openHouse(world: World): Promise<House> {
       void import('./speak-of.ts').then(({ speakOf }) => {
         const at = keeper.kept().kitchen;
         const words = says
-          .map((say) => speakOf(say, at, hour, world.ways.ways()))
+          .map((say) => speakOf(say, at, hour, world.ways.ways(), equipment()))
           .filter((w) => w !== null);
         const latest = words.at(-1);
         if (latest !== undefined) voice.say(latest);
@@ -145,6 +153,10 @@ export async function openHouse(world: World): Promise<House> {
     await take({ kind: 'takeBack', target: target.id });
   };
 
+  if (misread) {
+    const text = fill(trouble.equipmentUnreadable, { ...misread });
+    tell({ id: 'equipment', text, action: null });
+  }
   sound.onState(setSoundState);
   screen.onState(setLit);
   world.update.onOffer((go) => setOffer(() => go));
@@ -223,6 +235,12 @@ export async function openHouse(world: World): Promise<House> {
     choose: (change) => world.ways.choose(change),
     formulas,
     lastKitchen,
+    equipment,
+    equip,
+    tryCall(kind, inMs) {
+      void sound.arm();
+      return sound.ring(kind, inMs);
+    },
     away: away.away,
     readBack: () => away.readBack(),
     saveAsFile,

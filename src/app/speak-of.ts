@@ -1,5 +1,6 @@
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
+import type { Equipment } from '../core/kitchen/equipment.ts';
 import { callSubjects, calls } from '../core/speech/en/calls.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Instant, Units } from '../core/units.ts';
@@ -15,6 +16,7 @@ export function speakOf(
   kitchen: Kitchen,
   hour: (at: Instant) => string,
   units: Units,
+  equipment: Equipment,
 ): string | null {
   const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   if (call && stage in callSubjects) {
@@ -24,6 +26,6 @@ export function speakOf(
   const bake = bakeOf(kitchen, who);
   const focus = bake === null ? null : focusOn(kitchen, bake);
   if (focus === null || focus.who !== who) return null;
-  const view = benchView(kitchen, focus, hour, null, units);
+  const view = benchView(kitchen, focus, hour, null, units, equipment);
   return view.stage === stage ? [view.spoken, view.care].filter(Boolean).join(' ') : null;
 }

@@ -1,7 +1,8 @@
 import type { Accessor } from 'solid-js';
 import type { Call } from '../../machines/attention/attention.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
-import type { SoundState } from '../../machines/ports.ts';
+import type { CallKind, SoundState, Stop } from '../../machines/ports.ts';
+import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Notice } from '../core/formula/notice.ts';
 import type { Formula } from '../core/formula/formula.ts';
 import type { Deed } from '../core/records/fact.ts';
@@ -66,6 +67,11 @@ export interface House {
   choose(ways: Partial<Ways>): void;
   readonly formulas: Accessor<readonly FormulaFound[]>;
   readonly lastKitchen: Accessor<Celsius | null>;
+  /** What this kitchen bakes with; a setting of the tablet. */
+  readonly equipment: Accessor<Equipment>;
+  equip(change: Partial<Equipment>): void;
+  /** A call's whole burst as it really sounds, from `inMs` real milliseconds on, until stopped. */
+  tryCall(kind: CallKind, inMs: number): Stop;
   /** The instant the page was last left for more than 30 s, and came back; null when read. */
   readonly away: Accessor<{ readonly from: Instant; readonly to: Instant } | null>;
   readBack(): void;

@@ -38,7 +38,7 @@ const bakeWalk = explore(bake, {
 });
 
 const ovenWalk = explore(oven, {
-  from: [initialTransition(oven, { pots: 1 })[0]],
+  from: [initialTransition(oven)[0]],
   events: ovenEvents,
   key: ({ value, context: { waiting, load, out, answers, byDue } }) =>
     JSON.stringify([value, waiting, load, out, Object.keys(answers), byDue]),

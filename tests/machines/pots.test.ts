@@ -1,7 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { apply } from '../../machines/kitchen/apply.ts';
-import { emptyKitchen, MACHINES } from '../../machines/kitchen/kitchen.ts';
-import { replay } from '../../machines/kitchen/replay.ts';
 import { Hand } from './support/hand.ts';
 import { at, walkToEnd } from './support/onward.ts';
 
@@ -22,19 +19,5 @@ describe('two pots in the oven', () => {
     const hand = at(new Hand(), 'load', 'oven.queued');
     expect(hand.press('oven', 'loaded', { loaves })).toBe(false);
     expect(hand.kitchen.oven.context.load).toEqual([]);
-  });
-
-  it('are still two after a take-back, a jump and a reload', () => {
-    const hand = new Hand();
-    hand.kitchen = emptyKitchen(MACHINES, 2);
-    hand.start('a', 'oven.queued');
-    hand.press('oven', 'ovenOn');
-    hand.takeBack();
-    expect(hand.kitchen.oven.context.pots).toBe(2);
-    hand.do({ kind: 'jump', position: hand.fold.positionOf(hand.kitchen) });
-    expect(hand.kitchen.oven.context.pots).toBe(2);
-    const { kitchen } = replay(hand.records, MACHINES, 2);
-    expect(kitchen.oven.context.pots).toBe(2);
-    expect(apply(kitchen, MACHINES, hand.records[0]!.fact).kitchen.oven.context.pots).toBe(2);
   });
 });

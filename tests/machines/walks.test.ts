@@ -68,7 +68,7 @@ const bakePaths = shortest(
 
 const ovenPaths = shortest(
   MACHINES.oven,
-  initialTransition(MACHINES.oven, { pots: 1 })[0],
+  initialTransition(MACHINES.oven)[0],
   ((state: ReturnType<typeof initialTransition<typeof MACHINES.oven>>[0]) =>
     ovenEvents(state).filter(({ type }) => type !== 'sync' || state.value === 'off')) as never,
   ((state: ReturnType<typeof initialTransition<typeof MACHINES.oven>>[0]) =>

@@ -32,6 +32,8 @@ export interface OutlineInput {
   readonly kitchen: Celsius;
   readonly from: BakeStage;
   readonly now: Instant;
+  /** Loaves one load takes; one unless given. */
+  readonly perLoad?: number;
 }
 
 /** Usual minutes of hands a touch takes; per loaf where `each`. Practice; mixing and pots seen. */
@@ -72,7 +74,7 @@ const LOAD_HANDS: Minutes = 10;
 
 /** One walk; the waits that the dough decides end at `end` of their window. */
 function walk(
-  { recipe, kitchen, from, now }: OutlineInput,
+  { recipe, kitchen, from, now, perLoad = 1 }: OutlineInput,
   end: 'earliest' | 'likely' | 'latest',
 ): Pick<Outline, 'touches' | 'cold' | 'out'> {
   const { process, loaves } = recipe;
@@ -110,7 +112,7 @@ function walk(
   const bake = (): void => {
     wait('preheating', 'hot');
     const each = process.lidded + process.open;
-    const many = loads(loaves, 1);
+    const many = loads(loaves, perLoad);
     walked.push({ stage: 'oven.queued', at, hands: LOAD_HANDS * many });
     at += (many * each + (many - 1) * process.recovery) * MINUTE;
     out = at;
@@ -132,7 +134,7 @@ function walk(
 
 /**
  * Walks the usual bake from `from`: waits at their likely length, touches at their usual minutes,
- * one pot. Nothing here is a promise: the waits that the dough decides show their window later.
+ * `perLoad` loaves a load. Nothing here is a promise: the waits that the dough decides show their window later.
  * `ends` moves those two waits to the 10 % or 90 % end of a starter never baked with.
  */
 export function planOutline(input: OutlineInput): Outline {
@@ -142,7 +144,7 @@ export function planOutline(input: OutlineInput): Outline {
   return {
     touches,
     handsOn: touches.reduce((sum, { hands }) => sum + hands, 0),
-    loads: loads(input.recipe.loaves, 1),
+    loads: loads(input.recipe.loaves, input.perLoad ?? 1),
     cold,
     out,
     ends: { earliest, likely: out, latest },

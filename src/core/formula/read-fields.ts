@@ -55,6 +55,20 @@ export class Fields {
     return Object.hasOwn(this.of, name) ? (this.of as Record<string, unknown>)[name] : undefined;
   }
 
+  /** Whether the field is there at all. */
+  has(name: string): boolean {
+    return this.field(name) !== undefined;
+  }
+
+  isNull(name: string): boolean {
+    return this.field(name) === null;
+  }
+
+  flag(name: string): boolean {
+    const value = this.field(name);
+    return typeof value === 'boolean' ? value : refuse(this.at(name), 'true or false', value);
+  }
+
   /** A finite number from `least` to `most`, both included; whole if so asked. */
   number(name: string, least: number, most: number, whole = false): number {
     const value = this.field(name);
@@ -75,7 +89,7 @@ export class Fields {
     return good ? value : refuse(this.at(name), 'letters, digits and hyphens, up to 40', value);
   }
 
-  oneOf<T extends string>(name: string, values: readonly T[]): T {
+  oneOf<T extends string | number>(name: string, values: readonly T[]): T {
     const value = this.field(name);
     const found = values.find((one) => one === value);
     return found ?? refuse(this.at(name), `one of ${values.join(', ')}`, value);

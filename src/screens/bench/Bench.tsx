@@ -70,6 +70,7 @@ export default function Bench(props: BenchProps): JSX.Element {
       (instant) => house.hour(instant),
       lists?.questionView ?? null,
       house.ways(),
+      house.equipment(),
     );
   });
   const steps = createMemo(() => {

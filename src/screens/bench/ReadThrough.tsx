@@ -6,6 +6,7 @@ import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import type { House } from '../house.ts';
+import { loadSize } from '../load-size.ts';
 import './ReadThrough.css';
 
 /** What a bake needs, how long hands are needed, when it ends: before anything is wet. */
@@ -22,6 +23,7 @@ export default function ReadThrough(props: {
         recipe: bake.recipe,
         kitchen: bake.kitchen,
         from: 'levain.feed',
+        perLoad: loadSize(props.house.equipment(), bake.recipe.process.vessel),
         now: bake.entered['read.plan'] ?? props.house.kitchen().now,
       })
     );

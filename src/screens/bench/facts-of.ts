@@ -1,13 +1,20 @@
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import type { Equipment } from '../../core/kitchen/equipment.ts';
 import { pots } from '../../core/speech/en/names.ts';
 import type { Facts } from '../../core/speech/facts.ts';
+import { loadSize } from '../load-size.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 
-/** Which load of how many the oven is at, counted in pots of the bake on show. */
-const loadOf = (kitchen: Kitchen, { bake }: Focus): { load: number; loads: number } => {
-  const { pots: perLoad, out } = kitchen.oven.context;
+/** Which load of how many the oven is at, counted in loaves of the bake on show. */
+const loadOf = (
+  kitchen: Kitchen,
+  { bake }: Focus,
+  equipment: Equipment,
+): { load: number; loads: number } => {
+  const { out } = kitchen.oven.context;
+  const perLoad = loadSize(equipment, bake.context.recipe.process.vessel);
   const { loaves } = bake.context;
   const done = loaves.filter((loaf) => out.includes(loaf)).length;
   const loads = Math.ceil(loaves.length / perLoad);
@@ -19,6 +26,7 @@ export const factsOf = (
   kitchen: Kitchen,
   focus: Focus,
   hour: (at: Instant) => string,
+  equipment: Equipment,
 ): Facts & { readonly name: string } => {
   const { recipe, touches, loaves } = focus.bake.context;
   const deadline = deadlineOf(focus.machine);
@@ -36,6 +44,6 @@ export const factsOf = (
     touches: recipe.process.touches.length,
     name: recipe.formula.name,
     pot: pots.one,
-    ...loadOf(kitchen, focus),
+    ...loadOf(kitchen, focus, equipment),
   };
 };

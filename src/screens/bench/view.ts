@@ -2,6 +2,7 @@ import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
 import { metaOf, stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { CallKind } from '../../../machines/ports.ts';
+import { EQUIPMENT, type Equipment } from '../../core/kitchen/equipment.ts';
 import type { BakeAct, Deed, OvenAct } from '../../core/records/fact.ts';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
@@ -13,6 +14,7 @@ import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import { HOUR, type Instant, type Units } from '../../core/units.ts';
+import { loadSize } from '../load-size.ts';
 import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
@@ -74,14 +76,20 @@ export const wordsOf = (who: string, stage: string): StageWords =>
 
 const pressOf = (
   kitchen: Kitchen,
-  who: string,
+  { who, bake }: Focus,
   act: BakeAct | OvenAct,
+  equipment: Equipment,
 ): Extract<Deed, { kind: 'press' }> => ({
   kind: 'press',
   who,
   act,
   ...(act === 'loaded'
-    ? { loaves: kitchen.oven.context.waiting.slice(0, kitchen.oven.context.pots) }
+    ? {
+        loaves: kitchen.oven.context.waiting.slice(
+          0,
+          loadSize(equipment, bake.context.recipe.process.vessel),
+        ),
+      }
     : {}),
   ...(REPEATABLE.includes(act) ? { seen: kitchen.seq } : {}),
 });
@@ -92,6 +100,7 @@ const plain = (
   stage: string,
   words: StageWords,
   units: Units,
+  equipment: Equipment,
 ): Asked => {
   const act = ACTS[stage as BakeStage | OvenStage];
   const keysIn = act === undefined || stage === 'mix.temperature';
@@ -101,7 +110,7 @@ const plain = (
     slab: {
       label: words.slab,
       then: words.then,
-      deed: keysIn ? null : pressOf(kitchen, focus.who, act),
+      deed: keysIn ? null : pressOf(kitchen, focus, act, equipment),
     },
     tiles: [],
   };
@@ -154,7 +163,8 @@ export const asksList = ({ machine }: Focus): boolean => {
 
 /**
  * What the bench shows for a bake, or for the oven while it has the loaves. Pure. `lists` words the
- * checklists; null while it is not loaded: then a list's stage has its own words and no answers.
+ * checklists; null while it is not loaded: then a list's stage has its own words and no answers. `equipment` decides
+ * how many loaves the load press takes.
  */
 export function benchView(
   kitchen: Kitchen,
@@ -162,17 +172,18 @@ export function benchView(
   hour: (at: Instant) => string,
   lists: typeof questionView | null,
   units: Units,
+  equipment: Equipment = EQUIPMENT,
 ): BenchView {
   const { who, machine } = focus;
   const stage = stageOf(machine);
   const meta = metaOf(machine);
   const words = wordsOf(who, stage);
-  const facts = factsOf(kitchen, focus, hour);
+  const facts = factsOf(kitchen, focus, hour, equipment);
   const asked =
     weighView(focus, stage, units) ??
     (meta.list && lists ? lists(focus, meta.list) : null) ??
     noteView(focus, stage) ??
-    plain(kitchen, focus, stage, words, units);
+    plain(kitchen, focus, stage, words, units, equipment);
   const { marks, byDue } = machine.context;
   const show = (template: string) => fill(template, shown(facts, units));
   return {

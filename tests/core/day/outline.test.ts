@@ -41,6 +41,18 @@ describe('the outline of a bake', () => {
     expect(walk('shape.divide').out).toBeLessThan(walk('mix.weigh').out);
   });
 
+  it('takes fewer loads, and less time, with more places in the oven', () => {
+    const eight = {
+      recipe: { ...RECIPE, loaves: 8 },
+      kitchen: 24,
+      from: 'read.plan',
+      now,
+    } as const;
+    const [one, four] = [1, 4].map((perLoad) => planOutline({ ...eight, perLoad }));
+    expect([one!.loads, four!.loads]).toEqual([8, 2]);
+    expect(one!.out).toBeGreaterThan(four!.out);
+  });
+
   it('ends in a window around its usual end, and in none where no dough decides', () => {
     const { ends, out } = walk('read.plan');
     expect(ends.likely).toBe(out);

@@ -12,6 +12,8 @@ export const trouble = {
   machineFailed: 'That press could not be worked out. The last good place is back: press again.',
   formulaBroken:
     'This formula cannot be read at {path}: {expected} was wanted, {got} came. Mend it there.',
+  equipmentUnreadable:
+    'Your kitchen’s settings cannot be read at {path}: {expected} was wanted, {got} came. Set them again.',
   notNumber: 'That is not a number. Key it in again.',
   kitchenRange: 'Here only {range}. You typed {got}: change it.',
   clockBack: 'The tablet’s clock went back. Check the hour, and look at anything hot now.',

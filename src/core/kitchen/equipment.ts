@@ -1,0 +1,75 @@
+import type { Celsius, Instant } from '../units.ts';
+
+export const POT_MATERIALS = ['bareIron', 'enamel', 'clay', 'glass'] as const;
+export type PotMaterial = (typeof POT_MATERIALS)[number];
+export const KNOBS = ['heatProof', 'plastic'] as const;
+export type Knob = (typeof KNOBS)[number];
+
+/** One pot with a lid. Null: the baker has not said. */
+export interface Pot {
+  readonly material: PotMaterial | null;
+  readonly litres: number | null;
+  readonly knob: Knob | null;
+}
+
+/** Steps a kitchen scale shows, g. */
+export const SCALE_STEPS = [0.1, 1, 2, 5] as const;
+export type ScaleStep = (typeof SCALE_STEPS)[number];
+
+/** Minutes since midnight, on the tablet's clock. */
+export type MinuteOfDay = number;
+
+/** How the calls were heard from where the baker will be. `sightOnly`: no sound here, and accepted. */
+export const HEARD = ['yes', 'faint', 'no', 'sightOnly'] as const;
+export type Heard = (typeof HEARD)[number];
+
+/**
+ * What this kitchen bakes with, kept on the tablet and in no fact. Null is *not said*, never a
+ * guess: nothing is warned of on the strength of it.
+ */
+export interface Equipment {
+  /** `most`: what it reaches. `steams`: whether it keeps steam in for a loaf on a stone. */
+  readonly oven: { readonly most: Celsius | null; readonly steams: boolean | null };
+  readonly pots: readonly Pot[];
+  /** Loaves in one load: tins side by side, and places on the stone. */
+  readonly tins: number;
+  readonly stones: number;
+  readonly fridge: { readonly celsius: Celsius | null; readonly holds: number | null };
+  /** `kilos`: dough one bowl takes by hand. */
+  readonly bowls: { readonly count: number | null; readonly kilos: number };
+  readonly scale: ScaleStep | null;
+  /** Looks that can wait are quiet meanwhile; null where no hour is quiet. */
+  readonly night: { readonly from: MinuteOfDay; readonly to: MinuteOfDay } | null;
+  readonly sound: { readonly at: Instant; readonly heard: Heard } | null;
+  /** When the log was last saved as a file. */
+  readonly savedAt: Instant | null;
+}
+
+/** What can be set, both ends included. Judgement: what home kitchens hold. */
+export const LIMITS = {
+  oven: { least: 180, most: 320 },
+  pots: { least: 1, most: 6 },
+  litres: { least: 2, most: 10 },
+  tins: { least: 1, most: 12 },
+  stones: { least: 1, most: 6 },
+  fridge: { least: 0, most: 15 },
+  holds: { least: 1, most: 36 },
+  bowls: { least: 1, most: 12 },
+  kilos: { least: 1, most: 10 },
+} as const;
+
+export const ANY_POT: Pot = { material: null, litres: null, knob: null };
+
+/** Before anyone has said: one pot, 3 kg a bowl by hand, a quiet night. Common practice, no source. */
+export const EQUIPMENT: Equipment = {
+  oven: { most: null, steams: null },
+  pots: [ANY_POT],
+  tins: 2,
+  stones: 1,
+  fridge: { celsius: null, holds: null },
+  bowls: { count: null, kilos: 3 },
+  scale: null,
+  night: { from: 22 * 60, to: 6 * 60 },
+  sound: null,
+  savedAt: null,
+};

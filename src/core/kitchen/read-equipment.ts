@@ -1,0 +1,99 @@
+import { Fields, Refused, type Misread } from '../formula/read-fields.ts';
+import {
+  EQUIPMENT,
+  HEARD,
+  KNOBS,
+  LIMITS,
+  POT_MATERIALS,
+  SCALE_STEPS,
+  type Equipment,
+  type Pot,
+} from './equipment.ts';
+
+export type ReadEquipment =
+  | { readonly equipment: Equipment; readonly reason?: never }
+  | { readonly equipment: null; readonly reason: Misread };
+
+/** Later than any tablet's clock should say: the year 2100. */
+const FAR = 4_102_444_800_000;
+const DAY_MINUTES = 1439;
+
+/** A field that may be missing (an older setting) or null (not said). */
+const maybe = <T>(fields: Fields, name: string, missing: T, one: () => T): T | null => {
+  if (!fields.has(name)) return missing;
+  return fields.isNull(name) ? null : one();
+};
+
+const readPot = (value: unknown, path: string): Pot => {
+  const pot = Fields.read(value, path);
+  const { least, most } = LIMITS.litres;
+  return {
+    material: maybe(pot, 'material', null, () => pot.oneOf('material', POT_MATERIALS)),
+    litres: maybe(pot, 'litres', null, () => pot.number('litres', least, most)),
+    knob: maybe(pot, 'knob', null, () => pot.oneOf('knob', KNOBS)),
+  };
+};
+
+const read = (value: unknown): Equipment => {
+  const all = Fields.read(value, '');
+  const part = <K extends keyof Equipment>(
+    name: K,
+    one: (fields: Fields) => Equipment[K],
+  ): Equipment[K] => (all.has(name) ? one(all.inner(name)) : EQUIPMENT[name]);
+  const count = (fields: Fields, name: string, limits: keyof typeof LIMITS): number =>
+    fields.number(name, LIMITS[limits].least, LIMITS[limits].most, true);
+  const nullPart = <K extends 'night' | 'sound'>(
+    name: K,
+    one: (fields: Fields) => Equipment[K],
+  ): Equipment[K] => maybe(all, name, EQUIPMENT[name], () => one(all.inner(name)));
+  return {
+    oven: part('oven', (oven) => ({
+      most: maybe(oven, 'most', null, () =>
+        oven.number('most', LIMITS.oven.least, LIMITS.oven.most),
+      ),
+      steams: maybe(oven, 'steams', null, () => oven.flag('steams')),
+    })),
+    pots: all.has('pots')
+      ? all.list('pots', LIMITS.pots.least, LIMITS.pots.most, readPot)
+      : EQUIPMENT.pots,
+    tins: all.has('tins') ? count(all, 'tins', 'tins') : EQUIPMENT.tins,
+    stones: all.has('stones') ? count(all, 'stones', 'stones') : EQUIPMENT.stones,
+    fridge: part('fridge', (fridge) => ({
+      celsius: maybe(fridge, 'celsius', null, () =>
+        fridge.number('celsius', LIMITS.fridge.least, LIMITS.fridge.most),
+      ),
+      holds: maybe(fridge, 'holds', null, () => count(fridge, 'holds', 'holds')),
+    })),
+    bowls: part('bowls', (bowls) => ({
+      count: maybe(bowls, 'count', null, () => count(bowls, 'count', 'bowls')),
+      kilos: bowls.has('kilos')
+        ? bowls.number('kilos', LIMITS.kilos.least, LIMITS.kilos.most)
+        : EQUIPMENT.bowls.kilos,
+    })),
+    scale: maybe(all, 'scale', EQUIPMENT.scale, () => all.oneOf('scale', SCALE_STEPS)),
+    night: nullPart('night', (night) => ({
+      from: night.number('from', 0, DAY_MINUTES, true),
+      to: night.number('to', 0, DAY_MINUTES, true),
+    })),
+    sound: nullPart('sound', (sound) => ({
+      at: sound.number('at', 0, FAR),
+      heard: sound.oneOf('heard', HEARD),
+    })),
+    savedAt: maybe(all, 'savedAt', EQUIPMENT.savedAt, () => all.number('savedAt', 0, FAR)),
+  };
+};
+
+/**
+ * The one reader of the setting `equipment`. Hands back a clean copy, what is missing filled with
+ * what is usual, or null with the path, what was expected there and what came. Never set (undefined)
+ * reads as nothing said. Never throws.
+ */
+export function readEquipment(value: unknown): ReadEquipment {
+  if (value === undefined) return { equipment: EQUIPMENT };
+  try {
+    return { equipment: read(value) };
+  } catch (error) {
+    if (error instanceof Refused) return { equipment: null, reason: error.misread };
+    throw error;
+  }
+}

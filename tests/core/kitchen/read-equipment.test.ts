@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { EQUIPMENT, type Equipment } from '../../../src/core/kitchen/equipment.ts';
+import { placesFor } from '../../../src/core/kitchen/places.ts';
+import { readEquipment } from '../../../src/core/kitchen/read-equipment.ts';
+
+const WHOLE: Equipment = {
+  oven: { most: 250, steams: true },
+  pots: [
+    { material: 'bareIron', litres: 5, knob: 'heatProof' },
+    { material: 'glass', litres: null, knob: 'plastic' },
+  ],
+  tins: 3,
+  stones: 2,
+  fridge: { celsius: 4.5, holds: 6 },
+  bowls: { count: 2, kilos: 3 },
+  scale: 0.1,
+  night: { from: 1320, to: 360 },
+  sound: { at: Date.UTC(2031, 4, 3), heard: 'faint' },
+  savedAt: Date.UTC(2031, 4, 2),
+};
+
+describe('reading what the kitchen holds', () => {
+  it('takes a whole setting as it is, and nothing as nothing said', () => {
+    expect(readEquipment(WHOLE).equipment).toEqual(WHOLE);
+    expect(readEquipment(undefined).equipment).toEqual(EQUIPMENT);
+  });
+
+  it('fills in what an older setting lacks, and drops what it does not know', () => {
+    expect(readEquipment({ tins: 4, kettle: 2 }).equipment).toEqual({ ...EQUIPMENT, tins: 4 });
+    expect(readEquipment({ oven: { most: 250 } }).equipment?.oven).toEqual({
+      most: 250,
+      steams: null,
+    });
+  });
+
+  it('keeps a night that was switched off, and what was never said', () => {
+    const read = readEquipment({ ...WHOLE, night: null, sound: null, scale: null }).equipment;
+    expect(read).toMatchObject({ night: null, sound: null, scale: null });
+  });
+
+  it.each<[string, unknown, string, string]>([
+    ['the file', 7, 'an object', '7'],
+    ['oven.most', { oven: { most: 900 } }, 'a number 180 to 320', '900'],
+    ['oven.steams', { oven: { steams: 'yes' } }, 'true or false', '"yes"'],
+    ['pots', { pots: [] }, 'a list of 1 to 6', 'a list of 0'],
+    [
+      'pots[0].material',
+      { pots: [{ material: 'gold' }] },
+      'one of bareIron, enamel, clay, glass',
+      '"gold"',
+    ],
+    ['tins', { tins: 1.5 }, 'a whole number 1 to 12', '1.5'],
+    ['scale', { scale: 3 }, 'one of 0.1, 1, 2, 5', '3'],
+    ['night.to', { night: { from: 0, to: 1440 } }, 'a whole number 0 to 1439', '1440'],
+    [
+      'sound.heard',
+      { sound: { at: 5, heard: 'maybe' } },
+      'one of yes, faint, no, sightOnly',
+      '"maybe"',
+    ],
+  ])('says where, what was wanted and what came: %s', (path, value, expected, got) => {
+    expect(readEquipment(value)).toEqual({ equipment: null, reason: { path, expected, got } });
+  });
+
+  it('never throws, and what it reads it reads again unchanged', () => {
+    const mended = fc.record(
+      Object.fromEntries(
+        Object.entries(WHOLE).map(([name, good]) => [
+          name,
+          fc.oneof(fc.constant(good as unknown), fc.anything()),
+        ]),
+      ),
+      { requiredKeys: [] },
+    );
+    let read = 0;
+    fc.assert(
+      fc.property(fc.oneof(fc.anything(), mended), (value) => {
+        const { equipment, reason } = readEquipment(value);
+        if (equipment === null) {
+          expect(reason!.expected).not.toBe('');
+          return;
+        }
+        read += 1;
+        expect(readEquipment(structuredClone(equipment)).equipment).toEqual(equipment);
+      }),
+      { numRuns: 500 },
+    );
+    expect(read).toBeGreaterThan(5);
+  });
+});
+
+describe('places in one load', () => {
+  it('counts each vessel by itself', () => {
+    expect(placesFor(EQUIPMENT, 'pot')).toBe(1);
+    expect(placesFor({ ...WHOLE, pots: [WHOLE.pots[0]!, WHOLE.pots[0]!] }, 'pot')).toBe(2);
+    expect(placesFor(WHOLE, 'tin')).toBe(3);
+    expect(placesFor(WHOLE, 'stone')).toBe(2);
+  });
+
+  it('leaves out clay and glass: cold dough never goes into them hot', () => {
+    const pot = (material: Equipment['pots'][number]['material']) => ({
+      material,
+      litres: null,
+      knob: null,
+    });
+    const of = (...materials: Parameters<typeof pot>[0][]) =>
+      placesFor({ ...WHOLE, pots: materials.map(pot) }, 'pot');
+    expect(of('bareIron', 'glass', 'clay')).toBe(1);
+    expect(of('enamel', null)).toBe(2);
+    expect(of('clay')).toBe(0);
+  });
+});
