@@ -1,0 +1,201 @@
+import { expect } from 'vitest';
+import type { App, ViewportName } from './open-app.ts';
+import { paintedContrast, type Pixels } from './pixels.ts';
+
+export const MM: Readonly<Record<ViewportName, number>> = {
+  wide: 0.17,
+  small: 0.1925,
+  tall: 0.1785,
+};
+/** Overpass draws capitals 0.70 em high; measured in the font. */
+const CAP = 0.7;
+/** mm: 20′ at 2 m, 20′ and 16′ at 1.2 m, 22′ and 45′ at 0.6 m. */
+const ARC = { far: 11.63, head: 6.98, plain: 5.58, near: 3.83, most: 7.86 };
+
+interface Box {
+  readonly name: string;
+  /** A key of the number pad: those lie closer. */
+  readonly key?: boolean;
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+export interface Measured {
+  readonly boxes: readonly Box[];
+  readonly slab: Box;
+  /** Words that reach out of what may be pressed. */
+  readonly out: readonly string[];
+  readonly sizes: Readonly<Record<string, number>>;
+  readonly least: number;
+  readonly digits: readonly number[];
+  readonly covered: readonly string[];
+  /** Px by which the page is larger than the window. */
+  readonly over: readonly [number, number];
+  readonly slabs: number;
+  /** Each line of words in sight, and the left edge of each thing that may be pressed. */
+  readonly words: readonly Box[];
+  readonly edges: readonly Box[];
+  readonly lang: string;
+  /** What moves by itself. */
+  readonly moving: number;
+}
+
+export const measure = (app: App): Promise<Measured> =>
+  app.page.evaluate(async () => {
+    await document.fonts.ready;
+    // Two real frames, whatever the page's clock says: after them nothing is laid out anew.
+    for (let n = 0; n < 2; n++)
+      await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
+    const all = <T extends Element = HTMLElement>(css: string) => [
+      ...document.querySelectorAll<T>(css),
+    ];
+    const boxOf = (el: Element) => {
+      const { left, top, right, bottom } = el.getBoundingClientRect();
+      return {
+        name: el.textContent ?? '',
+        key: el.matches('.key'),
+        left,
+        top,
+        right,
+        bottom,
+      };
+    };
+    const px = (el: Element) => parseFloat(getComputedStyle(el).fontSize);
+    const pressable = all('.control, .tile, .key, .slab, button.ear');
+    const out = pressable.flatMap((el) => {
+      const range = document.createRange();
+      range.selectNodeContents(el);
+      const words = range.getBoundingClientRect();
+      const box = el.getBoundingClientRect();
+      const inside =
+        words.left >= box.left - 0.5 &&
+        words.right <= box.right + 0.5 &&
+        words.top >= box.top - 0.5 &&
+        words.bottom <= box.bottom + 0.5;
+      return inside ? [] : [el.textContent ?? ''];
+    });
+    const sizes: Record<string, number> = {};
+    for (const css of ['.times-number', '.call', '.act-headline', '.act-detail'])
+      for (const el of all(css)) sizes[css] = px(el);
+    const text = all('.bench *').filter((el) =>
+      [...el.childNodes].some((node) => node.nodeType === 3 && node.nodeValue?.trim()),
+    );
+    const least = Math.min(...text.filter((el) => !el.closest('.unseen, .caption')).map(px));
+    const probe = document.createElement('span');
+    probe.className = 'times-number';
+    document.body.append(probe);
+    const digits = [...'0123456789'].map((digit) => {
+      probe.textContent = digit.repeat(8);
+      return probe.getBoundingClientRect().width / 8;
+    });
+    probe.remove();
+    const seen = (el: Element) => {
+      const words = el.closest('.bench-words')?.getBoundingClientRect();
+      const box = el.getBoundingClientRect();
+      return !words || (box.bottom <= words.bottom + 1 && box.top >= words.top - 1);
+    };
+    const shown = pressable.filter(seen);
+    // A caption lies over free places and lets presses through; nothing else may lie over a press.
+    const covered = shown.flatMap((el) => {
+      const { left, top, width, height } = el.getBoundingClientRect();
+      const hit = document.elementFromPoint(left + width / 2, top + height / 2);
+      return hit && el.contains(hit) ? [] : [`${el.textContent}: ${hit?.className}`];
+    });
+    const lines = text.filter(seen).flatMap((el) => {
+      if (el.closest('.unseen') || getComputedStyle(el).clipPath === 'inset(50%)') return [];
+      if (el.closest('.ear-lit') && getComputedStyle(el).position === 'absolute') return [];
+      const range = document.createRange();
+      range.selectNodeContents(el);
+      return [...range.getClientRects()]
+        .filter((r) => r.width > 4 && r.height > 4)
+        .map(({ left, top, right, bottom }) => ({
+          name: el.textContent ?? '',
+          left,
+          top,
+          right,
+          bottom,
+        }));
+    });
+    const edges = shown.map((el) => {
+      const { left, top, bottom } = el.getBoundingClientRect();
+      const middle = (top + bottom) / 2;
+      return {
+        name: el.textContent ?? '',
+        left: left - 5,
+        top: middle - 12,
+        right: left + 5,
+        bottom: middle + 12,
+      };
+    });
+    return {
+      boxes: shown.filter((el) => !el.matches('.slab')).map(boxOf),
+      slab: boxOf(document.querySelector('.slab')!),
+      out,
+      sizes,
+      least,
+      digits,
+      covered,
+      over: [
+        document.documentElement.scrollWidth - innerWidth,
+        document.documentElement.scrollHeight - innerHeight,
+      ],
+      slabs: document.querySelectorAll('.slab').length,
+      words: lines,
+      edges,
+      lang: document.documentElement.lang,
+      moving: document.getAnimations().length,
+    };
+  });
+
+const apart = (a: Box, b: Box): number =>
+  Math.max(a.left - b.right, b.left - a.right, a.top - b.bottom, b.top - a.bottom);
+
+export function check(at: string, mm: number, text: number, found: Measured): void {
+  const cap = (px: number) => px * CAP * mm;
+  expect.soft(found.over, `${at}: larger than the window`).toEqual([0, 0]);
+  expect.soft(found.slabs, `${at}: slabs`).toBe(1);
+  expect.soft(found.lang, `${at}: lang`).toBe('en');
+  expect.soft(found.moving, `${at}: moves by itself`).toBe(0);
+  expect.soft(found.out, `${at}: words out of their place`).toEqual([]);
+  expect.soft(found.covered, `${at}: something lies over`).toEqual([]);
+  expect
+    .soft((found.slab.right - found.slab.left) * mm, `${at}: slab width`)
+    .toBeGreaterThanOrEqual(60);
+  expect.soft((found.slab.bottom - found.slab.top) * mm, `${at}: slab`).toBeGreaterThanOrEqual(40);
+  found.boxes.forEach((box, i) => {
+    const what = `${at}: ${box.name}`;
+    expect.soft((box.right - box.left) * mm, `${what}, width`).toBeGreaterThanOrEqual(22);
+    expect.soft((box.bottom - box.top) * mm, `${what}, height`).toBeGreaterThanOrEqual(22);
+    expect.soft(apart(box, found.slab) * mm, `${what}, to the slab`).toBeGreaterThanOrEqual(13);
+    for (const other of found.boxes.slice(i + 1)) {
+      const least = box.key && other.key ? 3 : box.key || other.key ? 5.9 : 6;
+      expect.soft(apart(box, other) * mm, `${what} to ${other.name}`).toBeGreaterThanOrEqual(least);
+    }
+  });
+  for (const [css, least] of [
+    ['.times-number', ARC.far],
+    ['.call', ARC.far],
+    // Over a keypad in bigger words the question is small, so that its keys keep their place.
+    ['.act-headline', (found.boxes.some((b) => b.key) ? ARC.near : ARC.head) * text],
+    ['.act-detail', ARC.plain * text],
+  ] as const)
+    if (found.sizes[css] !== undefined)
+      expect.soft(cap(found.sizes[css]), `${at}: ${css}`).toBeGreaterThanOrEqual(least);
+  if (text === 1) expect(cap(found.sizes['.act-headline']!), at).toBeLessThanOrEqual(ARC.most);
+  expect
+    .soft(cap(found.least), `${at}: the smallest words`)
+    .toBeGreaterThanOrEqual(ARC.near * text);
+  expect.soft(Math.max(...found.digits) - Math.min(...found.digits)).toBeLessThanOrEqual(0.5);
+}
+
+/** Words at 7:1 and outlines at 3:1, as they are painted. @throws where nothing was there to be held */
+export function checkPainted(at: string, found: Measured, picture: Pixels): void {
+  expect.soft(found.words.length, `${at}: words`).toBeGreaterThan(3);
+  for (const box of found.words)
+    expect.soft(paintedContrast(picture, box), `${at}: ${box.name}`).toBeGreaterThanOrEqual(7);
+  for (const box of found.edges)
+    expect
+      .soft(paintedContrast(picture, box), `${at}: edge of ${box.name}`)
+      .toBeGreaterThanOrEqual(3);
+}
