@@ -88,6 +88,7 @@ it('the page of parts is in no build', () => {
 
 it('shows every scene in both themes and for both hands to who opens it bare', async () => {
   const { page } = parts;
+  await parts.show('act', 'wide');
   await page.goto(page.url().replace(/\?.*/, ''), { waitUntil: 'domcontentloaded' });
   await page.locator('.tablet').first().waitFor();
   const asked = await page
