@@ -44,7 +44,7 @@ it('photographs every state of a whole bake on a few sheets', async () => {
       await baker.tap('.slab');
       await app.page.locator('.pad').waitFor();
       await shoot('keypad');
-      await baker.press('Close');
+      await baker.press('Back to the bench');
     }
     await go(baker, isNew ? () => shoot(`${once}-rings`) : undefined);
   }

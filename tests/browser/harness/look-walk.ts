@@ -77,7 +77,7 @@ export async function lookWalk(waysOf: (n: number) => readonly LookedWay[]): Pro
       await app.page.locator('.pad').waitFor();
       await look('the keypad, blank');
       expect(await app.page.locator('.pad-typed').innerText(), 'nothing is filled in').toBe('');
-      await baker.press('Close');
+      await baker.press('Back to the bench');
     }
     await go(baker, RINGING.includes(name) ? () => look(`${name}, ringing`) : undefined);
     if (name === 'load1-judge-1') break;
