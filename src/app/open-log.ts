@@ -6,7 +6,7 @@ import {
   type Machines,
 } from '../../machines/kitchen/kitchen.ts';
 import type { LogStore } from '../../machines/ports.ts';
-import { readRecord, type Unreadable } from '../core/records/read-record.ts';
+import type { Unreadable } from '../core/records/read-record.ts';
 import type { Position } from '../core/records/position.ts';
 import type { LogRecord } from '../core/records/record.ts';
 
@@ -34,6 +34,9 @@ export async function openLog(store: LogStore, machines: Machines): Promise<Open
     return { records: [], kitchen: emptyKitchen(machines), trouble: { kind: 'closed' } };
   }
   const records: LogRecord[] = [];
+  // The reader comes with the first row: an empty kitchen is shown without it.
+  if (rows.length === 0) return { records, kitchen: emptyKitchen(machines), trouble: null };
+  const { readRecord } = await import('../core/records/read-record.ts');
   for (const row of rows) {
     const read = readRecord(row, MACHINE_VERSION);
     if (read.record === null) {
