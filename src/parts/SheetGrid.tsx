@@ -15,10 +15,10 @@ export interface SheetGridProps {
 /** The sheet is drawn 3 wide and 2 deep; the units are the drawing's own. */
 const WIDTH = 600;
 const DEPTH = 400;
-const EDGE = 30;
+const EDGE = 26;
 /** A letter is about this much of its size wide, a line this much deep. */
 const LETTER = 0.56;
-const LINE = 1.14;
+const LINE = 1.08;
 /** Nothing is drawn larger than this: one cell alone need not shout. */
 const LARGEST = 54;
 
@@ -63,7 +63,7 @@ export function SheetGrid(props: SheetGridProps): JSX.Element {
     Math.min(
       LARGEST,
       ...cells().map(({ width, depth }) =>
-        Math.min((width - 8) / (longest() * LETTER + 1), (depth - 4) / (lines() * LINE)),
+        Math.min((width - 8) / (longest() * LETTER + 1), (depth - 2) / (lines() * LINE)),
       ),
     );
   const lineAt = (cell: Cell, i: number) => ({
@@ -90,7 +90,7 @@ export function SheetGrid(props: SheetGridProps): JSX.Element {
         stroke="currentColor"
         stroke-width="2"
       />
-      <rect class="sheet-label" x="196" y="2" width="208" height={EDGE - 4} />
+      <rect class="sheet-label" x="196" y="2" width="208" height={EDGE - 3} />
       <text
         x={WIDTH / 2}
         y={EDGE / 2}

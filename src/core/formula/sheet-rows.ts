@@ -21,8 +21,9 @@ const stretch = (loaves: number, rows: number): number => {
  */
 export function sheetRows(loaves: number): readonly number[] {
   const counts = Array.from({ length: loaves }, (_, i) => i + 1);
+  // Of two shapes as good, the wider cells: what stands in them is lines of words.
   const byShape = (rows: readonly number[]): number =>
-    rows.reduce((best, n) => (stretch(loaves, n) < stretch(loaves, best) ? n : best));
+    rows.reduce((best, n) => (stretch(loaves, n) <= stretch(loaves, best) + 1e-9 ? n : best));
   const even = byShape(counts.filter((n) => loaves % n === 0));
   const rows = stretch(loaves, even) <= LONGEST ? even : byShape(counts);
   return Array.from(

@@ -18,6 +18,7 @@ describe('the sheet’s rows', () => {
     [7, [4, 3]],
     [12, [4, 4, 4]],
     [24, [6, 6, 6, 6]],
+    [36, [6, 6, 6, 6, 6, 6]],
   ])('of %d loaves are %j', (n, rows) => {
     expect(sheetRows(n)).toEqual(rows);
   });

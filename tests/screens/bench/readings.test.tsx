@@ -6,6 +6,9 @@ import { readingNames } from '../../../src/core/speech/en/readings.ts';
 import { kindsAt } from '../../../src/screens/bench/readings/kinds.ts';
 import { atBench, lastFact, type AtBench } from './at-bench.tsx';
 
+/** A loaded machine is long about thirty presses. */
+vi.setConfig({ testTimeout: 30_000 });
+
 afterEach(() => {
   cleanup();
   vi.unstubAllGlobals();
@@ -237,19 +240,19 @@ describe('the readings so far', () => {
     expect(rows()).toEqual([]);
   });
 
-  it('stand six to a page, and all of thirty are reached by presses', async () => {
+  it('stand six to a page, and all of fourteen are reached by presses', async () => {
     const at = await atBench('bulk.proving');
-    for (let n = 0; n < 30; n += 1) {
+    for (let n = 0; n < 14; n += 1) {
       const reading = { what: 'rise', percent: n, of: 'dough' } as const;
       await at.house.take({ kind: 'reading', by: 'hand', bake: at.bake, reading });
     }
     await press(at, 'New reading', 'Readings so far');
-    expect(rows().map((row) => row[1])[0]).toBe('29 %');
+    expect(rows().map((row) => row[1])[0]).toBe('13 %');
     expect(rows()).toHaveLength(6);
-    await press(at, 'Older', 'Older', 'Older', 'Older');
-    expect(rows().map((row) => row[1])).toEqual(['5 %', '4 %', '3 %', '2 %', '1 %', '0 %']);
+    await press(at, 'Older', 'Older');
+    expect(rows().map((row) => row[1])).toEqual(['1 %', '0 %']);
     await press(at, 'Newer');
-    expect(rows()[0]?.[1]).toBe('11 %');
+    expect(rows()[0]?.[1]).toBe('7 %');
   });
 });
 
