@@ -43,7 +43,10 @@ const open = async (root: HTMLElement): Promise<void> => {
     update: makeUpdate().update,
     news: makeNews(name),
     ids: makeIds(await readDevice(settings)),
-    ways: await openWays(settings, document.documentElement),
+    ways: await openWays(settings, document.documentElement, {
+      hour: () => new Date(wall.now()).getHours(),
+      every: makeBeat,
+    }),
     holds,
     whenFree: (then) => hold.whenFree(name, then),
     secure: isSecureContext,

@@ -1,6 +1,7 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Settings } from '../../machines/ports.ts';
-import type { Ways } from '../screens/house.ts';
+import type { Stop } from '../../machines/ports.ts';
+import { PX_PER_MM, type Ways } from '../screens/house.ts';
 
 const NAME = 'ways';
 
@@ -14,9 +15,6 @@ const CHOICES = {
   weight: ['g', 'oz'],
   night: ['off', 'hours', 'dim'],
 } as const satisfies { readonly [K in Exclude<keyof Ways, 'pxPerMm'>]: readonly Ways[K][] };
-
-/** Pixels a millimetre that a screen can have: a wall's and a small telephone's. Judgement. */
-export const PX_PER_MM = { least: 3, most: 12 } as const;
 
 const isScale = (value: unknown): value is number =>
   typeof value === 'number' && value >= PX_PER_MM.least && value <= PX_PER_MM.most;
@@ -38,19 +36,40 @@ export function readWays(kept: unknown): Ways {
   };
 }
 
+/** Ten in the evening to six, on the tablet's own clock. Judgement. */
+export const isNight = (hour: number): boolean => hour >= 22 || hour < 6;
+/** The night may begin while nobody touches anything. */
+const LOOK_EVERY_MS = 60_000;
+
+/** What openWays asks of the world: the hour of the day, 0 to 23, and to be called every so often. */
+export interface Hours {
+  hour(): number;
+  every(ms: number, then: () => void): Stop;
+}
+
 /** How things are shown on this tablet; written on the root, where the styles look for it. */
 export async function openWays(
   settings: Settings,
   root: HTMLElement,
+  { hour, every }: Hours,
 ): Promise<{ readonly ways: Accessor<Ways>; choose(change: Partial<Ways>): void }> {
   const [ways, setWays] = createSignal(readWays(await settings.get(NAME).catch(() => null)));
-  const show = ({ theme, hands, text }: Ways): void => {
-    root.dataset['theme'] = theme;
+  const show = ({ theme, hands, text, night, pxPerMm }: Ways): void => {
+    const dim = night === 'dim' || (night === 'hours' && isNight(hour()));
+    root.dataset['theme'] = dim ? 'dim' : theme;
     root.dataset['hands'] = hands;
     if (text === 'bigger') root.dataset['text'] = text;
     else delete root.dataset['text'];
+    if (pxPerMm === null) {
+      delete root.dataset['held'];
+      root.style.removeProperty('--px-per-mm');
+    } else {
+      root.dataset['held'] = '';
+      root.style.setProperty('--px-per-mm', String(pxPerMm));
+    }
   };
   show(ways());
+  every(LOOK_EVERY_MS, () => show(ways()));
   return {
     ways,
     choose(change) {

@@ -43,14 +43,26 @@ export function ReadyWindow(props: ReadyWindowProps): JSX.Element {
 
   // Each hour stands under its mark, or as near as its neighbours let it; only the screen knows how near.
   const [box, setBox] = createSignal({ line: 0, widths: {} as Record<string, number> });
+  // What is left out where the line is too short: first the words beside an hour, then the likely hour.
+  const [spared, setSpared] = createSignal(0);
+  const needs: number[] = [];
   let hours!: HTMLDListElement;
   const measure = (): void => {
-    const labels = [...hours.children] as HTMLElement[];
-    setBox({
-      line: hours.clientWidth,
-      widths: Object.fromEntries(labels.map((el) => [el.dataset['kind'], el.offsetWidth])),
-    });
+    const found = [...hours.children] as HTMLElement[];
+    const line = hours.clientWidth;
+    const widths: Record<string, number> = Object.fromEntries(
+      found.map((el) => [el.dataset['kind'] ?? '', el.offsetWidth]),
+    );
+    setBox({ line, widths });
+    let level = spared();
+    needs[level] = Object.values(widths).reduce((sum, width) => sum + width + gapOf(widths), 0);
+    if (needs[level]! > line) level = Math.min(level + 1, 2);
+    while (level > 0 && (needs[level - 1] ?? Infinity) <= line) level -= 1;
+    setSpared(level);
   };
+  // What is left out takes no room, but its two gaps: they are the smaller for it.
+  const gapOf = (widths: Readonly<Record<string, number>>): number =>
+    (widths['earliest'] ?? 0) / [4, 8, 28][spared()]!;
   const observer = typeof ResizeObserver === 'undefined' ? null : new ResizeObserver(measure);
   onMount(() => observer?.observe(hours));
   onCleanup(() => observer?.disconnect());
@@ -59,10 +71,15 @@ export function ReadyWindow(props: ReadyWindowProps): JSX.Element {
     return spread(
       labels().map((label) => share(label.at) * line),
       labels().map((label) => widths[label.kind] ?? 0),
-      (widths['earliest'] ?? 0) / 4,
+      gapOf(widths),
       line,
     );
   });
+
+  const isWordSeen = (kind: Label['kind']): boolean =>
+    (kind === 'now' || kind === 'likely') && spared() === 0;
+  const isHourSeen = (kind: Label['kind']): boolean =>
+    kind !== 'now' && (kind !== 'likely' || spared() < 2);
 
   return (
     <figure class="window">
@@ -87,10 +104,10 @@ export function ReadyWindow(props: ReadyWindowProps): JSX.Element {
               ref={(el) => observer?.observe(el)}
               style={{ '--left': `${lefts()[i()] ?? 0}px` }}
             >
-              <dt class={kind === 'earliest' || kind === 'latest' ? 'unseen' : undefined}>
-                {props.words[kind]}
-              </dt>
-              <dd class={kind === 'now' ? 'unseen' : undefined}>{props.hour(props[kind] ?? 0)}</dd>
+              <dt class={isWordSeen(kind) ? undefined : 'unseen'}>{props.words[kind]}</dt>
+              <dd class={isHourSeen(kind) ? undefined : 'unseen'}>
+                {props.hour(props[kind] ?? 0)}
+              </dd>
             </div>
           )}
         </For>

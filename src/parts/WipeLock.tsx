@@ -1,4 +1,4 @@
-import { createSignal, onCleanup, onMount, type JSX } from 'solid-js';
+import { createSignal, onCleanup, onMount, Show, type JSX } from 'solid-js';
 import './WipeLock.css';
 
 /** How long the screen stays locked for a wet cloth. */
@@ -7,12 +7,16 @@ export const WIPE_S = 20;
 /** Swallows every touch for 20 s, counts them down, then calls `onOver`. */
 export function WipeLock(props: {
   readonly words: (seconds: number) => string;
+  /** What calls meanwhile: seen through the lock, as it is heard. */
+  readonly call?: string | undefined;
   readonly onOver: () => void;
 }): JSX.Element {
   const [left, setLeft] = createSignal(WIPE_S);
   onMount(() => {
+    const begun = performance.now();
     const timer = setInterval(() => {
-      setLeft((s) => s - 1);
+      // By the clock, not by the beat: a tablet that was busy or slept counts on.
+      setLeft(Math.max(0, Math.ceil(WIPE_S - (performance.now() - begun) / 1000)));
       if (left() <= 0) props.onOver();
     }, 1000);
     onCleanup(() => clearInterval(timer));
@@ -20,6 +24,7 @@ export function WipeLock(props: {
   return (
     <div class="wipe" role="alertdialog" aria-label={props.words(left())}>
       <p>{props.words(left())}</p>
+      <Show when={props.call}>{(call) => <p class="wipe-call">{call()}</p>}</Show>
     </div>
   );
 }

@@ -11,6 +11,9 @@ import type { BakeStage } from '../core/records/stage.ts';
 import type { Clock } from '../core/speech/times.ts';
 import type { Celsius, Instant, Units } from '../core/units.ts';
 
+/** CSS pixels a millimetre that a screen can have: a wall's to a small telephone's. Judgement. */
+export const PX_PER_MM = { least: 3, most: 12 } as const;
+
 /** Preferences kept on this tablet; whatever wants the baker's units is handed these. */
 export interface Ways extends Units {
   readonly theme: 'light' | 'dark';

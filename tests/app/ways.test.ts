@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { openWays, readWays } from '../../src/app/ways.ts';
+import { isNight, openWays, readWays } from '../../src/app/ways.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 
 const PLAIN = {
@@ -12,6 +12,8 @@ const PLAIN = {
   night: 'off',
   pxPerMm: null,
 };
+
+const DAY = { hour: () => 12, every: () => () => undefined };
 
 it.each([[null], [undefined], ['dark'], [7], [{}], [[]]])('reads %j as the plain ways', (kept) => {
   expect(readWays(kept)).toEqual(PLAIN);
@@ -36,11 +38,49 @@ it.each([[2.9], [12.1], [0], [-5], [Number.NaN], [Infinity], ['6'], [null]])(
 it('keeps a choice for the next time, beside what was chosen before', async () => {
   const settings = makeMemorySettings();
   const root = document.createElement('div');
-  const first = await openWays(settings, root);
+  const first = await openWays(settings, root, DAY);
   first.choose({ heat: 'F' });
   first.choose({ clock: '12', text: 'bigger' });
   expect(first.ways()).toMatchObject({ heat: 'F', clock: '12', text: 'bigger', weight: 'g' });
   expect(root.dataset['text']).toBe('bigger');
-  const second = await openWays(settings, document.createElement('div'));
+  const second = await openWays(settings, document.createElement('div'), DAY);
   expect(second.ways()).toEqual(first.ways());
+});
+
+it('dims by hand at once, and by itself when the night begins, and the theme comes back', async () => {
+  let hour = 21;
+  const beats: (() => void)[] = [];
+  const root = document.createElement('div');
+  const { choose } = await openWays(makeMemorySettings(), root, {
+    hour: () => hour,
+    every: (_, then) => {
+      beats.push(then);
+      return () => undefined;
+    },
+  });
+  const at = (h: number): string | undefined => {
+    hour = h;
+    for (const beat of beats) beat();
+    return root.dataset['theme'];
+  };
+  choose({ theme: 'dark', night: 'dim' });
+  expect(at(12)).toBe('dim');
+  choose({ night: 'hours' });
+  expect([21, 22, 3, 6].map(at)).toEqual(['dark', 'dim', 'dim', 'dark']);
+  choose({ night: 'off' });
+  expect(at(3)).toBe('dark');
+  expect([0, 5, 6, 21, 22, 23].map(isNight)).toEqual([true, true, false, false, true, true]);
+});
+
+it('measures by the bank card, and by the size of the window again', async () => {
+  const root = document.createElement('div');
+  const { choose, ways } = await openWays(makeMemorySettings(), root, DAY);
+  const scale = () => root.style.getPropertyValue('--px-per-mm');
+  choose({ pxPerMm: 6.5 });
+  expect(scale()).toBe('6.5');
+  expect(root.dataset['held']).toBe('');
+  choose({ pxPerMm: 40 });
+  expect(ways().pxPerMm).toBeNull();
+  expect(scale()).toBe('');
+  expect(root.dataset['held']).toBeUndefined();
 });

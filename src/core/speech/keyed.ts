@@ -1,4 +1,5 @@
 import { heatSign } from './heats.ts';
+import { weightSign } from './weights.ts';
 import {
   celsiusOf,
   fahrenheitOf,
@@ -52,5 +53,5 @@ export const keyedHeat = (usual: { least: Celsius; most: Celsius }, units: Units
 /** A weight keyed in, in grams or in ounces alone. `usual` in grams; the record to 0.1 g. */
 export const keyedWeight = (usual: { least: Grams; most: Grams }, units: Units): Keyed =>
   units.weight === 'g'
-    ? keyed('g', usual, same)
-    : keyed('oz', inside(usual, ouncesOf), (n) => to(1, gramsOfOunces(n)));
+    ? keyed(weightSign(units), usual, same)
+    : keyed(weightSign(units), inside(usual, ouncesOf), (n) => to(1, gramsOfOunces(n)));

@@ -17,6 +17,9 @@ function poundsAndOunces(grams: Grams): { readonly pounds: number; readonly ounc
   return { pounds: Math.floor(hundredths / POUND), ounces: (hundredths % POUND) / 100 };
 }
 
+/** How the unit itself is written, behind a number that is keyed in. */
+export const weightSign = ({ weight }: Units): string => weight;
+
 /**
  * A weight as it is shown, to 0.1 g or as above; 0 g and more.
  *

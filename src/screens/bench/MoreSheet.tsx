@@ -1,6 +1,7 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { bench } from '../../core/speech/en/bench.ts';
+import { calls, callSubjects } from '../../core/speech/en/calls.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
 import { running } from '../../core/speech/en/running.ts';
@@ -35,6 +36,12 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
   /** A loaf in a hot pot comes out before its bake may end. */
   const inOven = (): boolean =>
     props.house.kitchen().oven.context.load.some((loaf) => bake()?.context.loaves.includes(loaf));
+  /** What rings, in the words it is said in. */
+  const called = (): string | undefined => {
+    const call = props.house.ringing();
+    const name = call && callSubjects[call.stage as keyof typeof callSubjects];
+    return call && name ? fill(calls[call.kind], { name }) : undefined;
+  };
   const others = () =>
     Object.values(props.house.kitchen().bakes).filter((b) => b.context.id !== props.bake);
   const read = (page: ReadingPage): void => {
@@ -95,6 +102,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
       </Show>
       <Show when={page() === 'wipe'}>
         <WipeLock
+          call={called()}
           words={(seconds) => fill(controls.wiping, { seconds })}
           onOver={() => props.onClose()}
         />

@@ -18,6 +18,7 @@ function rule(selector: string): Record<string, string> {
 
 const light = rule(':root');
 const dark = rule(":root[data-theme='dark']");
+const dim = rule(":root[data-theme='dim']");
 const wanted = rule(':root:not([data-theme])');
 
 const luminance = (hex: string): number => {
@@ -35,6 +36,7 @@ const contrast = (a: string, b: string): number => {
 describe.each([
   ['light', light],
   ['dark', dark],
+  ['dim', dim],
 ])('the %s theme', (_, theme) => {
   it.each([
     ['--ink', '--ground'],
@@ -57,6 +59,14 @@ describe.each([
 it('is as dark where the tablet asks for it as where the baker does', () => {
   expect(Object.keys(wanted).length).toBeGreaterThan(8);
   expect(wanted).toEqual(dark);
+});
+
+it('gives less than half the light of the dark theme in the night, whatever is written', () => {
+  expect(Object.keys(dim)).toEqual(Object.keys(dark));
+  for (const name of ['--ink', '--ink-2', '--slab'])
+    expect(luminance(dim[name]!), name).toBeLessThan(luminance(dark[name]!) * 0.6);
+  expect(luminance(dim['--ink']!)).toBeLessThan(luminance(dark['--ink']!) / 2);
+  expect(luminance(dim['--ground']!)).toBeLessThan(luminance(dark['--ground']!));
 });
 
 describe('cap heights', () => {

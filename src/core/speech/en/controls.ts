@@ -31,11 +31,6 @@ export const controls = {
   noProbe: 'No probe here',
   smallHands: 'Small hands',
   otherBakes: 'Other bakes',
-  bigger: 'Bigger',
-  dark: 'Dark',
-  light: 'Light',
-  leftHand: 'Left hand',
-  rightHand: 'Right hand',
   /** Nothing to take back. */
   nothingBack: 'Nothing to take back.',
   tookBack: 'Taken back: {name}.',
