@@ -16,6 +16,7 @@ import { RuledEdge } from '../../parts/RuledEdge.tsx';
 import { bench } from '../../core/speech/en/bench.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { HOUR } from '../../core/units.ts';
 import type { House } from '../house.ts';
 import { ActControls, ActSlab } from './ActFace.tsx';
 import { ActTimes } from './ActTimes.tsx';
@@ -60,6 +61,8 @@ export default function Bench(props: BenchProps): JSX.Element {
   const [questions] = createResource(() => import('./question-view.ts'));
   onMount(() => void Promise.all([import('./GateFace.tsx'), keypad(), import('./ReturnFace.tsx')]));
   const focus = createMemo(() => focusOn(house.kitchen(), props.bake));
+  // How long something was left is told by the hour; the view is not made anew every second.
+  const hourNow = createMemo(() => Math.floor(house.now() / HOUR) * HOUR);
   const view = createMemo<BenchView | null>(() => {
     const at = focus();
     if (at === null) return null;
@@ -71,6 +74,7 @@ export default function Bench(props: BenchProps): JSX.Element {
       lists?.questionView ?? null,
       house.ways(),
       house.equipment(),
+      hourNow(),
     );
   });
   const steps = createMemo(() => {

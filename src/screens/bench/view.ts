@@ -20,6 +20,7 @@ import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
 import type { Focus } from '../focus.ts';
 import type { questionView } from './question-view.ts';
+import { leftView } from './left-view.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
 import { besideLines, weighView } from './weigh-view.ts';
@@ -164,7 +165,7 @@ export const asksList = ({ machine }: Focus): boolean => {
 /**
  * What the bench shows for a bake, or for the oven while it has the loaves. Pure. `lists` words the
  * checklists; null while it is not loaded: then a list's stage has its own words and no answers. `equipment` decides
- * how many loaves the load press takes.
+ * how many loaves the load press takes. `now` says how long it all has been left.
  */
 export function benchView(
   kitchen: Kitchen,
@@ -173,6 +174,7 @@ export function benchView(
   lists: typeof questionView | null,
   units: Units,
   equipment: Equipment = EQUIPMENT,
+  now: Instant = kitchen.now,
 ): BenchView {
   const { who, machine } = focus;
   const stage = stageOf(machine);
@@ -180,6 +182,7 @@ export function benchView(
   const words = wordsOf(who, stage);
   const facts = factsOf(kitchen, focus, hour, equipment);
   const asked =
+    leftView(focus, stage, Math.max(now, kitchen.now)) ??
     weighView(focus, stage, units) ??
     (meta.list && lists ? lists(focus, meta.list) : null) ??
     noteView(focus, stage) ??

@@ -1,0 +1,63 @@
+import type { BakeStage } from '../records/stage.ts';
+import { HOUR, type Hours, type Instant } from '../units.ts';
+
+/** What was left: a levain in its jar, dough on the counter, loaves in the fridge. */
+export type Left = 'levain' | 'dough' | 'loaves';
+
+interface Keeps {
+  readonly what: Left;
+  /** The stages it goes through; the first entry into any of them is when it began. */
+  readonly stages: readonly BakeStage[];
+  readonly most: Hours;
+}
+
+/**
+ * Hours after which nobody bakes with it, far beyond the longest stage in use (levain 16 h, bulk
+ * 8 h and 17 h when cold, fridge 48 h). Judgement.
+ */
+const KEEPS: readonly Keeps[] = [
+  { what: 'levain', stages: ['levain.ripening', 'levain.look', 'levain.ripe'], most: 48 },
+  {
+    what: 'dough',
+    stages: [
+      'mix.rest',
+      'mix.salt',
+      'mix.work',
+      'mix.temperature',
+      'bulk.between',
+      'bulk.fold',
+      'bulk.spread',
+      'bulk.scatter',
+      'bulk.roll',
+      'bulk.proving',
+      'bulk.look',
+      'shape.divide',
+      'shape.preshape',
+      'shape.benchRest',
+      'shape.finalShape',
+      'shape.basket',
+      'proof.counter',
+      'proof.toFridge',
+    ],
+    most: 30,
+  },
+  { what: 'loaves', stages: ['proof.retard', 'proof.look'], most: 96 },
+];
+
+/**
+ * What has been left for days at this stage, or null. A wait that still runs says when to look, as
+ * in a cold kitchen: then nothing is given up.
+ *
+ * @param deadline of the stage's own wait, or null
+ */
+export function leftForDays(
+  stage: string,
+  entered: Readonly<Record<string, Instant>>,
+  deadline: Instant | null,
+  now: Instant,
+): Left | null {
+  const keeps = KEEPS.find(({ stages }) => (stages as readonly string[]).includes(stage));
+  if (keeps === undefined || (deadline !== null && deadline > now)) return null;
+  const began = Math.min(...keeps.stages.flatMap((name) => entered[name] ?? []));
+  return now - began > keeps.most * HOUR ? keeps.what : null;
+}

@@ -1,0 +1,24 @@
+/** What was left for days is thrown away, never baked: it is past judging by its signs. */
+export const left = {
+  levain: {
+    headline: 'Throw this levain away',
+    detail: 'It stood for days. Wash the jar hot and start again.',
+    slab: 'It’s thrown away',
+    then: 'then this bake is over',
+    spoken: 'Throw this levain away. It stood for days.',
+  },
+  dough: {
+    headline: 'Throw this dough away',
+    detail: 'It stood out for too long. Do not bake it.',
+    slab: 'It’s thrown away',
+    then: 'then this bake is over',
+    spoken: 'Throw this dough away. It stood out for too long.',
+  },
+  loaves: {
+    headline: 'Throw these loaves away',
+    detail: 'They lay in the fridge for days. Do not bake them.',
+    slab: 'They’re thrown away',
+    then: 'then this bake is over',
+    spoken: 'Throw these loaves away. They lay in the fridge for days.',
+  },
+} as const;
