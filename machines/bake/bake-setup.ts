@@ -8,6 +8,7 @@ import type { BakeStage, ListName } from '../../src/core/records/stage.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
+import { isOpen, onlyDone, taskCalled, taskDone, tasksJudged, withoutTasks } from '../tasks.ts';
 
 /** What a bake is pinned to by its first fact. */
 export interface BakeInput {
@@ -20,11 +21,13 @@ export interface BakeInput {
   readonly belief: Belief;
 }
 
-export type BakeContext = BakeInput & Omit<BakePlace, 'stage' | 'start'>;
+export type BakeContext = BakeInput & Omit<BakePlace, 'stage' | 'start' | 'loaves'>;
 
 export type BakeEvent =
-  | { type: BakeAct; at: Instant; item?: string; value?: string }
+  | { type: Exclude<BakeAct, 'fewer'>; at: Instant; item?: string; value?: string }
+  | { type: 'fewer'; at: Instant; loaves: readonly string[] }
   | { type: 'due'; at: Instant }
+  | { type: 'lead'; at: Instant; task: string }
   | { type: 'sync'; at: Instant; out: readonly string[] }
   | { type: 'reading'; at: Instant; reading: Reading }
   | { type: 'corrected'; at: Instant; measured: Instant; reading: Reading }
@@ -49,12 +52,19 @@ export const bakeSetup = setup({
       entered: { ...context.entered, [stage]: 'at' in event ? event.at : context.startedAt },
       byDue: event.type === 'due',
       answers: {},
-      marks: stage.endsWith('look') ? context.marks : {},
+      marks: stage.endsWith('look') ? withoutTasks(context.marks) : {},
+      tasks: onlyDone(context.tasks),
     })),
     effect: (_, _params: SayEffect) => undefined,
     answer: assign(({ context, event }) =>
       event.type === 'answer'
         ? { answers: { ...context.answers, [event.item ?? '']: event.value ?? '' } }
+        : {},
+    ),
+    /** Loaves keep their order, whatever order those that remain are named in. */
+    giveUp: assign(({ context, event }) =>
+      event.type === 'fewer'
+        ? { loaves: context.loaves.filter((loaf) => event.loaves.includes(loaf)) }
         : {},
     ),
     touched: assign(({ context }) => ({ touches: context.touches + 1 })),
@@ -73,7 +83,21 @@ export const bakeSetup = setup({
         : {},
     ),
     judge: assign(({ context, event }) =>
-      event.type === 'judged' ? { marks: event.marks, belief: event.belief ?? context.belief } : {},
+      event.type === 'judged'
+        ? {
+            marks: event.marks,
+            tasks: tasksJudged(context.tasks, context.marks, event.marks),
+            belief: event.belief ?? context.belief,
+          }
+        : {},
+    ),
+    callTask: assign(({ context, event }) =>
+      event.type === 'lead' ? { tasks: taskCalled(context.tasks, event.task, event.at) } : {},
+    ),
+    closeTask: assign(({ context, event }) =>
+      event.type === 'taskDone'
+        ? { tasks: taskDone(context.tasks, event.item ?? '', event.at) }
+        : {},
     ),
   },
   guards: {
@@ -96,6 +120,18 @@ export const bakeSetup = setup({
     hasTouches: ({ context }) => context.touches < context.recipe.process.touches.length,
     hasMoreTouches: ({ context }) => context.touches + 1 < context.recipe.process.touches.length,
     nextIsFold: ({ context }) => context.recipe.process.touches[context.touches]?.kind === 'fold',
+    /** Some of its own loaves, each once, and fewer than there are. */
+    remain: ({ context, event }) =>
+      event.type === 'fewer' &&
+      event.loaves.length > 0 &&
+      event.loaves.length < context.loaves.length &&
+      new Set(event.loaves).size === event.loaves.length &&
+      event.loaves.every((loaf) => context.loaves.includes(loaf)),
+    mayCall: ({ context, event }) =>
+      event.type === 'lead' &&
+      isOpen(context, event.task) &&
+      (context.tasks[event.task]?.called ?? null) === null,
+    isTask: ({ context, event }) => event.type === 'taskDone' && isOpen(context, event.item ?? ''),
     allOut: ({ context, event }) =>
       event.type === 'sync' && context.loaves.every((loaf) => event.out.includes(loaf)),
   },

@@ -18,6 +18,7 @@ export const bakeMachine = bakeSetup.createMachine({
     entered: {},
     byDue: false,
     answers: {},
+    tasks: {},
     touches: 0,
     readings: {},
   }),
@@ -26,6 +27,9 @@ export const bakeMachine = bakeSetup.createMachine({
     reading: { actions: 'read' },
     corrected: { actions: 'read' },
     judged: { actions: 'judge' },
+    lead: { guard: 'mayCall', actions: 'callTask' },
+    taskDone: { guard: 'isTask', actions: 'closeTask' },
+    fewer: { guard: 'remain', actions: 'giveUp' },
     ended: '.ended',
   },
   states: {

@@ -1,8 +1,9 @@
 import type { Instant } from '../../src/core/units.ts';
 import { nextDue } from './dues.ts';
+import { fallDue } from './fall-due.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { settle } from './settle.ts';
-import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+import type { Stepped } from './step.ts';
 
 /**
  * Every deadline up to and at `to` falls due in its order, each at its own instant; then the
@@ -14,13 +15,7 @@ export const advance = (kitchen: Kitchen, machines: Machines, to: Instant): Step
   const says: Stepped['says'][number][] = [];
   for (let due = nextDue(next); due !== null && due.at <= to; due = nextDue(next)) {
     next = { ...next, now: Math.max(next.now, due.at) };
-    const event = { type: 'due', at: due.at } as const;
-    const stepped =
-      due.who === 'oven'
-        ? stepOven(next, machines, event)
-        : due.who === 'attention'
-          ? stepAttention(next, machines, event)
-          : stepBake(next, machines, due.who, event);
+    const stepped = fallDue(next, machines, due);
     if (!stepped.taken) throw new Error(`A due of ${due.who} at ${due.at} was not taken.`);
     const settled = settle(stepped.kitchen, machines);
     next = settled.kitchen;

@@ -5,6 +5,7 @@ import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { bakeInput } from './pinned.ts';
+import { setTimer, stopTimer } from './timers.ts';
 import { stageOf, valueOf } from './stage-of.ts';
 import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
 
@@ -22,6 +23,7 @@ const mayStart = (kitchen: Kitchen, { id, bake, loaves }: FactOf<'start'>): bool
   const known = knownLoaves(kitchen);
   return (
     bake !== 'oven' &&
+    bake !== 'timer' &&
     !(bake in kitchen.bakes) &&
     !(id in kitchen.starts) &&
     loaves.length > 0 &&
@@ -45,6 +47,7 @@ const startBake = (kitchen: Kitchen, machines: Machines, fact: FactOf<'start'>):
       entered: { [fact.from]: fact.at },
       byDue: false,
       answers: {},
+      tasks: {},
       touches: 0,
       readings: {},
     },
@@ -73,12 +76,15 @@ const ovenEvent = (fact: FactOf<'press'>): OvenEvent => {
   };
 };
 
-const bakeEvent = ({ at, act, item, value }: FactOf<'press'>): BakeEvent => ({
-  type: act as BakeAct,
-  at,
-  ...(item === undefined ? {} : { item }),
-  ...(value === undefined ? {} : { value }),
-});
+const bakeEvent = ({ at, act, item, value, loaves }: FactOf<'press'>): BakeEvent =>
+  act === 'fewer'
+    ? { type: act, at, loaves: loaves ?? [] }
+    : {
+        type: act as Exclude<BakeAct, 'fewer'>,
+        at,
+        ...(item === undefined ? {} : { item }),
+        ...(value === undefined ? {} : { value }),
+      };
 
 /**
  * A `correct` fact speaks for the bake whose reading it corrects, while that reading stands, and of
@@ -109,10 +115,21 @@ const correctReading = (
 };
 
 /** What machines tell each other, and what time tells them: never an act of hands. */
-const INNER: readonly string[] = ['due', 'sync', 'judged', 'reading', 'corrected'];
+const INNER: readonly string[] = ['due', 'lead', 'sync', 'judged', 'reading', 'corrected'];
+
+/** What is in the pot or out of it is baked, and a bake that is past the oven has its loaves. */
+const mayGiveUp = ({ bakes, oven }: Kitchen, { who, loaves = [] }: FactOf<'press'>): boolean => {
+  const bake = Object.hasOwn(bakes, who) ? bakes[who] : undefined;
+  if (bake === undefined || /^(cool|rescue)\./.test(stageOf(bake))) return false;
+  const { load, out } = oven.context;
+  return [...load, ...out].every(
+    (loaf) => loaves.includes(loaf) || !bake.context.loaves.includes(loaf),
+  );
+};
 
 const press = (kitchen: Kitchen, machines: Machines, fact: FactOf<'press'>): Stepped => {
-  if (INNER.includes(fact.act)) return { kitchen, taken: false, says: [] };
+  const mayNot = fact.act === 'fewer' && !mayGiveUp(kitchen, fact);
+  if (mayNot || INNER.includes(fact.act)) return { kitchen, taken: false, says: [] };
   return fact.who === 'oven'
     ? stepOven(kitchen, machines, ovenEvent(fact))
     : stepBake(kitchen, machines, fact.who, bakeEvent(fact));
@@ -142,6 +159,10 @@ export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepp
         call: fact.call,
         until: fact.until,
       });
+    case 'timer':
+      return setTimer(kitchen, fact);
+    case 'timerOff':
+      return stopTimer(kitchen, fact);
     case 'takeBack':
       return stepAttention(kitchen, machines, { type: 'wake', at: fact.at });
     case 'jump':

@@ -1,12 +1,18 @@
 import type { Instant } from '../../src/core/units.ts';
 import { snoozeEnds, sounding, type Call } from '../attention/attention.ts';
-import type { Kitchen } from './kitchen.ts';
+import type { BakeSnapshot, Kitchen, OvenSnapshot } from './kitchen.ts';
+import { openTasks } from './open-tasks.ts';
 import { metaOf } from './stage-of.ts';
+import { TIMER, timerDues } from './timers.ts';
 
-/** The instant at which a machine's wait runs out. */
+/** The instant at which a machine's wait runs out, a task of it falls due, or a timer ends. */
 export interface Due {
   readonly who: string;
   readonly at: Instant;
+  /** The task of a wait that goes on. */
+  readonly task?: string;
+  /** For `who` timer. */
+  readonly timer?: string;
 }
 
 type Waiting = Parameters<typeof metaOf>[0] & {
@@ -19,15 +25,27 @@ export const deadlineOf = (snapshot: Waiting): Instant | null => {
   return waits === undefined ? null : (snapshot.context.marks[waits] ?? null);
 };
 
-/** The next deadline of all; the oven before the bakes, the bakes by id, attention last. */
+/** A wait's own end goes before its tasks: what is due with it is done with by going on. */
+const duesOf = (who: string, machine: BakeSnapshot | OvenSnapshot): Due[] => {
+  const end = deadlineOf(machine);
+  const tasks = openTasks(machine).filter(({ called }) => called === null);
+  return [
+    ...(end === null ? [] : [{ who, at: end }]),
+    ...tasks.map(({ task, at }) => ({ who, at, task })),
+  ];
+};
+
+/** The next deadline of all; the oven before the bakes, the bakes by id, timers, attention last. */
 export const nextDue = (kitchen: Kitchen): Due | null => {
-  const dues = [
-    { who: 'oven', at: deadlineOf(kitchen.oven) },
+  const snooze = snoozeEnds(kitchen.attention.context);
+  const dues: Due[] = [
+    ...duesOf('oven', kitchen.oven),
     ...Object.keys(kitchen.bakes)
       .toSorted()
-      .map((who) => ({ who, at: deadlineOf(kitchen.bakes[who]!) })),
-    { who: 'attention', at: snoozeEnds(kitchen.attention.context) },
-  ].filter((due): due is Due => due.at !== null);
+      .flatMap((who) => duesOf(who, kitchen.bakes[who]!)),
+    ...timerDues(kitchen).map((due) => ({ who: TIMER, ...due })),
+    ...(snooze === null ? [] : [{ who: 'attention', at: snooze }]),
+  ];
   return dues.reduce<Due | null>((first, due) => (first && first.at <= due.at ? first : due), null);
 };
 

@@ -38,6 +38,7 @@ export interface Kitchen {
   readonly bakes: Readonly<Record<string, BakeSnapshot>>;
   readonly oven: OvenSnapshot;
   readonly attention: AttentionSnapshot;
+  readonly timers: Position['timers'];
   readonly standing: readonly Fact[];
   /** Where the fold began: nothing, or the last jump. No take-back crosses it. */
   readonly base: Position | null;
@@ -59,6 +60,7 @@ export const emptyKitchen = (machines: Machines = MACHINES): Kitchen => ({
   bakes: {},
   oven: fresh(initialTransition(machines.oven), 'oven'),
   attention: fresh(initialTransition(machines.attention), 'attention'),
+  timers: {},
   standing: [],
   base: null,
   idle: null,

@@ -12,11 +12,15 @@ const placeOf = (machine: Placed): Place => ({
   entered: machine.context.entered,
   byDue: machine.context.byDue,
   answers: machine.context.answers,
+  tasks: machine.context.tasks,
 });
 
-const bakePlaceOf = (bake: BakeSnapshot): BakePlace => ({
+const bakePlaceOf = (bake: BakeSnapshot, { starts }: Kitchen): BakePlace => ({
   ...placeOf(bake),
   start: bake.context.start,
+  ...(bake.context.loaves.length === starts[bake.context.start]?.loaves.length
+    ? {}
+    : { loaves: bake.context.loaves }),
   touches: bake.context.touches,
   belief: bake.context.belief,
   readings: bake.context.readings,
@@ -26,7 +30,7 @@ const bakePlaceOf = (bake: BakeSnapshot): BakePlace => ({
 export const positionOf = (kitchen: Kitchen): Position => ({
   now: kitchen.now,
   bakes: Object.fromEntries(
-    Object.entries(kitchen.bakes).map(([id, bake]) => [id, bakePlaceOf(bake)]),
+    Object.entries(kitchen.bakes).map(([id, bake]) => [id, bakePlaceOf(bake, kitchen)]),
   ),
   oven: {
     ...placeOf(kitchen.oven),
@@ -38,6 +42,7 @@ export const positionOf = (kitchen: Kitchen): Position => ({
     heard: kitchen.attention.context.heard,
     snoozed: kitchen.attention.context.snoozed,
   },
+  timers: kitchen.timers,
 });
 
 /**
@@ -69,6 +74,7 @@ export const kitchenAt = (
       value: 'quiet',
       context: { ...empty.attention.context, ...position.attention },
     }),
+    timers: position.timers,
     base: position,
     starts,
   };

@@ -1,8 +1,11 @@
 import type { Call } from '../attention/attention.ts';
-import type { Kitchen, Machines } from './kitchen.ts';
+import { leadOf } from '../tasks.ts';
+import type { BakeSnapshot, Kitchen, Machines, OvenSnapshot } from './kitchen.ts';
+import { openTasks } from './open-tasks.ts';
 import { samePlain } from './same-plain.ts';
 import { metaOf, stageOf } from './stage-of.ts';
 import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+import { timerCalls } from './timers.ts';
 
 /** Loaves whose bake stands at the oven and that are neither in it nor out, bakes in start order. */
 export const waitingLoaves = (kitchen: Kitchen): readonly string[] => {
@@ -18,15 +21,26 @@ export const waitingLoaves = (kitchen: Kitchen): readonly string[] => {
     .filter((loaf) => !load.includes(loaf) && !out.includes(loaf));
 };
 
-/** The calls that stand: every stage that time led into and that asks for the baker. */
-export const callsOf = (kitchen: Kitchen): readonly Call[] =>
-  [['oven', kitchen.oven] as const, ...Object.entries(kitchen.bakes)].flatMap(([who, machine]) => {
-    const { call } = metaOf(machine);
-    if (call === undefined || !machine.context.byDue) return [];
-    const stage = stageOf(machine);
-    const since = machine.context.entered[stage] ?? 0;
-    return { id: `${who}:${stage}:${since}`, who, stage, kind: call, since };
+/** A machine's calls: of a stage that time led into, or of tasks that its wait carries. */
+const machineCalls = (who: string, machine: BakeSnapshot | OvenSnapshot): Call[] => {
+  const { call } = metaOf(machine);
+  const tasks = openTasks(machine).flatMap(({ task, called, calls }): Call[] => {
+    if (!calls || called === null) return [];
+    const stage = leadOf(task);
+    return [{ id: `${who}:${stage}:${called}`, who, stage, kind: 'look', since: called }];
   });
+  if (call === undefined || !machine.context.byDue) return tasks;
+  const stage = stageOf(machine);
+  const since = machine.context.entered[stage] ?? 0;
+  return [{ id: `${who}:${stage}:${since}`, who, stage, kind: call, since }, ...tasks];
+};
+
+/** The calls that stand: stages and tasks that time led into, and timers that are over. */
+export const callsOf = (kitchen: Kitchen): readonly Call[] => [
+  ...machineCalls('oven', kitchen.oven),
+  ...Object.entries(kitchen.bakes).flatMap(([who, bake]) => machineCalls(who, bake)),
+  ...timerCalls(kitchen),
+];
 
 /**
  * Links between machines are levels, told in a fixed order: the oven who waits, the bakes who is

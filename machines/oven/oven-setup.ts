@@ -5,6 +5,7 @@ import type { OvenPlace } from '../../src/core/records/position.ts';
 import type { OvenStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
+import { isOpen, onlyDone, taskCalled, taskDone, tasksJudged } from '../tasks.ts';
 
 /**
  * `waiting`: loaves whose bake stands at the oven, neither in the load nor out.
@@ -17,6 +18,7 @@ export type OvenEvent =
   | { type: 'loaded'; at: Instant; loaves: readonly string[] }
   | { type: 'lidOff'; at: Instant; was?: Instant }
   | { type: 'due'; at: Instant }
+  | { type: 'lead'; at: Instant; task: string }
   | { type: 'sync'; at: Instant; waiting: readonly string[] }
   | { type: 'judged'; at: Instant; marks: Readonly<Record<string, Instant>> };
 
@@ -38,6 +40,7 @@ export const ovenSetup = setup({
       byDue: event.type === 'due',
       answers: {},
       marks: {},
+      tasks: onlyDone(context.tasks),
     })),
     effect: (_, _params: SayEffect) => undefined,
     answer: assign(({ context, event }) =>
@@ -55,9 +58,24 @@ export const ovenSetup = setup({
         : {},
     ),
     takeOut: assign(({ context }) => ({ out: [...context.out, ...context.load], load: [] })),
-    /** Every bake has seen its loaves out by now. */
-    forget: assign({ out: [] }),
-    judge: assign(({ event }) => (event.type === 'judged' ? { marks: event.marks } : {})),
+    /** Every bake has seen its loaves out by now; the next firing has its tasks anew. */
+    forget: assign({ out: [], tasks: {} }),
+    judge: assign(({ context, event }) =>
+      event.type === 'judged'
+        ? {
+            marks: event.marks,
+            tasks: tasksJudged(context.tasks, context.marks, event.marks),
+          }
+        : {},
+    ),
+    callTask: assign(({ context, event }) =>
+      event.type === 'lead' ? { tasks: taskCalled(context.tasks, event.task, event.at) } : {},
+    ),
+    closeTask: assign(({ context, event }) =>
+      event.type === 'taskDone'
+        ? { tasks: taskDone(context.tasks, event.item ?? '', event.at) }
+        : {},
+    ),
   },
   guards: {
     completes: ({ context, event }, { list }: { list: OvenList }) =>
@@ -78,6 +96,11 @@ export const ovenSetup = setup({
       event.loaves.length > 0 &&
       new Set(event.loaves).size === event.loaves.length &&
       event.loaves.every((loaf) => context.waiting.includes(loaf)),
+    mayCall: ({ context, event }) =>
+      event.type === 'lead' &&
+      isOpen(context, event.task) &&
+      (context.tasks[event.task]?.called ?? null) === null,
+    isTask: ({ context, event }) => event.type === 'taskDone' && isOpen(context, event.item ?? ''),
     /** A lid comes off after the pot went in and not later than it is reported. */
     plausible: ({ context, event }) =>
       event.type === 'lidOff' &&

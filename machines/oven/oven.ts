@@ -11,12 +11,17 @@ export const ovenMachine = ovenSetup.createMachine({
     entered: {},
     byDue: false,
     answers: {},
+    tasks: {},
     waiting: [],
     load: [],
     out: [],
   },
   initial: 'off',
-  on: { judged: { actions: 'judge' } },
+  on: {
+    judged: { actions: 'judge' },
+    lead: { guard: 'mayCall', actions: 'callTask' },
+    taskDone: { guard: 'isTask', actions: 'closeTask' },
+  },
   states: {
     off,
     turnOn,

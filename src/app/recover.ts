@@ -19,6 +19,7 @@ const OVEN_OFF: Position['oven'] = {
   entered: {},
   byDue: false,
   answers: {},
+  tasks: {},
   waiting: [],
   load: [],
   out: [],
@@ -33,6 +34,8 @@ export const positionSaid = (
   now,
   oven: OVEN_OFF,
   attention: { heard: [], snoozed: {} },
+  // A timer of the baker's own runs by the clock, wherever the dough is.
+  timers: last.timers,
   bakes: Object.fromEntries(
     Object.entries(last.bakes).map(([id, place]): [string, BakePlace] => {
       const stage = places[id] ?? 'read.plan';
@@ -43,6 +46,7 @@ export const positionSaid = (
           stage,
           marks: {},
           answers: {},
+          tasks: {},
           byDue: false,
           entered: { ...place.entered, [stage]: now },
         },

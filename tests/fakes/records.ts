@@ -5,7 +5,7 @@ export function makeRow(seq: number, call = `call ${seq}`): LogRecord {
   const at = Date.UTC(2031, 4, 3, 6, seq);
   return {
     seq,
-    machineVersion: 1,
+    machineVersion: 2,
     fact: { kind: 'heard', call, id: `row-${seq}`, device: 'counter', at, raw: at },
     position: {
       now: at,
@@ -16,11 +16,13 @@ export function makeRow(seq: number, call = `call ${seq}`): LogRecord {
         entered: {},
         byDue: false,
         answers: {},
+        tasks: {},
         waiting: [],
         load: [],
         out: [],
       },
       attention: { heard: [call], snoozed: {} },
+      timers: {},
     },
   };
 }

@@ -4,6 +4,7 @@ import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
 import { OPENING_BELIEF } from '../../src/core/readiness/belief.ts';
+import type { Place } from '../../src/core/records/position.ts';
 import { BAKE_STAGES, OVEN_STAGES, type Hazard } from '../../src/core/records/stage.ts';
 import { explore, stagesOf, transitionsOf } from './support/coverage.ts';
 import { attentionEvents, bakeEvents, CALLS, ovenEvents } from './support/events.ts';
@@ -24,6 +25,14 @@ const startOf = (touches: typeof TOUCHES) =>
     belief: OPENING_BELIEF,
   })[0];
 
+/** What a wait's task has come to: not there, open, called or done. Beyond waits it does not matter. */
+const tasksOf = (
+  state: Parameters<typeof metaOf>[0] & { context: Pick<Place, 'marks' | 'tasks'> },
+) =>
+  metaOf(state).waits === undefined
+    ? null
+    : ['lead.nuts' in state.context.marks, state.context.tasks['nuts']];
+
 const bakeWalk = explore(bake, {
   // Fold or filling first, fold or filling last, and no touch at all.
   from: [TOUCHES, TOUCHES.slice(1), TOUCHES.slice(0, 2), []].map(startOf),
@@ -34,14 +43,25 @@ const bakeWalk = explore(bake, {
       state.context.touches,
       Object.keys(state.context.answers),
       state.context.byDue,
+      tasksOf(state),
     ]),
 });
 
 const ovenWalk = explore(oven, {
   from: [initialTransition(oven)[0]],
   events: ovenEvents,
-  key: ({ value, context: { waiting, load, out, answers, byDue } }) =>
-    JSON.stringify([value, waiting, load, out, Object.keys(answers), byDue]),
+  key: (state) => {
+    const { waiting, load, out, answers, byDue } = state.context;
+    return JSON.stringify([
+      state.value,
+      waiting,
+      load,
+      out,
+      Object.keys(answers),
+      byDue,
+      tasksOf(state),
+    ]);
+  },
 });
 
 const attentionWalk = explore(attention, {

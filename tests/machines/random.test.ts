@@ -7,7 +7,7 @@ import { BAKE_ACTS, OVEN_ACTS } from './support/events.ts';
 
 /** One seed, so that a red run is red again; `npm run faults` walks with a fresh one. */
 const SEED = 20_310_503;
-const RUNS = 45;
+const RUNS = 75;
 
 describe('random hands in the kitchen', () => {
   it('never bring it anywhere the model would not', () => {
@@ -33,7 +33,8 @@ describe('random hands in the kitchen', () => {
     const places = [...BAKE_STAGES.slice(0, -2), ...OVEN_STAGES];
     expect(places.filter((stage) => !seen.has(stage))).toEqual([]);
     const acts = [...BAKE_ACTS, ...OVEN_ACTS.map((act) => `oven:${act}`)];
-    expect(acts.filter((act) => !seen.has(act))).toEqual([]);
+    // The plain waits of these runs carry no tasks: tasks.test.ts walks them.
+    expect(acts.filter((act) => !seen.has(act) && !act.endsWith('taskDone'))).toEqual([]);
     for (const kind of ['start', 'reading', 'correct', 'heard', 'snoozed', 'takeBack', 'jump']) {
       expect(seen).toContain(kind);
     }

@@ -43,6 +43,8 @@ export type BakeAct =
   | 'cooled'
   | 'handedOver'
   | 'noted'
+  | 'fewer'
+  | 'taskDone'
   | 'ended';
 
 /** Acts the oven takes. */
@@ -62,7 +64,8 @@ export type OvenAct =
   | 'crustNotYet'
   | 'crustOver'
   | 'unloaded'
-  | 'ovenOff';
+  | 'ovenOff'
+  | 'taskDone';
 
 /**
  * One measured fact. `odd`: it lay outside what is usual, was asked again, and was kept
@@ -102,6 +105,9 @@ export interface Result {
   readonly model: string;
 }
 
+/** How a timer of the baker's own calls: hot where something burns. */
+export type TimerCall = 'act' | 'hot';
+
 /** What the baker did, before it has an id, an instant or results. */
 export type Deed =
   | {
@@ -116,9 +122,9 @@ export type Deed =
       readonly kind: 'press';
       readonly who: Who;
       readonly act: BakeAct | OvenAct;
-      /** for `answer` */ readonly item?: string;
+      /** for `answer`, and the task for `taskDone` */ readonly item?: string;
       readonly value?: string;
-      /** for `loaded` */ readonly loaves?: readonly string[];
+      /** for `loaded`: those that go in; for `fewer`: those that remain */ readonly loaves?: readonly string[];
       /** for `lidOff`: when it really came off, if earlier than the press */ readonly was?: Instant;
       /** for `noted` */ readonly text?: string;
       /** the seq the baker saw when pressing a repeatable act */ readonly seen?: number;
@@ -132,6 +138,14 @@ export type Deed =
   | { readonly kind: 'correct'; readonly target: string; readonly reading: Reading }
   | { readonly kind: 'heard'; readonly call: string }
   | { readonly kind: 'snoozed'; readonly call: string; readonly until: Instant }
+  | {
+      readonly kind: 'timer';
+      /** An id of its own. */ readonly timer: string;
+      /** A key of the catalogue's timer names. */ readonly name: string;
+      readonly until: Instant;
+      readonly call: TimerCall;
+    }
+  | { readonly kind: 'timerOff'; readonly timer: string }
   | { readonly kind: 'takeBack'; readonly target: string }
   | { readonly kind: 'jump'; readonly position: Position };
 

@@ -1,6 +1,12 @@
 import type { Belief } from '../readiness/belief.ts';
 import type { Instant } from '../units.ts';
-import type { Reading } from './fact.ts';
+import type { Reading, TimerCall } from './fact.ts';
+
+/** A task that a wait carries: when it called, and when it was done (null: not yet). */
+export interface TaskState {
+  readonly called: Instant | null;
+  readonly done: Instant | null;
+}
 
 /** Where one machine stands, as plain data. `marks` are the instants of its present wait. */
 export interface Place {
@@ -11,11 +17,15 @@ export interface Place {
   /** Whether the present stage was entered because time ran out: then it calls. */
   readonly byDue: boolean;
   readonly answers: Readonly<Record<string, string>>;
+  /** Tasks of the present wait that have called, and those done in this bake, by name. */
+  readonly tasks: Readonly<Record<string, TaskState>>;
 }
 
 /** A running bake's place; `start` is the id of the fact that pins its recipe. */
 export interface BakePlace extends Place {
   readonly start: string;
+  /** Loaves that remain once the baker gave some up; left out while all of the start's are there. */
+  readonly loaves?: readonly string[];
   /** Touches of the bulk already done. */
   readonly touches: number;
   readonly belief: Belief;
@@ -37,10 +47,20 @@ export interface AttentionPlace {
   >;
 }
 
+/** A running time of the baker's own. It stands, overdue, until it is stopped. */
+export interface RunningTimer {
+  /** A key of the catalogue's timer names. */
+  readonly name: string;
+  readonly until: Instant;
+  readonly call: TimerCall;
+}
+
 /** The whole kitchen as plain data, written with every record; finished bakes are left out. */
 export interface Position {
   readonly now: Instant;
   readonly bakes: Readonly<Record<string, BakePlace>>;
   readonly oven: OvenPlace;
   readonly attention: AttentionPlace;
+  /** By id. */
+  readonly timers: Readonly<Record<string, RunningTimer>>;
 }

@@ -20,12 +20,16 @@ const KINDS: readonly Fact['kind'][] = [
   'correct',
   'heard',
   'snoozed',
+  'timer',
+  'timerOff',
   'takeBack',
   'jump',
 ];
 
-/** Strings and objects each kind cannot do without. */
-const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, 'string' | 'object'])[]>> = {
+type Type = 'string' | 'object' | 'instant';
+
+/** What each kind cannot do without. */
+const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, Type])[]>> = {
   start: [
     ['bake', 'string'],
     ['loaves', 'object'],
@@ -45,7 +49,17 @@ const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, 'string' 
     ['reading', 'object'],
   ],
   heard: [['call', 'string']],
-  snoozed: [['call', 'string']],
+  snoozed: [
+    ['call', 'string'],
+    ['until', 'instant'],
+  ],
+  timer: [
+    ['timer', 'string'],
+    ['name', 'string'],
+    ['until', 'instant'],
+    ['call', 'string'],
+  ],
+  timerOff: [['timer', 'string']],
   takeBack: [['target', 'string']],
   jump: [['position', 'object']],
 };
@@ -55,6 +69,17 @@ const show = (value: unknown): string =>
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null;
+
+const FITS: Readonly<Record<Type, (value: unknown) => boolean>> = {
+  string: (value) => typeof value === 'string',
+  object: isObject,
+  instant: Number.isFinite,
+};
+const EXPECTED: Readonly<Record<Type, string>> = {
+  string: 'a string',
+  object: 'an object',
+  instant: 'an instant',
+};
 
 /**
  * Reads one row of a log, from the store or a file. Refuses by name what a newer version wrote,
@@ -93,9 +118,7 @@ export function readRecord(
     if (!Number.isFinite(fact[name])) return fail(`fact.${name}`, 'an instant', fact[name]);
   }
   for (const [name, type] of NEEDS[fact['kind'] as Fact['kind']]) {
-    const fits = type === 'string' ? typeof fact[name] === 'string' : isObject(fact[name]);
-    if (!fits)
-      return fail(`fact.${name}`, type === 'string' ? 'a string' : 'an object', fact[name]);
+    if (!FITS[type](fact[name])) return fail(`fact.${name}`, EXPECTED[type], fact[name]);
   }
   if (fact['kind'] === 'reading' || fact['kind'] === 'correct') {
     const bounded = (machineVersion as number) > UNBOUNDED;

@@ -23,8 +23,21 @@ const recipe1 = (recipe: Data): Data =>
     within(formula, 'process', process1),
   );
 
-/** Where the machines stood, of a row or of a jump. */
-const position1 = (position: Data): Data => position;
+/** Where the machines stood, of a row or of a jump: no task had called, no timer ran. */
+const position1 = (position: Data): Data => ({
+  timers: {},
+  ...within(
+    within(position, 'oven', (oven) => ({ tasks: {}, ...oven })),
+    'bakes',
+    (bakes) =>
+      Object.fromEntries(
+        Object.entries(bakes).map(([id, bake]) => [
+          id,
+          isData(bake) ? { tasks: {}, ...bake } : bake,
+        ]),
+      ),
+  ),
+});
 
 /** A result of before waits had names: it was of the wait that its own row ended in. */
 const result1 = (result: Data, fact: Data, position: Data): Data => {

@@ -11,6 +11,7 @@ export interface Command {
     | 'press'
     | 'answer'
     | 'load'
+    | 'fewer'
     | 'lidOff'
     | 'reading'
     | 'correct'
@@ -35,6 +36,7 @@ const WEIGHTS: Readonly<Record<Command['do'], number>> = {
   press: 7,
   answer: 4,
   load: 2,
+  fewer: 4,
   lidOff: 4,
   reading: 5,
   correct: 3,

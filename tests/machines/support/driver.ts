@@ -150,6 +150,12 @@ export class Driver {
           loaves: c % 4 === 0 ? [...some, ...some] : some,
         });
       }
+      case 'fewer': {
+        const own = model.bakes[someone]?.loaves ?? [];
+        const some = own.filter((_, i) => ((b + 1) >> i) % 2 === 1);
+        const loaves = pick([some, some, some, own, [...some, 'nonsense']], c)!;
+        return this.press({ who: someone, act: 'fewer', loaves });
+      }
       case 'lidOff':
         return this.press({ who: 'oven', act: 'lidOff', was: hand.now - ((b % 50) - 4) * MINUTE });
       case 'reading':

@@ -45,6 +45,8 @@ export const BAKE_ACTS = Object.keys({
   cooled: 1,
   handedOver: 1,
   noted: 1,
+  fewer: 1,
+  taskDone: 1,
   ended: 1,
 } satisfies Record<BakeAct, 1>) as BakeAct[];
 
@@ -66,6 +68,7 @@ export const OVEN_ACTS = Object.keys({
   crustOver: 1,
   unloaded: 1,
   ovenOff: 1,
+  taskDone: 1,
 } satisfies Record<OvenAct, 1>) as OvenAct[];
 
 /** The next unanswered item of a list, an unknown one, and one without a value. */
@@ -76,6 +79,12 @@ const answers = (items: readonly string[], answered: Readonly<Record<string, str
     { item: 'nonsense', value: 'ready' },
   ].map((payload) => ({ type: 'answer' as const, at: 0, ...payload }));
 };
+
+/** A task falls due and is done, the one that `judged` brings and one that no wait carries. */
+const TASKS = ['nuts', 'nonsense'].flatMap((task) => [
+  { type: 'lead' as const, at: 0, task },
+  { type: 'taskDone' as const, at: 0, item: task },
+]);
 
 type BakeSnapshot = SnapshotFrom<Machines['bake']>;
 
@@ -89,7 +98,11 @@ export const bakeEvents = (bake: BakeSnapshot): readonly BakeEvent[] => {
       ? lines[list].map(({ item }) => item)
       : (LISTS[list as keyof typeof LISTS] ?? []);
   return [
-    ...BAKE_ACTS.filter((act) => act !== 'answer').map((type) => ({ type, at: 0 })),
+    ...BAKE_ACTS.filter((act) => act !== 'answer' && act !== 'fewer' && act !== 'taskDone').map(
+      (type) => ({ type: type as Exclude<BakeAct, 'answer' | 'fewer' | 'taskDone'>, at: 0 }),
+    ),
+    { type: 'fewer', at: 0, loaves: context.loaves.slice(1) },
+    ...TASKS,
     ...answers(items, context.answers),
     { type: 'due', at: 0 },
     { type: 'sync', at: 0, out: [] },
@@ -97,7 +110,7 @@ export const bakeEvents = (bake: BakeSnapshot): readonly BakeEvent[] => {
     { type: 'reading', at: 0, reading: { what: 'doughTemperature', celsius: 24 } },
     { type: 'reading', at: 0, reading: { what: 'firstPiece', grams: 900 } },
     { type: 'corrected', at: 0, measured: 0, reading: { what: 'doughTemperature', celsius: 25 } },
-    { type: 'judged', at: 0, marks: { look: 1, end: 1, touch: 1 } },
+    { type: 'judged', at: 0, marks: { look: 1, end: 1, touch: 1, 'lead.nuts': 1 } },
   ];
 };
 
@@ -106,10 +119,14 @@ export const ovenEvents = (oven: SnapshotFrom<Machines['oven']>): readonly OvenE
   const { context } = oven;
   const { list } = metaOf(oven);
   return [
-    ...OVEN_ACTS.filter((act) => act !== 'answer' && act !== 'loaded' && act !== 'lidOff').map(
-      (type) => ({ type: type as Exclude<OvenAct, 'answer' | 'loaded' | 'lidOff'>, at: 0 }),
+    ...OVEN_ACTS.filter((act) => !['answer', 'loaded', 'lidOff', 'taskDone'].includes(act)).map(
+      (type) => ({
+        type: type as Exclude<OvenAct, 'answer' | 'loaded' | 'lidOff' | 'taskDone'>,
+        at: 0,
+      }),
     ),
     ...answers(LISTS[list as keyof typeof LISTS] ?? [], context.answers),
+    ...TASKS,
     { type: 'loaded', at: 0, loaves: context.waiting.slice(0, 1) },
     { type: 'loaded', at: 0, loaves: ['nonsense'] },
     { type: 'lidOff', at: 0 },
@@ -121,7 +138,7 @@ export const ovenEvents = (oven: SnapshotFrom<Machines['oven']>): readonly OvenE
       at: 0,
       waiting: ['a1', 'a2'].filter((loaf) => ![...context.load, ...context.out].includes(loaf)),
     },
-    { type: 'judged', at: 0, marks: { hot: 1, poke: 1, lid: 1, colour: 1 } },
+    { type: 'judged', at: 0, marks: { hot: 1, poke: 1, lid: 1, colour: 1, 'lead.nuts': 1 } },
   ];
 };
 

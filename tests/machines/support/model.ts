@@ -180,12 +180,26 @@ const answer = (model: Model, { who, item, value }: Press, at: Instant): boolean
   return true;
 };
 
+/** Loaves are given up while none of them is baked, and one at least remains. */
+const fewer = (model: Model, who: string, remain: readonly string[]): boolean => {
+  const bake = model.bakes[who];
+  if (!bake || bake.stage.startsWith('cool.') || bake.stage.startsWith('rescue.')) return false;
+  const gone = bake.loaves.filter((loaf) => !remain.includes(loaf));
+  const known = remain.every((loaf) => bake.loaves.includes(loaf));
+  if (!known || new Set(remain).size !== remain.length) return false;
+  if (remain.length === 0 || gone.length === 0) return false;
+  if (gone.some((loaf) => [...model.load, ...model.out].includes(loaf))) return false;
+  bake.loaves = bake.loaves.filter((loaf) => remain.includes(loaf));
+  return true;
+};
+
 /** One press on the model: false where nothing answers to it. */
 export const press = (model: Model, deed: Press, at: Instant): boolean => {
   const { who, act, loaves = [], was } = deed;
   const place = who === 'oven' ? model.oven : model.bakes[who];
   if (!place || act === 'due') return false;
   if (act === 'answer') return answer(model, deed, at);
+  if (act === 'fewer') return fewer(model, who, loaves);
   if (act === 'ended' && who !== 'oven') {
     delete model.bakes[who];
     return true;

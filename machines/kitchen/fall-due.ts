@@ -1,0 +1,34 @@
+import { leadOf } from '../tasks.ts';
+import type { Due } from './dues.ts';
+import type { Kitchen, Machines } from './kitchen.ts';
+import { openTasks } from './open-tasks.ts';
+import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+import { TIMER } from './timers.ts';
+
+/** A task falls due: its wait goes on, and where it calls it is said. */
+const fallTask = (
+  kitchen: Kitchen,
+  machines: Machines,
+  { who, at }: Due,
+  task: string,
+): Stepped => {
+  const event = { type: 'lead', at, task } as const;
+  const stepped =
+    who === 'oven' ? stepOven(kitchen, machines, event) : stepBake(kitchen, machines, who, event);
+  const machine = who === 'oven' ? stepped.kitchen.oven : stepped.kitchen.bakes[who];
+  const calls = machine && openTasks(machine).some((open) => open.task === task && open.calls);
+  return calls ? { ...stepped, says: [...stepped.says, { who, stage: leadOf(task) }] } : stepped;
+};
+
+/** One deadline falls due on what it concerns; `taken` is false where nothing answers to it. */
+export const fallDue = (kitchen: Kitchen, machines: Machines, due: Due): Stepped => {
+  const { who, at, task, timer } = due;
+  if (task !== undefined) return fallTask(kitchen, machines, due, task);
+  // A timer is due by its instant alone: there is nothing to step.
+  if (who === TIMER) return { kitchen, taken: true, says: [{ who, stage: timer ?? '' }] };
+  const event = { type: 'due', at } as const;
+  if (who === 'oven') return stepOven(kitchen, machines, event);
+  return who === 'attention'
+    ? stepAttention(kitchen, machines, event)
+    : stepBake(kitchen, machines, who, event);
+};
