@@ -9,6 +9,7 @@ import type { House } from '../screens/house.ts';
 
 /** Each screen comes when it is wanted; the service worker has them all without a network. */
 const Bench = lazy(() => import('../screens/bench/Bench.tsx'));
+const Kitchen = lazy(() => import('../screens/kitchen/Kitchen.tsx'));
 const Start = lazy(() => import('../screens/start/Start.tsx'));
 const WhereAreYou = lazy(() => import('../screens/WhereAreYou.tsx'));
 
@@ -18,10 +19,13 @@ export function App(props: { readonly house: House }): JSX.Element {
   const running = Object.keys(house.kitchen().bakes);
   // Coming back in the middle of one bake is coming back to its bench.
   const [bake, setBake] = createSignal<string | null>(running.length === 1 ? running[0]! : null);
+  const [kitchen, setKitchen] = createSignal(false);
   createEffect(() => {
     const call = house.ringing();
     const rings = call && bakeOf(house.kitchen(), call.who);
-    if (rings) setBake(rings);
+    if (!rings) return;
+    setKitchen(false);
+    setBake(rings);
   });
   return (
     <PressGround firstTouch={() => house.hush()}>
@@ -35,7 +39,23 @@ export function App(props: { readonly house: House }): JSX.Element {
           when={!house.lost()}
           fallback={<Show when={house.lost()}>{(lost) => <WhereAreYou lost={lost()} />}</Show>}
         >
-          <Show when={bake()} fallback={<Start house={house} onBake={(id) => setBake(id)} />}>
+          <Show
+            when={bake()}
+            fallback={
+              <Show
+                when={kitchen()}
+                fallback={
+                  <Start
+                    house={house}
+                    onBake={(id) => setBake(id)}
+                    onKitchen={() => setKitchen(true)}
+                  />
+                }
+              >
+                <Kitchen house={house} onHome={() => setKitchen(false)} />
+              </Show>
+            }
+          >
             {(id) => (
               <Bench
                 house={house}

@@ -24,6 +24,7 @@ type Face = 'grid' | 'formula' | 'loaves' | 'kitchen' | 'where' | 'past' | 'ways
 export default function Start(props: {
   readonly house: House;
   readonly onBake: (id: string) => void;
+  readonly onKitchen: () => void;
 }): JSX.Element {
   const [draft, setDraft] = createSignal<Draft>(emptyDraft);
   const [face, setFace] = createSignal<Face>('grid');
@@ -129,6 +130,7 @@ export default function Start(props: {
               <Control label={start.rehearse} onPress={() => props.house.rehearse()} />
             </Show>
             <Control label={start.pastBakes} onPress={() => setFace('past')} />
+            <Control label={start.toKitchen} onPress={() => props.onKitchen()} />
           </Show>
         }
         ear={<KitchenEar house={props.house} onMore={() => setFace('ways')} />}

@@ -20,6 +20,7 @@ export const start = {
   noRecipe: 'It cannot be weighed yet.',
   noFormulas: 'No formula here yet.',
   pastBakes: 'Past bakes',
+  toKitchen: 'Kitchen',
   running: 'Baking now',
 } as const;
 

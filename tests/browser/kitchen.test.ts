@@ -1,0 +1,76 @@
+import { expect, it, vi } from 'vitest';
+import { Baker } from './harness/baker.ts';
+import { expectNoFaults } from './harness/faults.ts';
+import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+
+const MM: Readonly<Record<ViewportName, number>> = { wide: 0.17, small: 0.1925, tall: 0.1785 };
+
+it('sets two pots, checks the sound, saves the log, and holds its measures on every page', async () => {
+  const app = await openApp();
+  const baker = new Baker(app);
+  const measure = async (name: string) => {
+    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+      await app.setViewport(view);
+      await app.screenshot(`kitchen-${name}-${view}`);
+      const found = await app.page.evaluate(() => ({
+        over: document.documentElement.scrollHeight - innerHeight,
+        wide: document.documentElement.scrollWidth - innerWidth,
+        slabs: document.querySelectorAll('.slab').length,
+        sizes: [...document.querySelectorAll('.control, .tile, .key')].map((el) => {
+          const { width, height } = el.getBoundingClientRect();
+          return Math.min(width, height);
+        }),
+      }));
+      const at = `${name} at ${view}`;
+      expect(found.over, `${at} is taller than the screen`).toBeLessThanOrEqual(0);
+      expect(found.wide, `${at} is wider than the screen`).toBeLessThanOrEqual(0);
+      expect(found.slabs, at).toBe(1);
+      for (const px of found.sizes) expect(px * MM[view], at).toBeGreaterThanOrEqual(22);
+    }
+    await app.setViewport('wide');
+    for (const theme of ['dark', 'light']) {
+      await app.page.evaluate((t) => (document.documentElement.dataset['theme'] = t), theme);
+      expect(await app.axe(), `axe: ${name}, ${theme}`).toEqual([]);
+    }
+  };
+  await app.page.locator('.start-grid').waitFor();
+  await baker.tap('.bench-controls .control:has-text("Kitchen")');
+  await app.page.locator('.kitchen-grid').waitFor();
+  await measure('grid');
+  await baker.press('Pots and tins');
+  await baker.tap('[aria-label="One more: Pots with a lid"]');
+  await measure('places');
+  await baker.press('What are the pots made of?');
+  await baker.press('Pot 2');
+  await baker.tap('.tile:has-text("Enamel")');
+  await measure('pot');
+  for (let n = 0; n < 3; n++) await baker.tap('.slab');
+  await baker.press('Sound check');
+  for (const kind of ['look', 'act', 'hot']) {
+    await baker.press(`Play the ${kind} call`);
+    if (kind === 'look') await measure('sound');
+    await baker.tap('.tile:has-text("I heard it")');
+  }
+  await measure('heard');
+  await baker.tap('.slab');
+  const [file] = await Promise.all([
+    app.page.waitForEvent('download'),
+    baker.press('Save as a file'),
+  ]);
+  expect(file.suggestedFilename()).toBe('loafward-log.jsonl');
+  await vi.waitFor(async () => {
+    const [kept] = (await app.storeRows('settings')).filter(
+      (row): row is { pots: unknown[] } => typeof row === 'object' && row !== null && 'pots' in row,
+    );
+    expect(kept).toMatchObject({
+      pots: [{ material: null }, { material: 'enamel' }],
+      sound: { heard: 'yes' },
+      savedAt: expect.any(Number),
+    });
+  });
+  await app.reopen();
+  await app.page.locator('.start-grid').waitFor();
+  await baker.tap('.bench-controls .control:has-text("Kitchen")');
+  await app.page.locator('.kitchen-grid :text("2 a load")').waitFor();
+  expectNoFaults(app.faults);
+}, 240_000);
