@@ -2,6 +2,8 @@ import { breadRows } from './bread-rows.ts';
 import { clockRows, yeastRows } from './clock-rows.ts';
 import { exactRows } from './exact-rows.ts';
 import { formulaRows } from './formula-rows.ts';
+import { heatRows } from './heat-rows.ts';
+import { readinessRows } from './readiness-rows.ts';
 import type { Row } from './row.ts';
 
 /** Every value of the trade that the core is held against. */
@@ -11,4 +13,6 @@ export const allRows = (): Row[] => [
   ...clockRows(),
   ...breadRows(),
   ...yeastRows(),
+  ...heatRows(),
+  ...readinessRows(),
 ];

@@ -17,6 +17,10 @@ export type Model =
   | 'proof'
   | 'measured yeast'
   | 'heat drift'
+  | 'heat of a mix'
+  | 'water by rule'
+  | 'ice'
+  | 'readiness'
   | 'oven';
 
 /** Models whose rows differ by a share of what is expected, in %; the others in their own unit. */
@@ -38,5 +42,9 @@ export const TOLERANCES: Readonly<Record<Model, Tolerance>> = {
   proof: { unit: '', most: 0.006, mean: 0.004, why: 'given in hundredths' },
   'measured yeast': { unit: '', most: 0, mean: 0, why: 'the range is what was measured' },
   'heat drift': { unit: '°C', most: 0.001, mean: 0.0005, why: 'given in thousandths' },
+  'heat of a mix': { unit: '°C', most: 0.03, mean: 0.015, why: 'given in hundredths' },
+  'water by rule': { unit: '°F', most: 0.001, mean: 0.001, why: 'whole degrees are printed' },
+  ice: { unit: 'lb/lb', most: 0.002, mean: 0.002, why: 'the table is printed to .005' },
+  readiness: { unit: '', most: 0.0006, mean: 0.0003, why: 'given in thousandths' },
   oven: { unit: 'min', most: 0.05, mean: 0.02, why: 'given in minutes and tenths' },
 };

@@ -7,35 +7,58 @@ const STEP = 1 / 6;
 /** The answer is found to this, hours (0.02 s). */
 const CLOSE = 5e-6;
 
+/** Hours of the path at which a starter of vigour v is there, or null when not before the horizon. */
+export type ReadyCurve = (vigour: number) => Hours | null;
+
 /**
- * First hour of a path, from `begin` on, at which Θ since `begin` reaches what is needed at the
- * dough's temperature of that moment; null when that is not before `horizon` (both hours of the
- * path). Steps of ten minutes, then bisection to 0.02 s.
+ * The clock's ETA for every vigour at once: the first hour of a path, from `begin` on, at which v·Θ
+ * since `begin` reaches what is needed at the dough's temperature of that moment; null when that is
+ * not before `horizon` (both hours of the path). The path is walked once, in steps of ten minutes,
+ * and only as far as was asked; each answer is then closed in on to 0.02 s.
  * Source: the clock's ETA, ready at the first t with v·Θ(t)/m_needed(T(t)) ≥ 1.
  */
-export function hoursUntil(
+export function readyCurve(
   path: Path,
   begin: Hours,
   horizon: Hours,
   needed: (celsius: Celsius) => number,
-): Hours | null {
-  const reached = (t: Hours, sum: number): boolean => sum >= needed(temperatureAt(path, t));
-  let at = begin;
-  let sum = 0;
-  if (reached(at, 0)) return at;
-  while (at < horizon) {
-    const next = Math.min(horizon, at + STEP);
-    const after = sum + theta(path, at, next);
-    if (reached(next, after)) {
-      let [low, high] = [at, next];
-      while (high - low > CLOSE) {
-        const middle = (low + high) / 2;
-        if (reached(middle, sum + theta(path, at, middle))) high = middle;
-        else low = middle;
+): ReadyCurve {
+  const needs = (t: Hours): number => needed(temperatureAt(path, t));
+  const steps = [{ at: begin, sum: 0, needs: needs(begin) }];
+  const step = (i: number): (typeof steps)[number] | null => {
+    const known = steps[i];
+    if (known) return known;
+    const last = steps.at(-1)!;
+    if (last.at >= horizon) return null;
+    const at = Math.min(horizon, last.at + STEP);
+    steps.push({ at, sum: last.sum + theta(path, last.at, at), needs: needs(at) });
+    return steps.at(-1)!;
+  };
+  return (vigour) => {
+    let before = steps[0]!;
+    if (vigour * before.sum >= before.needs) return before.at;
+    for (let i = 1; ; i += 1) {
+      const next = step(i);
+      if (next === null) return null;
+      if (vigour * next.sum >= next.needs) {
+        let [low, high] = [before.at, next.at];
+        while (high - low > CLOSE) {
+          const middle = (low + high) / 2;
+          const sum = before.sum + theta(path, before.at, middle);
+          if (vigour * sum >= needs(middle)) high = middle;
+          else low = middle;
+        }
+        return high;
       }
-      return high;
+      before = next;
     }
-    [at, sum] = [next, after];
-  }
-  return null;
+  };
 }
+
+/** The ETA of a starter of the model's own speed: `readyCurve` at v = 1. */
+export const hoursUntil = (
+  path: Path,
+  begin: Hours,
+  horizon: Hours,
+  needed: (celsius: Celsius) => number,
+): Hours | null => readyCurve(path, begin, horizon, needed)(1);
