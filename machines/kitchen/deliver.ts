@@ -5,6 +5,7 @@ import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { bakeInput } from './pinned.ts';
+import { vesselOf } from './settle.ts';
 import { setTimer, stopTimer } from './timers.ts';
 import { stageOf, valueOf } from './stage-of.ts';
 import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
@@ -67,9 +68,10 @@ const startBake = (kitchen: Kitchen, machines: Machines, fact: FactOf<'start'>):
 const ovenEvent = (fact: FactOf<'press'>): OvenEvent => {
   const { at, act, item, value, was } = fact;
   if (act === 'loaded') return { type: 'loaded', at, loaves: fact.loaves ?? [] };
-  if (act === 'lidOff') return { type: 'lidOff', at, ...(was === undefined ? {} : { was }) };
+  if (act === 'lidOff' || act === 'steamOut')
+    return { type: act, at, ...(was === undefined ? {} : { was }) };
   return {
-    type: act as Exclude<OvenAct, 'loaded' | 'lidOff'>,
+    type: act as Exclude<OvenAct, 'loaded' | 'lidOff' | 'steamOut'>,
     at,
     ...(item === undefined ? {} : { item }),
     ...(value === undefined ? {} : { value }),
@@ -127,9 +129,16 @@ const mayGiveUp = ({ bakes, oven }: Kitchen, { who, loaves = [] }: FactOf<'press
   );
 };
 
+/** A load holds one kind of vessel: the one that was made ready. */
+const isMixed = (kitchen: Kitchen, { act, loaves = [] }: FactOf<'press'>): boolean =>
+  act === 'loaded' &&
+  loaves.some((loaf) => vesselOf(kitchen, [loaf]) !== kitchen.oven.context.vessel);
+
 const press = (kitchen: Kitchen, machines: Machines, fact: FactOf<'press'>): Stepped => {
   const mayNot = fact.act === 'fewer' && !mayGiveUp(kitchen, fact);
-  if (mayNot || INNER.includes(fact.act)) return { kitchen, taken: false, says: [] };
+  if (mayNot || isMixed(kitchen, fact) || INNER.includes(fact.act)) {
+    return { kitchen, taken: false, says: [] };
+  }
   return fact.who === 'oven'
     ? stepOven(kitchen, machines, ovenEvent(fact))
     : stepBake(kitchen, machines, fact.who, bakeEvent(fact));

@@ -34,6 +34,7 @@ export const positionOf = (kitchen: Kitchen): Position => ({
   ),
   oven: {
     ...placeOf(kitchen.oven),
+    vessel: kitchen.oven.context.vessel,
     waiting: kitchen.oven.context.waiting,
     load: kitchen.oven.context.load,
     out: kitchen.oven.context.out,

@@ -1,3 +1,4 @@
+import type { Vessel } from '../../src/core/formula/formula.ts';
 import type { Call } from '../attention/attention.ts';
 import { leadOf } from '../tasks.ts';
 import type { BakeSnapshot, Kitchen, Machines, OvenSnapshot } from './kitchen.ts';
@@ -20,6 +21,11 @@ export const waitingLoaves = (kitchen: Kitchen): readonly string[] => {
     .flatMap((bake) => bake.context.loaves)
     .filter((loaf) => !load.includes(loaf) && !out.includes(loaf));
 };
+
+/** What the first of these loaves bakes in; where none waits, what the oven was last ready for. */
+export const vesselOf = ({ bakes, oven }: Kitchen, waiting: readonly string[]): Vessel =>
+  Object.values(bakes).find((bake) => bake.context.loaves.includes(waiting[0] ?? ''))?.context
+    .recipe.process.vessel ?? oven.context.vessel;
 
 /** A machine's calls: of a stage that time led into, or of tasks that its wait carries. */
 const machineCalls = (who: string, machine: BakeSnapshot | OvenSnapshot): Call[] => {
@@ -56,7 +62,7 @@ export const settle = (kitchen: Kitchen, machines: Machines): Stepped => {
   };
   const waiting = waitingLoaves(next);
   if (!samePlain(waiting, next.oven.context.waiting)) {
-    go(stepOven(next, machines, { type: 'sync', at, waiting }));
+    go(stepOven(next, machines, { type: 'sync', at, waiting, vessel: vesselOf(next, waiting) }));
   }
   const { out } = next.oven.context;
   if (out.length > 0) {

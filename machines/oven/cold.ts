@@ -6,6 +6,8 @@ const state = ovenSetup.createStateConfig;
 /** Nobody waits for bread any more before the load went in: the oven has to go off. */
 const callOff = { guard: 'noneWait', target: 'turnOff', actions: 'queue' } as const;
 const queue = { actions: 'queue' } as const;
+/** A pot was made ready, and now a stone is wanted, or the other way round. */
+const reready = { guard: 'otherVessel', target: 'poke', actions: 'queue' } as const;
 
 export const off = state({
   entry: [...entering('off'), 'forget'],
@@ -53,12 +55,12 @@ export const before = state({
       { guard: { type: 'completes', params: { list: 'beforeOven' } }, target: 'score' },
       { guard: { type: 'isAsked', params: { list: 'beforeOven' } }, actions: 'answer' },
     ],
-    sync: [callOff, queue],
+    sync: [callOff, reready, queue],
   },
 });
 
 export const score = state({
   entry: entering('score'),
   meta: { hazard: 'blade' },
-  on: { scored: 'load', sync: [callOff, queue] },
+  on: { scored: 'load', sync: [callOff, reready, queue] },
 });

@@ -3,14 +3,19 @@ import { ovenSetup } from './oven-setup.ts';
 
 const state = ovenSetup.createStateConfig;
 const queue = { actions: 'queue' } as const;
+const reready = { guard: 'otherVessel', target: 'poke', actions: 'queue' } as const;
+const steamOut = { guard: 'plausible', target: 'open' } as const;
 const lidOff = { guard: 'plausible', target: 'open' } as const;
 
 export const load = state({
   entry: entering('load'),
   meta: { hazard: 'hot' },
   on: {
-    loaded: { guard: 'fits', target: 'lidded', actions: 'putIn' },
-    sync: [{ guard: 'noneWait', target: 'turnOff', actions: 'queue' }, queue],
+    loaded: [
+      { guard: 'fitsStone', target: 'steaming', actions: 'putIn' },
+      { guard: 'fits', target: 'lidded', actions: 'putIn' },
+    ],
+    sync: [{ guard: 'noneWait', target: 'turnOff', actions: 'queue' }, reready, queue],
   },
 });
 
@@ -25,6 +30,20 @@ export const lift = state({
   entry: entering('lift'),
   meta: { call: 'hot', hazard: 'hot' },
   on: { lidOff, sync: queue },
+});
+
+/** On a stone: no lid, but steam, which has to leave before the crust can colour. */
+export const steaming = state({
+  entry: entering('steaming'),
+  meta: { waits: 'vent' },
+  on: { due: 'vent', steamOut, sync: queue },
+});
+
+/** As with the lid: hot hands are asked nothing, one later press records it. */
+export const vent = state({
+  entry: entering('vent'),
+  meta: { call: 'hot', hazard: 'hot' },
+  on: { steamOut, sync: queue },
 });
 
 export const open = state({

@@ -1,6 +1,7 @@
 import { assign, setup } from 'xstate';
+import type { Vessel } from '../../src/core/formula/formula.ts';
 import type { OvenAct } from '../../src/core/records/fact.ts';
-import { closes, LISTS } from '../../src/core/records/lists.ts';
+import { beforeOvenItems, closes, LISTS } from '../../src/core/records/lists.ts';
 import type { OvenPlace } from '../../src/core/records/position.ts';
 import type { OvenStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
@@ -14,15 +15,30 @@ import { isOpen, onlyDone, taskCalled, taskDone, tasksJudged } from '../tasks.ts
 export type OvenContext = Omit<OvenPlace, 'stage'>;
 
 export type OvenEvent =
-  | { type: Exclude<OvenAct, 'loaded' | 'lidOff'>; at: Instant; item?: string; value?: string }
+  | {
+      type: Exclude<OvenAct, 'loaded' | 'lidOff' | 'steamOut'>;
+      at: Instant;
+      item?: string;
+      value?: string;
+    }
   | { type: 'loaded'; at: Instant; loaves: readonly string[] }
-  | { type: 'lidOff'; at: Instant; was?: Instant }
+  | { type: 'lidOff' | 'steamOut'; at: Instant; was?: Instant }
   | { type: 'due'; at: Instant }
   | { type: 'lead'; at: Instant; task: string }
-  | { type: 'sync'; at: Instant; waiting: readonly string[] }
+  | { type: 'sync'; at: Instant; waiting: readonly string[]; vessel: Vessel }
   | { type: 'judged'; at: Instant; marks: Readonly<Record<string, Instant>> };
 
 type OvenList = 'pokeSigns' | 'beforeOven' | 'crustSigns';
+
+const itemsOf = (list: OvenList, { vessel }: OvenContext): readonly string[] =>
+  list === 'beforeOven' ? beforeOvenItems(vessel) : LISTS[list];
+
+/** Only waiting loaves, at least one, none twice; how many places there are the baker knows. */
+const isLoad = (waiting: readonly string[], event: OvenEvent): boolean =>
+  event.type === 'loaded' &&
+  event.loaves.length > 0 &&
+  new Set(event.loaves).size === event.loaves.length &&
+  event.loaves.every((loaf) => waiting.includes(loaf));
 
 export const ovenSetup = setup({
   types: {
@@ -31,11 +47,11 @@ export const ovenSetup = setup({
     meta: {} as StageMeta,
   },
   actions: {
-    /** The lid may be reported later than it came off; the open minutes run from the real instant. */
+    /** Lid and steam may be reported later than they were; the open minutes run from the real instant. */
     enter: assign(({ context, event }, { stage }: { stage: OvenStage }) => ({
       entered: {
         ...context.entered,
-        [stage]: event.type === 'lidOff' ? (event.was ?? event.at) : 'at' in event ? event.at : 0,
+        [stage]: 'was' in event ? (event.was ?? event.at) : 'at' in event ? event.at : 0,
       },
       byDue: event.type === 'due',
       answers: {},
@@ -48,7 +64,9 @@ export const ovenSetup = setup({
         ? { answers: { ...context.answers, [event.item ?? '']: event.value ?? '' } }
         : {},
     ),
-    queue: assign(({ event }) => (event.type === 'sync' ? { waiting: event.waiting } : {})),
+    queue: assign(({ event }) =>
+      event.type === 'sync' ? { waiting: event.waiting, vessel: event.vessel } : {},
+    ),
     putIn: assign(({ context, event }) =>
       event.type === 'loaded'
         ? {
@@ -80,31 +98,31 @@ export const ovenSetup = setup({
   guards: {
     completes: ({ context, event }, { list }: { list: OvenList }) =>
       event.type === 'answer' &&
-      LISTS[list].every((item) =>
+      itemsOf(list, context).every((item) =>
         closes(list, item, item === event.item ? event.value : context.answers[item]),
       ),
-    isAsked: ({ event }, { list }: { list: OvenList }) =>
+    isAsked: ({ context, event }, { list }: { list: OvenList }) =>
       event.type === 'answer' &&
       event.value !== undefined &&
-      LISTS[list].includes(event.item ?? ''),
+      itemsOf(list, context).includes(event.item ?? ''),
     someWait: ({ event }) => event.type === 'sync' && event.waiting.length > 0,
     noneWait: ({ event }) => event.type === 'sync' && event.waiting.length === 0,
     moreWait: ({ context }) => context.waiting.length > 0,
-    /** Only waiting loaves, at least one, none twice; how many places there are the baker knows. */
-    fits: ({ context, event }) =>
-      event.type === 'loaded' &&
-      event.loaves.length > 0 &&
-      new Set(event.loaves).size === event.loaves.length &&
-      event.loaves.every((loaf) => context.waiting.includes(loaf)),
+    fits: ({ context, event }) => isLoad(context.waiting, event),
+    fitsStone: ({ context, event }) => context.vessel === 'stone' && isLoad(context.waiting, event),
+    /** What was made ready is for another kind of load: look at this one first. */
+    otherVessel: ({ context, event }) => event.type === 'sync' && event.vessel !== context.vessel,
     mayCall: ({ context, event }) =>
       event.type === 'lead' &&
       isOpen(context, event.task) &&
       (context.tasks[event.task]?.called ?? null) === null,
     isTask: ({ context, event }) => event.type === 'taskDone' && isOpen(context, event.item ?? ''),
-    /** A lid comes off after the pot went in and not later than it is reported. */
-    plausible: ({ context, event }) =>
-      event.type === 'lidOff' &&
-      (event.was === undefined ||
-        (event.was <= event.at && event.was >= (context.entered['lidded'] ?? event.at))),
+    /** Lid or steam go after the load went in and not later than it is reported. */
+    plausible: ({ context, event }) => {
+      if (event.type !== 'lidOff' && event.type !== 'steamOut') return false;
+      const began = context.entered[event.type === 'lidOff' ? 'lidded' : 'steaming'];
+      const { at, was } = event;
+      return was === undefined || (was <= at && was >= (began ?? at));
+    },
   },
 });

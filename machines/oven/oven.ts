@@ -1,5 +1,16 @@
 import { before, off, poke, preheating, score, standing, turnOn } from './cold.ts';
-import { judge, lidded, lift, load, open, recover, turnOff, unload } from './hot.ts';
+import {
+  judge,
+  lidded,
+  lift,
+  load,
+  open,
+  recover,
+  steaming,
+  turnOff,
+  unload,
+  vent,
+} from './hot.ts';
 import { ovenSetup } from './oven-setup.ts';
 
 /** The kitchen's one oven. Only it knows *lidded*; a bake sees nothing but its loaves come out. */
@@ -12,6 +23,7 @@ export const ovenMachine = ovenSetup.createMachine({
     byDue: false,
     answers: {},
     tasks: {},
+    vessel: 'pot',
     waiting: [],
     load: [],
     out: [],
@@ -33,6 +45,8 @@ export const ovenMachine = ovenSetup.createMachine({
     load,
     lidded,
     lift,
+    steaming,
+    vent,
     open,
     judge,
     unload,

@@ -20,6 +20,7 @@ const OVEN_OFF: Position['oven'] = {
   byDue: false,
   answers: {},
   tasks: {},
+  vessel: 'pot',
   waiting: [],
   load: [],
   out: [],

@@ -17,6 +17,7 @@ export function makeRow(seq: number, call = `call ${seq}`): LogRecord {
         byDue: false,
         answers: {},
         tasks: {},
+        vessel: 'pot',
         waiting: [],
         load: [],
         out: [],

@@ -51,9 +51,10 @@ const ovenWalk = explore(oven, {
   from: [initialTransition(oven)[0]],
   events: ovenEvents,
   key: (state) => {
-    const { waiting, load, out, answers, byDue } = state.context;
+    const { waiting, vessel, load, out, answers, byDue } = state.context;
     return JSON.stringify([
       state.value,
+      vessel,
       waiting,
       load,
       out,
@@ -166,7 +167,7 @@ describe('stages', () => {
     for (const { to } of ovenWalk.steps) {
       expect([to.value, to.context.load.length > 0]).toEqual([
         to.value,
-        ['lidded', 'lift', 'open', 'judge', 'unload'].includes(to.value),
+        ['lidded', 'lift', 'steaming', 'vent', 'open', 'judge', 'unload'].includes(to.value),
       ]);
     }
   });
@@ -185,6 +186,7 @@ const WAITING: Readonly<Record<string, string>> = {
   preheating: 'hot',
   standing: 'poke',
   lidded: 'lid',
+  steaming: 'vent',
   open: 'colour',
   recover: 'hot',
 };
@@ -196,6 +198,7 @@ const GATED: Readonly<Record<string, Hazard>> = {
   score: 'blade',
   load: 'hot',
   lift: 'hot',
+  vent: 'hot',
   judge: 'hot',
   unload: 'hot',
   'rescue.tray': 'hot',

@@ -9,7 +9,7 @@ import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
 import { bakeEvents, ovenEvents } from './support/events.ts';
 import { Hand } from './support/hand.ts';
 import { stepOn } from './support/onward.ts';
-import { RECIPE } from './support/recipe.ts';
+import { RECIPE, STONE } from './support/recipe.ts';
 
 type Event = EventObject & Readonly<Record<string, unknown>>;
 interface Path {
@@ -74,6 +74,7 @@ const ovenPaths = shortest(
   ((state: ReturnType<typeof initialTransition<typeof MACHINES.oven>>[0]) =>
     JSON.stringify([
       state.value,
+      state.context.vessel,
       state.context.load,
       state.context.out,
       Object.keys(state.context.answers),
@@ -96,8 +97,10 @@ const act = (hand: Hand, who: string, event: Event): void => {
   if (type === 'due') hand.turnTo(hand.deadline(who)!);
   else if (type === 'reading') hand.measure('a', payload['reading'] as never);
   else if (type !== 'sync') hand.press(who, type, payload);
-  else if (who === 'oven') hand.start('a', 'oven.queued');
-  else while (hand.stage('a') === 'oven.queued') stepOn(hand, 'oven');
+  else if (who === 'oven') {
+    const recipe = payload['vessel'] === 'stone' ? STONE : RECIPE;
+    hand.start('a', 'oven.queued', ['a1', 'a2'], recipe);
+  } else while (hand.stage('a') === 'oven.queued') stepOn(hand, 'oven');
 };
 
 const walk = (who: string, { to, steps }: Path): Hand => {

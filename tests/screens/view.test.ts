@@ -6,7 +6,10 @@ import type { Units } from '../../src/core/units.ts';
 import { bakeOf, focusOn } from '../../src/screens/focus.ts';
 import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView, type BenchView } from '../../src/screens/bench/view.ts';
+import { stepsOf } from '../../src/screens/bench/steps.ts';
 import { Hand } from '../machines/support/hand.ts';
+import { stepOn } from '../machines/support/onward.ts';
+import { STONE } from '../machines/support/recipe.ts';
 import { WHOLE_BAKE } from '../machines/support/walk.ts';
 
 const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
@@ -14,6 +17,18 @@ const METRIC: Units = { heat: 'C', weight: 'g' };
 const see = (hand: Hand, bake = 'a', units = METRIC): BenchView | null => {
   const focus = focusOn(hand.kitchen, bake);
   return focus && benchView(hand.kitchen, focus, hour, questionView, units);
+};
+
+/** Every view of two loads on a hot stone. */
+const viewsOfStone = (): BenchView[] => {
+  const hand = new Hand();
+  hand.start('a', 'oven.queued', ['a1', 'a2'], STONE);
+  const views: BenchView[] = [];
+  while (hand.stage('a') === 'oven.queued') {
+    views.push(see(hand)!);
+    stepOn(hand, 'oven');
+  }
+  return [...views, see(hand)!];
 };
 
 /** Every view of a whole bake, one before each step of it. */
@@ -27,7 +42,7 @@ const viewsOfWholeBake = (): BenchView[] => {
 
 describe('what the bench shows', () => {
   it('has words, one slab and no hole for every stage of a whole bake', () => {
-    const views = viewsOfWholeBake();
+    const views = [...viewsOfWholeBake(), ...viewsOfStone()];
     for (const view of views) {
       for (const text of [
         view.place,
@@ -47,6 +62,20 @@ describe('what the bench shows', () => {
     const never = ['standing', 'off', 'oven.queued', 'rescue.tray', 'done', 'ended'];
     const all = [...BAKE_STAGES, ...OVEN_STAGES].filter((stage) => !never.includes(stage));
     expect(all.filter((stage) => !seen.has(stage))).toEqual([]);
+  });
+
+  it('speaks of stone and steam, never of pot, lid or knob, where loaves bake on a stone', () => {
+    for (const { stage, headline, detail, spoken, slab, tiles } of viewsOfStone()) {
+      if (stage.startsWith('cool.')) continue;
+      const words = [headline, detail, spoken, slab.label, slab.then, ...tiles.map((t) => t.label)];
+      expect(words.join(' '), stage).not.toMatch(/\b(pot|lid|knob)\b/);
+    }
+    const vent = viewsOfStone().find(({ stage }) => stage === 'vent');
+    expect(vent).toMatchObject({ call: 'hot', hazard: 'hot', third: 'why' });
+    expect(vent?.slab.deed).toMatchObject({ who: 'oven', act: 'steamOut' });
+    const steps = stepsOf(STONE);
+    expect(steps).toEqual(expect.arrayContaining(['steaming', 'vent']));
+    expect(steps).not.toContain('lift');
   });
 
   it('offers only deeds that the machines take', () => {

@@ -99,6 +99,8 @@ export function waitFor(input: WaitInput): Wait {
       return plain('hot', process.preheat);
     case 'standing':
       return plain('poke', AGAIN.standing);
+    case 'steaming':
+      return plain('vent', process.lidded);
     case 'lidded':
       return plain('lid', process.lidded);
     case 'open':

@@ -59,6 +59,7 @@ export type OvenAct =
   | 'scored'
   | 'loaded'
   | 'lidOff'
+  | 'steamOut'
   | 'colourSeen'
   | 'crustReady'
   | 'crustNotYet'
@@ -125,7 +126,7 @@ export type Deed =
       /** for `answer`, and the task for `taskDone` */ readonly item?: string;
       readonly value?: string;
       /** for `loaded`: those that go in; for `fewer`: those that remain */ readonly loaves?: readonly string[];
-      /** for `lidOff`: when it really came off, if earlier than the press */ readonly was?: Instant;
+      /** for `lidOff` and `steamOut`: when it really was, if earlier than the press */ readonly was?: Instant;
       /** for `noted` */ readonly text?: string;
       /** the seq the baker saw when pressing a repeatable act */ readonly seen?: number;
     }

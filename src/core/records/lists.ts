@@ -1,3 +1,4 @@
+import type { Vessel } from '../formula/formula.ts';
 import type { ListName } from './stage.ts';
 
 /**
@@ -15,6 +16,10 @@ export const LISTS: Readonly<
   beforeOven: ['mitts', 'floor', 'child', 'landing', 'parchment', 'knob', 'blade'],
   crustSigns: ['colour', 'base', 'core'],
 };
+
+/** What is asked of the baker before a load of this kind goes in: a stone has no lid with a knob. */
+export const beforeOvenItems = (vessel: Vessel): readonly string[] =>
+  LISTS.beforeOven.filter((item) => vessel === 'pot' || item !== 'knob');
 
 /**
  * Answers that leave their item open: the state is recorded, but the list is not complete until

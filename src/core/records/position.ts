@@ -1,3 +1,4 @@
+import type { Vessel } from '../formula/formula.ts';
 import type { Belief } from '../readiness/belief.ts';
 import type { Instant } from '../units.ts';
 import type { Reading, TimerCall } from './fact.ts';
@@ -34,6 +35,8 @@ export interface BakePlace extends Place {
 }
 
 export interface OvenPlace extends Place {
+  /** What the oven is made ready for: of the first loaf that waits, else of the last that did. */
+  readonly vessel: Vessel;
   readonly waiting: readonly string[];
   readonly load: readonly string[];
   readonly out: readonly string[];

@@ -62,6 +62,8 @@ export const OVEN_STAGES = [
   'load', // hot
   'lidded', // wait: lid
   'lift', // hot call
+  'steaming', // on a stone: wait: vent
+  'vent', // hot call: let the steam out
   'open', // wait: colour
   'judge', // crust colour, core
   'unload', // hot

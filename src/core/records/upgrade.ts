@@ -23,11 +23,11 @@ const recipe1 = (recipe: Data): Data =>
     within(formula, 'process', process1),
   );
 
-/** Where the machines stood, of a row or of a jump: no task had called, no timer ran. */
+/** Where the machines stood, of a row or of a jump: the oven had a pot in, no task had called, no timer ran. */
 const position1 = (position: Data): Data => ({
   timers: {},
   ...within(
-    within(position, 'oven', (oven) => ({ tasks: {}, ...oven })),
+    within(position, 'oven', (oven) => ({ tasks: {}, vessel: 'pot', ...oven })),
     'bakes',
     (bakes) =>
       Object.fromEntries(

@@ -22,6 +22,7 @@ const CAME_FROM: Readonly<Record<string, Mark>> = {
   'cool.handOver': 'end',
   poke: 'hot',
   lift: 'lid',
+  vent: 'vent',
   judge: 'colour',
 };
 

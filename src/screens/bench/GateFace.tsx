@@ -20,7 +20,7 @@ export function GateWords(props: { readonly house: House; readonly view: BenchVi
   return (
     <Words
       headline={gate.grownUp}
-      detail={`${gateHazards[hazard()]}. ${props.view.stage === 'lift' ? gate.bothHands : gate.ring}`}
+      detail={`${gateHazards[hazard()]}. ${['lift', 'vent'].includes(props.view.stage) ? gate.bothHands : gate.ring}`}
       picture={<StandBack alt={gate.standBack} />}
     >
       <p class="act-detail gate-stand">{gate.standBack}</p>

@@ -36,6 +36,8 @@ export const ACTS: Readonly<Partial<Record<BakeStage | OvenStage, BakeAct | Oven
   load: 'loaded',
   lidded: 'lidOff',
   lift: 'lidOff',
+  steaming: 'steamOut',
+  vent: 'steamOut',
   open: 'colourSeen',
   unload: 'unloaded',
   recover: 'ovenHot',

@@ -1,5 +1,5 @@
 import type { BakeAct, OvenAct } from '../../core/records/fact.ts';
-import { closes } from '../../core/records/lists.ts';
+import { beforeOvenItems, closes } from '../../core/records/lists.ts';
 import type { ListName } from '../../core/records/stage.ts';
 import {
   bulkVerdict,
@@ -90,6 +90,11 @@ const choose = ({ who }: Focus, on: VerdictOn, { say }: Verdict): Asked => {
   };
 };
 
+const isAskedHere = ({ machine }: Focus, list: QuestionList, item: string): boolean =>
+  list !== 'beforeOven' ||
+  !('vessel' in machine.context) ||
+  beforeOvenItems(machine.context.vessel).includes(item);
+
 /** A checklist's present question, or its verdict once all signs are in. Null for a weigh card. */
 export function questionView(focus: Focus, list: ListName): Asked | null {
   if (list === 'feed' || list === 'first' || list === 'second') return null;
@@ -99,7 +104,8 @@ export function questionView(focus: Focus, list: ListName): Asked | null {
     const ended = { kind: 'press', who: focus.who, act: 'ended' } as const;
     return { headline, detail, spoken, slab: { label: slab.label, then, deed: ended }, tiles: [] };
   }
-  const all = questions[list];
+  // A stone has no lid: what nobody needs to answer is not asked.
+  const all = questions[list].filter(({ item }) => isAskedHere(focus, list, item));
   const open = all.find(({ item }) => !closes(list, item, answers[item]));
   const verdict = VERDICT[list];
   if (open === undefined) return verdict ? choose(focus, verdict.on, verdict.judge(answers)) : null;

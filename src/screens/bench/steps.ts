@@ -3,6 +3,8 @@ import { BAKE_STAGES, OVEN_STAGES } from '../../core/records/stage.ts';
 
 const SKIPPED = ['rescue.tray', 'done', 'ended', 'oven.queued'];
 const SHEET = ['bulk.spread', 'bulk.scatter', 'bulk.roll'];
+const LID = ['lidded', 'lift'];
+const STEAM = ['steaming', 'vent'];
 const OVEN = OVEN_STAGES.filter((stage) => !['off', 'standing', 'recover'].includes(stage));
 
 /** The steps of a bake in the order they come, the oven's in their place: the edge's ticks. */
@@ -12,7 +14,9 @@ export const stepsOf = (recipe: Recipe): readonly string[] => {
     (stage) => !SKIPPED.includes(stage) && (sheet || !SHEET.includes(stage)),
   );
   const cool = bake.findIndex((stage) => stage.startsWith('cool.'));
-  return [...bake.slice(0, cool), ...OVEN, ...bake.slice(cool)];
+  const none = recipe.process.vessel === 'stone' ? LID : STEAM;
+  const hot = OVEN.filter((stage) => !none.includes(stage));
+  return [...bake.slice(0, cool), ...hot, ...bake.slice(cool)];
 };
 
 /** Stages that have no tick of their own stand at their neighbour's. */

@@ -1,5 +1,6 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
+import { vesselOf } from '../../../machines/kitchen/settle.ts';
 import { metaOf, stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { CallKind } from '../../../machines/ports.ts';
 import { EQUIPMENT, type Equipment } from '../../core/kitchen/equipment.ts';
@@ -9,6 +10,7 @@ import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
 import { night } from '../../core/speech/en/kitchen.ts';
 import { partNames, places } from '../../core/speech/en/names.ts';
+import { stoneWords } from '../../core/speech/en/oven-stone.ts';
 import { ovenWords } from '../../core/speech/en/oven.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -72,26 +74,30 @@ export interface BenchView {
 export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
   Partial<Pick<BenchView, 'lines' | 'progress' | 'spoken' | 'care' | 'ready'>>;
 
-export const wordsOf = (who: string, stage: string): StageWords =>
-  who === 'oven' ? ovenWords[stage as OvenStage] : bakeWords[stage as BakeStage];
+const wordsOf = ({ oven }: Kitchen, who: string, stage: string): StageWords => {
+  if (who !== 'oven') return bakeWords[stage as BakeStage];
+  const own = oven.context.vessel === 'stone' ? stoneWords[stage as OvenStage] : undefined;
+  return own ?? ovenWords[stage as OvenStage];
+};
+
+/** As many waiting loaves as there are places, all of the kind that was made ready. */
+const nextLoad = (kitchen: Kitchen, equipment: Equipment): readonly string[] => {
+  const { waiting, vessel } = kitchen.oven.context;
+  return waiting
+    .filter((loaf) => vesselOf(kitchen, [loaf]) === vessel)
+    .slice(0, loadSize(equipment, vessel));
+};
 
 const pressOf = (
   kitchen: Kitchen,
-  { who, bake }: Focus,
+  { who }: Focus,
   act: BakeAct | OvenAct,
   equipment: Equipment,
 ): Extract<Deed, { kind: 'press' }> => ({
   kind: 'press',
   who,
   act,
-  ...(act === 'loaded'
-    ? {
-        loaves: kitchen.oven.context.waiting.slice(
-          0,
-          loadSize(equipment, bake.context.recipe.process.vessel),
-        ),
-      }
-    : {}),
+  ...(act === 'loaded' ? { loaves: nextLoad(kitchen, equipment) } : {}),
   ...(REPEATABLE.includes(act) ? { seen: kitchen.seq } : {}),
 });
 
@@ -136,7 +142,7 @@ const SHUT = ['preheating', 'lidded', 'recover'];
 
 const thirdOf = (stage: string, look: boolean): Third => {
   if (look) return 'ready';
-  if (stage === 'lift') return 'why';
+  if (stage === 'lift' || stage === 'vent') return 'why';
   if (stage === 'mix.temperature') return 'probe';
   if (stage in WEIGHS) return 'weigh';
   if (stage === 'bulk.scatter') return 'sheet';
@@ -179,7 +185,7 @@ export function benchView(
   const { who, machine } = focus;
   const stage = stageOf(machine);
   const meta = metaOf(machine);
-  const words = wordsOf(who, stage);
+  const words = wordsOf(kitchen, who, stage);
   const facts = factsOf(kitchen, focus, hour, equipment);
   const asked =
     leftView(focus, stage, Math.max(now, kitchen.now)) ??

@@ -8,6 +8,7 @@ import { countdown } from '../../../src/core/speech/en/running.ts';
 import { bakeWords } from '../../../src/core/speech/en/bake-words.ts';
 import { bakeNames, ovenNames } from '../../../src/core/speech/en/names.ts';
 import { ovenWords } from '../../../src/core/speech/en/oven.ts';
+import { stoneWords } from '../../../src/core/speech/en/oven-stone.ts';
 import { weighWords } from '../../../src/core/speech/en/weigh.ts';
 import { said, shown } from '../../../src/core/speech/facts.ts';
 import { fill, wants } from '../../../src/core/speech/fill.ts';
@@ -17,6 +18,7 @@ import { sentencesOf, wordsOf } from './support/catalogue.ts';
 const stages: readonly (readonly [string, StageWords])[] = [
   ...Object.entries(bakeWords),
   ...Object.entries(ovenWords),
+  ...Object.entries(stoneWords),
 ];
 const withCards = [
   ...stages,
@@ -143,7 +145,7 @@ test('a wait names the hour it runs to, on the screen and in the air; nothing el
 
 test('every stage that calls says what about, and no other does', () => {
   const calling = stages.map(([stage]) => stage).filter((stage) => metas[stage]?.call);
-  expect(Object.keys(callSubjects).sort()).toEqual(calling.sort());
+  expect(Object.keys(callSubjects).sort()).toEqual([...new Set(calling)].sort());
 });
 
 test('every stage with a hazard shows a caution', () => {

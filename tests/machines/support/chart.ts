@@ -4,7 +4,7 @@ import type { ListName } from '../../../src/core/records/stage.ts';
 import type { CallKind } from '../../../machines/ports.ts';
 
 /**
- * How a bake walks, written down a second time and plainly: stage, act, next stage. `TOUCH` is the
+ * How a bake walks, written down a second time and plainly: stage, act, next stage. `IN` is where a load of its kind bakes first, `TOUCH` is the
  * next touch, `ONWARD` the next wait of the bulk, `AWAY` the end of a bake.
  */
 export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -52,9 +52,11 @@ export const OVEN_CHART: Readonly<Record<string, Readonly<Record<string, string>
   poke: { pokeReady: 'before', pokeNotYet: 'standing', pokeOver: 'before' },
   standing: { due: 'poke', pokeNow: 'poke' },
   score: { scored: 'load' },
-  load: { loaded: 'lidded' },
+  load: { loaded: 'IN' },
   lidded: { due: 'lift', lidOff: 'open' },
   lift: { lidOff: 'open' },
+  steaming: { due: 'vent', steamOut: 'open' },
+  vent: { steamOut: 'open' },
   open: { due: 'judge', colourSeen: 'judge' },
   judge: { crustReady: 'unload', crustNotYet: 'open', crustOver: 'unload' },
   unload: { unloaded: 'NEXT' },
@@ -92,7 +94,9 @@ export const LIST_AT: Readonly<Record<string, { list: ListName; next: string | n
 export const itemsOf = (list: ListName, recipe: Recipe): readonly string[] =>
   list === 'feed' || list === 'first' || list === 'second'
     ? recipe.lines[list].map(({ item }) => item)
-    : LISTS[list];
+    : list === 'beforeOven' && recipe.process.vessel === 'stone'
+      ? LISTS[list].filter((item) => item !== 'knob')
+      : LISTS[list];
 
 /** What a stage calls, when time led into it. */
 export const CALL_AT: Readonly<Record<string, CallKind>> = {
@@ -107,5 +111,6 @@ export const CALL_AT: Readonly<Record<string, CallKind>> = {
   'cool.handOver': 'look',
   poke: 'act',
   lift: 'hot',
+  vent: 'hot',
   judge: 'hot',
 };

@@ -49,7 +49,7 @@ export const checkKitchen = (hand: Hand): void => {
     }
   }
   const oven = fold.stageOf(kitchen.oven);
-  const hot = ['lidded', 'lift', 'open', 'judge', 'unload'].includes(oven);
+  const hot = ['lidded', 'lift', 'steaming', 'vent', 'open', 'judge', 'unload'].includes(oven);
   expect([oven, load.length > 0], 'a load is in exactly while the pot is').toEqual([oven, hot]);
   if (oven === 'off') expect(waiting).toEqual([]);
 };

@@ -2,15 +2,18 @@ import type { Recipe } from '../../../src/core/formula/recipe.ts';
 import { BAKE_STAGES } from '../../../src/core/records/stage.ts';
 import type { Reading } from '../../../src/core/records/fact.ts';
 import { BAKE_CHART, itemsOf, LIST_AT, OVEN_CHART } from './chart.ts';
-import { placesOf, type Model, type ModelBake, type Press } from './model.ts';
-import { RECIPE } from './recipe.ts';
+import { placesOf, recipeAt, type Model, type ModelBake, type Press } from './model.ts';
+import { RECIPE, STONE } from './recipe.ts';
 
 const TOUCHES = RECIPE.process.touches;
 /** Fold or filling first, fold or filling last, and no touch at all. */
-export const RECIPES = [TOUCHES, TOUCHES.slice(1), TOUCHES.slice(0, 2), []].map((touches) => ({
-  ...RECIPE,
-  process: { ...RECIPE.process, touches },
-}));
+export const RECIPES = [
+  ...[TOUCHES, TOUCHES.slice(1), TOUCHES.slice(0, 2), []].map((touches) => ({
+    ...RECIPE,
+    process: { ...RECIPE.process, touches },
+  })),
+  STONE,
+];
 
 /** Stages a random bake begins at: all but the last two, which are ends. */
 export const FROM = BAKE_STAGES.slice(0, -2);
@@ -30,7 +33,7 @@ export const rightPresses = (model: Model): Press[] =>
     });
     const asked = LIST_AT[place.stage];
     if (!asked) return presses;
-    const items = itemsOf(asked.list, model.bakes[who]?.recipe ?? RECIPE);
+    const items = itemsOf(asked.list, recipeAt(model, who));
     const open = items.find((item) => !(item in place.answers)) ?? items[0];
     const answers = open ? [{ who, act: 'answer', item: open, value: 'ready' }] : [];
     return [...presses, ...answers, ...(asked.next ? [...answers, ...answers, ...answers] : [])];

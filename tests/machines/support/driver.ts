@@ -10,8 +10,7 @@ import { BAKE_ACTS, OVEN_ACTS } from './events.ts';
 import type { Fold } from './fold.ts';
 import { Hand, type TimeRule } from './hand.ts';
 import { Mirror, type Done } from './mirror.ts';
-import { advance, copyOf, placesOf, type Model, type Press } from './model.ts';
-import { RECIPE } from './recipe.ts';
+import { advance, copyOf, placesOf, recipeAt, type Model, type Press } from './model.ts';
 import { Shadow } from './shadow.ts';
 
 export interface DriverParts {
@@ -136,7 +135,7 @@ export class Driver {
       case 'answer': {
         const place = someone === 'oven' ? model.oven : model.bakes[someone];
         const asked = LIST_AT[place?.stage ?? ''] ?? { list: 'beforeOven' as const };
-        const items = [...itemsOf(asked.list, model.bakes[someone]?.recipe ?? RECIPE), 'nonsense'];
+        const items = [...itemsOf(asked.list, recipeAt(model, someone)), 'nonsense'];
         const value = pick(['ready', 'wet', 'close', undefined], c);
         const item = pick(items, b)!;
         return this.press({ who: someone, act: 'answer', item, ...(value ? { value } : {}) });
@@ -157,7 +156,11 @@ export class Driver {
         return this.press({ who: someone, act: 'fewer', loaves });
       }
       case 'lidOff':
-        return this.press({ who: 'oven', act: 'lidOff', was: hand.now - ((b % 50) - 4) * MINUTE });
+        return this.press({
+          who: 'oven',
+          act: c % 2 === 0 ? 'lidOff' : 'steamOut',
+          was: hand.now - ((b % 50) - 4) * MINUTE,
+        });
       case 'reading':
         return this.reading(someone, b, c);
       case 'correct': {

@@ -1,5 +1,5 @@
 import type { EventFrom, SnapshotFrom } from 'xstate';
-import { LISTS } from '../../../src/core/records/lists.ts';
+import { beforeOvenItems, LISTS } from '../../../src/core/records/lists.ts';
 import type { BakeAct, OvenAct } from '../../../src/core/records/fact.ts';
 import type { Machines } from '../../../machines/kitchen/kitchen.ts';
 import { metaOf } from '../../../machines/kitchen/stage-of.ts';
@@ -62,6 +62,7 @@ export const OVEN_ACTS = Object.keys({
   scored: 1,
   loaded: 1,
   lidOff: 1,
+  steamOut: 1,
   colourSeen: 1,
   crustReady: 1,
   crustNotYet: 1,
@@ -119,26 +120,38 @@ export const ovenEvents = (oven: SnapshotFrom<Machines['oven']>): readonly OvenE
   const { context } = oven;
   const { list } = metaOf(oven);
   return [
-    ...OVEN_ACTS.filter((act) => !['answer', 'loaded', 'lidOff', 'taskDone'].includes(act)).map(
-      (type) => ({
-        type: type as Exclude<OvenAct, 'answer' | 'loaded' | 'lidOff' | 'taskDone'>,
-        at: 0,
-      }),
+    ...OVEN_ACTS.filter(
+      (act) => !['answer', 'loaded', 'lidOff', 'steamOut', 'taskDone'].includes(act),
+    ).map((type) => ({
+      type: type as Exclude<OvenAct, 'answer' | 'loaded' | 'lidOff' | 'steamOut' | 'taskDone'>,
+      at: 0,
+    })),
+    ...answers(
+      list === 'beforeOven'
+        ? beforeOvenItems(context.vessel)
+        : (LISTS[list as keyof typeof LISTS] ?? []),
+      context.answers,
     ),
-    ...answers(LISTS[list as keyof typeof LISTS] ?? [], context.answers),
     ...TASKS,
     { type: 'loaded', at: 0, loaves: context.waiting.slice(0, 1) },
     { type: 'loaded', at: 0, loaves: ['nonsense'] },
-    { type: 'lidOff', at: 0 },
-    { type: 'lidOff', at: 0, was: 1 },
+    ...(['lidOff', 'steamOut'] as const).flatMap((type) => [
+      { type, at: 0 },
+      { type, at: 0, was: 1 },
+    ]),
     { type: 'due', at: 0 },
-    { type: 'sync', at: 0, waiting: [] },
-    {
-      type: 'sync',
+    { type: 'sync', at: 0, waiting: [], vessel: context.vessel },
+    ...(['pot', 'stone'] as const).map((vessel) => ({
+      type: 'sync' as const,
       at: 0,
       waiting: ['a1', 'a2'].filter((loaf) => ![...context.load, ...context.out].includes(loaf)),
+      vessel,
+    })),
+    {
+      type: 'judged',
+      at: 0,
+      marks: { hot: 1, poke: 1, lid: 1, vent: 1, colour: 1, 'lead.nuts': 1 },
     },
-    { type: 'judged', at: 0, marks: { hot: 1, poke: 1, lid: 1, colour: 1, 'lead.nuts': 1 } },
   ];
 };
 

@@ -11,7 +11,7 @@ import {
   OVEN_CHART,
   SOME_WAIT,
 } from './chart.ts';
-import { RECIPE } from './recipe.ts';
+import { RECIPE, STONE } from './recipe.ts';
 import { MINUTES_A_DEGREE, WAITS } from './waits.ts';
 
 /** Where one machine should stand. */
@@ -37,6 +37,8 @@ export interface Model {
   bakes: Record<string, ModelBake>;
   oven: ModelPlace;
   lidded: Instant;
+  /** What the oven is made ready for. */
+  stone: boolean;
   waiting: string[];
   load: string[];
   out: string[];
@@ -49,6 +51,7 @@ export const emptyModel = (): Model => ({
   bakes: {},
   oven: { stage: 'off', since: 0, deadline: null, byDue: false, answers: {}, touches: 0 },
   lidded: 0,
+  stone: false,
   waiting: [],
   load: [],
   out: [],
@@ -96,10 +99,12 @@ const enter = (place: ModelPlace, stage: string, since: Instant, byDue: boolean)
 const go = (model: Model, who: string, to: string, at: Instant, byDue = false): void => {
   const bake = model.bakes[who];
   if (!bake) {
-    const stage = to === 'NEXT' ? (model.waiting.length > 0 ? 'recover' : 'turnOff') : to;
+    const first = model.stone ? 'steaming' : 'lidded';
+    const next = model.waiting.length > 0 ? 'recover' : 'turnOff';
+    const stage = to === 'NEXT' ? next : to === 'IN' ? first : to;
     enter(model.oven, stage, at, byDue);
     if (stage === 'off') model.out = [];
-    if (stage === 'lidded') model.lidded = at;
+    if (to === 'IN') model.lidded = at;
     return;
   }
   const { touches } = bake.recipe.process;
@@ -113,6 +118,12 @@ const go = (model: Model, who: string, to: string, at: Instant, byDue = false): 
   } else enter(bake, to, at, byDue);
 };
 
+/** Whether a loaf's bake goes on a stone. */
+export const isStone = ({ bakes }: Model, loaf: string): boolean =>
+  Object.values(bakes).some(
+    ({ loaves, recipe }) => loaves.includes(loaf) && recipe.process.vessel === 'stone',
+  );
+
 /** Who waits, who is out, which silences are over: told in that order. */
 export const settle = (model: Model): void => {
   const gone = [...model.load, ...model.out];
@@ -122,9 +133,15 @@ export const settle = (model: Model): void => {
     .flatMap(([, { loaves }]) => loaves)
     .filter((loaf) => !gone.includes(loaf));
   if (waiting.join() !== model.waiting.join()) {
+    const stone = waiting.length > 0 ? isStone(model, waiting[0]!) : model.stone;
+    const other = stone !== model.stone;
     model.waiting = waiting;
+    model.stone = stone;
     const to = (waiting.length > 0 ? SOME_WAIT : NONE_WAIT)[model.oven.stage];
     if (to) go(model, 'oven', to, model.now);
+    else if (other && ['before', 'score', 'load'].includes(model.oven.stage)) {
+      go(model, 'oven', 'poke', model.now);
+    }
   }
   for (const [who, { stage, loaves }] of Object.entries(model.bakes)) {
     if (stage === 'oven.queued' && loaves.every((loaf) => model.out.includes(loaf))) {
@@ -168,11 +185,15 @@ export interface Press {
   readonly was?: Instant;
 }
 
+/** The recipe of a bake, or one of the kind the oven is made ready for. */
+export const recipeAt = (model: Model, who: string): Recipe =>
+  model.bakes[who]?.recipe ?? (model.stone ? STONE : RECIPE);
+
 const answer = (model: Model, { who, item, value }: Press, at: Instant): boolean => {
   const place = who === 'oven' ? model.oven : model.bakes[who]!;
   const asked = LIST_AT[place.stage];
   if (!asked || item === undefined || value === undefined) return false;
-  const items = itemsOf(asked.list, model.bakes[who]?.recipe ?? RECIPE);
+  const items = itemsOf(asked.list, recipeAt(model, who));
   if (!items.includes(item)) return false;
   place.answers[item] = value;
   const complete = items.every((each) => closes(asked.list, each, place.answers[each]));
@@ -209,15 +230,17 @@ export const press = (model: Model, deed: Press, at: Instant): boolean => {
   if (act === 'loaded') {
     const fits = loaves.length > 0 && new Set(loaves).size === loaves.length;
     if (!fits || !loaves.every((loaf) => model.waiting.includes(loaf))) return false;
+    if (loaves.some((loaf) => isStone(model, loaf) !== model.stone)) return false;
     model.load = [...loaves];
     model.waiting = model.waiting.filter((loaf) => !loaves.includes(loaf));
   }
-  if (act === 'lidOff' && was !== undefined && (was > at || was < model.lidded)) return false;
+  const early = act === 'lidOff' || act === 'steamOut';
+  if (early && was !== undefined && (was > at || was < model.lidded)) return false;
   if (act === 'unloaded') {
     model.out = [...model.out, ...model.load];
     model.load = [];
   }
-  go(model, who, to, act === 'lidOff' ? (was ?? at) : at);
+  go(model, who, to, early ? (was ?? at) : at);
   return true;
 };
 

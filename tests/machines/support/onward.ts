@@ -1,4 +1,4 @@
-import { LISTS } from '../../../src/core/records/lists.ts';
+import { beforeOvenItems, LISTS } from '../../../src/core/records/lists.ts';
 import type { Recipe } from '../../../src/core/formula/recipe.ts';
 import type { Hand } from './hand.ts';
 
@@ -28,6 +28,7 @@ const USUAL: Readonly<Record<string, string>> = {
   poke: 'pokeReady',
   score: 'scored',
   lift: 'lidOff',
+  vent: 'steamOut',
   judge: 'crustReady',
   unload: 'unloaded',
   turnOff: 'ovenOff',
@@ -40,7 +41,7 @@ export const listAt = (stage: string, recipe: Recipe): readonly string[] | null 
   if (stage === 'levain.feed') return feed.map(({ item }) => item);
   if (stage === 'mix.weigh') return first.map(({ item }) => item);
   if (stage === 'mix.salt') return second.map(({ item }) => item);
-  return stage === 'before' ? LISTS.beforeOven : null;
+  return null;
 };
 
 /** One usual step of a bake or the oven: its act, its list, its load, or its wait to the end. */
@@ -52,10 +53,14 @@ export const stepOn = (hand: Hand, who: string): boolean => {
     hand.turnTo(Math.max(hand.now, deadline));
     return hand.stage(who) !== stage;
   }
-  const { waiting } = hand.kitchen.oven.context;
+  const { waiting, vessel } = hand.kitchen.oven.context;
   if (stage === 'load') return hand.press('oven', 'loaded', { loaves: waiting.slice(0, 1) });
   const recipe = hand.kitchen.bakes[who]?.context.recipe;
-  const items = recipe ? listAt(stage, recipe) : stage === 'before' ? LISTS.beforeOven : null;
+  const items = recipe
+    ? listAt(stage, recipe)
+    : stage === 'before'
+      ? beforeOvenItems(vessel)
+      : null;
   if (items) return items.every((item) => hand.press(who, 'answer', { item, value: 'ready' }));
   const act = USUAL[stage];
   return act !== undefined && hand.press(who, act);

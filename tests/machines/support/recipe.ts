@@ -68,3 +68,9 @@ export const RECIPE: Recipe = {
   process: PROCESS,
   warnings: [],
 };
+
+/** The same dough, baked free on a hot stone with steam. */
+export const STONE: Recipe = {
+  ...RECIPE,
+  process: { ...RECIPE.process, vessel: 'stone', preheat: 60, lidded: 15, open: 22 },
+};

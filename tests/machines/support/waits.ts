@@ -13,6 +13,7 @@ export const WAITS: Readonly<Record<string, { mark: string; minutes: number }>> 
   preheating: { mark: 'hot', minutes: 45 },
   standing: { mark: 'poke', minutes: 20 },
   lidded: { mark: 'lid', minutes: 18 },
+  steaming: { mark: 'vent', minutes: 15 },
   open: { mark: 'colour', minutes: 20 },
   recover: { mark: 'hot', minutes: 10 },
   'cool.cooling': { mark: 'end', minutes: 120 },

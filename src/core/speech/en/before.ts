@@ -38,7 +38,7 @@ export const beforeStart: readonly Question[] = [
       { value: 'metalKnob', label: 'Enamel, metal knob' },
       { value: 'plasticKnob', label: 'Plastic knob' },
       { value: 'clayOrGlass', label: 'Clay or glass' },
-      { value: 'noPot', label: 'No pot: a tin' },
+      { value: 'noPot', label: 'No pot used' },
     ],
   },
   {
@@ -103,8 +103,8 @@ export const beforeOven: readonly Question[] = [
   },
   {
     item: 'landing',
-    ask: 'Where will pot and lid go?',
-    detail: 'Two spots that can take the heat.',
+    ask: 'Where will the hot things go?',
+    detail: 'Pot and lid, or the water tray: two spots.',
     slab: { value: 'ready', label: 'Both spots free' },
     tiles: [{ value: 'notYet', label: 'Not yet' }],
   },

@@ -31,6 +31,7 @@ export const callSubjects = {
   turnOn: 'the oven goes on',
   poke: 'check the next loaf',
   lift: 'lift the lid',
+  vent: 'let the steam out',
   judge: 'look at the crust',
   turnOff: 'the oven goes off',
 } as const satisfies Partial<Record<BakeStage | OvenStage, string>>;

@@ -40,7 +40,7 @@ export const heed: Readonly<Record<'beforeStart' | 'beforeOven' | 'levainSigns',
       wet: 'Get dry mitts: a wet one burns. Then answer.',
       missing: 'Find two dry mitts. Then answer.',
     },
-    landing: { notYet: 'Clear one spot for the pot, one for the lid.' },
+    landing: { notYet: 'Clear two spots that can take the heat.' },
     parchment: {
       unknown: 'Leave it out, or find the heat on its box.',
       rated: 'Cut it close: long edges scorch.',

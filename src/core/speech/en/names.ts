@@ -50,6 +50,8 @@ export const ovenNames: Readonly<Record<OvenStage, string>> = {
   load: 'Load the pot',
   lidded: 'Lid on',
   lift: 'Lift the lid',
+  steaming: 'Steam',
+  vent: 'Steam out',
   open: 'Lid off',
   judge: 'Look at the crust',
   unload: 'Take out',

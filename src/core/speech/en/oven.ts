@@ -83,6 +83,22 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
     spoken: 'Lift the lid off {pot}, away from you. Children, stand back.',
     care: 'Both hands free? Children, stand back.',
   },
+  steaming: {
+    headline: 'Leave the steam in',
+    detail: 'Door shut. Steam out at {time}.',
+    slab: 'Steam is out',
+    then: 'if you let it out early',
+    spoken: '{time} is when the steam goes out. Leave the door shut.',
+    care: 'Both hands free? Children, stand back.',
+  },
+  vent: {
+    headline: 'Let the steam out, face back',
+    detail: 'Open away from you. Take the water tray out.',
+    slab: 'Steam is out',
+    then: 'press when your hands are free',
+    spoken: 'Open the door away from you, steam. Take the water tray out.',
+    care: 'Both hands free? Children, stand back.',
+  },
   open: {
     headline: 'Let the crust colour',
     detail: 'Look at {time}. Golden, not black.',

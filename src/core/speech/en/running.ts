@@ -34,7 +34,7 @@ export const returnCard = {
 /** The countdown's words, by the name of the mark it runs to. */
 export const countdown: Readonly<
   Record<
-    'look' | 'touch' | 'end' | 'hot' | 'poke' | 'lid' | 'colour',
+    'look' | 'touch' | 'end' | 'hot' | 'poke' | 'lid' | 'vent' | 'colour',
     { readonly to: string; readonly past: string; readonly ask: string }
   >
 > = {
@@ -48,6 +48,11 @@ export const countdown: Readonly<
   hot: { to: 'until the pot is hot', past: 'past hot', ask: '{minutes} until the pot is hot.' },
   poke: { to: 'to the next check', past: 'past the check', ask: '{minutes} to the next check.' },
   lid: { to: 'until the lid comes off', past: 'past the lid', ask: '{minutes} until lid off.' },
+  vent: {
+    to: 'until the steam goes out',
+    past: 'past the steam',
+    ask: '{minutes} until steam out.',
+  },
   colour: {
     to: 'to the next look',
     past: 'past the look',
