@@ -1,10 +1,10 @@
-import { createEffect, createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { createEffect, createSignal, For, lazy, Show, Suspense, untrack, type JSX } from 'solid-js';
 import { rehearsal, saving } from '../core/speech/en/kitchen.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { PressGround } from '../parts/PressGround.tsx';
 import { RehearsalMark } from '../parts/RehearsalMark.tsx';
-import { bakeOf } from '../screens/focus.ts';
+import { frontOf, openingBake } from '../screens/front.ts';
 import type { House } from '../screens/house.ts';
 
 /** Each screen comes when it is wanted; the service worker has them all without a network. */
@@ -16,16 +16,15 @@ const WhereAreYou = lazy(() => import('../screens/WhereAreYou.tsx'));
 /** Which screen is on show, and what lies over all of them. */
 export function App(props: { readonly house: House }): JSX.Element {
   const house = props.house;
-  const running = Object.keys(house.kitchen().bakes);
-  // Coming back in the middle of one bake is coming back to its bench.
-  const [bake, setBake] = createSignal<string | null>(running.length === 1 ? running[0]! : null);
+  // Coming back in the middle of a bake is coming back to its bench.
+  const [bake, setBake] = createSignal(openingBake(house.kitchen(), house.records()));
   const [kitchen, setKitchen] = createSignal(false);
   createEffect(() => {
-    const call = house.ringing();
-    const rings = call && bakeOf(house.kitchen(), call.who);
-    if (!rings) return;
+    const shown = untrack(() => (kitchen() ? null : bake()));
+    const front = frontOf(house.kitchen(), house.ringing(), shown);
+    if (front === null) return;
     setKitchen(false);
-    setBake(rings);
+    setBake(front);
   });
   return (
     <PressGround firstTouch={() => house.hush()}>

@@ -2,8 +2,10 @@ import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import { callSubjects, calls } from '../core/speech/en/calls.ts';
+import { several } from '../core/speech/en/several.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Instant, Units } from '../core/units.ts';
+import { areSeveral, bakeSaid, sayFor } from '../screens/bake-name.ts';
 import { bakeOf, focusOn } from '../screens/focus.ts';
 import { benchView } from '../screens/bench/view.ts';
 
@@ -20,12 +22,19 @@ export function speakOf(
 ): string | null {
   const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   if (call && stage in callSubjects) {
-    const name = callSubjects[stage as keyof typeof callSubjects];
+    const subject = callSubjects[stage as keyof typeof callSubjects];
+    const whose = bakeOf(kitchen, who);
+    const name =
+      whose !== null && areSeveral(kitchen)
+        ? fill(several.subject, { name: subject, bake: bakeSaid(kitchen, whose, hour) })
+        : subject;
     return fill(calls[call.kind], { name });
   }
   const bake = bakeOf(kitchen, who);
   const focus = bake === null ? null : focusOn(kitchen, bake);
   if (focus === null || focus.who !== who) return null;
   const view = benchView(kitchen, focus, hour, null, units, equipment);
-  return view.stage === stage ? [view.spoken, view.care].filter(Boolean).join(' ') : null;
+  if (view.stage !== stage) return null;
+  const spoken = sayFor(kitchen, focus.bake.context.id, view.spoken, hour);
+  return [spoken, view.care].filter(Boolean).join(' ');
 }

@@ -21,6 +21,8 @@ export interface BenchFrameProps {
   readonly controls?: JSX.Element;
   /** Ear and screen, and at most one control beside it. */
   readonly ear?: JSX.Element;
+  /** Other running bakes, at most two presses. */
+  readonly others?: JSX.Element;
   /** Captions, cards and notices that lie over the grid and move nothing on it. */
   readonly over?: JSX.Element;
 }
@@ -37,6 +39,7 @@ export function BenchFrame(props: BenchFrameProps): JSX.Element {
       aria-label={props.label}
       data-tone={props.tone === 'hot' ? 'hot' : undefined}
       data-timeless={props.times ? undefined : ''}
+      data-others={props.others ? '' : undefined}
     >
       <div class="bench-edge">{props.edge}</div>
       <Show when={props.times}>
@@ -62,6 +65,9 @@ export function BenchFrame(props: BenchFrameProps): JSX.Element {
       <div class="bench-slab">{props.slab}</div>
       <div class="bench-controls">{props.controls}</div>
       <div class="bench-ear">{props.ear}</div>
+      <Show when={props.others}>
+        <div class="bench-others">{props.others}</div>
+      </Show>
       {props.over}
     </main>
   );

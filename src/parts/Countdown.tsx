@@ -1,4 +1,5 @@
 import { Show, type JSX } from 'solid-js';
+import { BakeMark } from './BakeMark.tsx';
 import { durationAttribute, runningText } from './running.ts';
 import { unbroken } from './unbroken.ts';
 import './Countdown.css';
@@ -6,6 +7,8 @@ import './Countdown.css';
 export interface CountdownProps {
   /** Above the number: where the bake stands, "Bulk, fold 2 of 2". */
   readonly name?: string | undefined;
+  /** The bake's mark before the name, where more than one runs. */
+  readonly mark?: number | undefined;
   /** Beside the number: "to the next look". */
   readonly label: string;
   /** In place of `label` once the deadline is past: "past the lid". */
@@ -22,7 +25,14 @@ export function Countdown(props: CountdownProps): JSX.Element {
   const left = (): number => props.deadline - props.now;
   return (
     <div class="times">
-      <Show when={props.name}>{(name) => <p class="times-name">{unbroken(name())}</p>}</Show>
+      <Show when={props.name}>
+        {(name) => (
+          <p class="times-name">
+            <Show when={props.mark}>{(mark) => <BakeMark mark={mark()} />}</Show>
+            <span>{unbroken(name())}</span>
+          </p>
+        )}
+      </Show>
       <p class="times-row" role="timer" data-past={left() < 0 ? '' : undefined}>
         <time class="times-number" datetime={durationAttribute(left())}>
           {runningText(left())}

@@ -28,6 +28,8 @@ export interface NumberPadProps {
   readonly max?: number | undefined;
   /** The highest number that can be: a third digit past it sets the point (typed.ts). */
   readonly possible?: number | undefined;
+  /** What was typed here before another bake came to the front; never what is expected. */
+  readonly begun?: number | null | undefined;
   /** Each change: the number, or null while nothing readable is typed. */
   readonly onTyped?: ((value: number | null) => void) | undefined;
   /** The done key; only pressed with a number typed. */
@@ -40,7 +42,8 @@ const KEYS: readonly PadKey[] = ['1', '2', '3', 'clear', '4', '5', '6', '.', '7'
 
 /** A keypad for one reading, blank at first: what is expected is never filled in. */
 export function NumberPad(props: NumberPadProps): JSX.Element {
-  const [typed, setTyped] = createSignal('');
+  // eslint-disable-next-line solid/reactivity -- it begins with it and goes its own way
+  const [typed, setTyped] = createSignal(String(props.begun ?? ''));
   const value = (): number | null => numberOf(typed());
   const outside = (): boolean => {
     const number = value();

@@ -30,6 +30,7 @@ export const bakeOf = (kitchen: Kitchen, who: string): string | null => {
   return (
     queued.find((b) => b.context.loaves.includes(loaf ?? ''))?.context.id ??
     queued[0]?.context.id ??
+    Object.keys(kitchen.bakes).find((id) => focusOn(kitchen, id)?.who === 'oven') ??
     Object.keys(kitchen.bakes)[0] ??
     null
   );

@@ -4,6 +4,7 @@ import { controls } from '../../core/speech/en/controls.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
+import { sayFor } from '../bake-name.ts';
 import type { House } from '../house.ts';
 import { longerWords } from './longer.ts';
 import { numberPage, type ReadingPage } from './readings/page.ts';
@@ -51,6 +52,7 @@ const WEIGH: Readonly<Partial<Record<NumberSlot, string>>> = {
 /** Take that back, say that again, and the one control that fits the act. */
 export function ActControls(props: {
   readonly house: House;
+  readonly bake: string;
   readonly view: BenchView;
   readonly onRead: (page: ReadingPage) => void;
 }): JSX.Element {
@@ -72,7 +74,16 @@ export function ActControls(props: {
         disabled={!props.house.holds || takeBackTarget(props.house.kitchen()) === null}
         onPress={() => void props.house.takeBack()}
       />
-      <Control label={controls.sayAgain} onPress={() => props.house.say(props.view.spoken)} />
+      <Control
+        label={controls.sayAgain}
+        onPress={() =>
+          props.house.say(
+            sayFor(props.house.kitchen(), props.bake, props.view.spoken, (at) =>
+              props.house.hour(at),
+            ),
+          )
+        }
+      />
       <Control label={label()} onPress={third} />
     </>
   );

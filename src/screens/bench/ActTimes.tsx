@@ -31,6 +31,7 @@ export function ActTimes(props: {
   readonly house: House;
   readonly view: BenchView;
   readonly focus: Focus;
+  readonly mark: number | undefined;
 }): JSX.Element {
   const mark = (): Mark =>
     (props.view.waits as Mark | null) ?? CAME_FROM[props.view.stage] ?? 'end';
@@ -39,6 +40,7 @@ export function ActTimes(props: {
   return (
     <Countdown
       name={props.view.place}
+      mark={props.mark}
       label={countdown[mark()].to}
       labelPast={countdown[mark()].past}
       ends={

@@ -3,6 +3,7 @@ import { bench } from '../../core/speech/en/bench.ts';
 import { callWords } from '../../core/speech/en/calls.ts';
 import { readyWindow } from '../../core/speech/en/running.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { BakeMark } from '../../parts/BakeMark.tsx';
 import { CallMark } from '../../parts/CallMark.tsx';
 import { Lines } from '../../parts/Lines.tsx';
 import { ReadyWindow } from '../../parts/ReadyWindow.tsx';
@@ -21,6 +22,8 @@ export function ActWords(props: {
   readonly ringing: boolean;
   /** Whether the running time stands above. */
   readonly timed: boolean;
+  /** The bake's mark, where more than one runs. */
+  readonly mark: number | undefined;
 }): JSX.Element {
   // While it rings there is little time to read: a hot call gives its caution, the others the act.
   const hot = (): boolean => props.view.call === 'hot';
@@ -48,11 +51,24 @@ export function ActWords(props: {
           when={props.ringing && props.view.call}
           fallback={
             <Show when={!props.timed}>
-              <p class="act-place">{place()}</p>
+              <p class="act-place">
+                <Show when={props.mark}>{(mark) => <BakeMark mark={mark()} />}</Show>
+                <span>{place()}</span>
+              </p>
             </Show>
           }
         >
-          {(kind) => <CallMark kind={kind()} word={callWords[kind()]} />}
+          {(kind) => (
+            <>
+              <CallMark kind={kind()} word={callWords[kind()]} />
+              <Show when={!props.timed && props.mark}>
+                <p class="act-place">
+                  <BakeMark mark={props.mark!} />
+                  <span>{props.view.place}</span>
+                </p>
+              </Show>
+            </>
+          )}
         </Show>
       }
     >

@@ -8,6 +8,7 @@ import {
   onMount,
   Show,
   Suspense,
+  untrack,
   type JSX,
 } from 'solid-js';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
@@ -25,6 +26,8 @@ import { KitchenEar } from '../KitchenEar.tsx';
 import { bakeOf, focusOn } from '../focus.ts';
 import type { NumberPage, ReadingPage } from './readings/page.ts';
 import { stepsOf, tickOf } from './steps.ts';
+import { makeBeside } from './beside.ts';
+import { OtherBakes } from '../OtherBakes.tsx';
 import { nameOf } from '../stage-names.ts';
 import { asksList, benchView, type BenchView } from './view.ts';
 
@@ -87,6 +90,8 @@ export default function Bench(props: BenchProps): JSX.Element {
       at && `${view()?.who}:${view()?.stage}:${at.machine.context.entered[view()!.stage] ?? 0}`
     );
   });
+  // eslint-disable-next-line solid/reactivity -- asked anew each time
+  const beside = makeBeside(house, () => props.bake, props.onBake);
   const [opened, setOpened] = createSignal<string | null>(null);
   const [page, setPage] = createSignal<ReadingPage | null>(null);
   const keyed = (): NumberPage | null => {
@@ -94,10 +99,15 @@ export default function Bench(props: BenchProps): JSX.Element {
     return at?.at === 'number' ? at : null;
   };
   const [more, setMore] = createSignal(false);
+  // A reading half taken stays with its own bake: it is there again when that one is on show.
+  const turned = new Map<string, ReadingPage>();
   createEffect(
-    on(key, () => {
+    on([key, () => props.bake], ([at, bake], before) => {
       setOpened(null);
-      setPage(null);
+      const left = untrack(page);
+      if (before && left && before[1] !== bake) turned.set(before.join(' '), left);
+      else if (before) turned.delete(before.join(' '));
+      setPage(turned.get(`${at} ${bake}`) ?? null);
     }),
   );
   const ringing = createMemo(() => {
@@ -110,12 +120,6 @@ export default function Bench(props: BenchProps): JSX.Element {
       if (before && before[0] === at && before[1] !== headline) house.say(view()?.spoken ?? '');
     }),
   );
-  // A call of another bake comes to the front: its bench is shown, as if it had been gone to.
-  createEffect(() => {
-    const call = house.ringing();
-    const other = call && bakeOf(house.kitchen(), call.who);
-    if (other && other !== props.bake) props.onBake(other);
-  });
   const gated = (): boolean =>
     GATED.includes(view()?.hazard ?? 'none') && opened() !== key() && ringing() === null;
   const mode = (): 'pad' | 'gate' | 'act' => (keyed() ? 'pad' : gated() ? 'gate' : 'act');
@@ -147,9 +151,14 @@ export default function Bench(props: BenchProps): JSX.Element {
                 })}
                 ticks={steps().map((_, i) => ({ long: isLong(steps(), i) }))}
                 at={tick()}
+                others={beside.onEdge()}
               />
             }
-            times={timed() ? <ActTimes house={house} view={shown()} focus={focus()!} /> : undefined}
+            times={
+              timed() ? (
+                <ActTimes house={house} view={shown()} focus={focus()!} mark={beside.mark()} />
+              ) : undefined
+            }
             words={
               <Show when={mode() !== 'pad'} fallback={<NumberWords {...taking()} />}>
                 <Show when={mode() === 'act'} fallback={<GateWords house={house} view={shown()} />}>
@@ -158,6 +167,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                     view={shown()}
                     ringing={ringing() !== null}
                     timed={timed()}
+                    mark={beside.mark()}
                   />
                 </Show>
               </Show>
@@ -178,11 +188,16 @@ export default function Bench(props: BenchProps): JSX.Element {
                   when={mode() === 'act'}
                   fallback={<GateControls house={house} onOpen={() => setOpened(key())} />}
                 >
-                  <ActControls house={house} view={shown()} onRead={setPage} />
+                  <ActControls house={house} bake={props.bake} view={shown()} onRead={setPage} />
                 </Show>
               </Show>
             }
             ear={<KitchenEar house={house} onMore={() => setMore(true)} />}
+            others={
+              beside.others().length > 0 ? (
+                <OtherBakes house={house} others={beside.others()} onBake={beside.goTo} />
+              ) : undefined
+            }
             over={
               <>
                 <Show when={ringing() === null && house.away()}>
@@ -215,7 +230,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                 bake={props.bake}
                 onClose={() => setMore(false)}
                 onHome={() => props.onHome()}
-                onBake={(id) => props.onBake(id)}
+                onBake={beside.goTo}
               />
             </Show>
           </Suspense>

@@ -1,11 +1,12 @@
-import { createSignal, For, Show, type JSX } from 'solid-js';
-import { stageOf } from '../../../machines/kitchen/stage-of.ts';
+import { createEffect, createSignal, For, on, Show, type JSX } from 'solid-js';
+import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { calls, callSubjects } from '../../core/speech/en/calls.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
 import { running } from '../../core/speech/en/running.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { BakeMark } from '../../parts/BakeMark.tsx';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
@@ -13,7 +14,7 @@ import { WipeLock } from '../../parts/WipeLock.tsx';
 import { CareControl } from '../CareControl.tsx';
 import type { House } from '../house.ts';
 import { WaysControls } from '../WaysControls.tsx';
-import { nameOf } from '../stage-names.ts';
+import { othersOf } from '../others.ts';
 import { longerWords } from './longer.ts';
 import type { ReadingPage } from './readings/page.ts';
 import type { BenchView } from './view.ts';
@@ -43,7 +44,19 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
     return call && name ? fill(calls[call.kind], { name }) : undefined;
   };
   const others = () =>
-    Object.values(props.house.kitchen().bakes).filter((b) => b.context.id !== props.bake);
+    othersOf(props.house.kitchen(), props.bake, bakeMarks(props.house.records()), (at) =>
+      props.house.hour(at),
+    );
+  // What is asked here is asked of one bake: it goes when a call brings another to the front.
+  createEffect(
+    on(
+      () => props.bake,
+      () => {
+        if (page() !== 'wipe') props.onClose();
+      },
+      { defer: true },
+    ),
+  );
   const read = (page: ReadingPage): void => {
     props.onClose();
     props.onRead(page);
@@ -69,12 +82,10 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             <For each={others()}>
               {(other) => (
                 <Control
-                  label={fill(running.line, {
-                    name: other.context.recipe.formula.name,
-                    stage: nameOf(other.context.id, stageOf(other)),
-                  })}
+                  label={fill(running.line, { name: other.name, stage: other.stage })}
+                  picture={<BakeMark mark={other.mark} />}
                   onPress={() => {
-                    props.onBake(other.context.id);
+                    props.onBake(other.id);
                     props.onClose();
                   }}
                 />

@@ -12,6 +12,7 @@ import { night } from '../../core/speech/en/kitchen.ts';
 import { partNames, places } from '../../core/speech/en/names.ts';
 import { stoneWords } from '../../core/speech/en/oven-stone.ts';
 import { ovenWords } from '../../core/speech/en/oven.ts';
+import { several } from '../../core/speech/en/several.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
@@ -20,7 +21,8 @@ import { loadSize } from '../load-size.ts';
 import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
-import type { Focus } from '../focus.ts';
+import { areSeveral, bakeName } from '../bake-name.ts';
+import { bakeOf, type Focus } from '../focus.ts';
 import type { questionView } from './question-view.ts';
 import { leftView } from './left-view.ts';
 import { noteView } from './note-view.ts';
@@ -123,7 +125,15 @@ const plain = (
   };
 };
 
-const placeOf = (who: string, stage: string): string => {
+const placeOf = (
+  kitchen: Kitchen,
+  { who, bake }: Focus,
+  stage: string,
+  hour: (at: Instant) => string,
+): string => {
+  const busy = who === 'oven' ? bakeOf(kitchen, 'oven') : null;
+  if (busy !== null && busy !== bake.context.id)
+    return fill(several.ovenOther, { bake: bakeName(kitchen, busy, hour) });
   if (who === 'oven') return places.oven;
   if (stage === 'bulk.between' || stage === 'bulk.fold') return places.touch;
   const part = partNames[stage.split('.')[0] as keyof typeof partNames];
@@ -198,7 +208,12 @@ export function benchView(
   return {
     who,
     stage,
-    place: show(placeOf(who, stage)),
+    place: areSeveral(kitchen)
+      ? fill(several.place, {
+          bake: bakeName(kitchen, focus.bake.context.id, hour),
+          place: show(placeOf(kitchen, focus, stage, hour)),
+        })
+      : show(placeOf(kitchen, focus, stage, hour)),
     headline: show(asked.headline),
     detail: show(asked.detail),
     care:

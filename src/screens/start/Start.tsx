@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
+import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { joins, start } from '../../core/speech/en/start.ts';
@@ -11,6 +12,8 @@ import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenEar } from '../KitchenEar.tsx';
+import { MOST_BESIDE, OtherBakes } from '../OtherBakes.tsx';
+import { othersOf } from '../others.ts';
 import { checkOrder, emptyDraft, type Draft } from './draft.ts';
 import { FormulaFace, KitchenFace, LoavesFace, WhereFace } from './faces.tsx';
 import { PastBakes } from './PastBakes.tsx';
@@ -34,6 +37,11 @@ export default function Start(props: {
     return good.find(({ id }) => id === draft().formula) ?? good[0] ?? null;
   });
   const checked = createMemo(() => checkOrder(draft(), formula(), props.house.ways()));
+  const running = createMemo(() =>
+    othersOf(props.house.kitchen(), null, bakeMarks(props.house.records()), (at) =>
+      props.house.hour(at),
+    ),
+  );
   const change = (part: Partial<Draft>): void => {
     setDraft((old) => ({ ...old, ...part }));
   };
@@ -70,7 +78,11 @@ export default function Start(props: {
                   {cell(start.kitchen, warmth(), 'kitchen')}
                   {cell(start.where, joins[draft().from], 'where')}
                 </div>
-                <RunningBakes house={props.house} onBake={(id) => props.onBake(id)} />
+                <RunningBakes
+                  house={props.house}
+                  bakes={running().slice(MOST_BESIDE)}
+                  onBake={(id) => props.onBake(id)}
+                />
               </Words>
             </Match>
             <Match when={face() === 'formula'}>
@@ -132,6 +144,11 @@ export default function Start(props: {
             <Control label={start.pastBakes} onPress={() => setFace('past')} />
             <Control label={start.toKitchen} onPress={() => props.onKitchen()} />
           </Show>
+        }
+        others={
+          running().length > 0 ? (
+            <OtherBakes house={props.house} others={running()} onBake={(id) => props.onBake(id)} />
+          ) : undefined
         }
         ear={<KitchenEar house={props.house} onMore={() => setFace('ways')} />}
       />

@@ -93,12 +93,13 @@ export function NumberWords(props: Keyed): JSX.Element {
   return (
     <Words headline={headline()}>
       {/* Another spot is another number: the pad begins anew, blank. */}
-      <Show when={`${props.page.slot} ${props.page.spots.length}`} keyed>
+      <Show when={`${props.bake} ${props.page.slot} ${props.page.spots.length}`} keyed>
         <NumberPad
           label={headline()}
           unit={possible().unit}
           words={{ point: bench.point, clear: keypad.clear, hint: hint() }}
           possible={possible().most}
+          begun={props.page.typed}
           onTyped={(typed) => props.onTurn({ ...props.page, typed, asked: false })}
         />
       </Show>
@@ -143,7 +144,7 @@ export function NumberSlab(props: Keyed): JSX.Element {
     <Slab
       label={keeps() ? words.keep : bench.thatsIt}
       then={then()}
-      fresh={`number ${props.page.asked} ${props.page.spots.length}`}
+      fresh={`number ${props.bake} ${props.page.asked} ${props.page.spots.length}`}
       disabled={props.page.typed === null || refused()}
       onPress={press}
     />

@@ -1,0 +1,38 @@
+import type { countdown } from './running.ts';
+
+/** Where more than one bake runs: whose act it is, and what the others wait for. */
+export const several = {
+  place: '{bake} · {place}',
+  /** The oven is at another bake’s loaf. */
+  ovenOther: 'Oven · {bake} loaf',
+  /** Two bakes of the same bread are told apart by the hour each began. */
+  twin: '{bake} {time}',
+  said: '{bake} bake',
+  twinSaid: '{bake} bake of {time}',
+  sentence: '{bake}: {words}',
+  /** What a call is about, and whose. */
+  subject: '{name}, {bake}',
+  /** For ears, on the press that goes to another bake. */
+  goTo: 'Go to {bake}: {words}',
+  goToAt: 'Go to {bake}: {words}, {time}',
+  yourTurn: 'your turn',
+  ovenNext: 'oven next',
+  moved: '{bake}: {stage}.',
+} as const;
+
+/** What a bake waits for, by its mark, beside its clock time: one or two short words. */
+export const waitsFor: Readonly<Record<keyof typeof countdown, string>> = {
+  look: 'next look',
+  touch: 'hands in',
+  end: 'time up',
+  hot: 'pot hot',
+  poke: 'next check',
+  lid: 'lid off',
+  colour: 'look at crust',
+};
+
+/** Where it has called and nothing was done yet. */
+export const callsNow = { look: 'look now', act: 'do it now', hot: 'hot, now' } as const;
+
+/** A short name does not end on one of these. */
+export const joiners = ['and', 'with', 'of', 'in', 'on', 'the', '&', '+'] as const;

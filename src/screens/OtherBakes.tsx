@@ -1,0 +1,45 @@
+import { For, type JSX } from 'solid-js';
+import { several } from '../core/speech/en/several.ts';
+import { fill } from '../core/speech/fill.ts';
+import { BakeControl } from '../parts/BakeControl.tsx';
+import { runningText } from '../parts/running.ts';
+import type { House } from './house.ts';
+import type { Other } from './others.ts';
+
+/** With the one on show three: more times at once are not read. */
+export const MOST_BESIDE = 2;
+
+/** The next running bakes beside the one on show, each one press away; the rest are under More. */
+export function OtherBakes(props: {
+  readonly house: House;
+  readonly others: readonly Other[];
+  readonly onBake: (id: string) => void;
+}): JSX.Element {
+  const time = ({ at, late }: Other): string | null => {
+    if (at === null) return null;
+    return late ? runningText(at - props.house.now()) : props.house.hour(at);
+  };
+  const label = (other: Other): string => {
+    const words = other.late ? `${other.stage}, ${other.waits}` : other.stage;
+    const values = { bake: other.name, words, time: time(other) ?? '' };
+    return fill(other.at === null ? several.goTo : several.goToAt, values);
+  };
+  return (
+    <For each={props.others.slice(0, MOST_BESIDE).map(({ id }) => id)}>
+      {(id) => {
+        const other = () => props.others.find((o) => o.id === id) ?? props.others[0]!;
+        return (
+          <BakeControl
+            mark={other().mark}
+            name={other().name}
+            waits={other().waits}
+            time={time(other())}
+            late={other().late}
+            label={label(other())}
+            onPress={() => props.onBake(id)}
+          />
+        );
+      }}
+    </For>
+  );
+}

@@ -1,0 +1,51 @@
+import { createMemo, type Accessor } from 'solid-js';
+import { stageOf } from '../../../machines/kitchen/stage-of.ts';
+import { bakeMarks } from '../../core/records/bake-marks.ts';
+import { several } from '../../core/speech/en/several.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { bakeSaid } from '../bake-name.ts';
+import { focusOn } from '../focus.ts';
+import type { House } from '../house.ts';
+import { othersOf, type Other } from '../others.ts';
+import { nameOf } from '../stage-names.ts';
+import { stepsOf, tickOf } from './steps.ts';
+
+export interface Beside {
+  /** The other running bakes, overdue first. */
+  readonly others: Accessor<readonly Other[]>;
+  /** The mark of the bake on show; undefined while it is the only one. */
+  readonly mark: Accessor<number | undefined>;
+  /** The others' marks and how far each is along its own steps, for the ruled edge. */
+  readonly onEdge: Accessor<readonly { readonly mark: number; readonly at: number }[]>;
+  /** Shows another bake's bench and says which. */
+  goTo(id: string): void;
+}
+
+/** What the bench of one bake knows of the others. Call it inside a component. */
+export function makeBeside(
+  house: House,
+  bake: Accessor<string>,
+  onBake: (id: string) => void,
+): Beside {
+  const hour = (at: number): string => house.hour(at);
+  const marks = createMemo(() => bakeMarks(house.records()));
+  const others = createMemo(() => othersOf(house.kitchen(), bake(), marks(), hour));
+  const along = (id: string): number => {
+    const at = focusOn(house.kitchen(), id);
+    if (at === null) return 0;
+    const steps = stepsOf(at.bake.context.recipe);
+    return (tickOf(steps, stageOf(at.machine)) + 0.5) / steps.length;
+  };
+  return {
+    others,
+    mark: () => (others().length > 0 ? marks()[bake()] : undefined),
+    onEdge: () => others().map((other) => ({ mark: other.mark, at: along(other.id) })),
+    goTo(id) {
+      onBake(id);
+      const at = focusOn(house.kitchen(), id);
+      if (at === null) return;
+      const stage = nameOf(at.who, stageOf(at.machine));
+      house.say(fill(several.moved, { bake: bakeSaid(house.kitchen(), id, hour), stage }));
+    },
+  };
+}
