@@ -73,7 +73,12 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // A chunk finds its own scripts: a list of them all would be the longest part of the first one.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, deps, { hostType }) =>
+        hostType === 'html' ? deps : deps.filter((file) => file.endsWith('.css')),
+    },
     rolldownOptions: { checks: { bundlerTimings: false } },
   },
   plugins: [

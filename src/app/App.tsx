@@ -1,5 +1,5 @@
 import { createEffect, createSignal, For, lazy, Show, Suspense, untrack, type JSX } from 'solid-js';
-import { rehearsal, saving } from '../core/speech/en/kitchen.ts';
+import { rehearsal, saving } from '../core/speech/en/saving.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { PressGround } from '../parts/PressGround.tsx';

@@ -2,9 +2,13 @@ import { createSignal, type Accessor } from 'solid-js';
 import type { Settings } from '../../machines/ports.ts';
 import type { Misread } from '../core/formula/read-fields.ts';
 import { EQUIPMENT, type Equipment } from '../core/kitchen/equipment.ts';
-import { readEquipment } from '../core/kitchen/read-equipment.ts';
 
 const NAME = 'equipment';
+
+/** The reader comes with the first thing kept: a new tablet is shown without it. */
+const read = async (kept: unknown) =>
+  (await import('../core/kitchen/read-equipment.ts')).readEquipment(kept);
+const NOTHING = { equipment: EQUIPMENT, reason: null };
 
 export interface KeptEquipment {
   readonly equipment: Accessor<Equipment>;
@@ -16,7 +20,8 @@ export interface KeptEquipment {
 
 /** @param keeps false in a rehearsal: what is changed there is gone with it */
 export async function openEquipment(settings: Settings, keeps: boolean): Promise<KeptEquipment> {
-  const found = readEquipment(await settings.get(NAME).catch(() => undefined));
+  const kept = await settings.get(NAME).catch(() => undefined);
+  const found = kept === undefined ? NOTHING : await read(kept);
   const [equipment, setEquipment] = createSignal(found.equipment ?? EQUIPMENT);
   return {
     equipment,

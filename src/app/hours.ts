@@ -1,4 +1,4 @@
-import { showTime, type Clock } from '../core/speech/times.ts';
+import { showTime, type Clock } from '../core/speech/show-time.ts';
 import type { Instant } from '../core/units.ts';
 
 const CLOCK = new Intl.DateTimeFormat('en-GB', {

@@ -1,12 +1,11 @@
 import { advance } from '../../machines/kitchen/advance.ts';
-import { judgeFact } from '../../machines/kitchen/judge-fact.ts';
 import { MACHINE_VERSION, type Kitchen, type Machines } from '../../machines/kitchen/kitchen.ts';
 import { positionOf } from '../../machines/kitchen/position.ts';
-import type { WaitModel } from '../../machines/kitchen/results.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import { StoreError, type LogStore, type StoreTrouble } from '../../machines/ports.ts';
 import type { Deed, Fact } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
+import type { Judge } from './judge.ts';
 import type { KitchenTime } from './kitchen-time.ts';
 import type { Opened } from './open-log.ts';
 
@@ -27,8 +26,8 @@ export interface KeeperParts {
   readonly reopen: () => Promise<Pick<Opened, 'kitchen' | 'records'>>;
   readonly store: LogStore;
   readonly machines: Machines;
-  /** The models, loaded after the first paint; the first press waits for them. */
-  readonly wait: () => Promise<WaitModel>;
+  /** Loaded after the first paint; the first press waits for it. */
+  readonly judge: () => Promise<Judge>;
   readonly time: KitchenTime;
   readonly ids: { readonly device: string; next(): string };
   readonly onChange: (kept: Kept) => void;
@@ -52,7 +51,7 @@ const SHOW_AFTER_MS = 250;
 
 /** The one writer of the kitchen's log. */
 export function makeKeeper(parts: KeeperParts): Keeper {
-  const { store, machines, wait, time, ids, onChange, onSay, later } = parts;
+  const { store, machines, time, ids, onChange, onSay, later } = parts;
   let kept: Kept = {
     kitchen: parts.opened.kitchen,
     records: parts.opened.records,
@@ -89,7 +88,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
   };
 
   const takeNow = async (deed: Deed): Promise<Outcome> => {
-    const model = await wait();
+    const judge = await parts.judge();
     if (deed.kind === 'press' && deed.seen !== undefined && deed.seen !== kept.kitchen.seq) {
       return 'refused';
     }
@@ -99,7 +98,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
       device: ids.device,
       ...time.read(kept.kitchen.now),
     };
-    const judged = judgeFact(kept.kitchen, machines, bare, model);
+    const judged = judge(kept.kitchen, machines, bare);
     if (judged === null) return 'refused';
     const { kitchen, says } = judged.stepped;
     const record: LogRecord = {

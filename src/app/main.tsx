@@ -5,17 +5,17 @@ import { readDevice } from '../adapters/device.ts';
 import { makeHold } from '../adapters/hold.ts';
 import { makeIds } from '../adapters/ids.ts';
 import { askToKeep } from '../adapters/keep.ts';
+import { makeLaterUpdate } from '../adapters/later-update.ts';
 import { makeNews } from '../adapters/news.ts';
-import { makeRehearsalClock } from '../adapters/rehearsal-clock.ts';
 import { makeScreenAwake } from '../adapters/screen-awake.ts';
 import { makeSettings } from '../adapters/settings.ts';
 import { makeSound } from '../adapters/sound/sound.ts';
 import { makeSilentSpeaker } from '../adapters/speaker.ts';
 import { makeLogStore } from '../adapters/store.ts';
-import { makeUpdate } from '../adapters/update.ts';
+
 import { App } from './App.tsx';
+import { LOGS } from './logs.ts';
 import { openHouse } from './open-house.ts';
-import { beginRehearsal, rehearsalFrom, REHEARSAL_RATE, RehearsalName } from './rehearsal.ts';
 import { openWays } from './ways.ts';
 import '../parts/tokens.css';
 
@@ -23,24 +23,26 @@ const later = (ms: number, then: () => void) => {
   const timer = setTimeout(then, ms);
   return () => clearTimeout(timer);
 };
+/** Only a rehearsal needs it. */
+const rehearsal = () => import('./rehearsal.ts');
 const open = async (root: HTMLElement): Promise<void> => {
   const wall = makeClock();
   const settings = makeSettings();
   const rehearses = new URLSearchParams(location.search).has('rehearsal');
-  const name = rehearses ? RehearsalName : 'loafward';
+  const name = rehearses ? LOGS.rehearsal : LOGS.earnest;
   const hold = makeHold();
   // Before the first render: two pages that both believe they hold the kitchen write over each other.
   const holds = await hold.take(name);
   const house = await openHouse({
     clock: rehearses
-      ? makeRehearsalClock(wall, REHEARSAL_RATE, await rehearsalFrom(settings, wall))
+      ? await rehearsal().then(({ rehearsalClock }) => rehearsalClock(settings, wall))
       : wall,
     store: makeLogStore(name),
     settings,
     sound: makeSound(),
     speaker: makeSilentSpeaker(),
     screen: makeScreenAwake(),
-    update: makeUpdate().update,
+    update: makeLaterUpdate(),
     news: makeNews(name),
     ids: makeIds(await readDevice(settings)),
     ways: await openWays(settings, document.documentElement, {
@@ -54,7 +56,10 @@ const open = async (root: HTMLElement): Promise<void> => {
     later,
     every: makeBeat,
     reload: () => location.reload(),
-    rehearse: () => void beginRehearsal(settings, wall).then(() => location.assign('/?rehearsal')),
+    rehearse: () =>
+      void rehearsal()
+        .then(({ beginRehearsal }) => beginRehearsal(settings, wall))
+        .then(() => location.assign('/?rehearsal')),
     endRehearsal: () => location.assign('/'),
   });
   root.replaceChildren();

@@ -1,22 +1,19 @@
 import { createSignal } from 'solid-js';
 import { wanted } from '../../machines/kitchen/dues.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
-import type { WaitModel } from '../../machines/kitchen/results.ts';
 import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
 import type { Deed } from '../core/records/fact.ts';
 import { controls } from '../core/speech/en/controls.ts';
-import { trouble } from '../core/speech/en/trouble.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
 import { openEquipment } from './equipment.ts';
 import { dateOf, dayOf, hourOf } from './hours.ts';
+import type { Judge } from './judge.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
-import { beforeJump } from './before-jump.ts';
 import { makeRunner } from './runner.ts';
-import { makeTold } from './told.ts';
 import { makeVoice } from './voice.ts';
 import type { World } from './world.ts';
 
@@ -25,9 +22,9 @@ const SECOND = 1000;
 const RETRY_MS = 5000;
 const LAST_KITCHEN = 'lastKitchen';
 
-let models: Promise<WaitModel> | null = null;
-const loadModels = (): Promise<WaitModel> =>
-  (models ??= import('../core/day/waits.ts').then(({ waitFor }) => waitFor));
+let judging: Promise<Judge> | null = null;
+const loadJudge = (): Promise<Judge> =>
+  (judging ??= import('./judge.ts').then(({ judge }) => judge));
 
 /** Opens the log and puts the parts together: the only place where machines meet the world. */
 export async function openHouse(world: World): Promise<House> {
@@ -39,7 +36,9 @@ export async function openHouse(world: World): Promise<House> {
   const last = opened.records.at(-1)?.fact ?? null;
   const time = makeKitchenTime(clock, last);
   const start: Pick<Opened, 'kitchen' | 'records'> =
-    opened.trouble?.kind === 'differs' ? { ...opened, kitchen: beforeJump(opened) } : opened;
+    opened.trouble?.kind === 'differs'
+      ? { ...opened, kitchen: (await import('./before-jump.ts')).beforeJump(opened) }
+      : opened;
 
   const [kept, setKept] = createSignal<Kept>(
     {
@@ -72,26 +71,33 @@ export async function openHouse(world: World): Promise<House> {
       exportLog(kept().records);
       equip({ savedAt: clock.now() });
     });
-  const { told, tell } = makeTold({
-    store: () => kept().trouble,
-    unsaved: () => kept().unsaved,
-    clockBack,
-    holds: world.holds,
-    free,
-    offer,
-    baking,
-    soundless: () => soundState() === 'unavailable',
-    secure: world.secure,
-    saveAsFile,
-    reload: world.reload,
+  // What there is to tell comes right after the first paint, its words with it.
+  const [told, setTold] = createSignal<House['told']>(() => []);
+  const telling = import('./told.ts').then(({ makeTold, troubles }) => {
+    const made = makeTold({
+      store: () => kept().trouble,
+      unsaved: () => kept().unsaved,
+      clockBack,
+      holds: world.holds,
+      free,
+      offer,
+      baking,
+      soundless: () => soundState() === 'unavailable',
+      secure: world.secure,
+      saveAsFile,
+      reload: world.reload,
+    });
+    setTold(() => made.told);
+    return { ...made, troubles };
   });
+  const tell: House['tell'] = (notice) => void telling.then((it) => it.tell(notice));
 
   const keeper = makeKeeper({
     opened: start,
     reopen: () => openLog(store, MACHINES),
     store,
     machines: MACHINES,
-    wait: loadModels,
+    judge: loadJudge,
     time,
     ids,
     later,
@@ -125,9 +131,12 @@ export async function openHouse(world: World): Promise<House> {
     if (!world.holds) return;
     try {
       const outcome = await keeper.take(deed);
-      if (outcome === 'refused' && deed.kind === 'press') voice.say(trouble.pressRefused);
+      if (outcome === 'refused' && deed.kind === 'press') {
+        voice.say((await telling).troubles.pressRefused);
+      }
     } catch (error) {
-      tell({ id: 'machine', text: trouble.machineFailed, action: null });
+      const { troubles } = await telling;
+      tell({ id: 'machine', text: troubles.machineFailed, action: null });
       reportError(error);
     }
   };
@@ -154,8 +163,10 @@ export async function openHouse(world: World): Promise<House> {
   };
 
   if (misread) {
-    const text = fill(trouble.equipmentUnreadable, { ...misread });
-    tell({ id: 'equipment', text, action: null });
+    void telling.then(({ troubles, tell: now }) => {
+      const text = fill(troubles.equipmentUnreadable, { ...misread });
+      now({ id: 'equipment', text, action: null });
+    });
   }
   sound.onState(setSoundState);
   screen.onState(setLit);
@@ -192,7 +203,7 @@ export async function openHouse(world: World): Promise<House> {
     });
     world.whenFree(() => setFree(true));
   }
-  later(0, () => void loadModels());
+  later(0, () => void loadJudge());
   void import('./formulas.ts').then(({ loadFormulas }) => loadFormulas()).then(setFormulas);
   void settings
     .get(LAST_KITCHEN)
@@ -225,7 +236,7 @@ export async function openHouse(world: World): Promise<House> {
     sound: soundState,
     armSound: () => void sound.arm().then(setSoundState),
     lit,
-    told,
+    told: () => told()(),
     tell,
     holds: world.holds,
     rehearsal: clock.rate > 1 ? clock.rate : null,

@@ -28,6 +28,9 @@ const STORE: Readonly<Record<StoreTrouble, string>> = {
   gone: trouble.storeGone,
 };
 
+/** Sentences of trouble for who tells them. */
+export const troubles = trouble;
+
 /** Everything the program has to tell, each once, with what one press does about it. */
 export function makeTold(parts: ToldParts): {
   readonly told: Accessor<readonly Told[]>;

@@ -8,7 +8,7 @@ import type { Formula } from '../core/formula/formula.ts';
 import type { Deed } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { BakeStage } from '../core/records/stage.ts';
-import type { Clock } from '../core/speech/times.ts';
+import type { Clock } from '../core/speech/show-time.ts';
 import type { Celsius, Instant, Units } from '../core/units.ts';
 
 /** CSS pixels a millimetre that a screen can have: a wall's to a small telephone's. Judgement. */

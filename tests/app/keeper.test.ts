@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { judgeFact } from '../../machines/kitchen/judge-fact.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
@@ -35,7 +36,8 @@ async function open(rows = makeMemoryStore(), at = 1_000 * MINUTE) {
     reopen: () => openLog(rows, MACHINES),
     store: rows,
     machines: MACHINES,
-    wait: () => Promise.resolve(plainWait),
+    judge: () =>
+      Promise.resolve((kitchen, machines, bare) => judgeFact(kitchen, machines, bare, plainWait)),
     time: makeKitchenTime(clock, last),
     ids: { device: 'counter', next: () => `id${(n += 1)}` },
     onChange: (kept) => shown.push(kept),

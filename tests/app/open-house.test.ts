@@ -111,7 +111,9 @@ describe('the house', () => {
     const other = await open(makeFakeWorld({ store: world.store, holds: false }));
     await other.take({ kind: 'press', who: id, act: 'mixed' });
     expect(stage(other, id)).toBe('mix.first');
-    expect(texts(other).join(' ')).toContain('Another page has the kitchen');
+    await vi.waitFor(() =>
+      expect(texts(other).join(' ')).toContain('Another page has the kitchen'),
+    );
   });
 
   it('asks where the dough is when the log names a stage nobody knows', async () => {

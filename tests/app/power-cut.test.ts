@@ -1,6 +1,7 @@
 import { IDBFactory } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { judgeFact } from '../../machines/kitchen/judge-fact.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { makeLogStore } from '../../src/adapters/store.ts';
 import type { Deed } from '../../src/core/records/fact.ts';
@@ -85,7 +86,8 @@ async function bakeUntil(cut: number): Promise<{ shown: number; kept: number }> 
     reopen: () => openLog(store, MACHINES),
     store,
     machines: MACHINES,
-    wait: () => Promise.resolve(plainWait),
+    judge: () =>
+      Promise.resolve((kitchen, machines, bare) => judgeFact(kitchen, machines, bare, plainWait)),
     time: makeKitchenTime(clock, null),
     ids: { device: 'counter', next: () => `id${(n += 1)}` },
     onChange: (kept) => (shown = kept),

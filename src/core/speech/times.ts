@@ -1,29 +1,9 @@
 import { belowHundred } from './numbers.ts';
+import { DAY } from './show-time.ts';
 
-/** Which clock the baker reads. */
-export type Clock = '24' | '12';
-
-const DAY = /^([01]\d|2[0-3]):([0-5]\d)$/;
 const HALF_DAY = /^(1[0-2]|[1-9]):([0-5]\d) ([ap]m)$/;
 
 const minutes = (n: number): string => (n < 10 ? `oh ${belowHundred(n)}` : belowHundred(n));
-
-/**
- * Clock time as it is shown.
- *
- * @param time 'HH:MM', 24 hours
- * @throws Error `A time to show looks like 13:40, not x.`
- * @example showTime('15:05', '12') // '3:05 pm'
- * @example showTime('15:05', '24') // '15:05'
- */
-export function showTime(time: string, clock: Clock): string {
-  const match = DAY.exec(time);
-  if (match === null) throw new Error(`A time to show looks like 13:40, not ${time}.`);
-  if (clock === '24') return time;
-  const hour = Number(match[1]);
-  // The blank does not break: an hour and its half of the day are one thing.
-  return `${hour % 12 === 0 ? 12 : hour % 12}:${match[2]}\u00a0${hour < 12 ? 'am' : 'pm'}`;
-}
 
 /** 'three oh five pm'; noon and midnight have names, for "twelve am" is neither to half the world. */
 function sayHalfDay(hour: number, minute: number, half: string): string {

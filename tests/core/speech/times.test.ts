@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { sayTime, showTime } from '../../../src/core/speech/times.ts';
+import { showTime } from '../../../src/core/speech/show-time.ts';
+import { sayTime } from '../../../src/core/speech/times.ts';
 
 const MINUTES = Array.from(
   { length: 24 * 60 },
