@@ -79,7 +79,20 @@ export default defineConfig({
       resolveDependencies: (_, deps, { hostType }) =>
         hostType === 'html' ? deps : deps.filter((file) => file.endsWith('.css')),
     },
-    rolldownOptions: { checks: { bundlerTimings: false } },
+    rolldownOptions: {
+      checks: { bundlerTimings: false },
+      output: {
+        // One piece packs smaller than the four it would be split into for the later chunks' sake.
+        advancedChunks: {
+          groups: [
+            {
+              name: 'first',
+              test: /node_modules\/(xstate|solid-js)\/|\/machines\/(?!kitchen\/(results|judge-fact)\.)/,
+            },
+          ],
+        },
+      },
+    },
   },
   plugins: [
     // A style written into a template would be inline style, which our content policy refuses.

@@ -1,15 +1,12 @@
-import { createEffect, createSignal, For, lazy, Show, Suspense, untrack, type JSX } from 'solid-js';
-import { rehearsal, saving } from '../core/speech/en/saving.ts';
-import { fill } from '../core/speech/fill.ts';
-import { Notice } from '../parts/Notice.tsx';
+import { createEffect, createSignal, lazy, Show, Suspense, untrack, type JSX } from 'solid-js';
 import { PressGround } from '../parts/PressGround.tsx';
-import { RehearsalMark } from '../parts/RehearsalMark.tsx';
 import { frontOf, openingBake } from '../screens/front.ts';
 import type { House } from '../screens/house.ts';
 
 /** Each screen comes when it is wanted; the service worker has them all without a network. */
 const Bench = lazy(() => import('../screens/bench/Bench.tsx'));
 const Kitchen = lazy(() => import('../screens/kitchen/Kitchen.tsx'));
+const OverAll = lazy(() => import('./OverAll.tsx'));
 const Start = lazy(() => import('../screens/start/Start.tsx'));
 const WhereAreYou = lazy(() => import('../screens/WhereAreYou.tsx'));
 
@@ -28,11 +25,6 @@ export function App(props: { readonly house: House }): JSX.Element {
   });
   return (
     <PressGround firstTouch={() => house.hush()}>
-      <Show when={house.rehearsal}>
-        {(rate) => (
-          <RehearsalMark text={`${rehearsal.mark}, ${fill(rehearsal.faster, { rate: rate() })}`} />
-        )}
-      </Show>
       <Suspense>
         <Show
           when={!house.lost()}
@@ -66,18 +58,9 @@ export function App(props: { readonly house: House }): JSX.Element {
           </Show>
         </Show>
       </Suspense>
-      <div class="notices">
-        <Show when={house.saving() !== 'saved'}>
-          <Notice
-            text={
-              house.saving() === 'slow'
-                ? saving.notSaved
-                : fill(saving.unsaved, { count: house.unsaved() })
-            }
-          />
-        </Show>
-        <For each={house.told()}>{(t) => <Notice text={t.text} action={t.action} />}</For>
-      </div>
+      <Suspense>
+        <OverAll house={house} />
+      </Suspense>
     </PressGround>
   );
 }

@@ -28,6 +28,7 @@ export const waitsFor: Readonly<Record<keyof typeof countdown, string>> = {
   hot: 'pot hot',
   poke: 'next check',
   lid: 'lid off',
+  vent: 'let steam out',
   colour: 'look at crust',
 };
 
