@@ -9,10 +9,11 @@ import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
 import { openEquipment } from './equipment.ts';
 import { dateOf, dayOf, hourOf } from './hours.ts';
-import type { Judge } from './judge.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
+import { laterTold } from './later-told.ts';
+import { loadJudge } from './load-judge.ts';
 import { makeRunner } from './runner.ts';
 import { makeVoice } from './voice.ts';
 import type { World } from './world.ts';
@@ -21,10 +22,6 @@ import type { World } from './world.ts';
 const SECOND = 1000;
 const RETRY_MS = 5000;
 const LAST_KITCHEN = 'lastKitchen';
-
-let judging: Promise<Judge> | null = null;
-const loadJudge = (): Promise<Judge> =>
-  (judging ??= import('./judge.ts').then(({ judge }) => judge));
 
 /** Opens the log and puts the parts together: the only place where machines meet the world. */
 export async function openHouse(world: World): Promise<House> {
@@ -71,26 +68,19 @@ export async function openHouse(world: World): Promise<House> {
       exportLog(kept().records);
       equip({ savedAt: clock.now() });
     });
-  // What there is to tell comes right after the first paint, its words with it.
-  const [told, setTold] = createSignal<House['told']>(() => []);
-  const telling = import('./told.ts').then(({ makeTold, troubles }) => {
-    const made = makeTold({
-      store: () => kept().trouble,
-      unsaved: () => kept().unsaved,
-      clockBack,
-      holds: world.holds,
-      free,
-      offer,
-      baking,
-      soundless: () => soundState() === 'unavailable',
-      secure: world.secure,
-      saveAsFile,
-      reload: world.reload,
-    });
-    setTold(() => made.told);
-    return { ...made, troubles };
+  const { told, tell, troubles } = laterTold({
+    store: () => kept().trouble,
+    unsaved: () => kept().unsaved,
+    clockBack,
+    holds: world.holds,
+    free,
+    offer,
+    baking,
+    soundless: () => soundState() === 'unavailable',
+    secure: world.secure,
+    saveAsFile,
+    reload: world.reload,
   });
-  const tell: House['tell'] = (notice) => void telling.then((it) => it.tell(notice));
 
   const keeper = makeKeeper({
     opened: start,
@@ -132,11 +122,10 @@ export async function openHouse(world: World): Promise<House> {
     try {
       const outcome = await keeper.take(deed);
       if (outcome === 'refused' && deed.kind === 'press') {
-        voice.say((await telling).troubles.pressRefused);
+        voice.say((await troubles()).pressRefused);
       }
     } catch (error) {
-      const { troubles } = await telling;
-      tell({ id: 'machine', text: troubles.machineFailed, action: null });
+      tell({ id: 'machine', text: (await troubles()).machineFailed, action: null });
       reportError(error);
     }
   };
@@ -163,9 +152,8 @@ export async function openHouse(world: World): Promise<House> {
   };
 
   if (misread) {
-    void telling.then(({ troubles, tell: now }) => {
-      const text = fill(troubles.equipmentUnreadable, { ...misread });
-      now({ id: 'equipment', text, action: null });
+    void troubles().then(({ equipmentUnreadable }) => {
+      tell({ id: 'equipment', text: fill(equipmentUnreadable, { ...misread }), action: null });
     });
   }
   sound.onState(setSoundState);
@@ -236,7 +224,7 @@ export async function openHouse(world: World): Promise<House> {
     sound: soundState,
     armSound: () => void sound.arm().then(setSoundState),
     lit,
-    told: () => told()(),
+    told,
     tell,
     holds: world.holds,
     rehearsal: clock.rate > 1 ? clock.rate : null,

@@ -41,11 +41,12 @@ describe('what the kitchen holds', () => {
     const settings = makeMemorySettings({ equipment: { tins: 'many' } });
     const house = await open({ ...makeFakeWorld(), settings });
     expect(house.equipment()).toEqual(EQUIPMENT);
-    const text = house
-      .told()
-      .map((told) => told.text)
-      .join(' ');
-    expect(text).toContain('at tins: a whole number 1 to 12 was wanted, "many" came');
+    const texts = () => house.told().map((told) => told.text);
+    await vi.waitFor(() =>
+      expect(texts().join(' ')).toContain(
+        'at tins: a whole number 1 to 12 was wanted, "many" came',
+      ),
+    );
     expect(settings.values.get('equipment')).toEqual({ tins: 'many' });
   });
 
