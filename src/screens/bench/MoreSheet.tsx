@@ -1,4 +1,4 @@
-import { createEffect, createSignal, For, on, Show, type JSX } from 'solid-js';
+import { createEffect, createSignal, For, lazy, on, Show, Suspense, type JSX } from 'solid-js';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { calls, callSubjects } from '../../core/speech/en/calls.ts';
@@ -15,9 +15,12 @@ import { CareControl } from '../CareControl.tsx';
 import type { House } from '../house.ts';
 import { WaysControls } from '../WaysControls.tsx';
 import { othersOf } from '../others.ts';
+import { loavesToKeep } from './loaves-to-keep.ts';
 import { longerWords } from './longer.ts';
 import type { ReadingPage } from './readings/page.ts';
 import type { BenchView } from './view.ts';
+
+const FewerSheet = lazy(() => import('./FewerSheet.tsx'));
 
 export interface MoreSheetProps {
   readonly house: House;
@@ -31,7 +34,7 @@ export interface MoreSheetProps {
 
 /** Everything that is not the act: wiping, other bakes, ways of showing, the end. */
 export default function MoreSheet(props: MoreSheetProps): JSX.Element {
-  const [page, setPage] = createSignal<'more' | 'end' | 'wipe'>('more');
+  const [page, setPage] = createSignal<'more' | 'end' | 'fewer' | 'wipe'>('more');
   const bake = () => props.house.kitchen().bakes[props.bake];
   const name = (): string => bake()?.context.recipe.formula.name ?? '';
   /** A loaf in a hot pot comes out before its bake may end. */
@@ -42,6 +45,10 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
     const call = props.house.ringing();
     const name = call && callSubjects[call.stage as keyof typeof callSubjects];
     return call && name ? fill(calls[call.kind], { name }) : undefined;
+  };
+  const mayBeFewer = (): boolean => {
+    const { all, least } = loavesToKeep(props.house.kitchen(), props.bake);
+    return props.house.holds && least < all.length;
   };
   const others = () =>
     othersOf(props.house.kitchen(), props.bake, bakeMarks(props.house.records()), (at) =>
@@ -94,6 +101,9 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             <Control label={bench.home} onPress={() => props.onHome()} />
             <WaysControls house={props.house} />
             <CareControl house={props.house} />
+            <Show when={mayBeFewer()}>
+              <Control label={controls.fewer} onPress={() => setPage('fewer')} />
+            </Show>
             <Control label={controls.endBake} disabled={inOven()} onPress={() => setPage('end')} />
           </div>
         </Sheet>
@@ -110,6 +120,11 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             onHeld={end}
           />
         </Sheet>
+      </Show>
+      <Show when={page() === 'fewer'}>
+        <Suspense>
+          <FewerSheet house={props.house} bake={props.bake} onClose={() => props.onClose()} />
+        </Suspense>
       </Show>
       <Show when={page() === 'wipe'}>
         <WipeLock

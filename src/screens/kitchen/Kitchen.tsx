@@ -41,7 +41,7 @@ export default function Kitchen(props: {
           back={start.title}
           onBack={() => props.onHome()}
           words={
-            <Words headline={kitchenPage.title} detail={kitchenPage.savedDetail}>
+            <Words headline={kitchenPage.title}>
               <div class="kitchen-grid">
                 <Control
                   label={kitchenPage.places}

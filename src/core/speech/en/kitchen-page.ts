@@ -14,8 +14,7 @@ export const kitchenPage = {
   materials: { bareIron: 'Bare iron', enamel: 'Enamel', clay: 'Clay', glass: 'Glass' },
   notHot: 'No pot here may be loaded hot.',
   saved: 'Last: {date}',
-  neverSaved: 'Never yet',
-  savedDetail: 'The file holds the whole log. It is on this tablet only until you copy it.',
+  neverSaved: 'Never: the log is only here',
   promise: [
     'The tablet is silent when it is off, muted or asleep.',
     'Keep it plugged in: a flat battery ends the calls.',
