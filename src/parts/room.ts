@@ -146,7 +146,9 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     e.preventDefault();
     e.stopImmediatePropagation();
   };
-  const onBlur = (): void => {
+  // The window's own: a mouse takes the focus from another button on its way, and that is no leaving.
+  const onBlur = (e: Event): void => {
+    if (e.target instanceof Node) return;
     spend();
     contacts.clear();
   };

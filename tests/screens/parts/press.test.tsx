@@ -213,6 +213,23 @@ describe('contacts', () => {
     expect(onPress).not.toHaveBeenCalled();
   });
 
+  it('of a mouse take the focus from another button on their way, and press all the same', () => {
+    const { onPress, slab, control } = bench();
+    control.focus();
+    down(slab(), IN);
+    control.blur();
+    up(slab(), IN);
+    expect(onPress).toHaveBeenCalledOnce();
+  });
+
+  it('are given up when the window goes to the back', () => {
+    const { onPress, slab } = bench();
+    down(slab(), IN);
+    window.dispatchEvent(new Event('blur'));
+    up(slab(), IN);
+    expect(onPress).not.toHaveBeenCalled();
+  });
+
   it('by another mouse button do nothing', () => {
     const { onPress, slab } = bench();
     down(slab(), { ...IN, button: 2 });
