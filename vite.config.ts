@@ -83,7 +83,7 @@ export default defineConfig({
       checks: { bundlerTimings: false },
       output: {
         // One piece packs smaller than the four it would be split into for the later chunks' sake.
-        advancedChunks: {
+        codeSplitting: {
           groups: [
             {
               name: 'first',

@@ -4,7 +4,7 @@ export const kitchenPage = {
   edge: 'Kitchen: set up once, change at will',
   places: 'Pots and tins',
   placesValue: '{count} a load',
-  placesDetail: 'How many go into the oven at one time?',
+  placesDetail: 'How many in one load?',
   pots: 'Pots with a lid',
   tins: 'Tins',
   stones: 'Places on the stone',
