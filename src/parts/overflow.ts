@@ -10,6 +10,9 @@ export interface Overflow {
   readonly further: () => void;
 }
 
+/** A tight last line's letters reach this far, px, past its box: no reason to read on. */
+const INK = 4;
+
 /** Words that do not fit are read on by single presses, for wet hands do not drag. */
 export function makeOverflow(): Overflow {
   const [long, setLong] = createSignal(false);
@@ -22,7 +25,7 @@ export function makeOverflow(): Overflow {
     box.removeAttribute('data-long');
     const is =
       getComputedStyle(box).overflowY === 'auto' &&
-      box.scrollHeight > Math.ceil(box.clientHeight) + 1;
+      box.scrollHeight > Math.ceil(box.clientHeight) + INK;
     if (was) {
       box.setAttribute('data-long', '');
       box.scrollTop = at;

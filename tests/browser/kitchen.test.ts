@@ -53,6 +53,11 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   }
   await measure('heard');
   await baker.tap('.slab');
+  await baker.press('What a tablet cannot promise');
+  await measure('promise');
+  // All of it is in sight: nothing to read on.
+  expect(await app.page.locator('.bench-further').count()).toBe(0);
+  await baker.tap('.slab');
   const [file] = await Promise.all([
     app.page.waitForEvent('download'),
     baker.press('Save as a file'),
