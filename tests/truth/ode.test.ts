@@ -37,12 +37,7 @@ const solveDough = (path: Path, p: number) => {
     y = [from, y[1]!, y[2]!, y[3]!];
     const slope = (_: number, [t, , x]: number[]): number[] => {
       const quick = rate(t!) * factor;
-      return [
-        (toward - t!) / tau,
-        quick,
-        0.54 * x! * (1 - x!) * quick,
-        3.2 * 0.54 * x! * quick,
-      ];
+      return [(toward - t!) / tau, quick, 0.54 * x! * (1 - x!) * quick, 3.2 * 0.54 * x! * quick];
     };
     const bends = [0, 10, 30]
       .map((bend) => -tau * Math.log((bend - toward) / (from - toward)))

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { simulateProof } from './synthetic-proof.ts';
 import { simulate, type World } from './synthetic.ts';
 
 /** Five fixed seeds; the means of what they scatter about are held. */
@@ -25,6 +26,23 @@ describe.each(BANDS)('doughs of the %s model', (world, rmse) => {
   it('are judged better than by the best fixed clock, and better with each reading', () => {
     for (const { rmse: errors, fixed, doughs } of runs) {
       expect(doughs).toBeGreaterThan(0.98 * DOUGHS);
+      for (const [i, one] of errors.entries()) {
+        expect(one).toBeLessThan(i === 0 ? fixed : errors[i - 1]!);
+      }
+    }
+  });
+});
+
+describe('warm proofs', () => {
+  const runs = SEEDS.map((seed) => simulateProof(seed, DOUGHS));
+  it.each([0, 1, 2, 3])('after %i pokes', (n) => {
+    const ours = mean(runs.map((run) => run.rmse[n]!));
+    expect(Math.abs(ours / [40, 35, 29, 24][n]! - 1)).toBeLessThan(0.08);
+    expect(mean(runs.map((run) => run.coverage[n]!))).toBeGreaterThanOrEqual(0.77);
+  });
+
+  it('are judged better with each poke, and better than by the best fixed clock', () => {
+    for (const { rmse: errors, fixed } of runs) {
       for (const [i, one] of errors.entries()) {
         expect(one).toBeLessThan(i === 0 ? fixed : errors[i - 1]!);
       }

@@ -10,7 +10,8 @@ const room = [{ hours: 0, celsius: 22 }];
 const measuredOf = (
   { from, toward, tau }: { from: number; toward: number; tau: number },
   hours: readonly number[],
-): Measured[] => hours.map((at) => ({ hours: at, celsius: temperatureIn({ from, toward, tau }, at) }));
+): Measured[] =>
+  hours.map((at) => ({ hours: at, celsius: temperatureIn({ from, toward, tau }, at) }));
 
 describe('drift of a body', () => {
   it('is what was believed before, while nothing is measured', () => {
@@ -25,7 +26,10 @@ describe('drift of a body', () => {
   it('comes near a true τ and room that many readings tell', () => {
     const true_ = { from: 30, toward: 21, tau: 3.2 };
     const { tau, offset } = fitDrift(
-      measuredOf(true_, Array.from({ length: 60 }, (_, i) => i / 10)),
+      measuredOf(
+        true_,
+        Array.from({ length: 60 }, (_, i) => i / 10),
+      ),
       room,
       BODY,
     );
@@ -40,7 +44,10 @@ describe('drift of a body', () => {
     });
     fc.assert(
       fc.property(fc.array(reading, { minLength: 1, maxLength: 6 }), (readings) => {
-        const [a, b] = [fitDrift(readings, room, BODY), fitDrift(readings.toReversed(), room, BODY)];
+        const [a, b] = [
+          fitDrift(readings, room, BODY),
+          fitDrift(readings.toReversed(), room, BODY),
+        ];
         expect(a.tau).toBeCloseTo(b.tau, 9);
         expect(a.from).toBeCloseTo(b.from, 9);
         expect(a.offset).toBeCloseTo(b.offset, 9);
