@@ -1,6 +1,9 @@
 import type { Formula } from '../formula/formula.ts';
 import { GROWTH } from './gas-made.ts';
 
+/** Where the clock of ripeness stands, fitted to bakers' usual times. Common practice, no source. */
+export const RIPE = 1.45;
+
 /** A levain is usable this much growth before and after its ripest. Common practice, no source. */
 export const USABLE = 1.4;
 
@@ -22,12 +25,12 @@ export function seedShare(levain: {
 /**
  * Growth m at which a levain is ripest: (1.45 + ln((1 − s)/s))/0.54, s from `seedShare`; usable
  * within ± 1.4. Not below 0: a levain that is nearly all seed is ripe at once.
- * Source: 1.45 fitted to bakers' usual times (common practice, no source). A full-acid rye sour
+ * Source: bakers' usual times (common practice, no source). A full-acid rye sour
  * (12–14 h where this says 5) is not served by it.
  *
  * @example
  * ripeGrowth(1 / 3) // → 3.969
  */
 export function ripeGrowth(seed: number): number {
-  return Math.max(0, (1.45 + Math.log((1 - seed) / seed)) / GROWTH);
+  return Math.max(0, (RIPE + Math.log((1 - seed) / seed)) / GROWTH);
 }

@@ -1,0 +1,40 @@
+import { temperatureAt, type Path } from '../clock/stretch.ts';
+import { theta } from '../clock/theta.ts';
+import type { Hours } from '../units.ts';
+import type { Belief } from './belief.ts';
+import { domeEvidence, riseEvidence, type Seen } from './evidence.ts';
+import { openPosterior, weighIn, type Posterior } from './posterior.ts';
+
+/** What was seen of a dough, `hours` from the minute levain met flour: its rise, %, or its edge. */
+export type DoughSign = { readonly hours: Hours } & (
+  { readonly rise: number; readonly inJar: boolean } | { readonly domed: boolean }
+);
+
+/** The dough's way, that of a sample of it in a jar, and its prefermented share of flour (0–1). */
+export interface DoughWay {
+  readonly path: Path;
+  readonly jar: Path;
+  readonly p: number;
+}
+
+/**
+ * What is believed of ln v once the signs of a dough are weighed in, whatever their order. A sample
+ * in a jar cools faster than the bowl: its rise is weighed on the jar's own clock.
+ */
+export function weighDough(
+  prior: Belief,
+  signs: readonly DoughSign[],
+  { path, jar, p }: DoughWay,
+): Posterior {
+  return signs.reduce((posterior, sign) => {
+    const way = 'rise' in sign && sign.inJar ? jar : path;
+    const seen: Seen = {
+      theta: theta(way, 0, sign.hours),
+      p,
+      celsius: temperatureAt(way, sign.hours),
+    };
+    const evidence =
+      'rise' in sign ? riseEvidence(sign.rise, seen) : domeEvidence(sign.domed, seen);
+    return weighIn(posterior, evidence);
+  }, openPosterior(prior));
+}
