@@ -1,14 +1,10 @@
 import { readyCurve } from '../../src/core/clock/hours-until.ts';
-import { growthForRise, rise } from '../../src/core/clock/rise.ts';
+import { growthForProof, proofIndex } from '../../src/core/clock/proof-index.ts';
+import { growthForRise } from '../../src/core/clock/rise.ts';
 import { saltAndRye } from '../../src/core/clock/salt-and-rye.ts';
 import { temperatureAt, type Path } from '../../src/core/clock/stretch.ts';
 import { theta } from '../../src/core/clock/theta.ts';
-import {
-  dentEvidence,
-  dentOdds,
-  PROOF_FULL,
-  type Dent,
-} from '../../src/core/readiness/evidence.ts';
+import { dentEvidence, dentOdds, type Dent } from '../../src/core/readiness/evidence.ts';
 import { openPosterior, quantile, weighIn } from '../../src/core/readiness/posterior.ts';
 import { makeDice, type Simulated } from './synthetic.ts';
 
@@ -40,13 +36,13 @@ const prove = (dice: Dice): Outcome | null => {
     { hours: HORIZON, from: 25.4, toward: room, tau: 4, factor },
   ];
   const grown = growthForRise(0.9, p, 25.4);
-  const curve = readyCurve(path, 0, HORIZON, (c) => growthForRise(PROOF_FULL, p, c) - grown);
+  const curve = readyCurve(path, 0, HORIZON, (c) => growthForProof(1, p, c) - grown);
   const handled = Math.exp(lnV + dice.normal(0, HANDLING_SD));
   const truth = curve(handled);
   if (truth === null) return null;
   const hours = (ln: number): number => curve(Math.exp(ln)) ?? HORIZON;
   const poke = (at: number): Dent => {
-    const q = rise(grown + handled * theta(path, 0, at), p, temperatureAt(path, at)) / PROOF_FULL;
+    const q = proofIndex(grown + handled * theta(path, 0, at), p, temperatureAt(path, at));
     const { springs, slow } = dentOdds(q);
     const thrown = dice.between(0, 1);
     return thrown < springs ? 'springs' : thrown < springs + slow ? 'slow' : 'stays';

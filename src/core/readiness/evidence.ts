@@ -1,3 +1,4 @@
+import { proofIndex } from '../clock/proof-index.ts';
 import { rise } from '../clock/rise.ts';
 import type { Celsius, Hours } from '../units.ts';
 
@@ -47,9 +48,6 @@ export function dentOdds(q: number): Readonly<Record<Dent, number>> {
   return { springs: odds(a), slow: odds(1 - a - c), stays: odds(c) };
 }
 
-/** The proof index is a volume over this. Practice. */
-export const PROOF_FULL = 3;
-
 /**
  * Log likelihood of a dent at vigour v: `grown` is the growth at the end of bulk, Θ counts from there.
  * Proof only.
@@ -57,4 +55,4 @@ export const PROOF_FULL = 3;
 export const dentEvidence =
   (dent: Dent, grown: number, { theta, p, celsius }: Seen) =>
   (vigour: number): number =>
-    Math.log(dentOdds(rise(grown + vigour * theta, p, celsius) / PROOF_FULL)[dent]);
+    Math.log(dentOdds(proofIndex(grown + vigour * theta, p, celsius))[dent]);
