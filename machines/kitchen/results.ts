@@ -6,6 +6,8 @@ import type { BakeStage, OvenStage } from '../../src/core/records/stage.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import { deadlineOf } from './dues.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
+import { bakeInput } from './pinned.ts';
+import { seenBy } from './seen-by.ts';
 import { metaOf, stageOf } from './stage-of.ts';
 
 /** What tells a wait its instants; the app gives the core's, tests a plain one. */
@@ -50,11 +52,17 @@ const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[]
     now: since,
     entered,
     touches: 0,
-    belief: OPENING_BELIEF,
-    readings: {},
+    prior: OPENING_BELIEF,
+    seen: [],
     again,
   });
   return [{ who: 'oven', stage, since, marks: endingMarks(stage, waits, marks), model }];
+};
+
+/** What was believed of the starter when a bake began. */
+const openingOf = ({ starts }: Kitchen, start: string): Belief => {
+  const found = starts[start];
+  return found ? bakeInput(found).belief : OPENING_BELIEF;
 };
 
 /**
@@ -63,13 +71,15 @@ const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[]
  */
 const bakeResult = (
   bake: BakeSnapshot,
-  { now, measured }: { now: Instant; measured: (id: string, since: Instant) => boolean },
+  kitchen: Kitchen,
+  measured: (id: string, since: Instant) => boolean,
   wait: WaitModel,
 ): Result[] => {
   const stage = stageOf(bake) as BakeStage;
   const { waits } = metaOf(bake);
   if (waits === undefined) return [];
-  const { id, recipe, kitchen, entered, touches, belief, readings } = bake.context;
+  const { id, start, recipe, entered, touches } = bake.context;
+  const { now } = kitchen;
   const since = entered[stage] ?? now;
   const again = measured(id, since);
   if (deadlineOf(bake) !== null && !again) return [];
@@ -77,11 +87,11 @@ const bakeResult = (
     stage,
     now: since,
     recipe,
-    kitchen,
+    kitchen: bake.context.kitchen,
     entered,
     touches,
-    belief,
-    readings,
+    prior: openingOf(kitchen, start),
+    seen: seenBy(kitchen, bake),
     again: `${stage.split('.')[0]}.look` in entered,
   });
   const marks = endingMarks(stage, waits, said.marks);
@@ -124,8 +134,6 @@ export const resultsFor = (dry: Kitchen, fact: Fact, wait: WaitModel): Result[] 
   const measured = measuredBy(dry, fact);
   return [
     ...ovenResult(dry, isAgain(fact), wait),
-    ...Object.values(dry.bakes).flatMap((bake) =>
-      bakeResult(bake, { now: dry.now, measured }, wait),
-    ),
+    ...Object.values(dry.bakes).flatMap((bake) => bakeResult(bake, dry, measured, wait)),
   ];
 };

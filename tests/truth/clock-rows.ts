@@ -19,8 +19,8 @@ const toReady = (v: number): number =>
     kitchen: 26,
     entered: {},
     touches: 0,
-    belief: { mean: Math.log(v), sd: 0.1 },
-    readings: {},
+    prior: { mean: Math.log(v), sd: 0.1 },
+    seen: [],
     again: false,
   }).marks['likely'] ?? NaN;
 

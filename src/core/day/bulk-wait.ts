@@ -1,44 +1,31 @@
 import { doughClock } from '../clock/dough-clock.ts';
-import { hoursUntil } from '../clock/hours-until.ts';
+import { readyCurve } from '../clock/hours-until.ts';
 import { growthForRise } from '../clock/rise.ts';
 import { TAU } from '../clock/stretch.ts';
-import type { BakeStage } from '../records/stage.ts';
-import { kitchenPath } from './kitchen-path.ts';
+import { beliefOf } from '../readiness/posterior.ts';
+import { bulkDough } from './bulk-dough.ts';
 import { MODEL, type Wait, type WaitInput } from './waits.ts';
-import { beganIn, HORIZON, readyMarks } from './window.ts';
-
-/** Stages with levain and flour together; a bake joined later begins at the first it was in. */
-const MIXED: readonly BakeStage[] = [
-  'mix.first',
-  'mix.rest',
-  'mix.salt',
-  'mix.work',
-  'mix.temperature',
-  'bulk.between',
-  'bulk.fold',
-  'bulk.spread',
-  'bulk.scatter',
-  'bulk.roll',
-  'bulk.proving',
-  'bulk.look',
-];
+import { HORIZON, readyMarks } from './window.ts';
 
 /**
  * The bulk's ready window: the wanted rise by the dough clock (CO₂ made less CO₂ held), counted
- * from the minute levain met flour, or from now where the bake was joined with the dough mixed.
+ * from the minute levain met flour, or from now where the bake was joined with the dough mixed, for
+ * the vigour believed once everything seen of this dough is weighed in.
  * Limit: joined so, the time before is not known, and after a "not yet" only the last look is.
  */
 export function bulkWait(input: WaitInput): Wait {
-  const { recipe, entered, belief, kitchen, readings } = input;
-  const clock = doughClock(recipe.formula);
-  const begin = beganIn(entered, MIXED, input.now);
-  const rate = { ...clock, saltedAt: entered['mix.work'] ?? null };
-  const path = kitchenPath(input, begin, HORIZON, rate, TAU.bowl);
-  const { marks, doubt } = readyMarks(begin, input, (v) =>
-    hoursUntil(path, 0, HORIZON, (celsius) => growthForRise(clock.rise, clock.p, celsius) / v),
+  const clock = doughClock(input.recipe.formula);
+  const { begin, path, posterior, celsius } = bulkDough(input, TAU.bowl);
+  const curve = readyCurve(path, 0, HORIZON, (c) => growthForRise(clock.rise, clock.p, c));
+  const { marks, doubt } = readyMarks(
+    begin,
+    { ...input, posterior, doubt: clock.doubt(celsius) },
+    curve,
   );
-  const measured = (readings['doughTemperature'] ?? readings['kitchenTemperature'])?.reading;
-  const celsius = measured && 'celsius' in measured ? measured.celsius : kitchen;
-  const told = clock.doubt(celsius) ?? doubt;
-  return { marks, belief, model: MODEL, ...(told === null ? {} : { doubt: told }) };
+  return {
+    marks,
+    belief: beliefOf(posterior),
+    model: MODEL,
+    ...(doubt === null ? {} : { doubt }),
+  };
 }

@@ -1,9 +1,10 @@
 import { saneCelsius } from '../clock/doubt.ts';
-import { hoursUntil } from '../clock/hours-until.ts';
+import { readyCurve } from '../clock/hours-until.ts';
 import { ripeGrowth, seedShare, USABLE } from '../clock/levain-ripe.ts';
 import { TAU } from '../clock/stretch.ts';
+import { openPosterior, quantile } from '../readiness/posterior.ts';
 import { HOUR } from '../units.ts';
-import { kitchenPath } from './kitchen-path.ts';
+import { roomOf, temperaturePath } from './dough-path.ts';
 import { MODEL, type Wait, type WaitInput } from './waits.ts';
 import { beganIn, HORIZON, readyMarks } from './window.ts';
 
@@ -12,25 +13,27 @@ import { beganIn, HORIZON, readyMarks } from './window.ts';
  * for a starter of the believed vigour. Of the readings only the kitchen's speaks of the jar.
  */
 export function levainWait(input: WaitInput): Wait {
-  const { recipe, entered, belief, kitchen } = input;
+  const { recipe, entered, prior, kitchen } = input;
   // Not yet leads back here with a new entry; the feed, some minutes before, is when it began.
   const begin = input.again
     ? beganIn(entered, ['levain.feed', 'levain.ripening', 'levain.look'], input.now)
     : input.now;
   const ripe = ripeGrowth(seedShare(recipe.formula.levain));
-  const room = input.readings['kitchenTemperature'];
-  const readings = room ? { kitchenTemperature: room } : {};
-  const rate = { unsalted: 1, salted: 1, saltedAt: null };
-  const path = kitchenPath({ kitchen, readings }, begin, HORIZON, rate, TAU.jar);
-  const hoursTo = (m: number) => hoursUntil(path, 0, HORIZON, () => m);
-  const { marks, doubt } = readyMarks(begin, input, (v) => hoursTo(ripe / v));
-  const usable = hoursTo((ripe + USABLE) / Math.exp(belief.mean)) ?? HORIZON;
-  const measured = room && 'celsius' in room.reading ? room.reading.celsius : kitchen;
-  const told = saneCelsius(measured).doubt ?? doubt;
+  const seen = input.seen.filter(({ reading }) => reading.what === 'kitchenTemperature');
+  const body = { kitchen, seen, begin, hours: HORIZON, tau: TAU.jar };
+  const path = temperaturePath(body);
+  const posterior = openPosterior(prior);
+  const { marks, doubt } = readyMarks(
+    begin,
+    { ...input, posterior, doubt: saneCelsius(roomOf(body).at(-1)!.celsius).doubt },
+    readyCurve(path, 0, HORIZON, () => ripe),
+  );
+  const usable = readyCurve(path, 0, HORIZON, () => ripe + USABLE);
+  const until = usable(Math.exp(quantile(posterior, 0.5))) ?? HORIZON;
   return {
-    marks: { ...marks, until: Math.round(begin + usable * HOUR) },
-    belief,
+    marks: { ...marks, until: Math.round(begin + until * HOUR) },
+    belief: prior,
     model: MODEL,
-    ...(told === null ? {} : { doubt: told }),
+    ...(doubt === null ? {} : { doubt }),
   };
 }

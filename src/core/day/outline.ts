@@ -97,8 +97,8 @@ function walk(
       kitchen,
       entered,
       touches: process.touches.length,
-      belief: OPENING_BELIEF,
-      readings: {},
+      prior: OPENING_BELIEF,
+      seen: [],
       again: false,
     });
     at = Math.max(at, marks[mark] ?? at);

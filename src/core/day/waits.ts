@@ -1,7 +1,7 @@
 import type { Doubt } from '../clock/doubt.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import type { Belief } from '../readiness/belief.ts';
-import type { Reading } from '../records/fact.ts';
+import type { Seen } from '../records/seen.ts';
 import type { BakeStage, OvenStage } from '../records/stage.ts';
 import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
 import { bulkWait } from './bulk-wait.ts';
@@ -20,8 +20,10 @@ export interface WaitInput {
   readonly entered: Readonly<Record<string, Instant>>;
   /** Bulk touches already done. */
   readonly touches: number;
-  readonly belief: Belief;
-  readonly readings: Readonly<Record<string, { readonly at: Instant; readonly reading: Reading }>>;
+  /** What was believed of the starter when the bake began; what was seen since is weighed in anew. */
+  readonly prior: Belief;
+  /** Every reading of the bake that stands, and what its looks said, in any order. */
+  readonly seen: readonly Seen[];
   /** After a "not yet": the next look, not the first. */
   readonly again: boolean;
 }

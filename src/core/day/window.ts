@@ -1,11 +1,7 @@
 import type { Doubt } from '../clock/doubt.ts';
-import type { Belief } from '../readiness/belief.ts';
+import { beliefOf, quantile, type Posterior } from '../readiness/posterior.ts';
 import type { BakeStage } from '../records/stage.ts';
 import { HOUR, MINUTE, type Hours, type Instant } from '../units.ts';
-
-/** Standard normal quantiles: 90 %, and the 60 % that a vague estimate looks at. */
-const Z90 = 1.2816;
-const Z60 = 0.2533;
 
 /** Hours no wait is reckoned beyond; later than that the clock does not know. Judgement. */
 export const HORIZON: Hours = 72;
@@ -14,10 +10,14 @@ export const HORIZON: Hours = 72;
 const SOON = 1;
 const AGAIN = { least: 20, most: 60 } as const;
 
-const vigour = ({ mean, sd }: Belief, z: number): number => Math.exp(mean + z * sd);
+/** Outside what the clock was fitted to, the window is this much wider either way. Judgement. */
+const WIDER = 1.5;
 
-/** Which quantile of the ready time is looked at first: tight 60 %, normal 50 %, vague 40 %. */
-const lookZ = ({ sd }: Belief): number => (sd >= 0.25 ? Z60 : sd < 0.15 ? -Z60 : 0);
+/**
+ * Which share of the ready time's belief is looked at first: tight 60 %, normal 50 %, vague 40 %.
+ * A rule of thumb tried beside the exact cost of looking too early or too late; judgement.
+ */
+const lookAt = (sd: number): number => (sd >= 0.25 ? 0.4 : sd < 0.15 ? 0.6 : 0.5);
 
 /** The first of these stages' last entries: a wait that a "not yet" led back to began before it. */
 export function beganIn(
@@ -36,35 +36,42 @@ const windowDoubt = (likely: Hours | null, latest: Instant, now: Instant): Doubt
 /**
  * The ready window of a wait that began at `begin`, as marks. `hoursAt(v)` gives hours from `begin`
  * to ready for a starter of vigour v (null: beyond the horizon). A fast starter sets the earliest
- * (10 %), a slow one the latest (90 %), and the doubt the window itself leaves. Source of the first look: rule of thumb, judgement.
+ * (10 %), a slow one the latest (90 %). `doubt` is what is already doubtful about it: such a window
+ * is half as wide again; what the window itself leaves in doubt is told with it.
  */
 export function readyMarks(
   begin: Instant,
   {
     now,
-    belief,
+    posterior,
     again,
-  }: { readonly now: Instant; readonly belief: Belief; readonly again: boolean },
+    doubt,
+  }: {
+    readonly now: Instant;
+    readonly posterior: Posterior;
+    readonly again: boolean;
+    readonly doubt: Doubt | null;
+  },
   hoursAt: (vigour: number) => Hours | null,
 ): {
   readonly marks: Record<'look' | 'earliest' | 'likely' | 'latest', Instant>;
   readonly doubt: Doubt | null;
 } {
-  const at = (hours: Hours | null): Instant => Math.round(begin + (hours ?? HORIZON) * HOUR);
-  const hours = (z: number): Hours | null => hoursAt(vigour(belief, z));
-  const middle = hours(0);
-  const likely = at(middle);
-  const latest = at(hours(-Z90));
+  const hours = (a: number): Hours | null => hoursAt(Math.exp(quantile(posterior, 1 - a)));
+  const middle = hours(0.5);
+  const wide = doubt === null ? 1 : WIDER;
+  const at = (share: number): Instant => {
+    const from = middle ?? HORIZON;
+    const to = hours(share) ?? HORIZON;
+    return Math.round(begin + Math.min(HORIZON, Math.max(0, from + wide * (to - from))) * HOUR);
+  };
+  const likely = at(0.5);
+  const latest = at(0.9);
   const half = (likely - now) / 2;
   const next = Math.min(AGAIN.most * MINUTE, Math.max(AGAIN.least * MINUTE, half));
-  const first = Math.max(at(hours(lookZ(belief))), now + SOON * MINUTE);
+  const first = Math.max(at(lookAt(beliefOf(posterior).sd)), now + SOON * MINUTE);
   return {
-    marks: {
-      look: again ? Math.round(now + next) : first,
-      earliest: at(hours(Z90)),
-      likely,
-      latest,
-    },
-    doubt: windowDoubt(middle, latest, now),
+    marks: { look: again ? Math.round(now + next) : first, earliest: at(0.1), likely, latest },
+    doubt: doubt ?? windowDoubt(middle, latest, now),
   };
 }

@@ -77,8 +77,16 @@ export type Reading = { readonly odd?: true } & (
       readonly what: 'doughTemperature' | 'kitchenTemperature' | 'coreTemperature';
       readonly celsius: Celsius;
     }
-  /** Rise since the mix in the tub, or since the feed in the jar, %: doubled is 100. */
-  | { readonly what: 'rise'; readonly percent: number; readonly of: 'dough' | 'levain' }
+  /**
+   * Rise since the mix, or since the feed, %: doubled is 100. `in`: a sample of the dough in a jar,
+   * which cools faster than the bowl; left out, the dough's own tub.
+   */
+  | {
+      readonly what: 'rise';
+      readonly percent: number;
+      readonly of: 'dough' | 'levain';
+      readonly in?: 'jar';
+    }
   /** How the dough stands where it meets the bowl, and the bubbles at the wall. */
   | {
       readonly what: 'edge';

@@ -38,8 +38,8 @@ const waitOf = (stage: WaitInput['stage'], dough: Dough, sd = 0.25) =>
     kitchen: dough.kitchen,
     entered: { 'mix.first': T0, 'mix.work': T0 + 30 * MINUTE, 'bulk.proving': T0 + 90 * MINUTE },
     touches: 0,
-    belief: { mean: dough.mean, sd } satisfies Belief,
-    readings: {},
+    prior: { mean: dough.mean, sd } satisfies Belief,
+    seen: [],
     again: false,
   }).marks;
 

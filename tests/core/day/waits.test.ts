@@ -29,14 +29,14 @@ const input = (change: Partial<WaitInput>): WaitInput => ({
   kitchen: 24,
   entered: { 'mix.first': T0, 'mix.work': T0 + 30 * MINUTE, 'bulk.proving': T0 + 90 * MINUTE },
   touches: 1,
-  belief: OPENING_BELIEF,
-  readings: {},
+  prior: OPENING_BELIEF,
+  seen: [],
   again: false,
   ...change,
 });
-const dough = (celsius: number, at = T0 + 40 * MINUTE): WaitInput['readings'] => ({
-  doughTemperature: { at, reading: { what: 'doughTemperature', celsius } },
-});
+const dough = (celsius: number, at = T0 + 40 * MINUTE): WaitInput['seen'] => [
+  { at, reading: { what: 'doughTemperature', celsius } },
+];
 const likely = (change: Partial<WaitInput>) => waitFor(input(change)).marks['likely']!;
 
 describe('the instants of a wait', () => {
@@ -66,8 +66,8 @@ describe('the instants of a wait', () => {
         fc.double({ min: 5, max: 29, noNaN: true }),
         fc.double({ min: 0, max: 1, noNaN: true }),
         (celsius, more) => {
-          expect(likely({ readings: dough(celsius + more) })).toBeLessThanOrEqual(
-            likely({ readings: dough(celsius) }),
+          expect(likely({ seen: dough(celsius + more) })).toBeLessThanOrEqual(
+            likely({ seen: dough(celsius) }),
           );
         },
       ),
@@ -75,20 +75,18 @@ describe('the instants of a wait', () => {
   });
 
   it('do not move for a reading that finds the dough at the kitchen’s own temperature', () => {
-    expect(Math.abs(likely({ readings: dough(24) }) - likely({}))).toBeLessThan(2000);
+    expect(Math.abs(likely({ seen: dough(24) }) - likely({}))).toBeLessThan(2000);
   });
 
   it('shift with what was measured: 27 °C sooner, 21 °C later, in a 24 °C kitchen', () => {
     const planned = likely({});
-    expect((planned - likely({ readings: dough(27) })) / MINUTE).toBeGreaterThan(15);
-    expect((likely({ readings: dough(21) }) - planned) / MINUTE).toBeGreaterThan(15);
+    expect((planned - likely({ seen: dough(27) })) / MINUTE).toBeGreaterThan(15);
+    expect((likely({ seen: dough(21) }) - planned) / MINUTE).toBeGreaterThan(15);
   });
 
   it('follow a kitchen that turned colder', () => {
     const reading = { what: 'kitchenTemperature', celsius: 18 } as const;
-    expect(likely({ readings: { kitchenTemperature: { at: T0, reading } } })).toBeGreaterThan(
-      likely({}) + 30 * MINUTE,
-    );
+    expect(likely({ seen: [{ at: T0, reading }] })).toBeGreaterThan(likely({}) + 30 * MINUTE);
   });
 
   it('look again 20 to 60 minutes on after a not yet, and never at once', () => {
@@ -111,16 +109,16 @@ describe('the instants of a wait', () => {
 
   it('begin in the room that was measured before the dough was mixed', () => {
     const reading = { what: 'kitchenTemperature', celsius: 20 } as const;
-    const readings = { kitchenTemperature: { at: T0 - HOUR, reading } };
-    expect(likely({ readings })).toBe(likely({ kitchen: 20 }));
+    const seen = [{ at: T0 - HOUR, reading }];
+    expect(likely({ seen })).toBe(likely({ kitchen: 20 }));
   });
 
   it('of a levain follow the kitchen that was measured, and the dough never', () => {
     const levain = { stage: 'levain.ripening', now: T0, entered: {} } as const;
     const reading = { what: 'kitchenTemperature', celsius: 20 } as const;
-    const readings = { kitchenTemperature: { at: T0 + HOUR, reading } };
-    expect(likely({ ...levain, readings })).toBeGreaterThan(likely(levain) + HOUR);
-    expect(likely({ ...levain, readings: dough(30) })).toBe(likely(levain));
+    const seen = [{ at: T0 + HOUR, reading }];
+    expect(likely({ ...levain, seen })).toBeGreaterThan(likely(levain) + HOUR);
+    expect(likely({ ...levain, seen: dough(30) })).toBe(likely(levain));
   });
 
   it('of a levain count from its feed after a "not yet"', () => {
@@ -163,7 +161,7 @@ describe('the instants of a wait', () => {
     expect(waitFor(input({ kitchen: 2 })).doubt).toBe('kitchenCold');
     expect(waitFor(input({ kitchen: 29 })).doubt).toBe('above28');
     expect(waitFor(input({})).doubt).toBeUndefined();
-    expect(waitFor(input({ readings: dough(29) })).doubt).toBe('above28');
+    expect(waitFor(input({ seen: dough(29) })).doubt).toBe('above28');
   });
 
   it('say their doubt where there is no end in sight, or the end is past', () => {

@@ -23,10 +23,10 @@ export const WAITS: Readonly<Record<string, { mark: string; minutes: number }>> 
 export const MINUTES_A_DEGREE = 10;
 
 /** A model that a test can foretell: fixed minutes, and a warmer dough is looked at sooner. */
-export const plainWait: WaitModel = ({ stage, now, readings }) => {
+export const plainWait: WaitModel = ({ stage, now, seen }) => {
   const wait = WAITS[stage];
   if (!wait) throw new Error(`No wait at ${stage}.`);
-  const warm = readings['doughTemperature']?.reading;
+  const warm = seen.findLast(({ reading }) => reading.what === 'doughTemperature')?.reading;
   const celsius = warm && 'celsius' in warm ? warm.celsius : 24;
   const shift = stage === 'bulk.proving' ? (24 - celsius) * MINUTES_A_DEGREE : 0;
   return { marks: { [wait.mark]: now + (wait.minutes + shift) * MINUTE }, model: 'plain' };

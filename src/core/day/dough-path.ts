@@ -1,0 +1,115 @@
+import { saneCelsius } from '../clock/doubt.ts';
+import { temperatureAt, temperatureIn, type Path, type Stretch } from '../clock/stretch.ts';
+import { driftPath, fitDrift, type Measured, type Room } from '../heat/drift.ts';
+import type { Seen } from '../records/seen.ts';
+import { HOUR, type Celsius, type Hours, type Instant } from '../units.ts';
+
+/** A body of dough or levain, from `begin` on for `hours`; `tau` is its usual time constant, h. */
+export interface DoughBody {
+  readonly kitchen: Celsius;
+  readonly seen: readonly Seen[];
+  readonly begin: Instant;
+  readonly hours: Hours;
+  readonly tau: Hours;
+}
+
+/** The rate's factor before the salt is in, and after `saltedAt` (null: salted from the start). */
+export interface Salting {
+  readonly unsalted: number;
+  readonly salted: number;
+  readonly saltedAt: Instant | null;
+}
+
+/**
+ * K between what drift expects and what is measured, beyond which something was done to the dough
+ * (put in a warm place, taken out of a cool one) and its way begins anew. Judgement.
+ */
+const MOVED = 2;
+
+const measuredAs = (
+  what: 'doughTemperature' | 'kitchenTemperature',
+  { seen, begin }: DoughBody,
+): Measured[] =>
+  seen
+    .flatMap(({ at, reading }) =>
+      reading.what === what
+        ? { hours: (at - begin) / HOUR, celsius: saneCelsius(reading.celsius).celsius }
+        : [],
+    )
+    .toSorted((a, b) => a.hours - b.hours);
+
+/** The room hour by hour: as said at the start till it is measured; the last before `begin` is the one it begins in. */
+export const roomOf = (body: DoughBody): Room => {
+  const measured = measuredAs('kitchenTemperature', body);
+  const before = measured.findLast(({ hours }) => hours <= 0);
+  const celsius = before?.celsius ?? saneCelsius(body.kitchen).celsius;
+  return [{ hours: 0, celsius }, ...measured.filter(({ hours }) => hours > 0)];
+};
+
+/** The room as seen from a later hour on. */
+const roomFrom = (room: Room, hour: Hours): Room => {
+  const now = room.findLast(({ hours }) => hours <= hour)!;
+  const later = room.filter(({ hours }) => hours > hour);
+  return [now, ...later].map(({ hours, celsius }) => ({
+    hours: Math.max(0, hours - hour),
+    celsius,
+  }));
+};
+
+const cut = (path: Path, hours: Hours): Path => {
+  let left = hours;
+  return path.flatMap((stretch) => {
+    const long = Math.min(left, stretch.hours);
+    left -= long;
+    return long > 0 ? [{ ...stretch, hours: long }] : [];
+  });
+};
+
+/**
+ * Temperature of a dough from `begin` on, as stretches of Newton's law: the drift fitted to what was
+ * measured in it, in the room as it was measured. Where a reading lies far from what drift can
+ * explain the dough was moved, and a new drift begins there.
+ */
+export function temperaturePath(body: DoughBody): Path {
+  const room = roomOf(body);
+  const readings = measuredAs('doughTemperature', body).filter(({ hours }) => hours >= 0);
+  let path: Path = [];
+  let from = 0;
+  let group: Measured[] = [];
+  let start = room[0]!.celsius;
+  const fitted = (): Path => {
+    const here = roomFrom(room, from);
+    return driftPath(fitDrift(group, here, { tau: body.tau, start }), here, body.hours - from);
+  };
+  for (const { hours, celsius } of readings) {
+    if (hours >= body.hours) break;
+    const moved =
+      group.length > 0 && Math.abs(temperatureAt(fitted(), hours - from) - celsius) > MOVED;
+    if (moved) {
+      path = [...path, ...cut(fitted(), hours - from)];
+      [from, group, start] = [hours, [], celsius];
+    }
+    group.push({ hours: hours - from, celsius });
+  }
+  return [...path, ...fitted()];
+}
+
+/** The same path with the rate's factor along it, split where the salt went in. */
+export function salted(path: Path, begin: Instant, salting: Salting): Path {
+  const { saltedAt } = salting;
+  const until = saltedAt === null ? 0 : (saltedAt - begin) / HOUR;
+  let at = 0;
+  return path.flatMap((stretch): Stretch[] => {
+    const before = Math.min(stretch.hours, Math.max(0, until - at));
+    at += stretch.hours;
+    const first = { ...stretch, hours: before, factor: salting.unsalted };
+    if (before >= stretch.hours) return [first];
+    const rest = {
+      ...stretch,
+      hours: stretch.hours - before,
+      from: temperatureIn(stretch, before),
+      factor: salting.salted,
+    };
+    return before > 0 ? [first, rest] : [rest];
+  });
+}

@@ -1,0 +1,36 @@
+import type { Instant } from '../units.ts';
+import type { Reading } from './fact.ts';
+
+/** A reading that stands, and when it was taken. */
+export interface Seen {
+  readonly at: Instant;
+  readonly reading: Reading;
+}
+
+const EDGES = ['flat', 'domed', 'fallen'] as const;
+const BUBBLES = ['none', 'some', 'many'] as const;
+const DENTS = { springs: 'springs', slowly: 'slow', stays: 'stays' } as const;
+
+const oneOf = <T extends string>(values: readonly T[], value: string | undefined): T | null =>
+  values.find((one) => one === value) ?? null;
+
+/**
+ * What the answers of a look say as readings: a dough's rise, its edge, a dent. Other answers, and a
+ * levain's, which are words and no numbers, measure nothing here.
+ *
+ * @example
+ * readingsOfLook({ rise: '50', top: 'smooth' }) // → [{ what: 'rise', percent: 50, of: 'dough' }]
+ */
+export function readingsOfLook(answers: Readonly<Record<string, string>>): Reading[] {
+  const { rise, edge, bubbles, dent } = answers;
+  const percent = /^\d+$/.test(rise ?? '') ? Number(rise) : null;
+  const [seam, wall] = [oneOf(EDGES, edge), oneOf(BUBBLES, bubbles)];
+  const poke = DENTS[dent as keyof typeof DENTS] as (typeof DENTS)[keyof typeof DENTS] | undefined;
+  return [
+    ...(percent === null ? [] : [{ what: 'rise', percent, of: 'dough' } as const]),
+    ...(seam === null || wall === null
+      ? []
+      : [{ what: 'edge', edge: seam, bubbles: wall } as const]),
+    ...(poke === undefined ? [] : [{ what: 'poke', dent: poke } as const]),
+  ];
+}
