@@ -39,6 +39,10 @@ const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
 const isIdle = ({ bakes, oven }: Kitchen): boolean =>
   Object.keys(bakes).length === 0 && stageOf(oven) === 'off';
 
+/** A start is pinned with what was believed at it: what was delivered was bare. */
+const pinned = (kitchen: Kitchen, fact: Fact): Kitchen =>
+  fact.kind === 'start' ? { ...kitchen, starts: { ...kitchen.starts, [fact.id]: fact } } : kitchen;
+
 /**
  * A fact on its way: its act is done, its results are not. `close` gives it them, as often as asked:
  * so that one that is judged is folded once, bare and with what the models said of where it led.
@@ -63,7 +67,10 @@ const beginPlain = (kitchen: Kitchen, machines: Machines, bare: Fact): Begun => 
       const judged = settle(judge(settled.kitchen, machines, fact), machines);
       const after = advance(judged.kitchen, machines, fact.at);
       return {
-        kitchen: { ...after.kitchen, standing: [...after.kitchen.standing, fact], idle },
+        kitchen: pinned(
+          { ...after.kitchen, standing: [...after.kitchen.standing, fact], idle },
+          fact,
+        ),
         taken: true,
         says: [...before.says, ...acted.says, ...settled.says, ...judged.says, ...after.says],
       };

@@ -1,11 +1,13 @@
 import type { WaitInput } from '../../src/core/day/waits.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { OPENING_BELIEF, type Belief } from '../../src/core/readiness/belief.ts';
+import { CARRY_MODEL, carriedBelief } from '../../src/core/readiness/carry-over.ts';
 import type { Fact, Result } from '../../src/core/records/fact.ts';
 import type { BakeStage, OvenStage } from '../../src/core/records/stage.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import { deadlineOf } from './dues.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
+import { lastBelief } from './last-belief.ts';
 import { bakeInput } from './pinned.ts';
 import { seenBy } from './seen-by.ts';
 import { metaOf, stageOf } from './stage-of.ts';
@@ -59,11 +61,28 @@ const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[]
   return [{ who: 'oven', stage, since, marks: endingMarks(stage, waits, marks), model }];
 };
 
-/** What was believed of the starter when a bake began. */
-const openingOf = ({ starts }: Kitchen, start: string): Belief => {
-  const found = starts[start];
-  return found ? bakeInput(found).belief : OPENING_BELIEF;
+/** What was believed of the starter when a bake began, or, for the fact that begins it, what is. */
+const openingOf = (kitchen: Kitchen, start: string, fact: Fact): Belief => {
+  const found = kitchen.starts[start];
+  if (found === undefined) return OPENING_BELIEF;
+  if (fact.id !== start) return bakeInput(found).belief;
+  return carriedBelief(lastBelief(kitchen, found), found.recipe.formula);
 };
+
+/** A bake that does not begin with a wait begins with a belief all the same. */
+const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
+  if (fact.kind !== 'start') return [];
+  const { bake: who, from: stage, at: since } = fact;
+  const belief = openingOf(kitchen, fact.id, fact);
+  return [{ who, stage, since, marks: {}, belief, model: CARRY_MODEL }];
+};
+
+/** A fact under judgement: which waits it measures, and by which model. */
+interface Judging {
+  readonly fact: Fact;
+  readonly measured: (id: string, since: Instant) => boolean;
+  readonly wait: WaitModel;
+}
 
 /**
  * A wait is reckoned from its entry, first or after a reading alike, so that a reading never starts
@@ -72,8 +91,7 @@ const openingOf = ({ starts }: Kitchen, start: string): Belief => {
 const bakeResult = (
   bake: BakeSnapshot,
   kitchen: Kitchen,
-  measured: (id: string, since: Instant) => boolean,
-  wait: WaitModel,
+  { fact, measured, wait }: Judging,
 ): Result[] => {
   const stage = stageOf(bake) as BakeStage;
   const { waits } = metaOf(bake);
@@ -90,7 +108,7 @@ const bakeResult = (
     kitchen: bake.context.kitchen,
     entered,
     touches,
-    prior: openingOf(kitchen, start),
+    prior: openingOf(kitchen, start, fact),
     seen: seenBy(kitchen, bake),
     again: `${stage.split('.')[0]}.look` in entered,
   });
@@ -133,7 +151,8 @@ const measuredBy =
 export const resultsFor = (dry: Kitchen, fact: Fact, wait: WaitModel): Result[] => {
   const measured = measuredBy(dry, fact);
   return [
+    ...startResult(dry, fact),
     ...ovenResult(dry, isAgain(fact), wait),
-    ...Object.values(dry.bakes).flatMap((bake) => bakeResult(bake, dry, measured, wait)),
+    ...Object.values(dry.bakes).flatMap((bake) => bakeResult(bake, dry, { fact, measured, wait })),
   ];
 };
