@@ -5,6 +5,7 @@ import { closes, LISTS } from '../../src/core/records/lists.ts';
 import { slotOf } from '../../src/core/records/reading-slot.ts';
 import type { BakePlace } from '../../src/core/records/position.ts';
 import type { BakeStage, ListName } from '../../src/core/records/stage.ts';
+import { isWarm } from '../../src/core/records/stages-of.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
@@ -33,6 +34,9 @@ export type BakeEvent =
   | { type: 'corrected'; at: Instant; measured: Instant; reading: Reading }
   | { type: 'judged'; at: Instant; marks: Readonly<Record<string, Instant>>; belief?: Belief };
 
+const keepsMarks = (stage: BakeStage, event: BakeEvent['type']): boolean =>
+  stage.endsWith('look') || stage === 'proof.poke' || (stage === 'proof.soon' && event === 'due');
+
 /** Items that a list must have answered before the stage is left. */
 export const itemsOf = (recipe: Recipe, list: ListName): readonly string[] =>
   list === 'feed' || list === 'first' || list === 'second'
@@ -47,12 +51,15 @@ export const bakeSetup = setup({
     meta: {} as StageMeta,
   },
   actions: {
-    /** Marks of an earlier wait are cleared on entry; the looks keep theirs to show the window. */
+    /**
+     * Marks of an earlier wait are cleared on entry; the looks keep theirs to show the window, and
+     * so does the end of a warm proof that time led into: it is the same wait.
+     */
     enter: assign(({ context, event }, { stage }: { stage: BakeStage }) => ({
       entered: { ...context.entered, [stage]: 'at' in event ? event.at : context.startedAt },
       byDue: event.type === 'due',
       answers: {},
-      marks: stage.endsWith('look') ? withoutTasks(context.marks) : {},
+      marks: keepsMarks(stage, event.type) ? withoutTasks(context.marks) : {},
       tasks: onlyDone(context.tasks),
     })),
     effect: (_, _params: SayEffect) => undefined,
@@ -117,6 +124,11 @@ export const bakeSetup = setup({
       event.type === 'reading' &&
       event.reading.what === 'doughTemperature' &&
       context.recipe.process.touches.length > 0,
+    isWarm: ({ context }) => isWarm(context.recipe.process),
+    isScooped: ({ context }) => context.recipe.process.shaping === 'scoop',
+    /** A look comes before the oven has to go on. */
+    looksFirst: ({ context: { marks } }) => (marks['look'] ?? 0) < (marks['oven'] ?? 0),
+    ovenWanted: ({ context }) => 'proof.soon' in context.entered,
     hasTouches: ({ context }) => context.touches < context.recipe.process.touches.length,
     hasMoreTouches: ({ context }) => context.touches + 1 < context.recipe.process.touches.length,
     nextIsFold: ({ context }) => context.recipe.process.touches[context.touches]?.kind === 'fold',

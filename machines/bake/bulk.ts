@@ -45,7 +45,10 @@ export const bulk = bakeSetup.createStateConfig({
       meta: { call: 'look', list: 'bulkSigns' },
       on: {
         answer: { guard: { type: 'isAsked', params: { list: 'bulkSigns' } }, actions: 'answer' },
-        bulkReady: '#bake.shape.divide',
+        bulkReady: [
+          { guard: 'isScooped', target: '#bake.shape.scoop' },
+          { target: '#bake.shape.divide' },
+        ],
         bulkNotYet: 'proving',
         bulkOver: '#bake.rescue.tray',
       },

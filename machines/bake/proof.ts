@@ -1,7 +1,7 @@
 import { entering } from '../meta.ts';
 import { bakeSetup } from './bake-setup.ts';
 
-/** Counter, fridge, the looks at a cold loaf. */
+/** Counter, fridge, the looks at a cold loaf; or a warm proof, with the oven wanted hot by its end. */
 export const proof = bakeSetup.createStateConfig({
   initial: 'counter',
   states: {
@@ -27,6 +27,27 @@ export const proof = bakeSetup.createStateConfig({
         answer: { guard: { type: 'isAsked', params: { list: 'loafSigns' } }, actions: 'answer' },
         loafReady: '#bake.oven.queued',
         loafNotYet: 'retard',
+        loafOver: '#bake.oven.queued',
+      },
+    },
+    warm: {
+      entry: entering('proof.warm'),
+      meta: { waits: 'turn' },
+      on: { due: [{ guard: 'looksFirst', target: 'poke' }, { target: 'soon' }], loafSeen: 'poke' },
+    },
+    // The same wait goes on; the oven, which asks to be turned on, sees that loaves are coming.
+    soon: {
+      entry: entering('proof.soon'),
+      meta: { waits: 'look' },
+      on: { due: 'poke', loafSeen: 'poke' },
+    },
+    poke: {
+      entry: entering('proof.poke'),
+      meta: { call: 'look', list: 'warmSigns' },
+      on: {
+        answer: { guard: { type: 'isAsked', params: { list: 'warmSigns' } }, actions: 'answer' },
+        loafReady: '#bake.oven.queued',
+        loafNotYet: [{ guard: 'ovenWanted', target: 'soon' }, { target: 'warm' }],
         loafOver: '#bake.oven.queued',
       },
     },

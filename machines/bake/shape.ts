@@ -1,7 +1,13 @@
 import { entering } from '../meta.ts';
 import { bakeSetup } from './bake-setup.ts';
 
-/** Divide, preshape, bench rest, final shape, basket. */
+/** Warm where nothing is retarded. */
+const toProof = [
+  { guard: 'isWarm', target: '#bake.proof.warm' },
+  { target: '#bake.proof.counter' },
+] as const;
+
+/** Divide, preshape, bench rest, final shape, basket; or spooned into the tin. */
 export const shape = bakeSetup.createStateConfig({
   initial: 'divide',
   states: {
@@ -28,7 +34,8 @@ export const shape = bakeSetup.createStateConfig({
     basket: {
       entry: entering('shape.basket'),
       meta: { hazard: 'raw' },
-      on: { inBaskets: '#bake.proof.counter' },
+      on: { inBaskets: toProof },
     },
+    scoop: { entry: entering('shape.scoop'), meta: { hazard: 'raw' }, on: { scooped: toProof } },
   },
 });

@@ -36,6 +36,7 @@ export const positionOf = (kitchen: Kitchen): Position => ({
     ...placeOf(kitchen.oven),
     vessel: kitchen.oven.context.vessel,
     waiting: kitchen.oven.context.waiting,
+    soon: kitchen.oven.context.soon,
     load: kitchen.oven.context.load,
     out: kitchen.oven.context.out,
   },

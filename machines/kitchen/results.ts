@@ -10,6 +10,7 @@ import type { BakeSnapshot, Kitchen } from './kitchen.ts';
 import { lastBelief } from './last-belief.ts';
 import { bakeInput } from './pinned.ts';
 import { seenBy } from './seen-by.ts';
+import { soonBakes } from './settle.ts';
 import { metaOf, stageOf } from './stage-of.ts';
 
 /** What tells a wait its instants; the app gives the core's, tests a plain one. */
@@ -36,7 +37,7 @@ const endingMarks = (stage: string, waits: string, marks: Result['marks']): Resu
 /** The recipe that the oven's minutes are for: of what is in it, else of what waits first. */
 const ovenRecipe = (kitchen: Kitchen): { recipe: Recipe; kitchen: Celsius } | null => {
   const { load, waiting } = kitchen.oven.context;
-  const loaf = load[0] ?? waiting[0];
+  const loaf = load[0] ?? waiting[0] ?? soonBakes(kitchen)[0]?.context.loaves[0];
   const start = Object.values(kitchen.starts).findLast((s) => s.loaves.includes(loaf ?? ''));
   return start ? { recipe: start.recipe, kitchen: start.kitchen } : null;
 };
@@ -110,7 +111,7 @@ const bakeResult = (
     touches,
     prior: openingOf(kitchen, start, fact),
     seen: seenBy(kitchen, bake),
-    again: `${stage.split('.')[0]}.look` in entered,
+    again: `${stage.split('.')[0]}.look` in entered || 'proof.poke' in entered,
   });
   const marks = endingMarks(stage, waits, said.marks);
   return [

@@ -22,10 +22,21 @@ export const waitingLoaves = (kitchen: Kitchen): readonly string[] => {
     .filter((loaf) => !load.includes(loaf) && !out.includes(loaf));
 };
 
-/** What the first of these loaves bakes in; where none waits, what the oven was last ready for. */
-export const vesselOf = ({ bakes, oven }: Kitchen, waiting: readonly string[]): Vessel =>
-  Object.values(bakes).find((bake) => bake.context.loaves.includes(waiting[0] ?? ''))?.context
-    .recipe.process.vessel ?? oven.context.vessel;
+/** Bakes whose warm loaves come soon: the oven is wanted hot for them, the first in start order first. */
+export const soonBakes = ({ bakes }: Kitchen): readonly BakeSnapshot[] =>
+  Object.values(bakes).filter(
+    (bake) =>
+      stageOf(bake) === 'proof.soon' ||
+      (stageOf(bake) === 'proof.poke' && 'proof.soon' in bake.context.entered),
+  );
+
+/** What the first of these loaves bakes in, else what comes soon; else what the oven was last ready for. */
+export const vesselOf = (kitchen: Kitchen, waiting: readonly string[]): Vessel => {
+  const { bakes, oven } = kitchen;
+  const first = Object.values(bakes).find((bake) => bake.context.loaves.includes(waiting[0] ?? ''));
+  const bake = first ?? soonBakes(kitchen)[0];
+  return bake?.context.recipe.process.vessel ?? oven.context.vessel;
+};
 
 /** A machine's calls: of a stage that time led into, or of tasks that its wait carries. */
 const machineCalls = (who: string, machine: BakeSnapshot | OvenSnapshot): Call[] => {
@@ -61,8 +72,12 @@ export const settle = (kitchen: Kitchen, machines: Machines): Stepped => {
     says.push(...stepped.says);
   };
   const waiting = waitingLoaves(next);
-  if (!samePlain(waiting, next.oven.context.waiting)) {
-    go(stepOven(next, machines, { type: 'sync', at, waiting, vessel: vesselOf(next, waiting) }));
+  const coming = soonBakes(next);
+  const soon = coming.length > 0;
+  if (soon !== next.oven.context.soon || !samePlain(waiting, next.oven.context.waiting)) {
+    const called = coming.some((bake) => bake.context.byDue);
+    const vessel = vesselOf(next, waiting);
+    go(stepOven(next, machines, { type: 'sync', at, waiting, vessel, soon, called }));
   }
   const { out } = next.oven.context;
   if (out.length > 0) {

@@ -3,15 +3,23 @@ import { ovenSetup } from './oven-setup.ts';
 
 const state = ovenSetup.createStateConfig;
 
-/** Nobody waits for bread any more before the load went in: the oven has to go off. */
-const callOff = { guard: 'noneWait', target: 'turnOff', actions: 'queue' } as const;
 const queue = { actions: 'queue' } as const;
+/**
+ * Nobody waits for bread any more before the load went in: the oven has to go off, or is kept hot
+ * for those that come soon.
+ */
+const callOff = [
+  { guard: 'noneCome', target: 'turnOff', actions: 'queue' },
+  { guard: 'noneYet', target: 'holding', actions: 'queue' },
+] as const;
 /** A pot was made ready, and now a stone is wanted, or the other way round. */
 const reready = { guard: 'otherVessel', target: 'poke', actions: 'queue' } as const;
+/** Hot: to the loaf that waits, or until one comes. */
+const onHot = [{ guard: 'moreWait', target: 'poke' }, { target: 'holding' }] as const;
 
 export const off = state({
   entry: [...entering('off'), 'forget'],
-  on: { sync: [{ guard: 'someWait', target: 'turnOn', actions: 'queue' }, queue] },
+  on: { sync: [{ guard: 'someCome', target: 'turnOn', actions: 'queue' }, queue] },
 });
 
 export const turnOn = state({
@@ -19,14 +27,30 @@ export const turnOn = state({
   meta: { call: 'act', hazard: 'machine' },
   on: {
     ovenOn: 'preheating',
-    sync: [{ guard: 'noneWait', target: 'off', actions: 'queue' }, queue],
+    sync: [{ guard: 'noneCome', target: 'off', actions: 'queue' }, queue],
   },
 });
 
 export const preheating = state({
   entry: entering('preheating'),
   meta: { waits: 'hot' },
-  on: { due: 'poke', ovenHot: 'poke', sync: [callOff, queue] },
+  on: {
+    due: onHot,
+    ovenHot: onHot,
+    sync: [{ guard: 'noneCome', target: 'turnOff', actions: 'queue' }, queue],
+  },
+});
+
+/** The loaves that come have just been poked. */
+export const holding = state({
+  entry: entering('holding'),
+  on: {
+    sync: [
+      { guard: 'noneCome', target: 'turnOff', actions: 'queue' },
+      { guard: 'someWait', target: 'before', actions: 'queue' },
+      queue,
+    ],
+  },
 });
 
 export const poke = state({
@@ -37,14 +61,14 @@ export const poke = state({
     pokeReady: 'before',
     pokeNotYet: 'standing',
     pokeOver: 'before',
-    sync: [callOff, queue],
+    sync: [...callOff, queue],
   },
 });
 
 export const standing = state({
   entry: entering('standing'),
   meta: { waits: 'poke' },
-  on: { due: 'poke', pokeNow: 'poke', sync: [callOff, queue] },
+  on: { due: 'poke', pokeNow: 'poke', sync: [...callOff, queue] },
 });
 
 export const before = state({
@@ -55,12 +79,12 @@ export const before = state({
       { guard: { type: 'completes', params: { list: 'beforeOven' } }, target: 'score' },
       { guard: { type: 'isAsked', params: { list: 'beforeOven' } }, actions: 'answer' },
     ],
-    sync: [callOff, reready, queue],
+    sync: [...callOff, reready, queue],
   },
 });
 
 export const score = state({
   entry: entering('score'),
   meta: { hazard: 'blade' },
-  on: { scored: 'load', sync: [callOff, reready, queue] },
+  on: { scored: 'load', sync: [...callOff, reready, queue] },
 });

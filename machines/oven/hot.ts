@@ -13,9 +13,16 @@ export const load = state({
   on: {
     loaded: [
       { guard: 'fitsStone', target: 'steaming', actions: 'putIn' },
+      // Without a lid or steam it colours from the first minute on.
+      { guard: 'fitsTin', target: 'open', actions: 'putIn' },
       { guard: 'fits', target: 'lidded', actions: 'putIn' },
     ],
-    sync: [{ guard: 'noneWait', target: 'turnOff', actions: 'queue' }, reready, queue],
+    sync: [
+      { guard: 'noneCome', target: 'turnOff', actions: 'queue' },
+      { guard: 'noneYet', target: 'holding', actions: 'queue' },
+      reready,
+      queue,
+    ],
   },
 });
 
@@ -69,7 +76,7 @@ export const unload = state({
   meta: { hazard: 'hot' },
   on: {
     unloaded: [
-      { guard: 'moreWait', target: 'recover', actions: 'takeOut' },
+      { guard: 'moreCome', target: 'recover', actions: 'takeOut' },
       { target: 'turnOff', actions: 'takeOut' },
     ],
     sync: queue,
@@ -80,9 +87,9 @@ export const recover = state({
   entry: entering('recover'),
   meta: { waits: 'hot' },
   on: {
-    due: 'poke',
-    ovenHot: 'poke',
-    sync: [{ guard: 'noneWait', target: 'turnOff', actions: 'queue' }, queue],
+    due: [{ guard: 'moreWait', target: 'poke' }, { target: 'holding' }],
+    ovenHot: [{ guard: 'moreWait', target: 'poke' }, { target: 'holding' }],
+    sync: [{ guard: 'noneCome', target: 'turnOff', actions: 'queue' }, queue],
   },
 });
 
@@ -92,6 +99,6 @@ export const turnOff = state({
   meta: { call: 'act', hazard: 'machine' },
   on: {
     ovenOff: 'off',
-    sync: [{ guard: 'someWait', target: 'preheating', actions: 'queue' }, queue],
+    sync: [{ guard: 'someCome', target: 'preheating', actions: 'queue' }, queue],
   },
 });

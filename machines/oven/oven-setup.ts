@@ -25,7 +25,15 @@ export type OvenEvent =
   | { type: 'lidOff' | 'steamOut'; at: Instant; was?: Instant }
   | { type: 'due'; at: Instant }
   | { type: 'lead'; at: Instant; task: string }
-  | { type: 'sync'; at: Instant; waiting: readonly string[]; vessel: Vessel }
+  | {
+      type: 'sync';
+      at: Instant;
+      waiting: readonly string[];
+      vessel: Vessel;
+      soon: boolean;
+      /** Time, and no press, has brought those who come soon: the oven calls for itself. */
+      called: boolean;
+    }
   | { type: 'judged'; at: Instant; marks: Readonly<Record<string, Instant>> };
 
 type OvenList = 'pokeSigns' | 'beforeOven' | 'crustSigns';
@@ -53,7 +61,7 @@ export const ovenSetup = setup({
         ...context.entered,
         [stage]: 'was' in event ? (event.was ?? event.at) : 'at' in event ? event.at : 0,
       },
-      byDue: event.type === 'due',
+      byDue: event.type === 'due' || (event.type === 'sync' && event.called),
       answers: {},
       marks: {},
       tasks: onlyDone(context.tasks),
@@ -65,7 +73,9 @@ export const ovenSetup = setup({
         : {},
     ),
     queue: assign(({ event }) =>
-      event.type === 'sync' ? { waiting: event.waiting, vessel: event.vessel } : {},
+      event.type === 'sync'
+        ? { waiting: event.waiting, vessel: event.vessel, soon: event.soon }
+        : {},
     ),
     putIn: assign(({ context, event }) =>
       event.type === 'loaded'
@@ -106,10 +116,14 @@ export const ovenSetup = setup({
       event.value !== undefined &&
       itemsOf(list, context).includes(event.item ?? ''),
     someWait: ({ event }) => event.type === 'sync' && event.waiting.length > 0,
-    noneWait: ({ event }) => event.type === 'sync' && event.waiting.length === 0,
+    someCome: ({ event }) => event.type === 'sync' && (event.waiting.length > 0 || event.soon),
+    noneCome: ({ event }) => event.type === 'sync' && event.waiting.length === 0 && !event.soon,
+    noneYet: ({ event }) => event.type === 'sync' && event.waiting.length === 0 && event.soon,
     moreWait: ({ context }) => context.waiting.length > 0,
+    moreCome: ({ context }) => context.waiting.length > 0 || context.soon,
     fits: ({ context, event }) => isLoad(context.waiting, event),
     fitsStone: ({ context, event }) => context.vessel === 'stone' && isLoad(context.waiting, event),
+    fitsTin: ({ context, event }) => context.vessel === 'tin' && isLoad(context.waiting, event),
     /** What was made ready is for another kind of load: look at this one first. */
     otherVessel: ({ context, event }) => event.type === 'sync' && event.vessel !== context.vessel,
     mayCall: ({ context, event }) =>

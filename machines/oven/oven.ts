@@ -1,4 +1,4 @@
-import { before, off, poke, preheating, score, standing, turnOn } from './cold.ts';
+import { before, holding, off, poke, preheating, score, standing, turnOn } from './cold.ts';
 import {
   judge,
   lidded,
@@ -25,6 +25,7 @@ export const ovenMachine = ovenSetup.createMachine({
     tasks: {},
     vessel: 'pot',
     waiting: [],
+    soon: false,
     load: [],
     out: [],
   },
@@ -38,6 +39,7 @@ export const ovenMachine = ovenSetup.createMachine({
     off,
     turnOn,
     preheating,
+    holding,
     poke,
     standing,
     before,

@@ -1,5 +1,7 @@
 import { MACHINES, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Deed } from '../core/records/fact.ts';
+import { JOINS } from '../core/records/stage.ts';
+import { joinsOf } from '../core/records/stages-of.ts';
 import { saveAsFile as saveWords, trouble } from '../core/speech/en/trouble.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Lost, Told } from '../screens/house.ts';
@@ -46,10 +48,14 @@ export async function findPlace(parts: FindPlaceParts): Promise<Lost | null> {
     return null;
   }
   return {
-    bakes: Object.entries(found.last.bakes).map(([id, { start }]) => ({
-      id,
-      name: kitchen.starts[start]?.recipe.formula.name ?? id,
-    })),
+    bakes: Object.entries(found.last.bakes).map(([id, { start }]) => {
+      const recipe = kitchen.starts[start]?.recipe;
+      return {
+        id,
+        name: recipe?.formula.name ?? id,
+        joins: recipe ? joinsOf(recipe.process) : JOINS,
+      };
+    }),
     async put(places) {
       const { at } = time.read(found.last.now);
       await take({ kind: 'jump', position: positionSaid(found.last, places, at) });

@@ -2,7 +2,14 @@ import { readFormula } from '../core/formula/read-formula.ts';
 import type { FormulaFound } from '../screens/house.ts';
 
 /** The formulas that come with the program. */
-const FILES = ['cherry-hazelnut.json', 'lane-wheat.json', 'olive-seed.json'] as const;
+const FILES = [
+  'cherry-hazelnut.json',
+  'lane-wheat.json',
+  'lane-today.json',
+  'olive-seed.json',
+  'barley-tin.json',
+  'harbour-rye.json',
+] as const;
 
 const readFile = async (file: string, fetchFile: typeof fetch): Promise<FormulaFound> => {
   const broken = (path: string, expected: string, got: string): FormulaFound => ({

@@ -21,6 +21,7 @@ const OVEN_OFF: Position['oven'] = {
   answers: {},
   tasks: {},
   vessel: 'pot',
+  soon: false,
   waiting: [],
   load: [],
   out: [],

@@ -1,7 +1,7 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import { controls } from '../core/speech/en/controls.ts';
 import { bench } from '../core/speech/en/bench.ts';
-import { JOINS, type Join } from '../core/records/stage.ts';
+import type { Join } from '../core/records/stage.ts';
 import { joins } from '../core/speech/en/start.ts';
 import { whereAreYou } from '../core/speech/en/trouble.ts';
 import { BenchFrame } from '../parts/BenchFrame.tsx';
@@ -34,7 +34,7 @@ export default function WhereAreYou(props: { readonly lost: Lost }): JSX.Element
             <Words headline={whereAreYou.headline} detail={`${bake().name}. ${whereAreYou.detail}`}>
               <Tiles
                 label={whereAreYou.headline}
-                options={JOINS.map((join) => ({ value: join, label: joins[join] }))}
+                options={bake().joins.map((join) => ({ value: join, label: joins[join] }))}
                 chosen={chosen() ?? ''}
                 onChoose={(join) => setChosen(join as Join)}
               />

@@ -1,4 +1,5 @@
 import type { BakeSnapshot, Kitchen, OvenSnapshot } from '../../machines/kitchen/kitchen.ts';
+import { soonBakes } from '../../machines/kitchen/settle.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 
 /** The machine whose act a bake's bench shows: the oven while it has the loaves, else the bake. */
@@ -8,9 +9,11 @@ export interface Focus {
   readonly bake: BakeSnapshot;
 }
 
-/** An oven left on is shown before anything that only cools. */
+/** An oven left on is shown before anything that only cools, one to be turned on before a wait. */
 const ovenFirst = (kitchen: Kitchen, stage: string): boolean =>
-  stage === 'oven.queued' || (stage.startsWith('cool.') && stageOf(kitchen.oven) === 'turnOff');
+  stage === 'oven.queued' ||
+  (stage === 'proof.soon' && stageOf(kitchen.oven) === 'turnOn') ||
+  (stage.startsWith('cool.') && stageOf(kitchen.oven) === 'turnOff');
 
 /** Null when no such bake runs. */
 export const focusOn = (kitchen: Kitchen, id: string): Focus | null => {
@@ -26,7 +29,10 @@ export const bakeOf = (kitchen: Kitchen, who: string): string | null => {
   if (who !== 'oven') return who in kitchen.bakes ? who : null;
   const { load, waiting } = kitchen.oven.context;
   const loaf = load[0] ?? waiting[0];
-  const queued = Object.values(kitchen.bakes).filter((b) => stageOf(b) === 'oven.queued');
+  const queued = [
+    ...Object.values(kitchen.bakes).filter((b) => stageOf(b) === 'oven.queued'),
+    ...soonBakes(kitchen),
+  ];
   return (
     queued.find((b) => b.context.loaves.includes(loaf ?? ''))?.context.id ??
     queued[0]?.context.id ??

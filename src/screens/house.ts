@@ -7,7 +7,7 @@ import type { Notice } from '../core/formula/notice.ts';
 import type { Formula } from '../core/formula/formula.ts';
 import type { Deed } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
-import type { BakeStage } from '../core/records/stage.ts';
+import type { BakeStage, Join } from '../core/records/stage.ts';
 import type { Clock } from '../core/speech/show-time.ts';
 import type { Celsius, Instant, Units } from '../core/units.ts';
 
@@ -98,6 +98,11 @@ export interface Order {
 
 /** Bakes whose place is unknown, by id, and how to say where each is. */
 export interface Lost {
-  readonly bakes: readonly { readonly id: string; readonly name: string }[];
+  readonly bakes: readonly {
+    readonly id: string;
+    readonly name: string;
+    /** Where a bake of its process may stand. */
+    readonly joins: readonly Join[];
+  }[];
   put(places: Readonly<Record<string, BakeStage>>): Promise<void>;
 }

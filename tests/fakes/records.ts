@@ -18,6 +18,7 @@ export function makeRow(seq: number, call = `call ${seq}`): LogRecord {
         answers: {},
         tasks: {},
         vessel: 'pot',
+        soon: false,
         waiting: [],
         load: [],
         out: [],

@@ -4,23 +4,24 @@ import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
 import { OPENING_BELIEF } from '../../src/core/readiness/belief.ts';
+import type { Recipe } from '../../src/core/formula/recipe.ts';
 import type { Place } from '../../src/core/records/position.ts';
 import { BAKE_STAGES, OVEN_STAGES, type Hazard } from '../../src/core/records/stage.ts';
 import { explore, stagesOf, transitionsOf } from './support/coverage.ts';
 import { attentionEvents, bakeEvents, CALLS, ovenEvents } from './support/events.ts';
-import { RECIPE } from './support/recipe.ts';
+import { RECIPE, SCOOP, TIN } from './support/recipe.ts';
 
 const { bake, oven, attention } = MACHINES;
 
 const TOUCHES = RECIPE.process.touches;
 
-const startOf = (touches: typeof TOUCHES) =>
+const startOf = (recipe: Recipe) =>
   initialTransition(bake, {
     id: 'a',
     start: 'f1',
     startedAt: 0,
     loaves: ['a1', 'a2'],
-    recipe: { ...RECIPE, process: { ...RECIPE.process, touches } },
+    recipe,
     kitchen: 24,
     belief: OPENING_BELIEF,
   })[0];
@@ -34,8 +35,16 @@ const tasksOf = (
     : ['lead.nuts' in state.context.marks, state.context.tasks['nuts']];
 
 const bakeWalk = explore(bake, {
-  // Fold or filling first, fold or filling last, and no touch at all.
-  from: [TOUCHES, TOUCHES.slice(1), TOUCHES.slice(0, 2), []].map(startOf),
+  // Fold or filling first, fold or filling last, no touch at all; warm in a tin, shaped or spooned in.
+  from: [
+    ...[TOUCHES, TOUCHES.slice(1), TOUCHES.slice(0, 2), []].map((touches) => ({
+      ...RECIPE,
+      process: { ...RECIPE.process, touches },
+    })),
+    TIN,
+    SCOOP,
+    { ...SCOOP, process: { ...SCOOP.process, retard: 720 } },
+  ].map(startOf),
   events: bakeEvents,
   key: (state) =>
     JSON.stringify([
@@ -43,6 +52,9 @@ const bakeWalk = explore(bake, {
       state.context.touches,
       Object.keys(state.context.answers),
       state.context.byDue,
+      // Which way a warm proof goes on.
+      'proof.soon' in state.context.entered,
+      (state.context.marks['look'] ?? 0) < (state.context.marks['oven'] ?? 0),
       tasksOf(state),
     ]),
 });
@@ -51,11 +63,12 @@ const ovenWalk = explore(oven, {
   from: [initialTransition(oven)[0]],
   events: ovenEvents,
   key: (state) => {
-    const { waiting, vessel, load, out, answers, byDue } = state.context;
+    const { waiting, soon, vessel, load, out, answers, byDue } = state.context;
     return JSON.stringify([
       state.value,
       vessel,
       waiting,
+      soon,
       load,
       out,
       Object.keys(answers),
@@ -127,7 +140,9 @@ describe('stages', () => {
     for (const { to } of [...bakeWalk.steps, ...ovenWalk.steps].filter(
       ({ from, to }) => from !== to && stageOf(from) !== stageOf(to),
     )) {
-      expect(deadlineOf(to)).toBeNull();
+      // The end of a warm proof is the same wait that went on: its look is already laid.
+      const goesOn = stageOf(to) === 'proof.soon' && to.context.byDue;
+      if (!goesOn) expect([stageOf(to), deadlineOf(to)]).toEqual([stageOf(to), null]);
     }
     for (const { event, to } of [...bakeWalk.steps, ...ovenWalk.steps]) {
       if (event.type === 'judged' && metaOf(to).waits) expect(deadlineOf(to)).toBe(1);
@@ -182,6 +197,8 @@ const WAITING: Readonly<Record<string, string>> = {
   'shape.benchRest': 'end',
   'proof.counter': 'end',
   'proof.retard': 'look',
+  'proof.warm': 'turn',
+  'proof.soon': 'look',
   'cool.cooling': 'end',
   preheating: 'hot',
   standing: 'poke',
@@ -218,4 +235,5 @@ const RAW: readonly string[] = [
   'shape.preshape',
   'shape.finalShape',
   'shape.basket',
+  'shape.scoop',
 ];

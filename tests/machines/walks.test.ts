@@ -4,12 +4,14 @@ import { initialTransition, type AnyMachineSnapshot, type EventObject } from 'xs
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
+import type { Vessel } from '../../src/core/formula/formula.ts';
+import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { OPENING_BELIEF } from '../../src/core/readiness/belief.ts';
 import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
 import { bakeEvents, ovenEvents } from './support/events.ts';
 import { Hand } from './support/hand.ts';
 import { stepOn } from './support/onward.ts';
-import { RECIPE, STONE } from './support/recipe.ts';
+import { RECIPE, SCOOP, STONE, TIN } from './support/recipe.ts';
 
 type Event = EventObject & Readonly<Record<string, unknown>>;
 interface Path {
@@ -46,25 +48,39 @@ const shortest = (
   return [...byStage.values()];
 };
 
-const bakePaths = shortest(
-  MACHINES.bake,
-  initialTransition(MACHINES.bake, {
-    id: 'a',
-    start: 'f1',
-    startedAt: 0,
-    loaves: ['a1', 'a2'],
-    recipe: RECIPE,
-    kitchen: 24,
-    belief: OPENING_BELIEF,
-  })[0],
-  bakeEvents as never,
-  ((state: ReturnType<typeof initialTransition<typeof MACHINES.bake>>[0]) =>
-    JSON.stringify([
-      stageOf(state),
-      state.context.touches,
-      Object.keys(state.context.answers),
-    ])) as never,
-);
+/** The shortest paths of a bake of this recipe. */
+const pathsOf = (recipe: Recipe): readonly Path[] =>
+  shortest(
+    MACHINES.bake,
+    initialTransition(MACHINES.bake, {
+      id: 'a',
+      start: 'f1',
+      startedAt: 0,
+      loaves: ['a1', 'a2'],
+      recipe,
+      kitchen: 24,
+      belief: OPENING_BELIEF,
+    })[0],
+    bakeEvents as never,
+    ((state: ReturnType<typeof initialTransition<typeof MACHINES.bake>>[0]) =>
+      JSON.stringify([
+        stageOf(state),
+        state.context.touches,
+        Object.keys(state.context.answers),
+        'proof.soon' in state.context.entered,
+      ])) as never,
+  );
+
+const OWN = ['proof.warm', 'proof.soon', 'proof.poke'];
+const bakePaths = [
+  ...pathsOf(RECIPE).map((path) => ({ ...path, recipe: RECIPE })),
+  ...pathsOf(TIN)
+    .filter(({ to }) => OWN.includes(to))
+    .map((path) => ({ ...path, recipe: TIN })),
+  ...pathsOf(SCOOP)
+    .filter(({ to }) => to === 'shape.scoop')
+    .map((path) => ({ ...path, recipe: SCOOP })),
+];
 
 const ovenPaths = shortest(
   MACHINES.oven,
@@ -75,6 +91,7 @@ const ovenPaths = shortest(
     JSON.stringify([
       state.value,
       state.context.vessel,
+      state.context.soon,
       state.context.load,
       state.context.out,
       Object.keys(state.context.answers),
@@ -98,14 +115,16 @@ const act = (hand: Hand, who: string, event: Event): void => {
   else if (type === 'reading') hand.measure('a', payload['reading'] as never);
   else if (type !== 'sync') hand.press(who, type, payload);
   else if (who === 'oven') {
-    const recipe = payload['vessel'] === 'stone' ? STONE : RECIPE;
-    hand.start('a', 'oven.queued', ['a1', 'a2'], recipe);
+    const recipe = { pot: RECIPE, stone: STONE, tin: TIN }[payload['vessel'] as Vessel];
+    // Loaves of a warm proof that come soon: it has come so far that the oven is wanted.
+    if (payload['soon']) hand.start('a', 'proof.soon', ['a1', 'a2'], TIN);
+    else hand.start('a', 'oven.queued', ['a1', 'a2'], recipe);
   } else while (hand.stage('a') === 'oven.queued') stepOn(hand, 'oven');
 };
 
-const walk = (who: string, { to, steps }: Path): Hand => {
+const walk = (who: string, { to, steps, recipe = RECIPE }: Path & { recipe?: Recipe }): Hand => {
   const hand = new Hand();
-  if (who === 'a') hand.start('a');
+  if (who === 'a') hand.start('a', 'read.plan', ['a1', 'a2'], recipe);
   for (const { event, stage } of steps) {
     act(hand, who, event);
     const over = ['done', 'ended'].includes(stage);

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { wants } from '../../src/core/speech/fill.ts';
 import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
+import { waitFor } from '../../src/core/day/waits.ts';
+import type { Recipe } from '../../src/core/formula/recipe.ts';
 import type { Units } from '../../src/core/units.ts';
 import { bakeOf, focusOn } from '../../src/screens/focus.ts';
 import { questionView } from '../../src/screens/bench/question-view.ts';
@@ -9,7 +11,7 @@ import { benchView, type BenchView } from '../../src/screens/bench/view.ts';
 import { stepsOf } from '../../src/screens/bench/steps.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { stepOn } from '../machines/support/onward.ts';
-import { STONE } from '../machines/support/recipe.ts';
+import { SCOOP, STONE, TIN } from '../machines/support/recipe.ts';
 import { WHOLE_BAKE } from '../machines/support/walk.ts';
 
 const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
@@ -17,6 +19,19 @@ const METRIC: Units = { heat: 'C', weight: 'g' };
 const see = (hand: Hand, bake = 'a', units = METRIC): BenchView | null => {
   const focus = focusOn(hand.kitchen, bake);
   return focus && benchView(hand.kitchen, focus, hour, questionView, units);
+};
+
+/** Every view of a day without a fridge, in tins: shaped, or spooned in. */
+const viewsOfWarm = (recipe: Recipe): BenchView[] => {
+  const hand = new Hand({ wait: waitFor });
+  hand.start('a', 'bulk.look', ['a1'], recipe);
+  const views: BenchView[] = [];
+  while (hand.stage('a') !== 'cool.note') {
+    const view = see(hand)!;
+    views.push(view);
+    stepOn(hand, view.who);
+  }
+  return views;
 };
 
 /** Every view of two loads on a hot stone. */
@@ -42,7 +57,12 @@ const viewsOfWholeBake = (): BenchView[] => {
 
 describe('what the bench shows', () => {
   it('has words, one slab and no hole for every stage of a whole bake', () => {
-    const views = [...viewsOfWholeBake(), ...viewsOfStone()];
+    const views = [
+      ...viewsOfWholeBake(),
+      ...viewsOfStone(),
+      ...viewsOfWarm(TIN),
+      ...viewsOfWarm(SCOOP),
+    ];
     for (const view of views) {
       for (const text of [
         view.place,
@@ -59,9 +79,26 @@ describe('what the bench shows', () => {
       expect(view.headline.length, view.stage).toBeGreaterThan(0);
     }
     const seen = new Set(views.map((view) => view.stage));
-    const never = ['standing', 'off', 'oven.queued', 'rescue.tray', 'done', 'ended'];
+    const never = ['standing', 'off', 'holding', 'oven.queued', 'rescue.tray', 'done', 'ended'];
     const all = [...BAKE_STAGES, ...OVEN_STAGES].filter((stage) => !never.includes(stage));
     expect(all.filter((stage) => !seen.has(stage))).toEqual([]);
+  });
+
+  it('speaks of tins, never of a pot, a lid, a knob or parchment, where loaves bake in one', () => {
+    for (const { stage, headline, detail, spoken, slab, care } of viewsOfWarm(TIN)) {
+      if (stage.includes('.')) continue;
+      const words = [headline, detail, spoken, slab.label, slab.then, care ?? ''].join(' ');
+      expect(words, stage).not.toMatch(/\b(pot|lid|knob|parchment|fridge)\b/i);
+    }
+  });
+
+  it('shows the oven to be turned on while the loaves rise, and then the loaves again', () => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'proof.soon', ['a1'], TIN);
+    expect([see(hand)!.who, see(hand)!.stage]).toEqual(['oven', 'turnOn']);
+    expect(bakeOf(hand.kitchen, 'oven')).toBe('a');
+    hand.press('oven', 'ovenOn');
+    expect([see(hand)!.who, see(hand)!.stage]).toEqual(['a', 'proof.soon']);
   });
 
   it('speaks of stone and steam, never of pot, lid or knob, where loaves bake on a stone', () => {

@@ -11,6 +11,8 @@ export interface DoughBody {
   readonly begin: Instant;
   readonly hours: Hours;
   readonly tau: Hours;
+  /** Its temperature at `begin`, where known; else the room's. */
+  readonly start?: Celsius;
 }
 
 /** The rate's factor before the salt is in, and after `saltedAt` (null: salted from the start). */
@@ -76,7 +78,7 @@ export function temperaturePath(body: DoughBody): Path {
   let path: Path = [];
   let from = 0;
   let group: Measured[] = [];
-  let start = room[0]!.celsius;
+  let start = body.start ?? room[0]!.celsius;
   const fitted = (): Path => {
     const here = roomFrom(room, from);
     return driftPath(fitDrift(group, here, { tau: body.tau, start }), here, body.hours - from);

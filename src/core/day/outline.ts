@@ -1,7 +1,8 @@
 import { loads } from '../oven/loads.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import { OPENING_BELIEF } from '../readiness/belief.ts';
-import { BAKE_STAGES, type BakeStage, type OvenStage } from '../records/stage.ts';
+import type { BakeStage, OvenStage } from '../records/stage.ts';
+import { bakeStagesOf, isWarm } from '../records/stages-of.ts';
 import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
 import { waitFor } from './waits.ts';
 
@@ -52,8 +53,10 @@ const HANDS: Readonly<Partial<Record<BakeStage, { base: Minutes; each: Minutes }
   'shape.preshape': { base: 0, each: 1 },
   'shape.finalShape': { base: 0, each: 2 },
   'shape.basket': { base: 0, each: 1 },
+  'shape.scoop': { base: 3, each: 2 },
   'proof.toFridge': { base: 5, each: 0 },
   'proof.look': { base: 2, each: 0 },
+  'proof.poke': { base: 2, each: 0 },
   'cool.handOver': { base: 5, each: 0 },
 };
 
@@ -65,10 +68,11 @@ const WAITS: readonly BakeStage[] = [
   'shape.benchRest',
   'proof.counter',
   'proof.retard',
+  'proof.warm',
   'cool.cooling',
 ];
 /** Waits that the dough decides. */
-const DOUGH: readonly BakeStage[] = ['levain.ripening', 'bulk.proving'];
+const DOUGH: readonly BakeStage[] = ['levain.ripening', 'bulk.proving', 'proof.warm'];
 /** Hands a load takes: score, load, lid, look, unload. Practice. */
 const LOAD_HANDS: Minutes = 10;
 
@@ -110,15 +114,16 @@ function walk(
     }
   };
   const bake = (): void => {
-    wait('preheating', 'hot');
+    // For a warm proof it is hot by the time the loaves are.
+    if (!isWarm(process) || from === 'oven.queued') wait('preheating', 'hot');
     const each = process.lidded + process.open;
     const many = loads(loaves, perLoad);
     walked.push({ stage: 'oven.queued', at, hands: LOAD_HANDS * many });
     at += (many * each + (many - 1) * process.recovery) * MINUTE;
     out = at;
   };
-  for (const stage of BAKE_STAGES.slice(BAKE_STAGES.indexOf(from))) {
-    if (stage === 'rescue.tray') break;
+  const stages = bakeStagesOf(process);
+  for (const stage of stages.slice(Math.max(0, stages.indexOf(from)))) {
     entered[stage] = at;
     if (stage === 'bulk.between') bulkTouches();
     else if (stage === 'bulk.fold' || stage === 'bulk.spread') continue;

@@ -6,6 +6,7 @@ import type { BakeStage, OvenStage } from '../records/stage.ts';
 import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
 import { bulkWait } from './bulk-wait.ts';
 import { levainWait } from './levain-wait.ts';
+import { warmWait } from './warm-wait.ts';
 
 /** Everything a wait's instants may depend on. */
 export interface WaitInput {
@@ -95,6 +96,9 @@ export function waitFor(input: WaitInput): Wait {
       return plain('end', process.benchRest);
     case 'proof.counter':
       return plain('end', process.counter);
+    case 'proof.warm':
+    case 'proof.soon':
+      return warmWait(input);
     case 'proof.retard':
       return fridgeWait(input);
     case 'preheating':

@@ -95,6 +95,11 @@ export const pokeVerdict = (answers: Answers): Verdict => {
   return { say: most(count(POKE, answers)) ?? 'unsure' };
 };
 
+/** A warm loaf's dent decides by itself. Source: common practice, no source. */
+export const warmVerdict = (answers: Answers): Verdict => ({
+  say: DENT['dent']?.[answers['dent'] ?? ''] ?? 'unsure',
+});
+
 /**
  * Colour first: a dark crust comes out before it burns, a pale one stays. Else colour, base and
  * core must agree in their majority; a core measured too cool is never outvoted into "ready".

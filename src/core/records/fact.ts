@@ -34,6 +34,7 @@ export type BakeAct =
   | 'benchRested'
   | 'shaped'
   | 'inBaskets'
+  | 'scooped'
   | 'counterDone'
   | 'inFridge'
   | 'loafSeen'

@@ -13,13 +13,21 @@ export const LISTS: Readonly<
   bulkSigns: ['rise', 'edge', 'bubbles', 'wobble', 'top'],
   loafSigns: ['grown', 'rim', 'dent', 'wobble', 'skin'],
   pokeSigns: ['dent', 'grown'],
+  warmSigns: ['dent'],
   beforeOven: ['mitts', 'floor', 'child', 'landing', 'parchment', 'knob', 'blade'],
   crustSigns: ['colour', 'base', 'core'],
 };
 
-/** What is asked of the baker before a load of this kind goes in: a stone has no lid with a knob. */
+/** A stone has no lid with a knob; a greased tin has no parchment either. */
+const NOT_ASKED: Readonly<Record<Vessel, readonly string[]>> = {
+  pot: [],
+  stone: ['knob'],
+  tin: ['knob', 'parchment'],
+};
+
+/** What is asked of the baker before a load of this kind goes in. */
 export const beforeOvenItems = (vessel: Vessel): readonly string[] =>
-  LISTS.beforeOven.filter((item) => vessel === 'pot' || item !== 'knob');
+  LISTS.beforeOven.filter((item) => !NOT_ASKED[vessel].includes(item));
 
 /**
  * Answers that leave their item open: the state is recorded, but the list is not complete until

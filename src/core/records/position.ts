@@ -38,6 +38,8 @@ export interface OvenPlace extends Place {
   /** What the oven is made ready for: of the first loaf that waits, else of the last that did. */
   readonly vessel: Vessel;
   readonly waiting: readonly string[];
+  /** Loaves of a warm proof are coming: it is wanted hot though nobody waits. */
+  readonly soon: boolean;
   readonly load: readonly string[];
   readonly out: readonly string[];
 }

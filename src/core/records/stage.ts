@@ -24,10 +24,14 @@ export const BAKE_STAGES = [
   'shape.benchRest', // wait: end
   'shape.finalShape',
   'shape.basket',
+  'shape.scoop', // a high-rye dough, spooned into its tin
   'proof.counter', // wait: end
   'proof.toFridge',
   'proof.retard', // wait: look
   'proof.look', // signs
+  'proof.warm', // wait: turn, the oven going on or a look before it
+  'proof.soon', // wait: look, the oven is wanted hot by then
+  'proof.poke', // signs
   'oven.queued', // the oven machine has the loaves
   'cool.cooling', // wait: end
   'cool.handOver',
@@ -45,7 +49,9 @@ export const JOINS = [
   'mix.weigh',
   'bulk.proving',
   'shape.divide',
+  'shape.scoop',
   'proof.retard',
+  'proof.warm',
   'oven.queued',
 ] as const satisfies readonly BakeStage[];
 export type Join = (typeof JOINS)[number];
@@ -55,6 +61,7 @@ export const OVEN_STAGES = [
   'off',
   'turnOn', // pot in, oven on
   'preheating', // wait: hot
+  'holding', // hot, and no loaf has come yet
   'poke', // is the loaf ready
   'standing', // loaf stands out a little: wait: poke
   'before', // checklist before the oven
@@ -82,6 +89,7 @@ export type ListName =
   | 'bulkSigns'
   | 'loafSigns'
   | 'pokeSigns'
+  | 'warmSigns'
   | 'beforeOven'
   | 'crustSigns';
 

@@ -60,6 +60,10 @@ const fact1 = (fact: Data, position: Data): Data => {
   return within(within(named, 'recipe', recipe1), 'position', position1);
 };
 
+/** Before warm proofs nobody wanted the oven hot beforehand. */
+const position2 = (position: Data): Data =>
+  within(position, 'oven', (oven) => ({ soon: false, ...oven }));
+
 /** What each version's rows lack against the next one's; the first is of version 1. */
 const UPGRADES: readonly ((row: Data) => Data)[] = [
   (row) => {
@@ -70,6 +74,12 @@ const UPGRADES: readonly ((row: Data) => Data)[] = [
       position1,
     );
   },
+  (row) =>
+    within(
+      within(row, 'fact', (fact) => within(fact, 'position', position2)),
+      'position',
+      position2,
+    ),
 ];
 
 /**

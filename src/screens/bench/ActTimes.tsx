@@ -19,6 +19,7 @@ const CAME_FROM: Readonly<Record<string, Mark>> = {
   'shape.finalShape': 'end',
   'proof.toFridge': 'end',
   'proof.look': 'look',
+  'proof.poke': 'look',
   'cool.handOver': 'end',
   poke: 'hot',
   lift: 'lid',

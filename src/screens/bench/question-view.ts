@@ -1,5 +1,6 @@
 import type { BakeAct, OvenAct } from '../../core/records/fact.ts';
 import { beforeOvenItems, closes } from '../../core/records/lists.ts';
+import { isWarm } from '../../core/records/stages-of.ts';
 import type { ListName } from '../../core/records/stage.ts';
 import {
   bulkVerdict,
@@ -8,6 +9,7 @@ import {
   loafVerdict,
   mustDiscard,
   pokeVerdict,
+  warmVerdict,
   type Verdict,
 } from '../../core/readiness/verdict.ts';
 import { heed } from '../../core/speech/en/heed.ts';
@@ -22,14 +24,30 @@ type Answers = Readonly<Record<string, string>>;
 
 /** Which look a list of signs belongs to; the other lists end with their last answer. */
 const VERDICT: Readonly<
-  Partial<Record<QuestionList, { on: VerdictOn; judge: (answers: Answers) => Verdict }>>
+  Partial<
+    Record<
+      QuestionList,
+      {
+        on: VerdictOn;
+        judge: (answers: Answers) => Verdict;
+        because?: (typeof verdicts)[VerdictOn]['because'];
+      }
+    >
+  >
 > = {
   levainSigns: { on: 'levain', judge: levainVerdict },
   bulkSigns: { on: 'bulk', judge: bulkVerdict },
   loafSigns: { on: 'loaf', judge: loafVerdict },
+  warmSigns: { on: 'warm', judge: warmVerdict },
   pokeSigns: { on: 'poke', judge: pokeVerdict },
   crustSigns: { on: 'crust', judge: crustVerdict },
 };
+
+/** At the oven too a warm loaf is told by its dent alone; a cold one is not. */
+const verdictOf = ({ bake }: Focus, list: QuestionList) =>
+  list === 'pokeSigns' && isWarm(bake.context.recipe.process)
+    ? { on: 'poke' as const, judge: warmVerdict, because: verdicts.warm.because }
+    : VERDICT[list];
 
 /** What to mend about an answer, or null. */
 const heedOf = (list: QuestionList, item: string, value: string | undefined): string | null => {
@@ -72,15 +90,20 @@ const readyPress = (who: string, on: VerdictOn) =>
   ({ kind: 'press', who, act: VERDICT_ACTS[on].ready }) as const;
 
 /** All signs are in: the likeliest act is the slab, the other two are tiles. Hands beat the model. */
-const choose = ({ who }: Focus, on: VerdictOn, { say }: Verdict): Asked => {
+const choose = (
+  { who }: Focus,
+  on: VerdictOn,
+  { say }: Verdict,
+  because: (typeof verdicts)[VerdictOn]['because'],
+): Asked => {
   const words = verdicts[on];
   const first = say === 'unsure' ? 'notYet' : say;
   const others = (['ready', 'notYet', 'over'] as const).filter((act) => act !== first);
   const slab = words.acts[first];
   return {
     headline: words.headline,
-    detail: words.because[say],
-    spoken: words.because[say],
+    detail: because[say],
+    spoken: because[say],
     slab: {
       label: slab.label,
       then: slab.then,
@@ -107,8 +130,12 @@ export function questionView(focus: Focus, list: ListName): Asked | null {
   // A stone has no lid: what nobody needs to answer is not asked.
   const all = questions[list].filter(({ item }) => isAskedHere(focus, list, item));
   const open = all.find(({ item }) => !closes(list, item, answers[item]));
-  const verdict = VERDICT[list];
-  if (open === undefined) return verdict ? choose(focus, verdict.on, verdict.judge(answers)) : null;
+  const verdict = verdictOf(focus, list);
+  if (open === undefined) {
+    if (!verdict) return null;
+    const { on, judge, because = verdicts[on].because } = verdict;
+    return choose(focus, on, judge(answers), because);
+  }
   const closed = all.filter(({ item }) => closes(list, item, answers[item]));
   const before = closed.at(-1);
   const last = before ? heedOf(list, before.item, answers[before.item]) : null;

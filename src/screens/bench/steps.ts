@@ -1,28 +1,31 @@
 import type { Recipe } from '../../core/formula/recipe.ts';
-import { BAKE_STAGES, OVEN_STAGES } from '../../core/records/stage.ts';
+import { bakeStagesOf, ovenStagesOf } from '../../core/records/stages-of.ts';
 
-const SKIPPED = ['rescue.tray', 'done', 'ended', 'oven.queued'];
-const SHEET = ['bulk.spread', 'bulk.scatter', 'bulk.roll'];
-const LID = ['lidded', 'lift'];
-const STEAM = ['steaming', 'vent'];
-const OVEN = OVEN_STAGES.filter((stage) => !['off', 'standing', 'recover'].includes(stage));
+/** They stand at their neighbours' ticks. */
+const NO_TICK: readonly string[] = [
+  'oven.queued',
+  'off',
+  'standing',
+  'holding',
+  'recover',
+  'proof.soon',
+];
 
 /** The steps of a bake in the order they come, the oven's in their place: the edge's ticks. */
-export const stepsOf = (recipe: Recipe): readonly string[] => {
-  const sheet = recipe.process.touches.some((touch) => touch.kind === 'laminate');
-  const bake = BAKE_STAGES.filter(
-    (stage) => !SKIPPED.includes(stage) && (sheet || !SHEET.includes(stage)),
-  );
+export const stepsOf = ({ process }: Recipe): readonly string[] => {
+  const ticked = (stage: string): boolean => !NO_TICK.includes(stage);
+  const bake = bakeStagesOf(process).filter(ticked);
   const cool = bake.findIndex((stage) => stage.startsWith('cool.'));
-  const none = recipe.process.vessel === 'stone' ? LID : STEAM;
-  const hot = OVEN.filter((stage) => !none.includes(stage));
+  const hot = ovenStagesOf(process.vessel).filter(ticked);
   return [...bake.slice(0, cool), ...hot, ...bake.slice(cool)];
 };
 
 /** Stages that have no tick of their own stand at their neighbour's. */
 const STANDS_AT: Readonly<Record<string, string>> = {
+  'proof.soon': 'proof.warm',
   'oven.queued': 'turnOn',
   off: 'turnOn',
+  holding: 'preheating',
   standing: 'poke',
   recover: 'poke',
   'rescue.tray': 'turnOn',

@@ -7,11 +7,8 @@ import { EQUIPMENT, type Equipment } from '../../core/kitchen/equipment.ts';
 import type { BakeAct, Deed, OvenAct } from '../../core/records/fact.ts';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
-import { bakeWords } from '../../core/speech/en/bake-words.ts';
 import { night } from '../../core/speech/en/kitchen.ts';
 import { partNames, places } from '../../core/speech/en/names.ts';
-import { stoneWords } from '../../core/speech/en/oven-stone.ts';
-import { ovenWords } from '../../core/speech/en/oven.ts';
 import { several } from '../../core/speech/en/several.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -28,6 +25,7 @@ import { leftView } from './left-view.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
 import { besideLines, weighView } from './weigh-view.ts';
+import { wordsOf } from './words-of.ts';
 
 /** Something to press, and the deed it stands for. */
 export interface Press {
@@ -75,12 +73,6 @@ export interface BenchView {
 /** The parts of a view that a list, a look or a plain act decides. */
 export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
   Partial<Pick<BenchView, 'lines' | 'progress' | 'spoken' | 'care' | 'ready'>>;
-
-const wordsOf = ({ oven }: Kitchen, who: string, stage: string): StageWords => {
-  if (who !== 'oven') return bakeWords[stage as BakeStage];
-  const own = oven.context.vessel === 'stone' ? stoneWords[stage as OvenStage] : undefined;
-  return own ?? ovenWords[stage as OvenStage];
-};
 
 /** As many waiting loaves as there are places, all of the kind that was made ready. */
 const nextLoad = (kitchen: Kitchen, equipment: Equipment): readonly string[] => {
@@ -144,11 +136,12 @@ const placeOf = (
 const WEIGHS: Readonly<Record<string, NumberSlot>> = {
   'mix.work': 'weight.dough',
   'shape.divide': 'weight.piece',
+  'shape.scoop': 'weight.piece',
   'cool.handOver': 'weight.loaf',
 };
 
 /** Waits of the oven in which there is nothing to measure. */
-const SHUT = ['preheating', 'lidded', 'recover'];
+const SHUT = ['preheating', 'holding', 'lidded', 'steaming', 'recover'];
 
 const thirdOf = (stage: string, look: boolean): Third => {
   if (look) return 'ready';

@@ -14,6 +14,8 @@ import type { House } from '../house.ts';
 import { KitchenEar } from '../KitchenEar.tsx';
 import { MOST_BESIDE, OtherBakes } from '../OtherBakes.tsx';
 import { othersOf } from '../others.ts';
+import { JOINS } from '../../core/records/stage.ts';
+import { joinsOf } from '../../core/records/stages-of.ts';
 import { checkOrder, emptyDraft, type Draft } from './draft.ts';
 import { FormulaFace, KitchenFace, LoavesFace, WhereFace } from './faces.tsx';
 import { PastBakes } from './PastBakes.tsx';
@@ -42,8 +44,13 @@ export default function Start(props: {
       props.house.hour(at),
     ),
   );
+  const joinsHere = () => (formula() ? joinsOf(formula()!.process) : JOINS);
   const change = (part: Partial<Draft>): void => {
     setDraft((old) => ({ ...old, ...part }));
+    // Another formula may not pass where the dough was said to be.
+    if (!joinsHere().includes(draft().from)) {
+      setDraft((old) => ({ ...old, from: emptyDraft.from }));
+    }
   };
   const pick = (part: Partial<Draft>): void => {
     change(part);
@@ -103,7 +110,11 @@ export default function Start(props: {
               />
             </Match>
             <Match when={face() === 'where'}>
-              <WhereFace chosen={draft().from} onPick={(from) => pick({ from })} />
+              <WhereFace
+                joins={joinsHere()}
+                chosen={draft().from}
+                onPick={(from) => pick({ from })}
+              />
             </Match>
             <Match when={face() === 'past'}>
               <PastBakes house={props.house} />

@@ -2,7 +2,7 @@ import { For, Show, type JSX } from 'solid-js';
 import { LOAVES } from '../../core/formula/make-recipe.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { keypad } from '../../core/speech/en/controls.ts';
-import { JOINS, type Join } from '../../core/records/stage.ts';
+import type { Join } from '../../core/records/stage.ts';
 import { joins, start } from '../../core/speech/en/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -98,6 +98,7 @@ export function KitchenFace(props: {
 }
 
 export function WhereFace(props: {
+  readonly joins: readonly Join[];
   readonly chosen: Join;
   readonly onPick: (from: Join) => void;
 }): JSX.Element {
@@ -105,7 +106,7 @@ export function WhereFace(props: {
     <Words headline={start.where} detail={start.whereDetail}>
       <Tiles
         label={start.where}
-        options={JOINS.map((join) => ({ value: join, label: joins[join] }))}
+        options={props.joins.map((join) => ({ value: join, label: joins[join] }))}
         chosen={props.chosen}
         onChoose={(join) => props.onPick(join as Join)}
       />

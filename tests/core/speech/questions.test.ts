@@ -56,6 +56,7 @@ test('the record keeps these items and values, and no others', () => {
       grown: sure('grown', 'little'),
       dent: sure('springs', 'slowly', 'stays'),
     },
+    warmSigns: { dent: sure('springs', 'slowly', 'stays') },
     crustSigns: {
       colour: sure('pale', 'golden', 'dark'),
       base: sure('hollow', 'dull'),

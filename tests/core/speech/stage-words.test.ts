@@ -9,6 +9,7 @@ import { bakeWords } from '../../../src/core/speech/en/bake-words.ts';
 import { bakeNames, ovenNames } from '../../../src/core/speech/en/names.ts';
 import { ovenWords } from '../../../src/core/speech/en/oven.ts';
 import { stoneWords } from '../../../src/core/speech/en/oven-stone.ts';
+import { tinWords } from '../../../src/core/speech/en/oven-tin.ts';
 import { weighWords } from '../../../src/core/speech/en/weigh.ts';
 import { said, shown } from '../../../src/core/speech/facts.ts';
 import { fill, wants } from '../../../src/core/speech/fill.ts';
@@ -19,6 +20,7 @@ const stages: readonly (readonly [string, StageWords])[] = [
   ...Object.entries(bakeWords),
   ...Object.entries(ovenWords),
   ...Object.entries(stoneWords),
+  ...Object.entries(tinWords),
 ];
 const withCards = [
   ...stages,

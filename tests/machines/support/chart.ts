@@ -5,7 +5,8 @@ import type { CallKind } from '../../../machines/ports.ts';
 
 /**
  * How a bake walks, written down a second time and plainly: stage, act, next stage. `IN` is where a load of its kind bakes first, `TOUCH` is the
- * next touch, `ONWARD` the next wait of the bulk, `AWAY` the end of a bake.
+ * next touch, `ONWARD` the next wait of the bulk, `SHAPED` and `PROVED` the way its process goes on,
+ * `AGAIN` back to a warm proof, `HOT` a hot oven, `AWAY` the end of a bake.
  */
 export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'read.plan': { readThrough: 'read.list' },
@@ -26,12 +27,13 @@ export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>
   'bulk.scatter': { scattered: 'bulk.roll' },
   'bulk.roll': { rolled: 'ONWARD' },
   'bulk.proving': { due: 'bulk.look', doughSeen: 'bulk.look' },
-  'bulk.look': { bulkReady: 'shape.divide', bulkNotYet: 'bulk.proving', bulkOver: 'rescue.tray' },
+  'bulk.look': { bulkReady: 'SHAPED', bulkNotYet: 'bulk.proving', bulkOver: 'rescue.tray' },
   'shape.divide': { divided: 'shape.preshape' },
   'shape.preshape': { preshaped: 'shape.benchRest' },
   'shape.benchRest': { due: 'shape.finalShape', benchRested: 'shape.finalShape' },
   'shape.finalShape': { shaped: 'shape.basket' },
-  'shape.basket': { inBaskets: 'proof.counter' },
+  'shape.basket': { inBaskets: 'PROVED' },
+  'shape.scoop': { scooped: 'PROVED' },
   'proof.counter': { due: 'proof.toFridge', counterDone: 'proof.toFridge' },
   'proof.toFridge': { inFridge: 'proof.retard' },
   'proof.retard': { due: 'proof.look', loafSeen: 'proof.look' },
@@ -40,6 +42,9 @@ export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>
     loafNotYet: 'proof.retard',
     loafOver: 'oven.queued',
   },
+  'proof.warm': { due: 'proof.soon', loafSeen: 'proof.poke' },
+  'proof.soon': { due: 'proof.poke', loafSeen: 'proof.poke' },
+  'proof.poke': { loafReady: 'oven.queued', loafNotYet: 'AGAIN', loafOver: 'oven.queued' },
   'cool.cooling': { due: 'cool.handOver', cooled: 'cool.handOver' },
   'cool.handOver': { handedOver: 'cool.note' },
   'cool.note': { noted: 'AWAY' },
@@ -48,7 +53,7 @@ export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>
 
 export const OVEN_CHART: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   turnOn: { ovenOn: 'preheating' },
-  preheating: { due: 'poke', ovenHot: 'poke' },
+  preheating: { due: 'HOT', ovenHot: 'HOT' },
   poke: { pokeReady: 'before', pokeNotYet: 'standing', pokeOver: 'before' },
   standing: { due: 'poke', pokeNow: 'poke' },
   score: { scored: 'load' },
@@ -60,14 +65,15 @@ export const OVEN_CHART: Readonly<Record<string, Readonly<Record<string, string>
   open: { due: 'judge', colourSeen: 'judge' },
   judge: { crustReady: 'unload', crustNotYet: 'open', crustOver: 'unload' },
   unload: { unloaded: 'NEXT' },
-  recover: { due: 'poke', ovenHot: 'poke' },
+  recover: { due: 'HOT', ovenHot: 'HOT' },
   turnOff: { ovenOff: 'off' },
 };
 
-/** Where the oven goes when nobody waits any more, and when somebody begins to. */
+/** Where the oven goes when nobody waits or comes any more, and when somebody begins to. */
 export const NONE_WAIT: Readonly<Record<string, string>> = {
   turnOn: 'off',
   preheating: 'turnOff',
+  holding: 'turnOff',
   poke: 'turnOff',
   standing: 'turnOff',
   before: 'turnOff',
@@ -76,6 +82,14 @@ export const NONE_WAIT: Readonly<Record<string, string>> = {
   recover: 'turnOff',
 };
 export const SOME_WAIT: Readonly<Record<string, string>> = { off: 'turnOn', turnOff: 'preheating' };
+/** Where it goes when those who waited are gone and others come soon. */
+export const NONE_YET: Readonly<Record<string, string>> = {
+  poke: 'holding',
+  standing: 'holding',
+  before: 'holding',
+  score: 'holding',
+  load: 'holding',
+};
 
 /** Lists: those that lead on by their last answer, and the signs of a look, which do not. */
 export const LIST_AT: Readonly<Record<string, { list: ListName; next: string | null }>> = {
@@ -86,16 +100,19 @@ export const LIST_AT: Readonly<Record<string, { list: ListName; next: string | n
   'mix.salt': { list: 'second', next: 'mix.work' },
   'bulk.look': { list: 'bulkSigns', next: null },
   'proof.look': { list: 'loafSigns', next: null },
+  'proof.poke': { list: 'warmSigns', next: null },
   poke: { list: 'pokeSigns', next: null },
   before: { list: 'beforeOven', next: 'score' },
   judge: { list: 'crustSigns', next: null },
 };
 
+const UNASKED = { pot: [''], stone: ['knob'], tin: ['knob', 'parchment'] };
+
 export const itemsOf = (list: ListName, recipe: Recipe): readonly string[] =>
   list === 'feed' || list === 'first' || list === 'second'
     ? recipe.lines[list].map(({ item }) => item)
-    : list === 'beforeOven' && recipe.process.vessel === 'stone'
-      ? LISTS[list].filter((item) => item !== 'knob')
+    : list === 'beforeOven'
+      ? LISTS[list].filter((item) => !UNASKED[recipe.process.vessel].includes(item))
       : LISTS[list];
 
 /** What a stage calls, when time led into it. */
@@ -108,6 +125,8 @@ export const CALL_AT: Readonly<Record<string, CallKind>> = {
   'shape.finalShape': 'act',
   'proof.toFridge': 'act',
   'proof.look': 'look',
+  'proof.poke': 'look',
+  turnOn: 'act',
   'cool.handOver': 'look',
   poke: 'act',
   lift: 'hot',

@@ -3,7 +3,7 @@ import { BAKE_STAGES } from '../../../src/core/records/stage.ts';
 import type { Reading } from '../../../src/core/records/fact.ts';
 import { BAKE_CHART, itemsOf, LIST_AT, OVEN_CHART } from './chart.ts';
 import { placesOf, recipeAt, type Model, type ModelBake, type Press } from './model.ts';
-import { RECIPE, STONE } from './recipe.ts';
+import { RECIPE, SCOOP, STONE, TIN } from './recipe.ts';
 
 const TOUCHES = RECIPE.process.touches;
 /** Fold or filling first, fold or filling last, and no touch at all. */
@@ -13,6 +13,8 @@ export const RECIPES = [
     process: { ...RECIPE.process, touches },
   })),
   STONE,
+  TIN,
+  SCOOP,
 ];
 
 /** Stages a random bake begins at: all but the last two, which are ends. */
@@ -71,4 +73,5 @@ export const joinedAt = (stage: string, loaves: readonly string[], recipe: Recip
   loaves,
   recipe,
   celsius: 24,
+  ovenWanted: stage === 'proof.soon',
 });

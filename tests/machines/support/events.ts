@@ -36,6 +36,7 @@ export const BAKE_ACTS = Object.keys({
   benchRested: 1,
   shaped: 1,
   inBaskets: 1,
+  scooped: 1,
   counterDone: 1,
   inFridge: 1,
   loafSeen: 1,
@@ -111,7 +112,12 @@ export const bakeEvents = (bake: BakeSnapshot): readonly BakeEvent[] => {
     { type: 'reading', at: 0, reading: { what: 'doughTemperature', celsius: 24 } },
     { type: 'reading', at: 0, reading: { what: 'firstPiece', grams: 900 } },
     { type: 'corrected', at: 0, measured: 0, reading: { what: 'doughTemperature', celsius: 25 } },
-    { type: 'judged', at: 0, marks: { look: 1, end: 1, touch: 1, 'lead.nuts': 1 } },
+    {
+      type: 'judged',
+      at: 0,
+      marks: { look: 1, oven: 1, turn: 1, end: 1, touch: 1, 'lead.nuts': 1 },
+    },
+    { type: 'judged', at: 0, marks: { look: 1, oven: 2, turn: 1, end: 1, touch: 1 } },
   ];
 };
 
@@ -140,12 +146,21 @@ export const ovenEvents = (oven: SnapshotFrom<Machines['oven']>): readonly OvenE
       { type, at: 0, was: 1 },
     ]),
     { type: 'due', at: 0 },
-    { type: 'sync', at: 0, waiting: [], vessel: context.vessel },
-    ...(['pot', 'stone'] as const).map((vessel) => ({
+    ...[true, false].map((soon) => ({
+      type: 'sync' as const,
+      at: 0,
+      waiting: [],
+      vessel: context.vessel,
+      soon,
+      called: soon,
+    })),
+    ...(['pot', 'stone', 'tin'] as const).map((vessel) => ({
       type: 'sync' as const,
       at: 0,
       waiting: ['a1', 'a2'].filter((loaf) => ![...context.load, ...context.out].includes(loaf)),
       vessel,
+      soon: false,
+      called: false,
     })),
     {
       type: 'judged',

@@ -1,4 +1,5 @@
 import { closes } from '../../../src/core/records/lists.ts';
+import type { Vessel } from '../../../src/core/formula/formula.ts';
 import type { Recipe } from '../../../src/core/formula/recipe.ts';
 import type { Reading } from '../../../src/core/records/fact.ts';
 import { MINUTE, type Instant } from '../../../src/core/units.ts';
@@ -8,11 +9,12 @@ import {
   itemsOf,
   LIST_AT,
   NONE_WAIT,
+  NONE_YET,
   OVEN_CHART,
   SOME_WAIT,
 } from './chart.ts';
-import { RECIPE, STONE } from './recipe.ts';
-import { MINUTES_A_DEGREE, WAITS } from './waits.ts';
+import { RECIPE, STONE, TIN } from './recipe.ts';
+import { LAID_LOOK, MINUTES_A_DEGREE, WAITS } from './waits.ts';
 
 /** Where one machine should stand. */
 export interface ModelPlace {
@@ -29,6 +31,8 @@ export interface ModelBake extends ModelPlace {
   loaves: readonly string[];
   recipe: Recipe;
   celsius: number;
+  /** Its warm proof has come so far that the oven was wanted. */
+  ovenWanted: boolean;
 }
 
 /** What the kitchen should be. `quiet`: silenced calls, until when (null: till their act). */
@@ -38,7 +42,9 @@ export interface Model {
   oven: ModelPlace;
   lidded: Instant;
   /** What the oven is made ready for. */
-  stone: boolean;
+  vessel: Vessel;
+  /** Loaves of a warm proof are coming. */
+  soon: boolean;
   waiting: string[];
   load: string[];
   out: string[];
@@ -51,7 +57,8 @@ export const emptyModel = (): Model => ({
   bakes: {},
   oven: { stage: 'off', since: 0, deadline: null, byDue: false, answers: {}, touches: 0 },
   lidded: 0,
-  stone: false,
+  vessel: 'pot',
+  soon: false,
   waiting: [],
   load: [],
   out: [],
@@ -83,6 +90,9 @@ export const pendingCalls = ({ oven, bakes }: Model): readonly ModelCall[] =>
     return kind && byDue ? [{ id: `${who}:${stage}:${since}`, who, kind, since }] : [];
   });
 
+/** Where a load of its kind bakes first. */
+const FIRST: Readonly<Record<Vessel, string>> = { pot: 'lidded', stone: 'steaming', tin: 'open' };
+
 const URGENCY = ['hot', 'act', 'look'];
 
 export const ringingCall = (model: Model): ModelCall | null =>
@@ -99,9 +109,13 @@ const enter = (place: ModelPlace, stage: string, since: Instant, byDue: boolean)
 const go = (model: Model, who: string, to: string, at: Instant, byDue = false): void => {
   const bake = model.bakes[who];
   if (!bake) {
-    const first = model.stone ? 'steaming' : 'lidded';
-    const next = model.waiting.length > 0 ? 'recover' : 'turnOff';
-    const stage = to === 'NEXT' ? next : to === 'IN' ? first : to;
+    const somebody = model.waiting.length > 0;
+    const ways: Readonly<Record<string, string>> = {
+      NEXT: somebody || model.soon ? 'recover' : 'turnOff',
+      IN: FIRST[model.vessel],
+      HOT: somebody ? 'poke' : 'holding',
+    };
+    const stage = ways[to] ?? to;
     enter(model.oven, stage, at, byDue);
     if (stage === 'off') model.out = [];
     if (to === 'IN') model.lidded = at;
@@ -115,13 +129,31 @@ const go = (model: Model, who: string, to: string, at: Instant, byDue = false): 
   } else if (to === 'ONWARD') {
     if (bake.stage !== 'mix.temperature') bake.touches += 1;
     enter(bake, bake.touches < touches.length ? 'bulk.between' : 'bulk.proving', at, byDue);
-  } else enter(bake, to, at, byDue);
+  } else {
+    const { shaping, retard } = bake.recipe.process;
+    const ways: Readonly<Record<string, string>> = {
+      SHAPED: shaping === 'scoop' ? 'shape.scoop' : 'shape.divide',
+      PROVED: retard === 0 ? 'proof.warm' : 'proof.counter',
+      AGAIN: bake.ovenWanted ? 'proof.soon' : 'proof.warm',
+    };
+    const stage = ways[to] ?? to;
+    const laid = bake.since + LAID_LOOK * MINUTE;
+    enter(bake, stage, at, byDue);
+    if (stage !== 'proof.soon') return;
+    bake.ovenWanted = true;
+    if (byDue) bake.deadline = laid;
+  }
 };
 
-/** Whether a loaf's bake goes on a stone. */
-export const isStone = ({ bakes }: Model, loaf: string): boolean =>
-  Object.values(bakes).some(
-    ({ loaves, recipe }) => loaves.includes(loaf) && recipe.process.vessel === 'stone',
+/** What a loaf bakes in; null for none that is known. */
+export const vesselOf = ({ bakes }: Model, loaf: string | undefined): Vessel | null =>
+  Object.values(bakes).find(({ loaves }) => loaf !== undefined && loaves.includes(loaf))?.recipe
+    .process.vessel ?? null;
+
+/** Bakes whose warm loaves come soon, as they were started. */
+const comingIn = ({ bakes }: Model): readonly ModelBake[] =>
+  Object.values(bakes).filter(
+    ({ stage, ovenWanted }) => stage === 'proof.soon' || (stage === 'proof.poke' && ovenWanted),
   );
 
 /** Who waits, who is out, which silences are over: told in that order. */
@@ -132,13 +164,22 @@ export const settle = (model: Model): void => {
     .toSorted(([a, x], [b, y]) => x.since - y.since || (a < b ? -1 : 1))
     .flatMap(([, { loaves }]) => loaves)
     .filter((loaf) => !gone.includes(loaf));
-  if (waiting.join() !== model.waiting.join()) {
-    const stone = waiting.length > 0 ? isStone(model, waiting[0]!) : model.stone;
-    const other = stone !== model.stone;
+  const coming = comingIn(model);
+  const soon = coming.length > 0;
+  if (waiting.join() !== model.waiting.join() || soon !== model.soon) {
+    const first = vesselOf(model, waiting[0]) ?? coming[0]?.recipe.process.vessel;
+    const other = (first ?? model.vessel) !== model.vessel;
     model.waiting = waiting;
-    model.stone = stone;
-    const to = (waiting.length > 0 ? SOME_WAIT : NONE_WAIT)[model.oven.stage];
-    if (to) go(model, 'oven', to, model.now);
+    model.soon = soon;
+    model.vessel = first ?? model.vessel;
+    const { stage } = model.oven;
+    const some = waiting.length > 0;
+    const arrived = some && stage === 'holding' ? 'before' : undefined;
+    const to = some || soon ? (arrived ?? SOME_WAIT[stage]) : NONE_WAIT[stage];
+    const back = !some && soon ? NONE_YET[stage] : undefined;
+    const called = coming.some(({ byDue }) => byDue);
+    if (to) go(model, 'oven', to, model.now, called);
+    else if (back) go(model, 'oven', back, model.now, called);
     else if (other && ['before', 'score', 'load'].includes(model.oven.stage)) {
       go(model, 'oven', 'poke', model.now);
     }
@@ -187,7 +228,7 @@ export interface Press {
 
 /** The recipe of a bake, or one of the kind the oven is made ready for. */
 export const recipeAt = (model: Model, who: string): Recipe =>
-  model.bakes[who]?.recipe ?? (model.stone ? STONE : RECIPE);
+  model.bakes[who]?.recipe ?? { pot: RECIPE, stone: STONE, tin: TIN }[model.vessel];
 
 const answer = (model: Model, { who, item, value }: Press, at: Instant): boolean => {
   const place = who === 'oven' ? model.oven : model.bakes[who]!;
@@ -230,7 +271,7 @@ export const press = (model: Model, deed: Press, at: Instant): boolean => {
   if (act === 'loaded') {
     const fits = loaves.length > 0 && new Set(loaves).size === loaves.length;
     if (!fits || !loaves.every((loaf) => model.waiting.includes(loaf))) return false;
-    if (loaves.some((loaf) => isStone(model, loaf) !== model.stone)) return false;
+    if (loaves.some((loaf) => vesselOf(model, loaf) !== model.vessel)) return false;
     model.load = [...loaves];
     model.waiting = model.waiting.filter((loaf) => !loaves.includes(loaf));
   }

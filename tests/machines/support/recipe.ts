@@ -74,3 +74,24 @@ export const STONE: Recipe = {
   ...RECIPE,
   process: { ...RECIPE.process, vessel: 'stone', preheat: 60, lidded: 15, open: 22 },
 };
+
+/** The same day: it rises warm, and bakes in an open tin. */
+export const TIN: Recipe = {
+  ...RECIPE,
+  process: {
+    ...RECIPE.process,
+    counter: 0,
+    retard: 0,
+    warm: 120,
+    vessel: 'tin',
+    preheat: 30,
+    lidded: 0,
+    open: 40,
+  },
+};
+
+/** A dough of much rye: no touch, spooned into its tin. */
+export const SCOOP: Recipe = {
+  ...TIN,
+  process: { ...TIN.process, touches: [], shaping: 'scoop', benchRest: 0, warm: 90 },
+};

@@ -10,6 +10,8 @@ export const WAITS: Readonly<Record<string, { mark: string; minutes: number }>> 
   'shape.benchRest': { mark: 'end', minutes: 20 },
   'proof.counter': { mark: 'end', minutes: 20 },
   'proof.retard': { mark: 'look', minutes: 720 },
+  'proof.warm': { mark: 'turn', minutes: 60 },
+  'proof.soon': { mark: 'look', minutes: 30 },
   preheating: { mark: 'hot', minutes: 45 },
   standing: { mark: 'poke', minutes: 20 },
   lidded: { mark: 'lid', minutes: 18 },
@@ -18,6 +20,9 @@ export const WAITS: Readonly<Record<string, { mark: string; minutes: number }>> 
   recover: { mark: 'hot', minutes: 10 },
   'cool.cooling': { mark: 'end', minutes: 120 },
 };
+
+/** The look that a warm proof is already laid for when the oven has to go on, minutes from its entry. */
+export const LAID_LOOK = 105;
 
 /** Each °C of the dough above 24 takes this many minutes off the long wait of the bulk. */
 export const MINUTES_A_DEGREE = 10;
@@ -29,5 +34,12 @@ export const plainWait: WaitModel = ({ stage, now, seen }) => {
   const warm = seen.findLast(({ reading }) => reading.what === 'doughTemperature')?.reading;
   const celsius = warm && 'celsius' in warm ? warm.celsius : 24;
   const shift = stage === 'bulk.proving' ? (24 - celsius) * MINUTES_A_DEGREE : 0;
-  return { marks: { [wait.mark]: now + (wait.minutes + shift) * MINUTE }, model: 'plain' };
+  const laid =
+    stage === 'proof.warm'
+      ? { look: now + LAID_LOOK * MINUTE, oven: now + wait.minutes * MINUTE }
+      : {};
+  return {
+    marks: { ...laid, [wait.mark]: now + (wait.minutes + shift) * MINUTE },
+    model: 'plain',
+  };
 };

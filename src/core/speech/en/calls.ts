@@ -27,6 +27,7 @@ export const callSubjects = {
   'shape.finalShape': 'shape the loaves',
   'proof.toFridge': 'loaves into the fridge',
   'proof.look': 'the loaves in the fridge',
+  'proof.poke': 'the warm loaves',
   'cool.handOver': 'the cool loaves',
   turnOn: 'the oven goes on',
   poke: 'check the next loaf',

@@ -17,10 +17,10 @@ export const stoneWords: Readonly<Partial<Record<OvenStage, StageWords>>> = {
   },
   preheating: {
     headline: 'Let the stone get hot',
-    detail: 'Hot at {time}. Loaves stay in the fridge.',
+    detail: 'Hot at {time}. Loaves stay where they are.',
     slab: 'It’s hot now',
     then: 'then check the first loaf',
-    spoken: '{time} is when the stone is hot. Loaves stay in the fridge.',
+    spoken: '{time} is when the stone is hot. Loaves stay where they are.',
     care: 'The oven is hot. Children stay 1 m back.',
   },
   before: {

@@ -23,10 +23,18 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
   },
   preheating: {
     headline: 'Let the pot get hot',
-    detail: 'Hot at {time}. Loaves stay in the fridge.',
+    detail: 'Hot at {time}. Loaves stay where they are.',
     slab: 'It’s hot now',
     then: 'then check the first loaf',
-    spoken: '{time} is when the pot is hot. Loaves stay in the fridge.',
+    spoken: '{time} is when the pot is hot. Loaves stay where they are.',
+    care: 'The oven is hot. Children stay 1 m back.',
+  },
+  holding: {
+    headline: 'Keep the oven hot',
+    detail: 'The loaves come soon.',
+    slab: 'Go back',
+    then: 'to the loaves',
+    spoken: 'The oven is hot. The loaves come soon.',
     care: 'The oven is hot. Children stay 1 m back.',
   },
   poke: {

@@ -30,4 +30,25 @@ export const proof = {
     then: 'then choose what to do',
     spoken: 'Look at a cold loaf. Say what you see.',
   },
+  'proof.warm': {
+    headline: 'Let the loaves rise warm',
+    detail: 'You are needed at {time}. Keep them covered.',
+    slab: 'Look now',
+    then: 'and press a dent',
+    spoken: '{time} is when you are needed. Keep the loaves covered.',
+  },
+  'proof.soon': {
+    headline: 'Let the loaves rise warm',
+    detail: 'Next look at {time}. The oven heats meanwhile.',
+    slab: 'Look now',
+    then: 'and press a dent',
+    spoken: '{time} is the next look. The oven heats meanwhile.',
+  },
+  'proof.poke': {
+    headline: 'Look at a warm loaf',
+    detail: 'Floured finger, 1 cm in. Watch the dent.',
+    slab: 'I’ve looked',
+    then: 'then choose what to do',
+    spoken: 'Look at a warm loaf. One centimetre in, with a floured finger.',
+  },
 } satisfies Record<string, StageWords>;

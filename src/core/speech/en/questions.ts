@@ -1,5 +1,5 @@
 import { beforeOven, beforeStart } from './before.ts';
-import { bulkSigns, crustSigns, levainSigns, loafSigns, pokeSigns } from './signs.ts';
+import { bulkSigns, crustSigns, levainSigns, loafSigns, pokeSigns, warmSigns } from './signs.ts';
 import type { ListName } from '../../records/stage.ts';
 import type { Question } from '../words.ts';
 
@@ -14,5 +14,6 @@ export const questions: Readonly<Record<QuestionList, readonly Question[]>> = {
   bulkSigns,
   loafSigns,
   pokeSigns,
+  warmSigns,
   crustSigns,
 };

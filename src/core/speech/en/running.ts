@@ -34,7 +34,7 @@ export const returnCard = {
 /** The countdown's words, by the name of the mark it runs to. */
 export const countdown: Readonly<
   Record<
-    'look' | 'touch' | 'end' | 'hot' | 'poke' | 'lid' | 'vent' | 'colour',
+    'look' | 'touch' | 'turn' | 'end' | 'hot' | 'poke' | 'lid' | 'vent' | 'colour',
     { readonly to: string; readonly past: string; readonly ask: string }
   >
 > = {
@@ -44,6 +44,11 @@ export const countdown: Readonly<
     ask: '{minutes} to the next look.',
   },
   touch: { to: 'until hands go in', past: 'past the hour', ask: '{minutes} until hands go in.' },
+  turn: {
+    to: 'until you are needed',
+    past: 'past the hour',
+    ask: '{minutes} until you are needed.',
+  },
   end: { to: 'to go', past: 'over', ask: '{minutes} to go.' },
   hot: { to: 'until the pot is hot', past: 'past hot', ask: '{minutes} until the pot is hot.' },
   poke: { to: 'to the next check', past: 'past the check', ask: '{minutes} to the next check.' },

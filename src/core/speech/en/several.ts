@@ -24,6 +24,7 @@ export const several = {
 export const waitsFor: Readonly<Record<keyof typeof countdown, string>> = {
   look: 'next look',
   touch: 'hands in',
+  turn: 'you again',
   end: 'time up',
   hot: 'pot hot',
   poke: 'next check',

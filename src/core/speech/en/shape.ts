@@ -37,8 +37,16 @@ export const shape = {
     headline: 'Lay each loaf in its basket',
     detail: 'Flour the basket well. Seam up, then cover.',
     slab: 'In baskets',
-    then: 'then a while on the counter',
+    then: 'then they rise once more',
     spoken: 'Lay each loaf in its basket. Seam up, then cover.',
+    care: RAW_DOUGH,
+  },
+  'shape.scoop': {
+    headline: 'Put the dough in the tins',
+    detail: '{grams} in each greased tin. Wet hands, smooth top.',
+    slab: 'In the tins',
+    then: 'then it rises once more',
+    spoken: '{grams} in each greased tin. Wet hands.',
     care: RAW_DOUGH,
   },
 } satisfies Record<string, StageWords>;

@@ -145,6 +145,21 @@ export const pokeSigns: readonly Question[] = [
   },
 ];
 
+/** A warm loaf: the dent decides. */
+export const warmSigns: readonly Question[] = [
+  {
+    item: 'dent',
+    ask: 'What does a dent do?',
+    detail: 'Floured finger, 1 cm in.',
+    slab: { value: 'slowly', label: 'Comes back slowly' },
+    tiles: [
+      { value: 'springs', label: 'Springs back' },
+      { value: 'stays', label: 'Stays' },
+      notSure,
+    ],
+  },
+];
+
 /** A crumb's heat: the low end of a finished crumb, a sign and never alone (trade usage, seen). */
 export const crustSigns: readonly Question[] = [
   {

@@ -30,7 +30,9 @@ export const joins: Readonly<Record<Join, string>> = {
   'mix.weigh': 'Weighing comes next',
   'bulk.proving': 'My dough is in the bowl',
   'shape.divide': 'My dough is ready to divide',
+  'shape.scoop': 'My dough goes in the tin now',
   'proof.retard': 'My loaves are in the fridge',
+  'proof.warm': 'My loaves rise warm',
   'oven.queued': 'My loaves are ready to bake',
 };
 

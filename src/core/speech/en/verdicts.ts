@@ -1,6 +1,6 @@
 import type { Option } from '../words.ts';
 
-export type VerdictOn = 'levain' | 'bulk' | 'loaf' | 'poke' | 'crust';
+export type VerdictOn = 'levain' | 'bulk' | 'loaf' | 'warm' | 'poke' | 'crust';
 /** The three answers everywhere. */
 export type VerdictAct = 'ready' | 'notYet' | 'over';
 
@@ -30,7 +30,7 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   bulk: {
     headline: 'Choose for the dough',
     acts: {
-      ready: { label: 'It’s ready', then: 'then divide it' },
+      ready: { label: 'It’s ready', then: 'then shape it' },
       notYet: { label: 'Not yet', then: 'look again later' },
       over: { label: 'Gone over', then: 'then bake it flat' },
     },
@@ -53,6 +53,20 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
       notYet: 'They have grown little: leave them longer in the cold. You may go on.',
       over: 'They stand over the rim: bake now, from cold, with a shallow cut.',
       unsure: 'A cold dent alone says little. Look again soon, or go on.',
+    },
+  },
+  warm: {
+    headline: 'Choose for the loaves',
+    acts: {
+      ready: { label: 'They’re ready', then: 'then to the oven' },
+      notYet: { label: 'Not yet', then: 'look again later' },
+      over: { label: 'Gone over', then: 'bake now, shallow cut' },
+    },
+    because: {
+      ready: 'The dent comes back slowly: ready to bake. You may go on.',
+      notYet: 'It springs back: give it more time. You may go on all the same.',
+      over: 'The dent stays: bake now, with a shallow cut.',
+      unsure: 'Press once more in another spot. Look again soon, or go on.',
     },
   },
   poke: {
