@@ -13,7 +13,7 @@ import { axe, type Violation } from './axe.ts';
 import { chromiumPath, FLAGS, sharedBrowser } from './chromium.ts';
 import { watchFaults, type Faults } from './faults.ts';
 import { closeLater } from './open.ts';
-import { storeRows } from './store-rows.ts';
+import { countRows, storeRows } from './store-rows.ts';
 
 /** The three tablets everything is measured on, in CSS pixels. */
 export const VIEWPORTS = {
@@ -53,8 +53,10 @@ export interface App {
    * then through it, so that what follows has settled. The page's timers fire, none twice for the leap.
    */
   turn(ms: number): Promise<void>;
-  /** All rows of the log, or of another store, in key order. */
-  storeRows(store?: string): Promise<unknown[]>;
+  /** All rows of the log, or of another store, in key order, or those from one key on. */
+  storeRows(store?: string, from?: number): Promise<unknown[]>;
+  /** How many rows the log has. */
+  countRows(): Promise<number>;
   /** Photographs the page into tests/browser/out. */
   screenshot(name: string): Promise<void>;
   axe(): Promise<Violation[]>;
@@ -140,7 +142,8 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
       if (ms > last) await context.clock.fastForward(ms - last);
       await context.clock.runFor(last);
     },
-    storeRows: (store) => storeRows(page, store),
+    storeRows: (store, from) => storeRows(page, store, from),
+    countRows: () => countRows(page),
     async screenshot(name) {
       await mkdir(out, { recursive: true });
       await page.screenshot({ path: join(out, `${name}.png`) });

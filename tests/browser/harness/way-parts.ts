@@ -1,0 +1,42 @@
+/** Acts that more than one bread's way has, as the log tells them. */
+
+/** What is at hand, the feed, the levain's signs; then the mix, with two flours. */
+export const TO_THE_BOWL = [
+  'readThrough',
+  '15 answers',
+  'levainRipe',
+  'starterKept',
+  '4 answers',
+  'mixed',
+  '2 answers',
+  'workedIn',
+  'doughTemperature',
+];
+
+export const SHAPED = ['5 answers', 'bulkReady', 'divided', 'preshaped', 'shaped', 'inBaskets'];
+export const COLD_PROOF = ['inFridge', '5 answers', 'loafReady'];
+export const HANDED_OVER = ['handedOver', 'noted'];
+
+/** One load, from the last look at its loaf on; what is asked before it and how its steam goes. */
+export const loadActs = (asked: number, steam: 'lidOff' | 'steamOut'): string[] => [
+  '2 answers',
+  'pokeReady',
+  `${asked} answers`,
+  'scored',
+  'loaded',
+  steam,
+  '3 answers',
+  'crustReady',
+  'unloaded',
+];
+
+export const RING_TO_BOWL = ['levain.look', 'mix.salt'];
+export const RING_COLD = ['bulk.look', 'shape.finalShape', 'proof.toFridge', 'proof.look'];
+
+export const WAITS_TO_PROOF = [
+  'Leave the levain to rise',
+  'Let the dough rest',
+  'Leave the dough to rise',
+  'Let the pieces rest',
+];
+export const WAITS_COLD = ['Leave the loaves out', 'Leave the loaves in the fridge'];

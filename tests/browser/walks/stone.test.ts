@@ -1,0 +1,48 @@
+import { it } from 'vitest';
+import { walkBread } from '../harness/walk-bread.ts';
+import {
+  COLD_PROOF,
+  HANDED_OVER,
+  loadActs,
+  RING_COLD,
+  RING_TO_BOWL,
+  SHAPED,
+  TO_THE_BOWL,
+  WAITS_COLD,
+  WAITS_TO_PROOF,
+} from '../harness/way-parts.ts';
+
+it('bakes olive and seed on a hot stone with steam', async () => {
+  const touches = ['folded', 'spread', 'scattered', 'rolled', 'folded'];
+  // Without a lid nobody is asked about its knob.
+  const load = loadActs(6, 'steamOut');
+  await walkBread({
+    bread: 'Olive and seed',
+    takeBack: ['rolled', 'bulkReady', 'inFridge', 'loaded', 'steamOut', 'crustReady', 'unloaded'],
+    acts: [...TO_THE_BOWL, ...touches, ...SHAPED, ...COLD_PROOF, ...HANDED_OVER],
+    ovenActs: ['ovenOn', ...load, ...load, 'ovenOff'],
+    rings: [
+      ...RING_TO_BOWL,
+      ...['bulk.fold', 'bulk.spread', 'bulk.fold'],
+      ...RING_COLD,
+      ...['poke', 'vent', 'judge'],
+      ...['poke', 'vent', 'judge'],
+      'cool.handOver',
+    ],
+    waits: [
+      ...WAITS_TO_PROOF,
+      ...WAITS_COLD,
+      'Let the stone get hot',
+      'Leave the steam in',
+      'Let the crust colour',
+      'Let the stone heat up again',
+      'Let the loaves cool',
+    ],
+    reload: [
+      'Let the stone get hot',
+      'Leave the steam in',
+      'Let the steam out, face back',
+      'What colour is the crust?',
+    ],
+  });
+});
