@@ -6,9 +6,15 @@ import { readScreen, type Screen } from './screen.ts';
 /** The screen counts in whole seconds, and a press takes its own. */
 const SLACK_MS = 3_000;
 
+/** 'loaded', or of an answer what it is about: 'answer:dent'. */
+const nameOf = (fact: Fact): string => {
+  if (fact.kind !== 'press') return fact.kind;
+  return fact.act === 'answer' ? `answer:${fact.item}` : fact.act;
+};
+
 /** What a walk does on its way, beside what the screen asks for. */
 export interface WalkOptions {
-  /** Acts that are taken back and done again, each once. */
+  /** Acts that are taken back and done again, each once: 'loaded', 'answer:dent'. */
   readonly takeBack: readonly string[];
   /** Headlines of the waits and hot calls in which the page is loaded anew, each once. */
   readonly reload: readonly string[];
@@ -137,7 +143,7 @@ export class Walker {
       return null;
     }
     const fact = await this.act(seen);
-    const act = fact.kind === 'press' ? fact.act : fact.kind;
+    const act = nameOf(fact);
     const again = this.options.takeBack.includes(act) && !this.did.tookBack.includes(act);
     if (!again) return fact;
     await this.undo(seen, act);
