@@ -26,6 +26,10 @@ export const onlyDone = (tasks: Tasks): Tasks =>
       .map(([task, { done }]) => [task, { called: null, done }]),
   );
 
+/** Names of the tasks that are done. */
+export const doneTasks = (tasks: Tasks): string[] =>
+  Object.keys(tasks).filter((task) => (tasks[task]?.done ?? null) !== null);
+
 /** A task that a wait newly carries is open, though it was done in another wait before. */
 export const tasksJudged = (tasks: Tasks, before: Marks, marks: Marks): Tasks =>
   Object.fromEntries(

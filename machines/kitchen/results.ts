@@ -7,6 +7,7 @@ import type { BakeStage, OvenStage } from '../../src/core/records/stage.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import { deadlineOf } from './dues.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
+import { doneTasks } from '../tasks.ts';
 import { lastBelief } from './last-belief.ts';
 import { bakeInput } from './pinned.ts';
 import { seenBy } from './seen-by.ts';
@@ -57,6 +58,7 @@ const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[]
     touches: 0,
     prior: OPENING_BELIEF,
     seen: [],
+    done: doneTasks(kitchen.oven.context.tasks),
     again,
   });
   return [{ who: 'oven', stage, since, marks: endingMarks(stage, waits, marks), model }];
@@ -111,6 +113,7 @@ const bakeResult = (
     touches,
     prior: openingOf(kitchen, start, fact),
     seen: seenBy(kitchen, bake),
+    done: doneTasks(bake.context.tasks),
     again: `${stage.split('.')[0]}.look` in entered || 'proof.poke' in entered,
   });
   const marks = endingMarks(stage, waits, said.marks);

@@ -1,11 +1,12 @@
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
-import { callSubjects, calls } from '../core/speech/en/calls.ts';
+import { calls } from '../core/speech/en/calls.ts';
 import { several } from '../core/speech/en/several.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Instant, Units } from '../core/units.ts';
 import { areSeveral, bakeSaid, sayFor } from '../screens/bake-name.ts';
+import { subjectOf } from '../screens/call-subject.ts';
 import { bakeOf, focusOn } from '../screens/focus.ts';
 import { benchView } from '../screens/bench/view.ts';
 
@@ -21,8 +22,8 @@ export function speakOf(
   equipment: Equipment,
 ): string | null {
   const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
-  if (call && stage in callSubjects) {
-    const subject = callSubjects[stage as keyof typeof callSubjects];
+  const subject = subjectOf(stage);
+  if (call && subject !== null) {
     const whose = bakeOf(kitchen, who);
     const name =
       whose !== null && areSeveral(kitchen)

@@ -1,4 +1,5 @@
 import type { BakeSnapshot, Kitchen, OvenSnapshot } from '../../machines/kitchen/kitchen.ts';
+import { openTasks } from '../../machines/kitchen/open-tasks.ts';
 import { soonBakes } from '../../machines/kitchen/settle.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 
@@ -9,10 +10,14 @@ export interface Focus {
   readonly bake: BakeSnapshot;
 }
 
+/** The oven asks to be turned on, or a task of its wait has called. */
+const wantsHands = (oven: OvenSnapshot): boolean =>
+  stageOf(oven) === 'turnOn' || openTasks(oven).some(({ calls }) => calls);
+
 /** An oven left on is shown before anything that only cools, one to be turned on before a wait. */
 const ovenFirst = (kitchen: Kitchen, stage: string): boolean =>
   stage === 'oven.queued' ||
-  (stage === 'proof.soon' && stageOf(kitchen.oven) === 'turnOn') ||
+  (stage === 'proof.soon' && wantsHands(kitchen.oven)) ||
   (stage.startsWith('cool.') && stageOf(kitchen.oven) === 'turnOff');
 
 /** Null when no such bake runs. */

@@ -93,7 +93,8 @@ describe('coming back', () => {
       expect(house.records()).toHaveLength(3);
       expect(house.hour(house.now())).toMatch(/^\d\d:\d\d$/);
       const rows = JSON.stringify(house.records());
-      expect(rows).not.toContain('null');
+      // No instant is missing; a task that is not done has none.
+      expect(rows.replaceAll(/"(done|called)":null/g, '')).not.toContain('null');
       const again = await open(makeFakeWorld({ store: world.store, at: world.clock.now() }));
       expect(stage(again, id)).toBe('mix.salt');
       expect(again.told().map(({ id: what }) => what)).not.toContain('log');

@@ -4,9 +4,12 @@ import { waitFor } from '../../src/core/day/waits.ts';
 import { Hand } from './support/hand.ts';
 
 /** Numbers of a log read as text: what is no number is written as null. */
+/** An instant that is none; a task that is not done has none by right. */
 const hasHole = (hand: Hand): boolean =>
   hand.records.some(({ fact, position }) =>
-    JSON.stringify([fact.at, fact.results ?? [], position]).includes('null'),
+    JSON.stringify([fact.at, fact.results ?? [], position])
+      .replaceAll(/"(done|called)":null/g, '')
+      .includes('null'),
   );
 
 describe('two bakes due at the same instant', () => {

@@ -21,6 +21,7 @@ const toReady = (v: number): number =>
     touches: 0,
     prior: { mean: Math.log(v), sd: 0.1 },
     seen: [],
+    done: [],
     again: false,
   }).marks['likely'] ?? NaN;
 

@@ -103,6 +103,7 @@ function walk(
       touches: process.touches.length,
       prior: OPENING_BELIEF,
       seen: [],
+      done: [],
       again: false,
     });
     at = Math.max(at, marks[mark] ?? at);

@@ -5,6 +5,7 @@ import type { Seen } from '../records/seen.ts';
 import type { BakeStage, OvenStage } from '../records/stage.ts';
 import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
 import { bulkWait } from './bulk-wait.ts';
+import { leadTasks } from './lead-tasks.ts';
 import { levainWait } from './levain-wait.ts';
 import { warmWait } from './warm-wait.ts';
 
@@ -25,6 +26,8 @@ export interface WaitInput {
   readonly prior: Belief;
   /** Every reading of the bake that stands, and what its looks said, in any order. */
   readonly seen: readonly Seen[];
+  /** Tasks of this bake that are done. */
+  readonly done: readonly string[];
   /** After a "not yet": the next look, not the first. */
   readonly again: boolean;
 }
@@ -38,7 +41,7 @@ export interface Wait {
 }
 
 /** Written with every result, so that an old bake says which model it was judged by. */
-export const MODEL = 'clock-1';
+export const MODEL = 'clock-2';
 
 /** A cold loaf is looked at between 8 and 18 h (seen in print); more is common practice, no source. */
 const FRIDGE = { earliest: 480, latest: 1080 } as const;
@@ -64,13 +67,8 @@ const fridgeWait = ({ now, entered, recipe, again }: WaitInput): Wait => {
   };
 };
 
-/**
- * The instants of a waiting stage: levain and bulk by the dough clock, the rest by the process.
- * Pure; every instant is finite and in whole milliseconds.
- *
- * @throws Error `The stage x does not wait.`
- */
-export function waitFor(input: WaitInput): Wait {
+/** The wait alone, without what it asks of free hands. */
+function plainWait(input: WaitInput): Wait {
   const { stage, now, recipe, touches, again } = input;
   const { process } = recipe;
   const plain = (mark: string, minutes: Minutes): Wait => ({
@@ -118,4 +116,32 @@ export function waitFor(input: WaitInput): Wait {
     default:
       throw new Error(`The stage ${stage} does not wait.`);
   }
+}
+
+/** The mark each wait that carries tasks runs to. */
+const ENDS: Readonly<Partial<Record<BakeStage | OvenStage, string>>> = {
+  'levain.ripening': 'look',
+  'mix.rest': 'end',
+  'bulk.between': 'touch',
+  'bulk.proving': 'look',
+  'shape.benchRest': 'end',
+  'proof.counter': 'end',
+  preheating: 'hot',
+  recover: 'hot',
+  open: 'colour',
+};
+
+/**
+ * The instants of a waiting stage: levain and bulk by the dough clock, the rest by the process; and
+ * as `lead.<task>` when each task falls due that it asks of free hands.
+ * Pure; every instant is finite and in whole milliseconds.
+ *
+ * @throws Error `The stage x does not wait.`
+ */
+export function waitFor(input: WaitInput): Wait {
+  const wait = plainWait(input);
+  const end = wait.marks[ENDS[input.stage] ?? ''];
+  if (end === undefined) return wait;
+  const leads = Object.entries(leadTasks(input, end)).map(([task, at]) => [`lead.${task}`, at]);
+  return { ...wait, marks: { ...wait.marks, ...(Object.fromEntries(leads) as Wait['marks']) } };
 }

@@ -11,6 +11,9 @@ export interface Flour {
   readonly pct: number;
 }
 
+/** How a filling is made ready before it goes in. */
+export type Preparation = 'soak' | 'toast' | 'drain' | 'cut' | 'coat';
+
 /**
  * Something that goes into the dough besides flour, water, levain and salt.
  * `pct` is a share of total flour in %. `keeps` says how it may stand:
@@ -22,6 +25,8 @@ export interface Filling {
   readonly pct: number;
   readonly keeps: 'shelf' | 'hardCheese' | 'perishable';
   readonly allergens: readonly string[];
+  /** Left out: nothing is to be done to it. */
+  readonly prepare?: readonly Preparation[];
 }
 
 /** A touch of the dough during bulk; `after` is minutes since the touch before it (or the mix). */

@@ -33,6 +33,16 @@ export function readText(value: unknown, path: string, most = 80): string {
   return good ? value : refuse(path, `a text of 1 to ${most} characters`, value);
 }
 
+/** One of a few words. */
+export function readOneOf<T extends string | number>(
+  value: unknown,
+  path: string,
+  values: readonly T[],
+): T {
+  const found = values.find((one) => one === value);
+  return found ?? refuse(path, `one of ${values.join(', ')}`, value);
+}
+
 /** A field of an object as it came; only its own fields count. */
 export class Fields {
   private constructor(
@@ -90,9 +100,7 @@ export class Fields {
   }
 
   oneOf<T extends string | number>(name: string, values: readonly T[]): T {
-    const value = this.field(name);
-    const found = values.find((one) => one === value);
-    return found ?? refuse(this.at(name), `one of ${values.join(', ')}`, value);
+    return readOneOf(this.field(name), this.at(name), values);
   }
 
   inner(name: string): Fields {

@@ -1,5 +1,5 @@
-import type { BulkTouch, Filling, Flour, Formula, Process } from './formula.ts';
-import { Fields, readText, Refused, type Misread } from './read-fields.ts';
+import type { BulkTouch, Filling, Flour, Formula, Preparation, Process } from './formula.ts';
+import { Fields, readOneOf, readText, Refused, type Misread } from './read-fields.ts';
 
 export type ReadFormula =
   | { readonly formula: Formula; readonly reason?: never }
@@ -18,14 +18,20 @@ const readFlour = (value: unknown, path: string): Flour => {
   };
 };
 
+const PREPARE = ['soak', 'toast', 'drain', 'cut', 'coat'] as const satisfies Preparation[];
+
 const readFilling = (value: unknown, path: string): Filling => {
   const filling = Fields.read(value, path);
+  const prepare = filling.has('prepare')
+    ? filling.list('prepare', 1, PREPARE.length, (one, at) => readOneOf(one, at, PREPARE))
+    : [];
   return {
     id: filling.id('id'),
     name: filling.text('name'),
     pct: filling.number('pct', 0.1, 100),
     keeps: filling.oneOf('keeps', ['shelf', 'hardCheese', 'perishable']),
     allergens: filling.list('allergens', 0, 14, (one, at) => readText(one, at)),
+    ...(prepare.length > 0 ? { prepare } : {}),
   };
 };
 

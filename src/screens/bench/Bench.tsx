@@ -87,7 +87,8 @@ export default function Bench(props: BenchProps): JSX.Element {
   const key = createMemo(() => {
     const at = focus();
     return (
-      at && `${view()?.who}:${view()?.stage}:${at.machine.context.entered[view()!.stage] ?? 0}`
+      at &&
+      `${view()?.who}:${view()?.stage}:${at.machine.context.entered[view()!.stage] ?? 0}:${view()!.task ?? ''}`
     );
   });
   // eslint-disable-next-line solid/reactivity -- asked anew each time

@@ -1,7 +1,7 @@
 import { createEffect, createSignal, For, lazy, on, Show, Suspense, type JSX } from 'solid-js';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { bench } from '../../core/speech/en/bench.ts';
-import { calls, callSubjects } from '../../core/speech/en/calls.ts';
+import { calls } from '../../core/speech/en/calls.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
 import { running } from '../../core/speech/en/running.ts';
@@ -17,6 +17,7 @@ import { WaysControls } from '../WaysControls.tsx';
 import { othersOf } from '../others.ts';
 import { loavesToKeep } from './loaves-to-keep.ts';
 import { longerWords } from './longer.ts';
+import { subjectOf } from '../call-subject.ts';
 import type { ReadingPage } from './readings/page.ts';
 import type { BenchView } from './view.ts';
 
@@ -43,7 +44,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
   /** What rings, in the words it is said in. */
   const called = (): string | undefined => {
     const call = props.house.ringing();
-    const name = call && callSubjects[call.stage as keyof typeof callSubjects];
+    const name = call && subjectOf(call.stage);
     return call && name ? fill(calls[call.kind], { name }) : undefined;
   };
   const mayBeFewer = (): boolean => {

@@ -24,6 +24,7 @@ import type { questionView } from './question-view.ts';
 import { leftView } from './left-view.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
+import { taskTiles, taskView } from './task-view.ts';
 import { besideLines, weighView } from './weigh-view.ts';
 import { wordsOf } from './words-of.ts';
 
@@ -46,6 +47,8 @@ export interface Line {
 export interface BenchView {
   readonly who: string;
   readonly stage: string;
+  /** The task of its wait that is shown in its place. */
+  readonly task: string | null;
   readonly place: string;
   readonly headline: string;
   readonly detail: string;
@@ -190,7 +193,9 @@ export function benchView(
   const meta = metaOf(machine);
   const words = wordsOf(kitchen, who, stage);
   const facts = factsOf(kitchen, focus, hour, equipment);
+  const task = taskView(focus);
   const asked =
+    task ??
     leftView(focus, stage, Math.max(now, kitchen.now)) ??
     weighView(focus, stage, units) ??
     (meta.list && lists ? lists(focus, meta.list) : null) ??
@@ -215,18 +220,22 @@ export function benchView(
       (words.care ? show(words.care) : null),
     spoken: asked.spoken ?? fill(words.spoken, said(facts, units)),
     slab: { ...asked.slab, label: show(asked.slab.label), then: show(asked.slab.then) },
-    tiles: asked.tiles.map((tile) => ({ ...tile, label: show(tile.label) })),
+    tiles: [...asked.tiles, ...(task ? [] : taskTiles(focus))].map((tile) => ({
+      ...tile,
+      label: show(tile.label),
+    })),
     third: thirdOf(stage, asked.ready !== undefined),
     lines: asked.lines ?? besideLines(focus, stage, units),
     progress: asked.progress ?? null,
     deadline: deadlineOf(machine),
     waits: meta.waits ?? null,
     window:
-      marks['earliest'] !== undefined && marks['latest'] !== undefined
+      task === null && marks['earliest'] !== undefined && marks['latest'] !== undefined
         ? { earliest: marks['earliest'], likely: marks['likely'] ?? null, latest: marks['latest'] }
         : null,
-    call: byDue ? (meta.call ?? null) : null,
-    since: byDue && meta.call ? (machine.context.entered[stage] ?? null) : null,
+    call: task ? 'look' : byDue ? (meta.call ?? null) : null,
+    since: task?.since ?? (byDue && meta.call ? (machine.context.entered[stage] ?? null) : null),
+    task: task?.task ?? null,
     hazard: meta.hazard ?? 'none',
     measures: WEIGHS[stage] ?? 'doughTemperature',
     ready: asked.ready ?? null,

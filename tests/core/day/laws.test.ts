@@ -40,6 +40,7 @@ const waitOf = (stage: WaitInput['stage'], dough: Dough, sd = 0.25) =>
     touches: 0,
     prior: { mean: dough.mean, sd } satisfies Belief,
     seen: [],
+    done: [],
     again: false,
   }).marks;
 

@@ -31,6 +31,7 @@ const input = (change: Partial<WaitInput>): WaitInput => ({
   touches: 1,
   prior: OPENING_BELIEF,
   seen: [],
+  done: [],
   again: false,
   ...change,
 });

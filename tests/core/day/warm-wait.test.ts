@@ -25,6 +25,7 @@ const input = (change: Partial<WaitInput> = {}, recipe: Recipe = TIN): WaitInput
   touches: 0,
   prior: { mean: 0, sd: 0.2 },
   seen: [],
+  done: [],
   again: false,
   ...change,
 });

@@ -1,0 +1,100 @@
+import type { Filling, Preparation } from '../formula/formula.ts';
+import type { Recipe } from '../formula/recipe.ts';
+import type { BakeStage, OvenStage } from '../records/stage.ts';
+import type { Task } from '../records/task.ts';
+import { MINUTE, type Instant, type Minutes } from '../units.ts';
+import type { WaitInput } from './waits.ts';
+
+/**
+ * Minutes before it is needed that a task is called. Toasting takes 10 min and cooling 30; cheese
+ * out of the fridge loses its chill in an hour; the rest is handwork. Common practice, no source.
+ */
+const BEFORE: Readonly<Record<Exclude<Task, 'tidyMix' | 'tidyBulk' | 'tidyBench'>, Minutes>> = {
+  soak: 120,
+  takeOut: 60,
+  toast: 45,
+  drain: 40,
+  cut: 25,
+  coat: 15,
+  bench: 3,
+  baskets: 10,
+  grease: 10,
+  shelf: 10,
+  parchment: 15,
+  kettle: 10,
+  rack: 5,
+};
+type Timed = keyof typeof BEFORE;
+
+/** How a filling is made ready calls its task of the same name. */
+const PREPARED: readonly (Preparation & Timed)[] = ['soak', 'toast', 'drain', 'cut', 'coat'];
+
+const fillingTasks = (fillings: readonly Filling[]): Timed[] => [
+  ...PREPARED.filter((how) => fillings.some(({ prepare = [] }) => prepare.includes(how))),
+  // Only what may stand leaves the fridge early; what spoils stays in it until it goes in.
+  ...(fillings.some(({ keeps }) => keeps === 'hardCheese') ? (['takeOut'] as const) : []),
+];
+
+/** When the next sheet is spread, reckoned from a wait of the bulk that begins at `now`; null: none comes. */
+const spreadAt = ({ touches }: Recipe['process'], done: number, now: Instant): Instant | null => {
+  const next = touches.findIndex(({ kind }, i) => i >= done && kind === 'laminate');
+  if (next < 0) return null;
+  const minutes = touches.slice(done, next + 1).reduce((sum, { after }) => sum + after, 0);
+  return now + minutes * MINUTE;
+};
+
+/** What is wanted ready in this wait, and by when. */
+const wanted = (
+  { stage, now, recipe, touches }: WaitInput,
+  end: Instant,
+): readonly (readonly [Timed, Instant])[] => {
+  const { process, formula } = recipe;
+  const by = (at: Instant, ...tasks: Timed[]) => tasks.map((task) => [task, at] as const);
+  if (stage === 'levain.ripening') {
+    // A soaker is put on in good time; it may wait, in the fridge once it is soft.
+    return by(end, ...fillingTasks(formula.fillings).filter((task) => task === 'soak'));
+  }
+  if (stage === 'bulk.between') {
+    const spread = spreadAt(process, touches, now);
+    if (spread === null) return [];
+    return by(spread, ...fillingTasks(formula.fillings), 'bench');
+  }
+  if (stage === 'bulk.proving' && process.shaping === 'scoop') return by(end, 'grease');
+  if (stage === 'shape.benchRest') {
+    const shelf = process.retard > 0 && process.counter < BEFORE.shelf ? ['shelf' as const] : [];
+    return by(end, process.vessel === 'tin' ? 'grease' : 'baskets', ...shelf);
+  }
+  if (stage === 'proof.counter') return by(end, 'shelf');
+  if (stage === 'preheating' || stage === 'recover') {
+    if (process.vessel === 'tin') return [];
+    return by(end, 'parchment', ...(process.vessel === 'stone' ? (['kettle'] as const) : []));
+  }
+  return stage === 'open' ? by(end, 'rack') : [];
+};
+
+/** Hands are free when a rest begins: what stands about is cleared away then. */
+const TIDY: Readonly<Partial<Record<BakeStage | OvenStage, Task>>> = {
+  'mix.rest': 'tidyMix',
+  'bulk.proving': 'tidyBulk',
+  'shape.benchRest': 'tidyBench',
+};
+
+/**
+ * When each task that a wait carries falls due, called early enough before it is needed and never
+ * before the wait begins. A task that is needed only after this wait's end `end` is left to the next
+ * one; one that is done is not asked again, but for the water that every load's steam needs.
+ */
+export function leadTasks(
+  input: WaitInput,
+  end: Instant,
+): Readonly<Partial<Record<Task, Instant>>> {
+  const { stage, now, done } = input;
+  const due = wanted(input, end).flatMap(([task, by]) => {
+    const at = Math.max(now, by - BEFORE[task] * MINUTE);
+    return at < end ? [[task, at] as const] : [];
+  });
+  const tidy = TIDY[stage];
+  const all: (readonly [Task, Instant])[] = [...(tidy ? [[tidy, now] as const] : []), ...due];
+  const again = (task: Task): boolean => stage === 'recover' && task === 'kettle';
+  return Object.fromEntries(all.filter(([task]) => again(task) || !done.includes(task)));
+}

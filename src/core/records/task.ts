@@ -1,0 +1,20 @@
+/** What a wait may ask of free hands, by the name its mark and its fact carry. */
+export const TASKS = [
+  'soak', // seeds in water
+  'takeOut', // cheese out of the fridge
+  'toast', // nuts or seeds, and let them cool
+  'drain', // drain and dry
+  'cut', // cut in even pieces
+  'coat', // dust with flour, so that it does not slide
+  'bench', // wet the bench for the sheet
+  'baskets', // dust the baskets
+  'grease', // grease the tins
+  'shelf', // clear a fridge shelf
+  'parchment', // cut it
+  'kettle', // boil water for the steam
+  'rack', // cooling rack out
+  'tidyMix', // clear away at the start of a rest
+  'tidyBulk',
+  'tidyBench',
+] as const;
+export type Task = (typeof TASKS)[number];

@@ -1,0 +1,118 @@
+import type { Task } from '../../records/task.ts';
+
+/** A task that a wait asks of free hands. */
+export interface TaskWords {
+  /** On a tile: the state once it is done, never assent. */
+  readonly done: string;
+  /** What a call is about, as it follows the call word. */
+  readonly subject: string;
+  readonly headline: string;
+  readonly detail: string;
+  readonly care?: string;
+}
+
+export const tasks: Readonly<Record<Task, TaskWords>> = {
+  soak: {
+    done: 'Seeds are in water',
+    subject: 'the seeds to soak',
+    headline: 'Put the seeds in water',
+    detail: 'Just covered. Over two hours: in the fridge.',
+  },
+  takeOut: {
+    done: 'Cheese is out',
+    subject: 'the cheese comes out',
+    headline: 'Take the hard cheese out',
+    detail: 'It loses its chill. What spoils stays in the fridge.',
+    care: 'Fresh cheese, meat and cooked food stay in the fridge.',
+  },
+  toast: {
+    done: 'Toasted, and cooling',
+    subject: 'the nuts and seeds',
+    headline: 'Toast the nuts and seeds',
+    detail: 'Ten minutes, golden. Then they cool on the tray.',
+    care: 'The tray is hot: dry mitts, children 1 m back. Nuts and sesame are allergens.',
+  },
+  drain: {
+    done: 'Drained and dry',
+    subject: 'drain the filling',
+    headline: 'Drain the filling and dry it',
+    detail: 'Wet filling slides and tears the sheet.',
+  },
+  cut: {
+    done: 'All cut',
+    subject: 'cut the filling',
+    headline: 'Cut the filling in even pieces',
+    detail: 'As big as a pea. A grown-up has the knife.',
+    care: 'Blade: cut away from your hand.',
+  },
+  coat: {
+    done: 'Dusted with flour',
+    subject: 'dust the filling',
+    headline: 'Dust the filling with flour',
+    detail: 'A thin coat: then it does not slide.',
+  },
+  bench: {
+    done: 'Bench is wet',
+    subject: 'wet the bench',
+    headline: 'Wet the bench for the sheet',
+    detail: 'A thin film of water, wide enough for all of it.',
+  },
+  baskets: {
+    done: 'Baskets are dusted',
+    subject: 'dust the baskets',
+    headline: 'Dust the baskets with flour',
+    detail: 'Rice flour, right into the grooves.',
+  },
+  grease: {
+    done: 'Tins are greased',
+    subject: 'grease the tins',
+    headline: 'Grease the tins',
+    detail: 'Corners too. Butter is milk: name it.',
+  },
+  shelf: {
+    done: 'Shelf is clear',
+    subject: 'clear a shelf',
+    headline: 'Clear a fridge shelf',
+    detail: 'Flat, and air all round the loaves.',
+  },
+  parchment: {
+    done: 'Parchment is cut',
+    subject: 'cut the parchment',
+    headline: 'Cut the parchment to size',
+    detail: 'Much of it takes only {parchmentHeat}: look at the box.',
+  },
+  kettle: {
+    done: 'Water boils',
+    subject: 'boil the water',
+    headline: 'Boil water for the steam',
+    detail: 'One cup. It goes in the tray with the loaf.',
+    care: 'Boiling water: a grown-up does this. Children stay 1 m back.',
+  },
+  rack: {
+    done: 'Rack is out',
+    subject: 'the cooling rack',
+    headline: 'Put the cooling rack out',
+    detail: 'Near the oven, clear of cloth and hands.',
+  },
+  tidyMix: {
+    done: 'Bowls are soaking',
+    subject: 'clear the bench',
+    headline: 'Clear the bench',
+    detail: 'Bowls in cold water: dough comes off by itself.',
+  },
+  tidyBulk: {
+    done: 'Bench is clean',
+    subject: 'clear the bench',
+    headline: 'Clear the bench',
+    detail: 'Scrape first, then a wet cloth. No dough down the sink.',
+  },
+  tidyBench: {
+    done: 'Scraps are away',
+    subject: 'clear the bench',
+    headline: 'Clear the bench',
+    detail: 'Scraper and scale wiped, flour at hand.',
+  },
+};
+
+/** What follows a task's press, and how it is passed over. */
+export const taskPress = { then: 'the wait goes on', leave: 'Leave it out' } as const;

@@ -1,0 +1,56 @@
+import { openTasks } from '../../../machines/kitchen/open-tasks.ts';
+import { TASKS, type Task } from '../../core/records/task.ts';
+import { taskPress, tasks } from '../../core/speech/en/tasks.ts';
+import type { Instant } from '../../core/units.ts';
+import type { Focus } from '../focus.ts';
+import type { Asked, Press } from './view.ts';
+
+/** More at once would not be read beside a running time. */
+const MOST_TILES = 2;
+
+/** A wait's tasks that are open, by those this program has words for. */
+const open = ({ machine }: Focus) =>
+  openTasks(machine).flatMap(({ task, ...state }) => {
+    const known = TASKS.find((one) => one === task);
+    return known === undefined ? [] : [{ task: known, ...state }];
+  });
+
+const done = (who: string, task: Task, value?: string): Press['deed'] => ({
+  kind: 'press',
+  who,
+  act: 'taskDone',
+  item: task,
+  ...(value === undefined ? {} : { value }),
+});
+
+/** A task's own act on the bench, and since when it has called. */
+export interface TaskAct extends Asked {
+  readonly task: Task;
+  readonly since: Instant;
+}
+
+/** The task that calls, as an act of its own while the wait goes on; the first due first. Null: none. */
+export function taskView(focus: Focus): TaskAct | null {
+  const first = open(focus).find(({ calls }) => calls);
+  if (first === undefined) return null;
+  const { task, called, at } = first;
+  const words = tasks[task];
+  return {
+    task,
+    since: called ?? at,
+    headline: words.headline,
+    detail: words.detail,
+    care: words.care ?? null,
+    spoken: `${words.headline}. ${words.detail}`,
+    slab: { label: words.done, then: taskPress.then, deed: done(focus.who, task) },
+    tiles: [{ label: taskPress.leave, deed: done(focus.who, task, 'left') }],
+    lines: [],
+  };
+}
+
+/** What a wait asked for as it began, each done by one press beside the wait's own. */
+export const taskTiles = (focus: Focus): readonly Press[] =>
+  open(focus)
+    .filter(({ called, calls }) => called !== null && !calls)
+    .slice(0, MOST_TILES)
+    .map(({ task }) => ({ label: tasks[task].done, deed: done(focus.who, task) }));

@@ -1,0 +1,118 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { leadTasks } from '../../../src/core/day/lead-tasks.ts';
+import { waitFor, type WaitInput } from '../../../src/core/day/waits.ts';
+import type { Filling } from '../../../src/core/formula/formula.ts';
+import type { Recipe } from '../../../src/core/formula/recipe.ts';
+import { MINUTE } from '../../../src/core/units.ts';
+import { RECIPE, SCOOP, STONE, TIN } from '../../machines/support/recipe.ts';
+
+const T0 = Date.UTC(2031, 4, 3, 6);
+
+const filled = (fillings: readonly Filling[], recipe: Recipe = RECIPE): Recipe => ({
+  ...recipe,
+  formula: { ...recipe.formula, fillings },
+});
+const filling = (prepare: Filling['prepare'], keeps: Filling['keeps'] = 'shelf'): Filling => ({
+  id: 'f',
+  name: 'filling',
+  pct: 10,
+  keeps,
+  allergens: [],
+  ...(prepare ? { prepare } : {}),
+});
+const NUTS = filled([filling(['toast', 'cut'])]);
+
+const input = (change: Partial<WaitInput>): WaitInput => ({
+  stage: 'bulk.between',
+  now: T0,
+  recipe: NUTS,
+  kitchen: 24,
+  entered: {},
+  touches: 0,
+  prior: { mean: 0, sd: 0.25 },
+  seen: [],
+  done: [],
+  again: false,
+  ...change,
+});
+/** Minutes from the wait's beginning to each task, of a wait that ends in `minutes`. */
+const due = (minutes: number, change: Partial<WaitInput> = {}) =>
+  Object.fromEntries(
+    Object.entries(leadTasks(input(change), T0 + minutes * MINUTE)).map(([task, at]) => [
+      task,
+      (at - T0) / MINUTE,
+    ]),
+  );
+
+describe('what a wait asks of free hands', () => {
+  it('toasts in time for the sheet, though a fold comes before it', () => {
+    // A fold after 30 min, the sheet 30 later: nuts toasted 45 min before it, cut 25 before.
+    expect(due(30)).toEqual({ toast: 15 });
+    expect(due(30, { touches: 1 })).toEqual({ toast: 0, cut: 5, bench: 27 });
+    expect(due(30, { touches: 1, done: ['toast'] })).toEqual({ cut: 5, bench: 27 });
+  });
+
+  it('asks for nothing after the sheet, and nothing of a plain dough', () => {
+    expect(due(30, { touches: 2 })).toEqual({});
+    const plain = { ...RECIPE, process: { ...RECIPE.process, touches: [] } };
+    expect(due(30, { recipe: plain })).toEqual({});
+  });
+
+  it('takes only what may stand out of the fridge early', () => {
+    const cheese = filled([filling(undefined, 'hardCheese')]);
+    const spoils = filled([filling(undefined, 'perishable')]);
+    expect(due(60, { recipe: cheese, touches: 1 })).toHaveProperty('takeOut', 0);
+    expect(due(60, { recipe: spoils, touches: 1 })).toEqual({ bench: 27 });
+  });
+
+  it('soaks seeds while the levain rises, two hours before it is ripe', () => {
+    const seeds = filled([filling(['soak'])]);
+    expect(due(480, { stage: 'levain.ripening', recipe: seeds })).toEqual({ soak: 360 });
+    expect(due(480, { stage: 'levain.ripening' })).toEqual({});
+  });
+
+  it.each([
+    ['shape.benchRest', RECIPE, 20, { tidyBench: 0, baskets: 10 }],
+    ['shape.benchRest', TIN, 20, { tidyBench: 0, grease: 10 }],
+    ['bulk.proving', SCOOP, 90, { tidyBulk: 0, grease: 80 }],
+    ['bulk.proving', RECIPE, 90, { tidyBulk: 0 }],
+    ['mix.rest', RECIPE, 30, { tidyMix: 0 }],
+    ['proof.counter', RECIPE, 20, { shelf: 10 }],
+    ['preheating', RECIPE, 45, { parchment: 30 }],
+    ['preheating', STONE, 60, { parchment: 45, kettle: 50 }],
+    ['preheating', TIN, 30, {}],
+    ['open', RECIPE, 20, { rack: 15 }],
+  ] as const)('in %s', (stage, recipe, minutes, tasks) => {
+    expect(due(minutes, { stage, recipe })).toEqual(tasks);
+  });
+
+  it('asks for boiling water before every load on a stone, for parchment once', () => {
+    const done = ['parchment', 'kettle'];
+    expect(due(10, { stage: 'recover', recipe: STONE, done })).toEqual({ kettle: 0 });
+  });
+
+  it('falls due within its wait, never before it begins, in any wait of any length', () => {
+    const stages = ['mix.rest', 'bulk.between', 'bulk.proving', 'shape.benchRest', 'open'] as const;
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...stages),
+        fc.integer({ min: 1, max: 600 }),
+        fc.integer({ min: 0, max: 3 }),
+        fc.constantFrom(NUTS, TIN, SCOOP, STONE),
+        (stage, minutes, touches, recipe) => {
+          for (const at of Object.values(due(minutes, { stage, touches, recipe }))) {
+            expect(at).toBeGreaterThanOrEqual(0);
+            expect(at).toBeLessThan(minutes);
+          }
+        },
+      ),
+    );
+  });
+
+  it('stands among the marks of the wait, beside its end', () => {
+    const { marks } = waitFor(input({ stage: 'shape.benchRest' }));
+    expect(marks['lead.baskets']! - marks['end']!).toBe(-10 * MINUTE);
+    expect(waitFor(input({ stage: 'lidded' })).marks).toEqual({ lid: T0 + 18 * MINUTE });
+  });
+});

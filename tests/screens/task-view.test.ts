@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { waitFor } from '../../src/core/day/waits.ts';
+import type { Recipe } from '../../src/core/formula/recipe.ts';
+import { TASKS } from '../../src/core/records/task.ts';
+import { tasks } from '../../src/core/speech/en/tasks.ts';
+import { subjectOf } from '../../src/screens/call-subject.ts';
+import { focusOn } from '../../src/screens/focus.ts';
+import { benchView } from '../../src/screens/bench/view.ts';
+import { nameOf } from '../../src/screens/stage-names.ts';
+import { grade } from '../core/speech/support/grade.ts';
+import { sentencesOf, wordsOf } from '../core/speech/support/catalogue.ts';
+import { Hand } from '../machines/support/hand.ts';
+import { walkTo } from '../machines/support/onward.ts';
+import { RECIPE, TIN } from '../machines/support/recipe.ts';
+
+const [first] = RECIPE.formula.fillings;
+const NUTS: Recipe = {
+  ...RECIPE,
+  formula: { ...RECIPE.formula, fillings: [{ ...first!, prepare: ['toast'] }] },
+};
+
+const hour = (at: number): string => new Date(at).toISOString().slice(11, 16);
+const see = (hand: Hand) =>
+  benchView(hand.kitchen, focusOn(hand.kitchen, 'a')!, hour, null, { heat: 'C', weight: 'g' });
+
+/** A dough before its first fold, with nuts to be toasted in 15 min. */
+const between = (): Hand => {
+  const hand = new Hand({ wait: waitFor });
+  hand.start('a', 'mix.first', ['a1'], NUTS);
+  return walkTo(hand, 'a', 'bulk.between');
+};
+
+describe('a task that calls', () => {
+  it('has the big press until it is done, while the wait goes on', () => {
+    const hand = between();
+    const end = hand.deadline('a');
+    expect(see(hand).task).toBeNull();
+    hand.turn(15);
+    expect(hand.ringing).toBe('a:lead.toast');
+    const view = see(hand);
+    expect([view.task, view.call, view.stage, view.headline]).toEqual([
+      'toast',
+      'look',
+      'bulk.between',
+      tasks.toast.headline,
+    ]);
+    expect(view.care).toMatch(/hot/);
+    expect(view.deadline).toBe(end);
+    hand.do(view.slab.deed!);
+    expect(see(hand).task).toBeNull();
+    expect(hand.deadline('a')).toBe(end);
+    hand.takeBack();
+    expect(see(hand).task).toBe('toast');
+  });
+
+  it('can be left out by one press, and is not asked again', () => {
+    const hand = between();
+    hand.turn(15);
+    hand.do(see(hand).tiles[0]!.deed);
+    expect(see(hand).task).toBeNull();
+    hand.turn(15);
+    hand.press('a', 'folded');
+    expect(Object.keys(hand.kitchen.bakes['a']!.context.marks)).not.toContain('lead.toast');
+  });
+
+  it('gives way to the end of its wait', () => {
+    const hand = between();
+    hand.turn(31);
+    expect([see(hand).stage, see(hand).task]).toEqual(['bulk.fold', null]);
+    hand.press('a', 'folded');
+    // Still wanted, and due at once: it stands beside the wait and does not ring.
+    expect(hand.ringing).toBeNull();
+    expect(see(hand).tiles.map(({ label }) => label)).toContain(tasks.toast.done);
+  });
+
+  it('of the oven is shown though the loaves still rise', () => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'proof.soon', ['a1'], { ...TIN, process: { ...TIN.process, vessel: 'stone' } });
+    hand.press('oven', 'ovenOn');
+    expect(see(hand).stage).toBe('proof.soon');
+    hand.turnTo(hand.kitchen.oven.context.marks['lead.parchment']!);
+    expect([see(hand).who, see(hand).task]).toEqual(['oven', 'parchment']);
+  });
+});
+
+describe('the words of every task', () => {
+  it.each(TASKS)('%s: verb first, short, plain, and named where it calls', (task) => {
+    const { headline, detail, done, care = '' } = tasks[task];
+    expect(wordsOf(headline).length).toBeLessThanOrEqual(7);
+    expect(wordsOf(done).length).toBeLessThanOrEqual(4);
+    for (const sentence of sentencesOf(detail)) {
+      expect(wordsOf(sentence).length).toBeLessThanOrEqual(12);
+    }
+    expect(sentencesOf(detail).length).toBeLessThanOrEqual(2);
+    expect(grade([headline, detail, care])).toBeLessThanOrEqual(8);
+    expect(subjectOf(`lead.${task}`)).toBe(tasks[task].subject);
+    expect(nameOf('a', `lead.${task}`)).toBe(tasks[task].subject);
+  });
+});
