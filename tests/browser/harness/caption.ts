@@ -1,0 +1,31 @@
+import type { Page } from 'playwright-core';
+
+/** A line's box reaches this far, px, past its letters. */
+const INK = 3;
+
+/** The words under the caption that it does not repeat: on the slab, a press, the running time, a list. */
+export const captionCovers = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(async (ink) => {
+    await document.fonts.ready;
+    // Two real frames, whatever the page's clock says: after them nothing is laid out anew.
+    for (let n = 0; n < 2; n++)
+      await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
+    const caption = document.querySelector('.caption[data-seen]')?.getBoundingClientRect();
+    if (!caption) return [];
+    const kept = '.slab, .control, .tile, .ear, .times, .lines li, .through li, .window-hours dd';
+    return [...document.querySelectorAll(kept)].flatMap((el) => {
+      const range = document.createRange();
+      range.selectNodeContents(el);
+      // Words that are read on are in sight only within their place.
+      const foot = el.closest('.bench-words')?.getBoundingClientRect().bottom ?? Infinity;
+      const covered = [...range.getClientRects()].some(
+        (words) =>
+          words.left < caption.right &&
+          words.right > caption.left &&
+          words.top < foot &&
+          words.top < caption.bottom - ink &&
+          words.bottom > caption.top + ink,
+      );
+      return covered ? [el.textContent ?? ''] : [];
+    });
+  }, INK);
