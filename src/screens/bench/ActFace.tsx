@@ -1,4 +1,4 @@
-import { type JSX } from 'solid-js';
+import { Show, type JSX } from 'solid-js';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { Control } from '../../parts/Control.tsx';
@@ -56,8 +56,8 @@ export function ActControls(props: {
   readonly view: BenchView;
   readonly onRead: (page: ReadingPage) => void;
 }): JSX.Element {
-  const label = (): string =>
-    props.view.third === 'weigh' ? (WEIGH[props.view.measures] ?? '') : LABELS[props.view.third];
+  const label = (what: Third): string =>
+    what === 'weigh' ? (WEIGH[props.view.measures] ?? '') : LABELS[what];
   const third = (): void => {
     const { third: what, ready, who, care, detail } = props.view;
     if (what === 'reading') props.onRead({ at: 'kinds' });
@@ -84,7 +84,9 @@ export function ActControls(props: {
           )
         }
       />
-      <Control label={label()} onPress={third} />
+      <Show when={props.view.third}>
+        {(what) => <Control label={label(what())} onPress={third} />}
+      </Show>
     </>
   );
 }

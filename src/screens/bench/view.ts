@@ -34,7 +34,7 @@ export interface Press {
   readonly deed: Deed;
 }
 
-/** What the third control does here. */
+/** What the third control does here; null where its place is kept for reading on. */
 export type Third = 'reading' | 'longer' | 'ready' | 'why' | 'weigh' | 'probe' | 'sheet';
 
 /** One line of a weigh card. */
@@ -56,7 +56,7 @@ export interface BenchView {
   readonly spoken: string;
   readonly slab: { readonly label: string; readonly then: string; readonly deed: Deed | null };
   readonly tiles: readonly Press[];
-  readonly third: Third;
+  readonly third: Third | null;
   readonly lines: readonly Line[];
   /** Which of how many, where a list is asked. */
   readonly progress: { readonly done: number; readonly of: number } | null;
@@ -146,7 +146,8 @@ const WEIGHS: Readonly<Record<string, NumberSlot>> = {
 /** Waits of the oven in which there is nothing to measure. */
 const SHUT = ['preheating', 'holding', 'lidded', 'steaming', 'recover'];
 
-const thirdOf = (stage: string, look: boolean): Third => {
+const thirdOf = (stage: string, look: boolean): Third | null => {
+  if (stage === 'read.plan') return null;
   if (look) return 'ready';
   if (stage === 'lift' || stage === 'vent') return 'why';
   if (stage === 'mix.temperature') return 'probe';
