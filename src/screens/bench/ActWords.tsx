@@ -27,12 +27,12 @@ export function ActWords(props: {
 }): JSX.Element {
   // While it rings there is little time to read: a hot call gives its caution, the others the act.
   const hot = (): boolean => props.view.call === 'hot';
-  const detail = (): string | undefined =>
-    props.view.stage === 'read.plan' || (props.ringing && hot())
-      ? undefined
-      : props.view.detail || undefined;
   const care = (): string | undefined =>
     props.ringing && !hot() ? undefined : (props.view.care ?? undefined);
+  const detail = (): string | undefined =>
+    props.view.stage === 'read.plan' || (props.ringing && hot()) || props.view.detail === care()
+      ? undefined
+      : props.view.detail || undefined;
   const place = (): string =>
     props.view.since === null
       ? props.view.place
