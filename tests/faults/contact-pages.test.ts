@@ -126,25 +126,22 @@ it.each(SLICES)('photographs readings and what lies over the bench: %s', async (
   await done();
 });
 
-it.each(SLICES)(
-  'photographs each bread as it is read: %s',
-  async (_, slice) => {
-    const { app, baker, shoot, done } = await open('breads', slice);
-    await baker.press('Which bread?');
-    const breads = await app.page.locator('.tile').allInnerTexts();
-    await baker.tap('.slab');
-    for (const bread of breads) {
-      await begin(baker, bread, 'Feed now');
-      await shoot(`read: ${bread}`);
-      await baker.press('More');
-      await baker.press('End this bake');
-      await baker.noted(() => baker.hold());
-      await app.reopen();
-      await app.page.locator('.start-grid').waitFor();
-    }
-    await done();
-  },
-);
+it.each(SLICES)('photographs each bread as it is read: %s', async (_, slice) => {
+  const { app, baker, shoot, done } = await open('breads', slice);
+  await baker.press('Which bread?');
+  const breads = await app.page.locator('.tile').allInnerTexts();
+  await baker.tap('.slab');
+  for (const bread of breads) {
+    await begin(baker, bread, 'Feed now');
+    await shoot(`read: ${bread}`);
+    await baker.press('More');
+    await baker.press('End this bake');
+    await baker.noted(() => baker.hold());
+    await app.reopen();
+    await app.page.locator('.start-grid').waitFor();
+  }
+  await done();
+});
 
 it.each(SLICES)('photographs two and three bakes at once: %s', async (_, slice) => {
   const { app, baker, shoot, done } = await open('several', slice);
