@@ -39,7 +39,8 @@ const signOf = ({ at, reading }: Seen, begin: Instant): DoughSign[] => {
   const hours: Hours = (at - begin) / HOUR;
   if (hours < 0) return [];
   if (reading.what === 'rise' && reading.of === 'dough') {
-    return [{ hours, rise: reading.percent, inJar: reading.in === 'jar' }];
+    const { percent, in: where, atLeast = false } = reading;
+    return [{ hours, rise: percent, inJar: where === 'jar', atLeast }];
   }
   if (reading.what !== 'edge') return [];
   // A dome without bubbles, or bubbles under a flat edge, speak for neither.

@@ -29,6 +29,20 @@ export const riseEvidence =
   (vigour: number): number =>
     percent > MOST_RISE ? 0 : -0.5 * ((percent - risePct(vigour, seen)) / RISE_SD) ** 2;
 
+/** Half the step between two pictures of a rise, % points. */
+const HALF_STEP = 12.5;
+
+/**
+ * Log likelihood of a rise told as `percent` or more: a dough left long is told "doubled" however far
+ * it went. The normal distribution's sum, nearly, by a logistic curve.
+ */
+export const riseAtLeast =
+  (percent: number, seen: Seen) =>
+  (vigour: number): number => {
+    const over = (risePct(vigour, seen) - (percent - HALF_STEP)) / RISE_SD;
+    return Math.log(clamp(0.02, logistic(1.702 * over), 1));
+  };
+
 /** Log likelihood of a domed edge with bubbles (or of none). Source: judgement. */
 export const domeEvidence =
   (domed: boolean, seen: Seen) =>

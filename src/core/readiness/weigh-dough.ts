@@ -2,12 +2,13 @@ import { temperatureAt, type Path } from '../clock/stretch.ts';
 import { theta } from '../clock/theta.ts';
 import type { Hours } from '../units.ts';
 import type { Belief } from './belief.ts';
-import { domeEvidence, riseEvidence, type Seen } from './evidence.ts';
+import { domeEvidence, riseAtLeast, riseEvidence, type Seen } from './evidence.ts';
 import { openPosterior, weighIn, type Posterior } from './posterior.ts';
 
 /** What was seen of a dough, `hours` from the minute levain met flour: its rise, %, or its edge. */
 export type DoughSign = { readonly hours: Hours } & (
-  { readonly rise: number; readonly inJar: boolean } | { readonly domed: boolean }
+  | { readonly rise: number; readonly inJar: boolean; readonly atLeast?: boolean }
+  | { readonly domed: boolean }
 );
 
 /** The dough's way, that of a sample of it in a jar, and its prefermented share of flour (0–1). */
@@ -34,7 +35,9 @@ export function weighDough(
       celsius: temperatureAt(way, sign.hours),
     };
     const evidence =
-      'rise' in sign ? riseEvidence(sign.rise, seen) : domeEvidence(sign.domed, seen);
+      'rise' in sign
+        ? (sign.atLeast ? riseAtLeast : riseEvidence)(sign.rise, seen)
+        : domeEvidence(sign.domed, seen);
     return weighIn(posterior, evidence);
   }, openPosterior(prior));
 }

@@ -87,6 +87,8 @@ export type Reading = { readonly odd?: true } & (
       readonly percent: number;
       readonly of: 'dough' | 'levain';
       readonly in?: 'jar';
+      /** By eye, and perhaps more: the highest picture there is. */
+      readonly atLeast?: true;
     }
   /** How the dough stands where it meets the bowl, and the bubbles at the wall. */
   | {

@@ -42,13 +42,21 @@ export function readReading(value: unknown, path: string, ranges = true): ReadRe
   });
   if (typeof value !== 'object' || value === null) return fail(path, 'a reading', value);
   const fields = value as Record<string, unknown>;
-  const { what, odd } = fields;
+  const { what } = fields;
   const shape =
     typeof what === 'string' && Object.hasOwn(SHAPES, what)
       ? SHAPES[what as Reading['what']]
       : null;
   if (shape === null) return fail(`${path}.what`, Object.keys(SHAPES).join(', '), what);
-  if (odd !== undefined && odd !== true) return fail(`${path}.odd`, 'true or nothing', odd);
+  for (const [name, only] of [
+    ['odd', true],
+    ['atLeast', true],
+    ['in', 'jar'],
+  ] as const) {
+    const got = fields[name];
+    if (got !== undefined && got !== only)
+      return fail(`${path}.${name}`, `${only} or nothing`, got);
+  }
   for (const [name, wanted] of Object.entries(shape)) {
     const got = fields[name];
     if (wanted === 'number') {

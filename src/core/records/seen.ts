@@ -14,6 +14,22 @@ const DENTS = { springs: 'springs', slowly: 'slow', stays: 'stays' } as const;
 const oneOf = <T extends string>(values: readonly T[], value: string | undefined): T | null =>
   values.find((one) => one === value) ?? null;
 
+/** The highest rise that is asked by eye, %: a dough that has risen further is told so too. */
+const HIGHEST = 100;
+
+/**
+ * A rise told by picture or word.
+ *
+ * @example
+ * riseByEye(100, 'dough') // → { what: 'rise', percent: 100, of: 'dough', atLeast: true }
+ */
+export const riseByEye = (percent: number, of: 'dough' | 'levain'): Reading => ({
+  what: 'rise',
+  percent,
+  of,
+  ...(percent >= HIGHEST ? { atLeast: true } : {}),
+});
+
 /**
  * What the answers of a look say as readings: a dough's rise, its edge, a dent. Other answers, and a
  * levain's, which are words and no numbers, measure nothing here.
@@ -27,7 +43,7 @@ export function readingsOfLook(answers: Readonly<Record<string, string>>): Readi
   const [seam, wall] = [oneOf(EDGES, edge), oneOf(BUBBLES, bubbles)];
   const poke = DENTS[dent as keyof typeof DENTS] as (typeof DENTS)[keyof typeof DENTS] | undefined;
   return [
-    ...(percent === null ? [] : [{ what: 'rise', percent, of: 'dough' } as const]),
+    ...(percent === null ? [] : [riseByEye(percent, 'dough')]),
     ...(seam === null || wall === null
       ? []
       : [{ what: 'edge', edge: seam, bubbles: wall } as const]),

@@ -70,6 +70,15 @@ describe('signs of a dough', () => {
     expect(window([{ hours: 3, rise: 60, inJar: true }])[1]).toBeLessThan(bowl);
   });
 
+  it('told as doubled or more long after is no sign of a slow dough, early one of a quick one', () => {
+    const [, likely] = window([]);
+    const doubled = (hours: number) =>
+      window([{ hours, rise: 100, inJar: false, atLeast: true }])[1]!;
+    expect(Math.abs(doubled(9) - likely!)).toBeLessThan(0.1);
+    expect(doubled(2.5)).toBeLessThan(likely! - 0.5);
+    expect(window([{ hours: 9, rise: 100, inJar: false }])[1]).toBeGreaterThan(likely! + 1);
+  });
+
   it('above 110 % a rise is not used', () => {
     expect(window([{ hours: 3, rise: 111, inJar: false }])).toEqual(window([]));
   });

@@ -59,7 +59,7 @@ const TAKEN: readonly (readonly [BakeStage, readonly string[], Reading])[] = [
   [
     'levain.feed',
     ['New reading', 'Levain rise, by eye', 'Doubled'],
-    { what: 'rise', percent: 100, of: 'levain' },
+    { what: 'rise', percent: 100, of: 'levain', atLeast: true },
   ],
   [
     'levain.feed',

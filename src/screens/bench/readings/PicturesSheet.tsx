@@ -1,6 +1,7 @@
 import { createMemo, type JSX } from 'solid-js';
 import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
 import type { Reading } from '../../../core/records/fact.ts';
+import { riseByEye } from '../../../core/records/seen.ts';
 import { controls } from '../../../core/speech/en/controls.ts';
 import { RAW_DOUGH } from '../../../core/speech/en/care.ts';
 import {
@@ -57,7 +58,7 @@ const askedOn = (page: PicturePage): Asked => {
     return {
       ...rise,
       options: rise.tiles.map((t) => ({ ...t, picture: <RisePicture percent={+t.value} /> })),
-      take: (percent: string) => ({ what: 'rise', percent: Number(percent), of }),
+      take: (percent: string) => riseByEye(Number(percent), of),
     };
   }
   const stands = page.edge;
