@@ -10,6 +10,8 @@ export interface ControlProps {
   /** What is chosen there now, under the label. */
   readonly value?: string | undefined;
   readonly disabled?: boolean | undefined;
+  /** When it changes the control counts as new; its label unless given. */
+  readonly fresh?: unknown;
   readonly chosen?: boolean | undefined;
   /** A name for ears where the label alone is not enough. */
   readonly name?: string | undefined;
@@ -26,7 +28,7 @@ export function Control(props: ControlProps): JSX.Element {
     <Pressable
       class="control"
       onPress={() => props.onPress()}
-      fresh={props.label}
+      fresh={props.fresh ?? props.label}
       disabled={props.disabled}
       chosen={props.chosen}
       name={props.name}

@@ -54,6 +54,8 @@ export function ActControls(props: {
   readonly house: House;
   readonly bake: string;
   readonly view: BenchView;
+  /** When it changes, what the third control means is another act's. */
+  readonly fresh: unknown;
   readonly onRead: (page: ReadingPage) => void;
 }): JSX.Element {
   const label = (what: Third): string =>
@@ -85,7 +87,13 @@ export function ActControls(props: {
         }
       />
       <Show when={props.view.third}>
-        {(what) => <Control label={label(what())} onPress={third} />}
+        {(what) => (
+          <Control
+            label={label(what())}
+            fresh={`${props.fresh} ${label(what())}`}
+            onPress={third}
+          />
+        )}
       </Show>
     </>
   );

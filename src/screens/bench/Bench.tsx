@@ -189,7 +189,13 @@ export default function Bench(props: BenchProps): JSX.Element {
                   when={mode() === 'act'}
                   fallback={<GateControls house={house} onOpen={() => setOpened(key())} />}
                 >
-                  <ActControls house={house} bake={props.bake} view={shown()} onRead={setPage} />
+                  <ActControls
+                    house={house}
+                    bake={props.bake}
+                    view={shown()}
+                    fresh={key()}
+                    onRead={setPage}
+                  />
                 </Show>
               </Show>
             }

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { render, screen } from '@solidjs/testing-library';
-import { createRoot } from 'solid-js';
+import { createRoot, createSignal } from 'solid-js';
 import { vi } from 'vitest';
 import { openHouse } from '../../../src/app/open-house.ts';
 import type { Fact } from '../../../src/core/records/fact.ts';
@@ -17,6 +17,12 @@ export interface AtBench {
   readonly bake: string;
   readonly said: string[];
   presses: number;
+  /** Begins another bake; the bench still shows the one it showed. */
+  begin(from: BakeStage): Promise<string>;
+  /** Brings a bake to the front, as a call of it does. */
+  show(bake: string): void;
+  /** Long enough for anything new on the screen to be pressed. */
+  beat(): void;
   /** One tap on a button by the beginning of its name. */
   press(name: string | RegExp): Promise<void>;
   facts(): readonly Fact[];
@@ -38,20 +44,29 @@ export async function atBench(from: BakeStage, loaves = 2): Promise<AtBench> {
     if (real.formulas().length === 0) throw new Error('No formula yet.');
   });
   const { formula } = real.formulas()[0]!;
-  const bake = await real.begin({ formula: formula!, loaves, kitchen: 22, from });
+  const begin = async (stage: BakeStage): Promise<string> => {
+    const id = await real.begin({ formula: formula!, loaves, kitchen: 22, from: stage });
+    if (id === null) throw new Error(`No bake begins at ${stage}.`);
+    return id;
+  };
+  const bake = await begin(from);
+  const [front, setFront] = createSignal(bake);
   const said: string[] = [];
   const house: House = { ...real, say: (words) => void said.push(words) };
   const clock = turnedClock();
   render(() => (
     <PressGround now={clock}>
-      <Bench house={house} bake={bake!} onHome={() => undefined} onBake={() => undefined} />
+      <Bench house={house} bake={front()} onHome={() => undefined} onBake={setFront} />
     </PressGround>
   ));
   const at: AtBench = {
     house,
-    bake: bake!,
+    bake,
     said,
     presses: 0,
+    begin,
+    show: setFront,
+    beat: () => void (clock.at += 1_100),
     async press(name) {
       const wanted = typeof name === 'string' ? starting(name) : name;
       const found = screen.findAllByRole(
