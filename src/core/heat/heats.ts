@@ -13,5 +13,5 @@ export const MELTING = 334;
 /** Heat of hydration, kJ per kg of flour. Source: Baker's Dictionary, 6.5 Btu/lb. */
 export const HYDRATION = 15.1;
 
-/** Water is never warmer, whatever a sum says: it would scald hands and kill the culture, °C. */
+/** Water is never warmer, whatever a sum says: it would scald hands and kill the culture, °C. Judgement. */
 export const WARMEST_WATER = 40;
