@@ -104,7 +104,7 @@ export const beforeOven: readonly Question[] = [
   {
     item: 'landing',
     ask: 'Where will the hot things go?',
-    detail: 'Pot and lid, or the water tray: two spots.',
+    detail: 'Pot and lid, water tray or tins: two spots.',
     slab: { value: 'ready', label: 'Both spots free' },
     tiles: [{ value: 'notYet', label: 'Not yet' }],
   },
