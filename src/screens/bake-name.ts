@@ -1,28 +1,30 @@
-import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
+import type { Kitchen, StartFact } from '../../machines/kitchen/kitchen.ts';
 import { several } from '../core/speech/en/several.ts';
 import { said } from '../core/speech/facts.ts';
 import { fill } from '../core/speech/fill.ts';
 import { shortName } from '../core/speech/short-name.ts';
 import type { Instant } from '../core/units.ts';
+import { benches } from './oven-left.ts';
 
 type Hour = (at: Instant) => string;
 
+/** The start of a bake, running or over. */
+const startOf = ({ bakes, starts }: Kitchen, id: string): StartFact | undefined =>
+  starts[bakes[id]?.context.start ?? ''] ?? Object.values(starts).findLast((s) => s.bake === id);
+
 const short = (kitchen: Kitchen, id: string): string =>
-  shortName(kitchen.bakes[id]?.context.recipe.formula.name ?? '');
+  shortName(startOf(kitchen, id)?.recipe.formula.name ?? '');
 
 const isTwin = (kitchen: Kitchen, id: string): boolean =>
-  Object.keys(kitchen.bakes).some(
-    (other) => other !== id && short(kitchen, other) === short(kitchen, id),
-  );
+  benches(kitchen).some((other) => other !== id && short(kitchen, other) === short(kitchen, id));
 
-/** The instant a running bake began. */
-const beganAt = (kitchen: Kitchen, id: string): Instant =>
-  kitchen.starts[kitchen.bakes[id]?.context.start ?? '']?.at ?? 0;
+/** The instant a bake began. */
+const beganAt = (kitchen: Kitchen, id: string): Instant => startOf(kitchen, id)?.at ?? 0;
 
 /** Whether a bake has to be named at all. */
-export const areSeveral = (kitchen: Kitchen): boolean => Object.keys(kitchen.bakes).length > 1;
+export const areSeveral = (kitchen: Kitchen): boolean => benches(kitchen).length > 1;
 
-/** A running bake's short name on the screen, with the hour it began where another has the same. */
+/** A bake's short name on the screen, with the hour it began where another has the same. */
 export const bakeName = (kitchen: Kitchen, id: string, hour: Hour): string =>
   isTwin(kitchen, id)
     ? fill(several.twin, { bake: short(kitchen, id), time: hour(beganAt(kitchen, id)) })

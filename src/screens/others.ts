@@ -5,9 +5,10 @@ import { callsNow, several, waitsFor } from '../core/speech/en/several.ts';
 import type { Instant } from '../core/units.ts';
 import { bakeName } from './bake-name.ts';
 import { bakeOf, focusOn } from './focus.ts';
+import { benches } from './oven-left.ts';
 import { nameOf } from './stage-names.ts';
 
-/** A running bake beside the one on show. */
+/** A running bake, or one that left the oven hot, beside the one on show. */
 export interface Other {
   readonly id: string;
   readonly mark: number;
@@ -53,7 +54,7 @@ export function othersOf(
   marks: Readonly<Record<string, number>>,
   hour: (at: Instant) => string,
 ): readonly Other[] {
-  return Object.keys(kitchen.bakes)
+  return benches(kitchen)
     .filter((id) => id !== shown)
     .map((id) => ({
       id,

@@ -81,8 +81,10 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
           <div class="sheet-grid">
             <Control label={controls.backToBench} onPress={() => props.onClose()} />
             <Control label={controls.wipe} onPress={() => setPage('wipe')} />
-            <Control label={controls.newReading} onPress={() => read({ at: 'kinds' })} />
-            <Control label={controls.readingsSoFar} onPress={() => read({ at: 'past' })} />
+            <Show when={bake()}>
+              <Control label={controls.newReading} onPress={() => read({ at: 'kinds' })} />
+              <Control label={controls.readingsSoFar} onPress={() => read({ at: 'past' })} />
+            </Show>
             <Control
               label={controls.howMuchLonger}
               onPress={() => props.house.say(longerWords(props.house, props.view))}
@@ -105,7 +107,13 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             <Show when={mayBeFewer()}>
               <Control label={controls.fewer} onPress={() => setPage('fewer')} />
             </Show>
-            <Control label={controls.endBake} disabled={inOven()} onPress={() => setPage('end')} />
+            <Show when={bake()}>
+              <Control
+                label={controls.endBake}
+                disabled={inOven()}
+                onPress={() => setPage('end')}
+              />
+            </Show>
           </div>
         </Sheet>
       </Show>

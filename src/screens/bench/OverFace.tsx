@@ -14,10 +14,14 @@ export default function OverFace(props: {
   readonly house: House;
   readonly onHome: () => void;
 }): JSX.Element {
-  const last = () => props.house.records().at(-1)?.fact;
   const words = () => {
-    const fact = last();
-    return fact?.kind === 'press' && fact.act === 'ended' ? bakeWords.ended : bakeWords.done;
+    // Turning the oven off may have come after it.
+    const end = props.house
+      .records()
+      .findLast(
+        ({ fact }) => fact.kind === 'press' && (fact.act === 'ended' || fact.act === 'noted'),
+      )?.fact;
+    return end?.kind === 'press' && end.act === 'ended' ? bakeWords.ended : bakeWords.done;
   };
   return (
     <BenchFrame

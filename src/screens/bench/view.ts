@@ -146,14 +146,16 @@ const WEIGHS: Readonly<Record<string, NumberSlot>> = {
 /** Waits of the oven in which there is nothing to measure. */
 const SHUT = ['preheating', 'holding', 'lidded', 'steaming', 'recover'];
 
-const thirdOf = (stage: string, look: boolean): Third | null => {
+const thirdOf = ({ bake }: Focus, stage: string, look: boolean): Third | null => {
   if (stage === 'read.plan') return null;
   if (look) return 'ready';
   if (stage === 'lift' || stage === 'vent') return 'why';
   if (stage === 'mix.temperature') return 'probe';
   if (stage in WEIGHS) return 'weigh';
   if (stage === 'bulk.scatter') return 'sheet';
-  return SHUT.includes(stage) ? 'longer' : 'reading';
+  if (SHUT.includes(stage)) return 'longer';
+  // A bake that is over takes no reading.
+  return bake.status === 'done' ? null : 'reading';
 };
 
 /** A wait this long is slept through: the tablet needs its plug and the baker another alarm. */
@@ -225,7 +227,7 @@ export function benchView(
       ...tile,
       label: show(tile.label),
     })),
-    third: thirdOf(stage, asked.ready !== undefined),
+    third: thirdOf(focus, stage, asked.ready !== undefined),
     lines: asked.lines ?? besideLines(focus, stage, units),
     progress: asked.progress ?? null,
     deadline: deadlineOf(machine),

@@ -1,0 +1,35 @@
+import { cleanup, screen } from '@solidjs/testing-library';
+import { afterEach, expect, it, vi } from 'vitest';
+import { atBench, lastFact } from './at-bench.tsx';
+
+/** A loaded machine is long about a dozen presses. */
+vi.setConfig({ testTimeout: 30_000 });
+
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+});
+
+const heading = (name: RegExp): Promise<HTMLElement> =>
+  screen.findByRole('heading', { level: 1, name }, { timeout: 10_000 });
+
+it('asks for the oven to be turned off after the last bake was given up, then says it is over', async () => {
+  const at = await atBench('oven.queued', 1);
+  await at.house.take({ kind: 'press', who: 'oven', act: 'ovenOn' });
+  await at.house.take({ kind: 'press', who: at.bake, act: 'ended' });
+  expect(await lastFact(at, 'press')).toMatchObject({ act: 'ended' });
+  // The gate for grown-ups stands before it, as before every switch of the oven.
+  await at.press('First here');
+  await at.press('then here');
+  expect(await heading(/^Turn the oven off/)).toBeTruthy();
+  await at.press('More');
+  expect(
+    await screen.findByRole('button', { name: /^To the start/ }, { timeout: 10_000 }),
+  ).toBeTruthy();
+  expect(screen.queryByRole('button', { name: /^End this bake/ })).toBeNull();
+  expect(screen.queryByRole('button', { name: /^New reading/ })).toBeNull();
+  await at.press('Back to the bench');
+  await at.press('Oven is off');
+  expect(await lastFact(at, 'press')).toMatchObject({ who: 'oven', act: 'ovenOff' });
+  expect(await heading(/this bake has ended$/)).toBeTruthy();
+});
