@@ -77,11 +77,18 @@ export interface BenchView {
 export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
   Partial<Pick<BenchView, 'lines' | 'progress' | 'spoken' | 'care' | 'ready'>>;
 
-/** As many waiting loaves as there are places, all of the kind that was made ready. */
+/**
+ * As many loaves of the next bake as there are places, of the kind that was made ready. Another bake's
+ * have minutes of their own: only the baker puts them in together.
+ */
 const nextLoad = (kitchen: Kitchen, equipment: Equipment): readonly string[] => {
   const { waiting, vessel } = kitchen.oven.context;
+  const [first] = waiting.filter((loaf) => vesselOf(kitchen, [loaf]) === vessel);
+  const bake = Object.values(kitchen.bakes).find(({ context }) =>
+    context.loaves.includes(first ?? ''),
+  );
   return waiting
-    .filter((loaf) => vesselOf(kitchen, [loaf]) === vessel)
+    .filter((loaf) => bake?.context.loaves.includes(loaf))
     .slice(0, loadSize(equipment, vessel));
 };
 
