@@ -1,6 +1,7 @@
 import { createSignal } from 'solid-js';
 import { wanted } from '../../machines/kitchen/dues.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
+import type { Say } from '../../machines/kitchen/step.ts';
 import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
 import type { Deed } from '../core/records/fact.ts';
 import { controls } from '../core/speech/en/controls.ts';
@@ -82,6 +83,11 @@ export async function openHouse(world: World): Promise<House> {
     reload: world.reload,
   });
 
+  const speak = async (says: readonly Say[]): Promise<void> => {
+    const { aloud } = await import('./say-aloud.ts');
+    const words = aloud(says, keeper.kept().kitchen, hour, world.ways.ways(), equipment());
+    if (words !== '') voice.say(words);
+  };
   const keeper = makeKeeper({
     opened: start,
     reopen: () => openLog(store, MACHINES),
@@ -98,15 +104,7 @@ export async function openHouse(world: World): Promise<House> {
       news.tell();
     },
     onSay(says) {
-      if (catchingUp) return;
-      void import('./speak-of.ts').then(({ speakOf }) => {
-        const at = keeper.kept().kitchen;
-        const words = says
-          .map((say) => speakOf(say, at, hour, world.ways.ways(), equipment()))
-          .filter((w) => w !== null);
-        const latest = words.at(-1);
-        if (latest !== undefined) voice.say(latest);
-      });
+      if (!catchingUp) void speak(says);
     },
   });
   const runner = makeRunner({
@@ -216,7 +214,11 @@ export async function openHouse(world: World): Promise<House> {
       if (call === null || !world.holds) return false;
       voice.hush();
       runner.quiet();
-      void take({ kind: 'heard', call: call.id });
+      void take({ kind: 'heard', call: call.id }).then(() => {
+        // Two that came at once: the next one rings now, and is said.
+        const next = wanted(keeper.kept().kitchen).ringing;
+        if (next !== null && next.id !== call.id) void speak([next]);
+      });
       return true;
     },
     say: (words) => voice.say(words),
