@@ -160,3 +160,69 @@ describe('loaves that come while the oven is to be turned off', () => {
     expect(hand.stage('oven')).toBe('turnOff');
   });
 });
+
+/** Two doughs at rest after the mix, whose salt is due in the same second. */
+const sameSecond = (): Hand => {
+  const hand = new Hand();
+  for (const bake of ['a', 'b']) {
+    hand.start(bake, 'mix.first');
+    hand.press(bake, 'mixed');
+  }
+  hand.turnTo(hand.deadline('a')!);
+  return hand;
+};
+const calling = (hand: Hand) => hand.fold.callsOf(hand.kitchen).map(({ who }) => who);
+
+describe('two bakes due in the same second', () => {
+  it('both call, in one queue, of which one rings at a time', () => {
+    const hand = sameSecond();
+    expect(calling(hand)).toEqual(['a', 'b']);
+    expect(hand.ringing).toBe('a:mix.salt');
+    expect(hand.heard('b')).toBe(true);
+    expect(hand.ringing).toBe('a:mix.salt');
+    expect(hand.heard('a')).toBe(true);
+    expect(hand.ringing).toBeNull();
+    expect(calling(hand)).toEqual(['a', 'b']);
+  });
+
+  it('answering one leaves the other to ring, whichever is answered', () => {
+    for (const [done, left] of [
+      ['a', 'b'],
+      ['b', 'a'],
+    ] as const) {
+      const hand = sameSecond();
+      hand.answer(done, { salt: 'in', secondWater: 'in' });
+      expect([hand.stage(done), hand.stage(left)]).toEqual(['mix.work', 'mix.salt']);
+      expect(calling(hand)).toEqual([left]);
+      expect(hand.ringing).toBe(`${left}:mix.salt`);
+      expect(hand.replayed().trouble).toBeNull();
+    }
+  });
+
+  it('taking back what answered one lets both ring again, hushed or not', () => {
+    const hand = sameSecond();
+    hand.heard('a');
+    hand.heard('b');
+    hand.answer('b', { salt: 'in', secondWater: 'in' });
+    hand.takeBack();
+    expect(calling(hand)).toEqual(['a', 'b']);
+    expect(hand.ringing).toBe('a:mix.salt');
+    hand.heard('a');
+    expect(hand.ringing).toBe('b:mix.salt');
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it('with the lid due in that second, the lid rings first', () => {
+    const hand = at(new Hand(), 'load', 'oven.queued');
+    hand.start('c', 'proof.counter');
+    hand.turn(2);
+    stepOn(hand, 'oven');
+    const lid = hand.deadline('oven')!;
+    expect(hand.deadline('c')).toBe(lid);
+    hand.turnTo(lid);
+    expect(calling(hand)).toEqual(['oven', 'c']);
+    expect(hand.ringing).toBe('oven:lift');
+    hand.press('oven', 'lidOff');
+    expect(hand.ringing).toBe('c:proof.toFridge');
+  });
+});
