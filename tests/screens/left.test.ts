@@ -6,6 +6,7 @@ import { benchView } from '../../src/screens/bench/view.ts';
 import { focusOn } from '../../src/screens/focus.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { walkTo } from '../machines/support/onward.ts';
+import { RECIPE, STONE, TIN } from '../machines/support/recipe.ts';
 
 const METRIC: Units = { heat: 'C', weight: 'g' };
 const HOUR_MIN = 60;
@@ -24,6 +25,7 @@ describe('a bake left for a month', () => {
     ['levain.ripening', 'levain'],
     ['levain.look', 'levain'],
     ['levain.ripe', 'levain'],
+    ['mix.first', 'dough'],
     ['mix.rest', 'dough'],
     ['mix.temperature', 'dough'],
     ['bulk.fold', 'dough'],
@@ -54,6 +56,34 @@ describe('a bake left for a month', () => {
     expect(see(hand).headline).not.toContain('Throw');
     hand.turn(MONTH);
     expect(see(hand).headline).toContain('Throw');
+  });
+
+  it.each([
+    ['turnOn', RECIPE, 'loaves'],
+    ['poke', RECIPE, 'loaves'],
+    ['before', STONE, 'loaves'],
+    ['load', RECIPE, 'loaves'],
+    ['turnOn', TIN, 'dough'],
+    ['load', TIN, 'dough'],
+  ] as const)(
+    'waiting for the oven at %s: it is thrown away, cold or hot',
+    (stage, recipe, what) => {
+      const hand = new Hand();
+      hand.start('a', 'oven.queued', ['a1', 'a2'], recipe);
+      walkTo(hand, 'oven', stage).turn(MONTH);
+      const view = see(hand);
+      expect(view.headline).toBe(`Throw ${what === 'dough' ? 'this' : 'these'} ${what} away`);
+      expect(view).toMatchObject({ hazard: 'none', tiles: [], ready: null });
+      expect(hand.do(view.slab.deed!)).toBe(true);
+      expect(hand.kitchen.bakes).toEqual({});
+    },
+  );
+
+  it('with a loaf in the hot pot has that one taken out first', () => {
+    const hand = new Hand();
+    hand.start('a', 'oven.queued');
+    walkTo(hand, 'oven', 'lidded').turn(MONTH);
+    expect(see(hand).headline).toMatch(/^Lift the lid/);
   });
 
   it.each(['read.plan', 'levain.feed', 'mix.weigh', 'cool.handOver'])(

@@ -20,6 +20,7 @@ const KEEPS: readonly Keeps[] = [
   {
     what: 'dough',
     stages: [
+      'mix.first',
       'mix.rest',
       'mix.salt',
       'mix.work',
@@ -42,10 +43,11 @@ const KEEPS: readonly Keeps[] = [
       'proof.warm',
       'proof.soon',
       'proof.poke',
+      'oven.queued',
     ],
     most: 30,
   },
-  { what: 'loaves', stages: ['proof.retard', 'proof.look'], most: 96 },
+  { what: 'loaves', stages: ['proof.retard', 'proof.look', 'oven.queued'], most: 96 },
 ];
 
 /**

@@ -1,17 +1,35 @@
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
+import type { BakeSnapshot, Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { leftForDays } from '../../core/readiness/left-for-days.ts';
 import { left } from '../../core/speech/en/left.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked } from './view.ts';
 
+/** A bake whose loaves wait for the oven, none of them in it or out: as at its last look. */
+const lastLook = ({ oven }: Kitchen, { context }: BakeSnapshot): string | null => {
+  const { load, out } = oven.context;
+  const baked = context.loaves.some((loaf) => load.includes(loaf) || out.includes(loaf));
+  if (baked) return null;
+  return context.recipe.process.retard > 0 ? 'proof.look' : 'proof.poke';
+};
+
 /** What was left for days is not judged any more: the one press ends its bake. Null where nothing was. */
-export function leftView({ who, machine }: Focus, stage: string, now: Instant): Asked | null {
-  if (who === 'oven') return null;
-  const what = leftForDays(stage, machine.context.entered, deadlineOf(machine), now);
+export function leftView(
+  kitchen: Kitchen,
+  { who, machine, bake }: Focus,
+  stage: string,
+  now: Instant,
+): Asked | null {
+  const queued = stageOf(bake) === 'oven.queued';
+  if (who === 'oven' && !queued) return null;
+  const at = queued ? lastLook(kitchen, bake) : stage;
+  const wait = queued ? null : deadlineOf(machine);
+  const what = at === null ? null : leftForDays(at, bake.context.entered, wait, now);
   if (what === null) return null;
   const { headline, detail, spoken, slab, then } = left[what];
-  const ended = { kind: 'press', who, act: 'ended' } as const;
+  const ended = { kind: 'press', who: bake.context.id, act: 'ended' } as const;
   return {
     headline,
     detail,
@@ -19,5 +37,6 @@ export function leftView({ who, machine }: Focus, stage: string, now: Instant): 
     slab: { label: slab, then, deed: ended },
     tiles: [],
     lines: [],
+    hazard: 'none',
   };
 }

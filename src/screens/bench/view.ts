@@ -1,6 +1,5 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
-import { vesselOf } from '../../../machines/kitchen/settle.ts';
 import { metaOf, stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { CallKind } from '../../../machines/ports.ts';
 import { EQUIPMENT, type Equipment } from '../../core/kitchen/equipment.ts';
@@ -14,7 +13,6 @@ import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import { HOUR, type Instant, type Units } from '../../core/units.ts';
-import { loadSize } from '../load-size.ts';
 import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
@@ -22,6 +20,7 @@ import { areSeveral, bakeName } from '../bake-name.ts';
 import { bakeOf, type Focus } from '../focus.ts';
 import type { questionView } from './question-view.ts';
 import { leftView } from './left-view.ts';
+import { nextLoad } from './next-load.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
 import { taskTiles, taskView } from './task-view.ts';
@@ -75,22 +74,7 @@ export interface BenchView {
 
 /** The parts of a view that a list, a look or a plain act decides. */
 export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
-  Partial<Pick<BenchView, 'lines' | 'progress' | 'spoken' | 'care' | 'ready'>>;
-
-/**
- * As many loaves of the next bake as there are places, of the kind that was made ready. Another bake's
- * have minutes of their own: only the baker puts them in together.
- */
-const nextLoad = (kitchen: Kitchen, equipment: Equipment): readonly string[] => {
-  const { waiting, vessel } = kitchen.oven.context;
-  const [first] = waiting.filter((loaf) => vesselOf(kitchen, [loaf]) === vessel);
-  const bake = Object.values(kitchen.bakes).find(({ context }) =>
-    context.loaves.includes(first ?? ''),
-  );
-  return waiting
-    .filter((loaf) => bake?.context.loaves.includes(loaf))
-    .slice(0, loadSize(equipment, vessel));
-};
+  Partial<Pick<BenchView, 'lines' | 'progress' | 'spoken' | 'care' | 'ready' | 'hazard'>>;
 
 const pressOf = (
   kitchen: Kitchen,
@@ -206,7 +190,7 @@ export function benchView(
   const task = taskView(focus);
   const asked =
     task ??
-    leftView(focus, stage, Math.max(now, kitchen.now)) ??
+    leftView(kitchen, focus, stage, Math.max(now, kitchen.now)) ??
     weighView(focus, stage, units) ??
     (meta.list && lists ? lists(focus, meta.list) : null) ??
     noteView(focus, stage) ??
@@ -246,7 +230,7 @@ export function benchView(
     call: task ? 'look' : byDue ? (meta.call ?? null) : null,
     since: task?.since ?? (byDue && meta.call ? (machine.context.entered[stage] ?? null) : null),
     task: task?.task ?? null,
-    hazard: meta.hazard ?? 'none',
+    hazard: asked.hazard ?? meta.hazard ?? 'none',
     measures: WEIGHS[stage] ?? 'doughTemperature',
     ready: asked.ready ?? null,
   };
