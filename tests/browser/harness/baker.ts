@@ -26,7 +26,18 @@ export class Baker {
     const wanted = this.page.locator(selector).first();
     // It may still be on its way: the beat that arms it begins when it is there.
     await wanted.waitFor();
-    await this.app.turn(BEAT);
+    await this.beat();
+    await this.tapNow(selector);
+  }
+
+  /** A beat between two presses: the dead time is over and what came is armed. */
+  beat(): Promise<void> {
+    return this.app.turn(BEAT);
+  }
+
+  /** A tap in the very instant: nothing can have come since the screen was read. */
+  async tapNow(selector: string): Promise<void> {
+    const wanted = this.page.locator(selector).first();
     // Straight onto the glass where nothing lies over it; else as a hand that looks for it.
     const middle = await wanted.evaluate((el) => {
       const { left, right, top, bottom } = el.getBoundingClientRect();
@@ -43,7 +54,8 @@ export class Baker {
     await tap();
     await vi.waitFor(
       async () => {
-        if ((await this.app.countRows()) <= before) throw new Error('No fact after a tap.');
+        if ((await this.app.countRows()) > before) return;
+        throw new Error(`No fact after a tap; now: “${await this.headline()}”.`);
       },
       // A loaded machine may be long about it; what never comes is a failure all the same.
       { timeout: 20_000, interval: 10 },
@@ -82,7 +94,12 @@ export class Baker {
 
   /** Holds the gate open for so long. */
   async hold(ms = 1_300): Promise<void> {
-    await this.app.turn(BEAT);
+    await this.beat();
+    await this.holdNow(ms);
+  }
+
+  /** The same in the very instant. */
+  async holdNow(ms = 1_300): Promise<void> {
     const box = await this.page.locator('.hold').boundingBox();
     if (!box) throw new Error('There is no gate to hold.');
     await this.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);

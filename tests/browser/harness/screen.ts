@@ -20,6 +20,7 @@ export interface Screen {
   /** The bakes beside the one on show: the time they stand at ('13:25', '+0:20'), or null. */
   readonly others: readonly {
     readonly name: string;
+    readonly waits: string;
     readonly time: string | null;
     readonly late: boolean;
   }[];
@@ -46,6 +47,7 @@ export const readScreen = (page: Page): Promise<Screen> =>
       now: Date.now(),
       others: [...document.querySelectorAll<HTMLElement>('.bake-control')].map((control) => ({
         name: control.querySelector<HTMLElement>('.bake-name')!.innerText,
+        waits: control.querySelector<HTMLElement>('.bake-waits')!.innerText,
         time: control.querySelector<HTMLElement>('.bake-time')!.innerText.trim() || null,
         late: 'late' in control.dataset,
       })),

@@ -7,7 +7,7 @@ import { readScreen, type Screen } from './screen.ts';
 const SLACK_MS = 3_000;
 
 /** 'loaded', or of an answer what it is about: 'answer:dent'. */
-const nameOf = (fact: Fact): string => {
+export const nameOf = (fact: Fact): string => {
   if (fact.kind !== 'press') return fact.kind;
   return fact.act === 'answer' ? `answer:${fact.item}` : fact.act;
 };
@@ -31,7 +31,7 @@ export interface Did {
 export class Walker {
   readonly did: Did = { halved: [], reloaded: [], tookBack: [] };
   /** The headline whose call was hushed last. */
-  private hushed = '';
+  protected hushed = '';
 
   constructor(
     readonly baker: Baker,
@@ -43,7 +43,7 @@ export class Walker {
   }
 
   /** Loads the page anew where the walk wants it. */
-  private async reload({ headline }: Screen): Promise<boolean> {
+  protected async reload({ headline }: Screen): Promise<boolean> {
     const { reload } = this.options;
     if (!reload.includes(headline) || this.did.reloaded.includes(headline)) return false;
     this.did.reloaded.push(headline);
@@ -53,30 +53,42 @@ export class Walker {
     return true;
   }
 
-  /** Hushes, reads and opens whatever lies before the act; what the screen shows then. */
+  /**
+   * Hushes, reads and opens whatever lies before the act; what the screen shows then, armed: a tap in
+   * this instant meets what was read.
+   */
   async clear(): Promise<Screen> {
-    for (let n = 0; n < 6; n += 1) {
+    const { baker } = this;
+    for (let n = 0; n < 8; n += 1) {
+      await baker.beat();
       const seen = await this.look();
       if (seen.call !== null) {
         this.hushed = seen.headline;
-        await this.baker.hush();
-      } else if (seen.card) await this.baker.press('I’ve read it');
-      else if (seen.gate) await this.baker.hold();
+        await this.noted(() => baker.tapNow('.act-headline'));
+      } else if (seen.card) await baker.tapNow('.return button');
+      else if (seen.gate) await baker.holdNow();
       else return seen;
     }
     throw new Error('Something lies before the act and does not go away.');
   }
 
-  /** The act on the screen by its slab; what it left in the log. */
+  /** The act on the screen that was just read, by its slab; what it left in the log. */
   async act(seen: Screen): Promise<Fact> {
     const { baker } = this;
     if (!seen.pad) {
       const opens = (await baker.page.locator('.slab').innerText()).includes('Key it in');
-      if (opens) await baker.tap('.slab');
-      else return this.noted(() => baker.tap('.slab:not(.hold)'));
+      if (!opens) return this.noted(() => baker.tapNow('.slab:not(.hold)'));
+      await baker.tapNow('.slab');
     }
     await baker.key('25');
     return this.noted(() => baker.tap('.slab'));
+  }
+
+  /** Takes the last act back; what the screen shows then. */
+  protected async takeBack(): Promise<Screen> {
+    await this.clear();
+    await this.noted(() => this.baker.tapNow('button:has-text("Take that back")'));
+    return this.look();
   }
 
   /** One tap that is one fact. */
@@ -102,9 +114,9 @@ export class Walker {
     await this.baker.app.turn(wait.left! / 2);
     const before = await this.clear();
     if (await this.reload(before)) this.same(await this.clear(), before);
-    await this.noted(() => this.baker.tap('.slab'));
+    await this.noted(() => this.baker.tapNow('.slab'));
     expect((await this.look()).headline).not.toBe(before.headline);
-    await this.baker.takeBack();
+    await this.takeBack();
     this.same(await this.clear(), before);
   }
 
@@ -125,7 +137,7 @@ export class Walker {
   /** Takes back what was just done: the act is there again, and a call it had ended rings again. */
   private async undo(before: Screen, act: string): Promise<void> {
     this.did.tookBack.push(act);
-    await this.baker.takeBack();
+    await this.takeBack();
     if (this.hushed === before.headline) {
       await expect
         .poll(() => this.baker.page.locator('.call').count(), { message: `${act} taken back` })
