@@ -73,7 +73,7 @@ describe('a bake left for a month', () => {
       walkTo(hand, 'oven', stage).turn(MONTH);
       const view = see(hand);
       expect(view.headline).toBe(`Throw ${what === 'dough' ? 'this' : 'these'} ${what} away`);
-      expect(view).toMatchObject({ hazard: 'none', tiles: [], ready: null });
+      expect(view).toMatchObject({ hazard: 'none', care: '', tiles: [], ready: null });
       expect(hand.do(view.slab.deed!)).toBe(true);
       expect(hand.kitchen.bakes).toEqual({});
     },

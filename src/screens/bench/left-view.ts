@@ -38,5 +38,7 @@ export function leftView(
     tiles: [],
     lines: [],
     hazard: 'none',
+    // Nothing is heated or loaded any more: the step's own caution would only confuse.
+    care: '',
   };
 }
