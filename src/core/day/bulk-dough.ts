@@ -1,6 +1,7 @@
 import { doughClock } from '../clock/dough-clock.ts';
 import { TAU, type Path } from '../clock/stretch.ts';
 import { driftPath } from '../heat/drift.ts';
+import { oncePerLook } from '../readiness/one-look.ts';
 import type { Posterior } from '../readiness/posterior.ts';
 import { weighDough, type DoughSign } from '../readiness/weigh-dough.ts';
 import type { Seen } from '../records/seen.ts';
@@ -60,7 +61,7 @@ export function bulkDough(input: WaitInput, tau: Hours): BulkDough {
   const sample = { from: bowl[0]!.from, tau: TAU.jar, offset: 0 };
   const path = salted(bowl, begin, salting);
   const jar = salted(driftPath(sample, roomOf(body), HORIZON), begin, salting);
-  const signs = seen.flatMap((one) => signOf(one, begin));
+  const signs = oncePerLook(seen).flatMap((one) => signOf(one, begin));
   const measured = seen
     .toSorted((a, b) => a.at - b.at)
     .findLast(({ reading }) => reading.what === 'doughTemperature')?.reading;

@@ -3,6 +3,7 @@ import { growthForRise } from '../clock/rise.ts';
 import { TAU, temperatureAt, type Path } from '../clock/stretch.ts';
 import { theta } from '../clock/theta.ts';
 import { dentEvidence } from '../readiness/evidence.ts';
+import { oncePerLook } from '../readiness/one-look.ts';
 import {
   beliefOf,
   openPosterior,
@@ -52,7 +53,7 @@ export function proofDough(input: WaitInput): ProofDough {
   const body = { ...input, begin, hours: HORIZON, tau: LOAF_TAU, start: celsius };
   const path = temperaturePath(body).map((stretch) => ({ ...stretch, factor: clock.salted }));
   const handled = openPosterior({ mean: beliefOf(dough.posterior).mean, sd: HANDLED_SD });
-  const posterior = seen.reduce((belief, { at, reading }) => {
+  const posterior = oncePerLook(seen).reduce((belief, { at, reading }) => {
     if (reading.what !== 'poke' || reading.dent === 'unsure' || at < begin) return belief;
     const then = (at - begin) / HOUR;
     const stands = { theta: theta(path, 0, then), p: clock.p, celsius: temperatureAt(path, then) };

@@ -51,6 +51,8 @@ it('keeps thirty readings of one minute, and stays usable with a window that mea
   expect(earliest).toBeLessThanOrEqual(likely);
   expect(likely).toBeLessThanOrEqual(latest);
   expect(latest).toBeGreaterThan(now);
+  // Thirty glances in a minute are one look: no false precision comes of them.
+  expect(latest - earliest).toBeGreaterThan(30 * 60_000);
   expect(latest - now).toBeLessThan(24 * 60 * 60_000);
   expect(await app.page.locator('.window').innerText()).not.toMatch(/NaN|Invalid|undefined/);
   await app.screenshot('thirty-readings');
