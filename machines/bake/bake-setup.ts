@@ -1,4 +1,5 @@
 import { assign, setup } from 'xstate';
+import type { Doubt } from '../../src/core/clock/doubt.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import type { BakeAct, Reading } from '../../src/core/records/fact.ts';
 import { closes, LISTS } from '../../src/core/records/lists.ts';
@@ -22,7 +23,8 @@ export interface BakeInput {
   readonly belief: Belief;
 }
 
-export type BakeContext = BakeInput & Omit<BakePlace, 'stage' | 'start' | 'loaves'>;
+export type BakeContext = BakeInput &
+  Omit<BakePlace, 'stage' | 'start' | 'loaves' | 'doubt'> & { readonly doubt?: Doubt | undefined };
 
 export type BakeEvent =
   | { type: Exclude<BakeAct, 'fewer'>; at: Instant; item?: string; value?: string }
@@ -32,7 +34,13 @@ export type BakeEvent =
   | { type: 'sync'; at: Instant; out: readonly string[] }
   | { type: 'reading'; at: Instant; reading: Reading }
   | { type: 'corrected'; at: Instant; measured: Instant; reading: Reading }
-  | { type: 'judged'; at: Instant; marks: Readonly<Record<string, Instant>>; belief?: Belief };
+  | {
+      type: 'judged';
+      at: Instant;
+      marks: Readonly<Record<string, Instant>>;
+      belief?: Belief;
+      doubt?: Doubt;
+    };
 
 const keepsMarks = (stage: BakeStage, event: BakeEvent['type']): boolean =>
   stage.endsWith('look') || stage === 'proof.poke' || (stage === 'proof.soon' && event === 'due');
@@ -60,6 +68,7 @@ export const bakeSetup = setup({
       byDue: event.type === 'due',
       answers: {},
       marks: keepsMarks(stage, event.type) ? withoutTasks(context.marks) : {},
+      doubt: keepsMarks(stage, event.type) ? context.doubt : undefined,
       tasks: onlyDone(context.tasks),
     })),
     effect: (_, _params: SayEffect) => undefined,
@@ -95,6 +104,7 @@ export const bakeSetup = setup({
             marks: event.marks,
             tasks: tasksJudged(context.tasks, context.marks, event.marks),
             belief: event.belief ?? context.belief,
+            doubt: event.doubt,
           }
         : {},
     ),

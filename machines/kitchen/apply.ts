@@ -22,7 +22,7 @@ const isOf = (machine: BakeSnapshot | OvenSnapshot, { stage, since }: Result): b
 const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
   const at = fact.at;
   return (fact.results ?? []).reduce((next, result) => {
-    const { who, marks, belief } = result;
+    const { who, marks, belief, doubt } = result;
     if (who === 'oven') {
       return isOf(next.oven, result)
         ? stepOven(next, machines, { type: 'judged', at, marks }).kitchen
@@ -30,7 +30,13 @@ const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
     }
     const bake = next.bakes[who];
     if (bake === undefined || !isOf(bake, result)) return next;
-    const event = { type: 'judged', at, marks, ...(belief ? { belief } : {}) } as const;
+    const event = {
+      type: 'judged',
+      at,
+      marks,
+      ...(belief ? { belief } : {}),
+      ...(doubt ? { doubt } : {}),
+    } as const;
     return stepBake(next, machines, who, event).kitchen;
   }, kitchen);
 };

@@ -23,6 +23,7 @@ const bakePlaceOf = (bake: BakeSnapshot, { starts }: Kitchen): BakePlace => ({
     : { loaves: bake.context.loaves }),
   touches: bake.context.touches,
   belief: bake.context.belief,
+  ...(bake.context.doubt ? { doubt: bake.context.doubt } : {}),
   readings: bake.context.readings,
 });
 

@@ -1,3 +1,4 @@
+import type { Doubt } from '../../src/core/clock/doubt.ts';
 import type { WaitInput } from '../../src/core/day/waits.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { OPENING_BELIEF, type Belief } from '../../src/core/readiness/belief.ts';
@@ -18,6 +19,7 @@ import { metaOf, stageOf } from './stage-of.ts';
 export type WaitModel = (input: WaitInput) => {
   readonly marks: Readonly<Record<string, Instant>>;
   readonly belief?: Belief;
+  readonly doubt?: Doubt;
   readonly model: string;
 };
 
@@ -124,6 +126,7 @@ const bakeResult = (
       since,
       marks: again ? { ...marks, [waits]: Math.max(now, marks[waits]!) } : marks,
       ...(said.belief ? { belief: said.belief } : {}),
+      ...(said.doubt ? { doubt: said.doubt } : {}),
       model: said.model,
     },
   ];

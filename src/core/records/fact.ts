@@ -1,3 +1,4 @@
+import type { Doubt } from '../clock/doubt.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import type { Belief } from '../readiness/belief.ts';
 import type { Celsius, Grams, Instant } from '../units.ts';
@@ -114,6 +115,8 @@ export interface Result {
   readonly since: Instant;
   readonly marks: Readonly<Record<string, Instant>>;
   readonly belief?: Belief;
+  /** Why these instants are in doubt, a key of the catalogue. */
+  readonly doubt?: Doubt;
   readonly model: string;
 }
 

@@ -1,3 +1,4 @@
+import type { Doubt } from '../clock/doubt.ts';
 import type { Vessel } from '../formula/formula.ts';
 import type { Belief } from '../readiness/belief.ts';
 import type { Instant } from '../units.ts';
@@ -30,6 +31,8 @@ export interface BakePlace extends Place {
   /** Touches of the bulk already done. */
   readonly touches: number;
   readonly belief: Belief;
+  /** Why the present wait's instants are in doubt; left out where they are not. */
+  readonly doubt?: Doubt;
   /** Last standing reading of each slot (reading-slot.ts), with its instant. */
   readonly readings: Readonly<Record<string, { readonly at: Instant; readonly reading: Reading }>>;
 }

@@ -23,6 +23,7 @@ import { leftView } from './left-view.ts';
 import { nextLoad } from './next-load.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
+import { doubtful } from './doubtful.ts';
 import { taskTiles, taskView } from './task-view.ts';
 import { besideLines, weighView } from './weigh-view.ts';
 import { wordsOf } from './words-of.ts';
@@ -207,7 +208,7 @@ export function benchView(
         })
       : show(placeOf(kitchen, focus, stage, hour)),
     headline: show(asked.headline),
-    detail: show(asked.detail),
+    detail: show(task ? asked.detail : doubtful(asked.detail, focus)),
     care:
       asked.care ??
       nightCare(stage, deadlineOf(machine), kitchen.now, hour) ??

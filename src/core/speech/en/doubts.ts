@@ -1,0 +1,16 @@
+import type { Doubt } from '../../clock/doubt.ts';
+
+/** Why a window is in doubt, in one sentence; in the fridge no minute is foretold anyway. */
+export const doubts: Readonly<Record<Exclude<Doubt, 'coldProof'>, string>> = {
+  kitchenUnknown: 'How warm it is here is not known.',
+  kitchenCold: 'So cold that this is a rough guess.',
+  kitchenHot: 'So hot that this is a rough guess.',
+  tooCold: 'Too cold to see an end: warm it.',
+  above28: 'Doughs this warm differ: look early.',
+  pff: 'Its share of levain makes this a rough guess.',
+  salt: 'Its salt makes this a rough guess.',
+  rye: 'So much rye: this is a rough guess.',
+  hydration: 'A dough this stiff or wet: a rough guess.',
+  rise: 'It is to rise further than is known.',
+  laterThanModel: 'Longer than foreseen: trust your eyes.',
+};

@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { waitFor } from '../../src/core/day/waits.ts';
+import { doubts } from '../../src/core/speech/en/doubts.ts';
+import { focusOn } from '../../src/screens/focus.ts';
+import { benchView } from '../../src/screens/bench/view.ts';
+import { sentencesOf, wordsOf } from '../core/speech/support/catalogue.ts';
+import { Hand } from '../machines/support/hand.ts';
+import { at } from '../machines/support/onward.ts';
+
+const hour = (instant: number): string => new Date(instant).toISOString().slice(11, 16);
+const detail = (hand: Hand): string =>
+  benchView(hand.kitchen, focusOn(hand.kitchen, 'a')!, hour, null, { heat: 'C', weight: 'g' })
+    .detail;
+const proving = (): Hand => at(new Hand({ wait: waitFor }), 'bulk.proving', 'levain.feed');
+
+describe('a window in doubt', () => {
+  it('says why in place of what is usual, for as long as it is in doubt', () => {
+    const hand = proving();
+    expect(detail(hand)).toMatch(/Keep it covered/);
+    const { marks } = hand.kitchen.bakes['a']!.context;
+    hand.dough('a', 29);
+    expect(detail(hand)).toMatch(/^Next look at \d\d:\d\d\. Doughs this warm differ/);
+    const wide = hand.kitchen.bakes['a']!.context.marks;
+    const share = (m: Readonly<Record<string, number>>) =>
+      (m['latest']! - m['earliest']!) / (m['likely']! - hand.records[0]!.fact.at);
+    expect(share(wide)).toBeGreaterThan(share(marks));
+    expect(hand.replayed().kitchen.bakes['a']!.context.doubt).toBe('above28');
+    hand.takeBack();
+    expect(detail(hand)).toMatch(/Keep it covered/);
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it('is forgotten with its wait', () => {
+    const hand = proving();
+    hand.dough('a', 29);
+    hand.turnTo(hand.deadline('a')!);
+    hand.press('a', 'bulkReady');
+    expect(hand.kitchen.bakes['a']!.context.doubt).toBeUndefined();
+    expect(hand.records.at(-1)!.position.bakes['a']).not.toHaveProperty('doubt');
+  });
+
+  it('is told in one sentence of twelve words at most', () => {
+    for (const text of Object.values(doubts)) {
+      expect(sentencesOf(text)).toHaveLength(1);
+      expect(wordsOf(text).length).toBeLessThanOrEqual(12);
+    }
+  });
+});
