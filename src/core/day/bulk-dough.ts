@@ -5,27 +5,11 @@ import { oncePerLook } from '../readiness/one-look.ts';
 import type { Posterior } from '../readiness/posterior.ts';
 import { weighDough, type DoughSign } from '../readiness/weigh-dough.ts';
 import type { Seen } from '../records/seen.ts';
-import type { BakeStage } from '../records/stage.ts';
+import { IN_BOWL } from '../records/stage.ts';
 import { HOUR, type Celsius, type Hours, type Instant } from '../units.ts';
 import { roomOf, salted, temperaturePath } from './dough-path.ts';
 import type { WaitInput } from './waits.ts';
 import { beganIn, HORIZON } from './window.ts';
-
-/** Stages with levain and flour together; a bake joined later begins at the first it was in. */
-const MIXED: readonly BakeStage[] = [
-  'mix.first',
-  'mix.rest',
-  'mix.salt',
-  'mix.work',
-  'mix.temperature',
-  'bulk.between',
-  'bulk.fold',
-  'bulk.spread',
-  'bulk.scatter',
-  'bulk.roll',
-  'bulk.proving',
-  'bulk.look',
-];
 
 /** A dough in its bowl: when levain met flour, its way since, and what is believed of its starter. */
 export interface BulkDough {
@@ -54,7 +38,7 @@ const signOf = ({ at, reading }: Seen, begin: Instant): DoughSign[] => {
 export function bulkDough(input: WaitInput, tau: Hours): BulkDough {
   const { recipe, entered, prior, kitchen, seen, now } = input;
   const clock = doughClock(recipe.formula);
-  const begin = beganIn(entered, MIXED, now);
+  const begin = beganIn(entered, IN_BOWL, now);
   const body = { kitchen, seen, begin, hours: HORIZON, tau };
   const salting = { ...clock, saltedAt: entered['mix.work'] ?? null };
   const bowl = temperaturePath(body);

@@ -1,4 +1,4 @@
-import type { BakeStage } from '../records/stage.ts';
+import { IN_BOWL, type BakeStage } from '../records/stage.ts';
 import { HOUR, type Hours, type Instant } from '../units.ts';
 
 /** What was left: a levain in its jar, dough on the counter, loaves in the fridge. */
@@ -20,18 +20,7 @@ const KEEPS: readonly Keeps[] = [
   {
     what: 'dough',
     stages: [
-      'mix.first',
-      'mix.rest',
-      'mix.salt',
-      'mix.work',
-      'mix.temperature',
-      'bulk.between',
-      'bulk.fold',
-      'bulk.spread',
-      'bulk.scatter',
-      'bulk.roll',
-      'bulk.proving',
-      'bulk.look',
+      ...IN_BOWL,
       'shape.divide',
       'shape.preshape',
       'shape.benchRest',
