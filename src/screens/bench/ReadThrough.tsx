@@ -39,7 +39,11 @@ export default function ReadThrough(props: {
         <div class="through">
           <ul class="through-times">
             <li>{fill(readThrough.handsOn, shown({ minutes: plan().handsOn }))}</li>
-            <li>{fill(readThrough.loads, { loads: plan().loads })}</li>
+            <li>
+              {plan().loads === 1
+                ? readThrough.load
+                : fill(readThrough.loads, { loads: plan().loads })}
+            </li>
             <li>{fill(readThrough.ends, { time: time(plan().out) })}</li>
             <Show when={plan().cold}>
               {(cold) => (

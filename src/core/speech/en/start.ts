@@ -47,6 +47,7 @@ export const readThrough = {
   ends: 'Loaves out of the oven by {time}',
   endsAbout: 'Ready between {time} and {until}',
   overnight: 'It stays in the fridge overnight.',
+  load: 'One load in the oven',
   loads: '{loads} loads in the oven',
   keepBack: 'Keep {keepBack} of starter back',
   unusual: 'Unusual, and allowed:',
