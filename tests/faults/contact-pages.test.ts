@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { Baker } from '../browser/harness/baker.ts';
+import { beginBread } from '../browser/harness/begin-bread.ts';
 import { expectNoFaults } from '../browser/harness/faults.ts';
 import { openApp } from '../browser/harness/open-app.ts';
 import { contact, SLICES, type Slice } from './support/contact.ts';
@@ -20,27 +21,6 @@ const open = async (name: string, slice: Slice) => {
       await app.close();
     },
   };
-};
-
-/** Begins a bread of so many loaves where its dough is, from the start page, warmth keyed in. */
-const begin = async (baker: Baker, bread: string, where: string, more = 0): Promise<void> => {
-  await baker.press('Which bread?');
-  await baker.press(bread);
-  await baker.press('How many loaves?');
-  for (let n = 0; n < more; n++) await baker.tap('[aria-label^="One more"]');
-  await baker.tap('.slab');
-  await baker.press('How warm is the kitchen?');
-  await baker.key('22');
-  await baker.tap('.slab');
-  await baker.press('Where is your dough?');
-  await baker.press(where);
-  await baker.noted(() => baker.tap('.slab'));
-  await baker.page.locator('.act-headline').first().waitFor();
-};
-const home = async (baker: Baker): Promise<void> => {
-  await baker.press('More');
-  await baker.press('To the start');
-  await baker.page.locator('.start-grid').waitFor();
 };
 
 it.each(SLICES)('photographs start, ways and kitchen: %s', async (_, slice) => {
@@ -80,7 +60,7 @@ it.each(SLICES)('photographs start, ways and kitchen: %s', async (_, slice) => {
 
 it.each(SLICES)('photographs readings and what lies over the bench: %s', async (_, slice) => {
   const { baker, shoot, done } = await open('over', slice);
-  await begin(baker, 'Cherry and hazelnut', 'My dough is in the bowl', 2);
+  await beginBread(baker, 'Cherry and hazelnut', 'My dough is in the bowl', 2);
   await shoot('bulk.proving');
   await baker.press('More');
   await shoot('more');
@@ -132,7 +112,7 @@ it.each(SLICES)('photographs each bread as it is read: %s', async (_, slice) => 
   const breads = await app.page.locator('.tile').allInnerTexts();
   await baker.tap('.slab');
   for (const bread of breads) {
-    await begin(baker, bread, 'Feed now');
+    await beginBread(baker, bread, 'Feed now');
     await shoot(`read: ${bread}`);
     await baker.press('More');
     await baker.press('End this bake');
@@ -145,14 +125,14 @@ it.each(SLICES)('photographs each bread as it is read: %s', async (_, slice) => 
 
 it.each(SLICES)('photographs two and three bakes at once: %s', async (_, slice) => {
   const { app, baker, shoot, done } = await open('several', slice);
-  await begin(baker, 'Cherry and hazelnut', 'My dough is in the bowl');
-  await home(baker);
+  await beginBread(baker, 'Cherry and hazelnut', 'My dough is in the bowl');
+  await baker.toStart();
   await shoot('start, one runs');
-  await begin(baker, 'Lane wheat', 'My loaves are in the fridge');
+  await beginBread(baker, 'Lane wheat', 'My loaves are in the fridge');
   await shoot('two bakes');
-  await home(baker);
+  await baker.toStart();
   await shoot('start, two run');
-  await begin(baker, 'Olive and seed', 'Feed now');
+  await beginBread(baker, 'Olive and seed', 'Feed now');
   await shoot('three bakes');
   await baker.press('More');
   await shoot('more, three bakes');

@@ -30,6 +30,12 @@ it.each(SLICES)('photographs a whole bake: %s', async (_, slice) => {
       await shoot('keypad');
       await baker.press('Back to the bench');
     }
+    if (name === 'bulk-scatter') {
+      await baker.press('Show the sheet');
+      await app.page.locator('.sheet-cells').waitFor();
+      await shoot('sheet');
+      await baker.press('Back to the bench');
+    }
     await go(baker, isNew ? () => shoot(`${once}-rings`) : undefined);
   }
   await shoot('done');

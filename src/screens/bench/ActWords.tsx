@@ -64,7 +64,7 @@ export function ActWords(props: {
               <Show when={!props.timed && props.mark}>
                 <p class="act-place">
                   <BakeMark mark={props.mark!} />
-                  <span>{props.view.place}</span>
+                  <span>{props.view.whose}</span>
                 </p>
               </Show>
             </>

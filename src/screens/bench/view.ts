@@ -50,6 +50,8 @@ export interface BenchView {
   /** The task of its wait that is shown in its place. */
   readonly task: string | null;
   readonly place: string;
+  /** Whose act it is: the bake's short name where more than one runs, else null. */
+  readonly whose: string | null;
   readonly headline: string;
   readonly detail: string;
   readonly care: string | null;
@@ -198,15 +200,13 @@ export function benchView(
     plain(kitchen, focus, stage, words, units, equipment);
   const { marks, byDue } = machine.context;
   const show = (template: string) => fill(template, shown(facts, units));
+  const place = show(placeOf(kitchen, focus, stage, hour));
+  const whose = areSeveral(kitchen) ? bakeName(kitchen, focus.bake.context.id, hour) : null;
   return {
     who,
     stage,
-    place: areSeveral(kitchen)
-      ? fill(several.place, {
-          bake: bakeName(kitchen, focus.bake.context.id, hour),
-          place: show(placeOf(kitchen, focus, stage, hour)),
-        })
-      : show(placeOf(kitchen, focus, stage, hour)),
+    place: whose === null ? place : fill(several.place, { bake: whose, place }),
+    whose,
     headline: show(asked.headline),
     detail: show(task ? asked.detail : doubtful(asked.detail, focus)),
     care:

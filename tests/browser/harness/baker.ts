@@ -114,6 +114,13 @@ export class Baker {
     if ((await this.page.locator('.hold').count()) > 0) await this.hold();
   }
 
+  /** From a bench to the start page; its bake goes on. */
+  async toStart(): Promise<void> {
+    await this.press('More');
+    await this.press('To the start');
+    await this.page.locator('.start-grid').waitFor();
+  }
+
   /** From the start page to the read-through of two loaves, of the first bread or the named one. */
   async begin(celsius = '22', bread?: string): Promise<void> {
     await this.page.locator('.start-grid').waitFor();

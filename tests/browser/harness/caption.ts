@@ -14,6 +14,8 @@ export const captionCovers = (page: Page): Promise<readonly string[]> =>
     if (!caption) return [];
     const kept = '.slab, .control, .tile, .ear, .times, .lines li, .through li, .window-hours dd';
     return [...document.querySelectorAll(kept)].flatMap((el) => {
+      // What lies over the whole bench lies over the caption too.
+      if (el.closest('.sheet')) return [];
       const range = document.createRange();
       range.selectNodeContents(el);
       // Words that are read on are in sight only within their place.

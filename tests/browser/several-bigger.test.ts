@@ -1,0 +1,66 @@
+import { expect, it } from 'vitest';
+import { Baker } from './harness/baker.ts';
+import { beginBread } from './harness/begin-bread.ts';
+import { captionCovers } from './harness/caption.ts';
+import { expectNoFaults } from './harness/faults.ts';
+import { openApp, VIEWPORTS, type App, type ViewportName } from './harness/open-app.ts';
+import { WHOLE_BAKE } from './harness/whole-bake.ts';
+
+/** Whether words are longer than their place, and what reaches out of what may be pressed. */
+const clipped = (app: App) =>
+  app.page.evaluate(async () => {
+    for (let n = 0; n < 2; n++)
+      await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
+    const out = [...document.querySelectorAll('.control, .tile, .slab, .ear')].filter((el) => {
+      const range = document.createRange();
+      range.selectNodeContents(el);
+      const [text, box] = [range.getBoundingClientRect(), el.getBoundingClientRect()];
+      // A line's box reaches a little past its letters.
+      return text.right > box.right + 0.5 || text.bottom > box.bottom + 3;
+    });
+    return {
+      long: document.querySelector('.bench-words')!.hasAttribute('data-long'),
+      page: document.documentElement.scrollHeight - innerHeight,
+      out: out.map((el) => el.textContent),
+    };
+  });
+
+/** The call that rings, in bigger words on each of the tablets. */
+const expectWhole = async (app: App, name: string): Promise<void> => {
+  await app.page.locator('.call').waitFor();
+  for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+    await app.setViewport(view);
+    await app.page.evaluate(() => (document.documentElement.dataset['text'] = 'bigger'));
+    await app.turn(50);
+    await app.screenshot(`bigger-${name}-${view}`);
+    expect.soft(await clipped(app), view).toEqual({ long: false, page: 0, out: [] });
+    expect.soft(await captionCovers(app.page), view).toEqual([]);
+  }
+  expectNoFaults(app.faults);
+};
+
+it('shows a call among three bakes whole in bigger words', async () => {
+  const app = await openApp();
+  const baker = new Baker(app);
+  await app.page.locator('.start-grid').waitFor();
+  await beginBread(baker, 'Cherry and hazelnut', 'My dough is in the bowl');
+  await baker.toStart();
+  await beginBread(baker, 'Lane wheat', 'My loaves are in the fridge');
+  await baker.toStart();
+  await beginBread(baker, 'Olive and seed', 'Feed now');
+  await app.turn(9 * 3_600_000);
+  await expectWhole(app, 'several');
+});
+
+it('shows a hot call and its caution whole in bigger words', async () => {
+  const app = await openApp();
+  const baker = new Baker(app);
+  await app.page.locator('.start-grid').waitFor();
+  await beginBread(baker, 'Cherry and hazelnut', 'My loaves are ready to bake');
+  const from = WHOLE_BAKE.findIndex(({ name }) => name === 'oven-on');
+  const to = WHOLE_BAKE.findIndex(({ name }) => name === 'load1-lidded');
+  for (const { go } of WHOLE_BAKE.slice(from, to)) await go(baker);
+  await app.turn(18 * 60_000);
+  await expectWhole(app, 'hot');
+  expect(await app.page.locator('.act-care').isVisible()).toBe(true);
+});
