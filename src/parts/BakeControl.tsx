@@ -31,9 +31,8 @@ export function BakeControl(props: BakeControlProps): JSX.Element {
         <BakeMark mark={props.mark} />
         <Show when={props.time} fallback={<span class="bake-time" />}>
           {(time) => <span class="bake-time">{time()}</span>}
-        </Show>
-        <span class="bake-name">{props.name}</span>
-        <span class="bake-waits">{props.waits}</span>
+        </Show>{' '}
+        <span class="bake-name">{props.name}</span> <span class="bake-waits">{props.waits}</span>
       </Pressable>
     </div>
   );

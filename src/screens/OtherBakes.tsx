@@ -20,8 +20,8 @@ export function OtherBakes(props: {
     return late ? runningText(at - props.house.now()) : props.house.hour(at);
   };
   const label = (other: Other): string => {
-    const words = other.late ? `${other.stage}, ${other.waits}` : other.stage;
-    const values = { bake: other.name, words, time: time(other) ?? '' };
+    const { name, waits, stage } = other;
+    const values = { bake: name, waits, stage, time: time(other) ?? '' };
     return fill(other.at === null ? several.goTo : several.goToAt, values);
   };
   return (

@@ -30,7 +30,7 @@ export interface Screen {
 export const readScreen = (page: Page): Promise<Screen> =>
   page.evaluate(() => {
     const find = (selector: string) => document.querySelector<HTMLElement>(selector);
-    const text = (selector: string) => find(selector)?.innerText.trim() ?? '';
+    const text = (selector: string) => (find(selector)?.innerText ?? '').replace(/\s/g, ' ').trim();
     const length = find('.times-row:not([data-past]) .times-number')?.getAttribute('datetime');
     const [, hours, minutes, seconds] = /^PT(\d+)H(\d+)M(\d+)S$/.exec(length ?? '') ?? [];
     const left = length

@@ -12,9 +12,9 @@ export const several = {
   sentence: '{bake}: {words}',
   /** What a call is about, and whose. */
   subject: '{name}, {bake}',
-  /** For ears, on the press that goes to another bake. */
-  goTo: 'Go to {bake}: {words}',
-  goToAt: 'Go to {bake}: {words}, {time}',
+  /** For ears, on the press that goes to another bake: as it is shown, then what it does. */
+  goTo: '{bake} {waits}: {stage}. Go there.',
+  goToAt: '{time} {bake} {waits}: {stage}. Go there.',
   yourTurn: 'your turn',
   ovenNext: 'oven next',
   moved: '{bake}: {stage}.',
