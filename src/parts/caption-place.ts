@@ -1,5 +1,5 @@
 /** Free px kept above and below a caption that stands among the words. */
-const AIR = 8;
+const AIR = 12;
 
 /**
  * Lays a caption where it hides nothing that it does not repeat: in the free place under the words,

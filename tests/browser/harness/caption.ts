@@ -12,7 +12,8 @@ export const captionCovers = (page: Page): Promise<readonly string[]> =>
       await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
     const caption = document.querySelector('.caption[data-seen]')?.getBoundingClientRect();
     if (!caption) return [];
-    const kept = '.slab, .control, .tile, .ear, .times, .lines li, .through li, .window-hours dd';
+    const kept =
+      '.slab-label, .slab-then, .control, .tile, .ear, .times, .lines li, .through li, .window-hours dd';
     return [...document.querySelectorAll(kept)].flatMap((el) => {
       // What lies over the whole bench lies over the caption too.
       if (el.closest('.sheet')) return [];
@@ -20,7 +21,9 @@ export const captionCovers = (page: Page): Promise<readonly string[]> =>
       range.selectNodeContents(el);
       // Words that are read on are in sight only within their place.
       const foot = el.closest('.bench-words')?.getBoundingClientRect().bottom ?? Infinity;
-      const covered = [...range.getClientRects()].some(
+      // A large word's line is drawn deeper than the box it is laid out in.
+      const rects = el.matches('.slab-label') ? el.getClientRects() : range.getClientRects();
+      const covered = [...rects].some(
         (words) =>
           words.left < caption.right &&
           words.right > caption.left &&
