@@ -5,7 +5,8 @@ type State = ReturnType<ScreenAwake['state']>;
 /**
  * Keeps the screen lit by a wake lock while anyone holds. The browser takes the lock away whenever
  * the page is hidden, and may do so on a low battery: it is asked for again each time the page is
- * shown, and `lost` says that the screen may go dark now (also before anyone holds).
+ * shown, and `lost` says that the screen may go dark now (also before anyone holds). What was lost out
+ * of sight is told only if it does not come back: nobody saw it, and who returns needs no alarm.
  * `unavailable`: this browser has no wake lock (plain http, older tablets).
  */
 export function makeScreenAwake(
@@ -24,6 +25,8 @@ export function makeScreenAwake(
   };
 
   const ask = async () => {
+    // A page that was frozen hears of the release only after it is shown.
+    if (sentinel?.released) sentinel = null;
     const idle = asking || sentinel !== null || holders.size === 0;
     if (wakeLock === undefined || idle || document.visibilityState !== 'visible') return;
     asking = true;
@@ -35,7 +38,8 @@ export function makeScreenAwake(
       sentinel = got;
       got.addEventListener('release', () => {
         if (sentinel === got) sentinel = null;
-        become('lost');
+        else if (sentinel !== null || asking) return;
+        if (holders.size === 0 || document.visibilityState === 'visible') become('lost');
       });
       become('held');
     } catch {

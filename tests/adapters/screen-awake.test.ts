@@ -62,17 +62,37 @@ describe('the screen', () => {
     expect(screen.state()).toBe('lost');
   });
 
-  it('is lost with the page out of sight, and held again on return', async () => {
+  it('is held again on return, and nobody hears that it was lost out of sight', async () => {
     const seen: string[] = [];
     const stop = screen.onState((state) => seen.push(state));
     screen.hold();
     await settle();
     await show('hidden');
     await show('visible');
-    expect(seen).toEqual(['held', 'lost', 'held']);
-    stop();
+    expect(seen).toEqual(['held']);
+    expect(wakeLock.live()).toBe(1);
     await show('hidden');
-    expect(seen).toHaveLength(3);
+    wakeLock.refuse = true;
+    await show('visible');
+    expect(seen).toEqual(['held', 'lost']);
+    stop();
+    wakeLock.refuse = false;
+    await show('visible');
+    expect(seen).toHaveLength(2);
+  });
+
+  it('is asked for again where a frozen page hears of the loss only after its return', async () => {
+    screen.hold();
+    await settle();
+    const [first] = wakeLock.given;
+    visibility = 'hidden';
+    first!.released = true;
+    document.dispatchEvent(new Event('visibilitychange'));
+    await show('visible');
+    first!.dispatchEvent(new Event('release'));
+    await settle();
+    expect(screen.state()).toBe('held');
+    expect(wakeLock.live()).toBe(1);
   });
 
   it('is not asked for while hidden, nor on return when nobody holds', async () => {

@@ -33,10 +33,12 @@ export function ActWords(props: {
     props.view.stage === 'read.plan' || (props.ringing && hot()) || props.view.detail === care()
       ? undefined
       : props.view.detail || undefined;
-  const place = (): string =>
-    props.view.since === null
-      ? props.view.place
-      : `${props.view.place} · ${runningText(props.view.since - props.house.now())}`;
+  /** While it rings the bake's name stands for its place: bigger words need the room. */
+  const place = (): string => {
+    const where = (props.ringing && props.view.whose) || props.view.place;
+    const since = props.view.since;
+    return since === null ? where : `${where} · ${runningText(since - props.house.now())}`;
+  };
   const choose = (value: string): void => {
     const tile = props.view.tiles[Number(value)];
     if (tile) void props.house.take(tile.deed);
@@ -47,29 +49,18 @@ export function ActWords(props: {
       detail={detail()}
       care={care()}
       picture={
-        <Show
-          when={props.ringing && props.view.call}
-          fallback={
-            <Show when={!props.timed}>
-              <p class="act-place">
-                <Show when={props.mark}>{(mark) => <BakeMark mark={mark()} />}</Show>
-                <span>{place()}</span>
-              </p>
-            </Show>
-          }
-        >
-          {(kind) => (
-            <>
-              <CallMark kind={kind()} word={callWords[kind()]} />
-              <Show when={!props.timed && props.mark}>
-                <p class="act-place">
-                  <BakeMark mark={props.mark!} />
-                  <span>{props.view.whose}</span>
-                </p>
-              </Show>
-            </>
-          )}
-        </Show>
+        <>
+          <Show when={props.ringing && props.view.call}>
+            {(kind) => <CallMark kind={kind()} word={callWords[kind()]} />}
+          </Show>
+          {/* With how long it has called: who comes back late sees so before the first touch. */}
+          <Show when={!props.timed}>
+            <p class="act-place">
+              <Show when={props.mark}>{(mark) => <BakeMark mark={mark()} />}</Show>
+              <span>{place()}</span>
+            </p>
+          </Show>
+        </>
       }
     >
       <Show when={!props.ringing}>

@@ -6,18 +6,14 @@ import { MINUTE } from '../../core/units.ts';
 import { ReturnCard } from '../../parts/ReturnCard.tsx';
 import type { House } from '../house.ts';
 import { nameOf } from '../stage-names.ts';
+import { lastDone } from './last-done.ts';
 import type { BenchView } from './view.ts';
 
 /** Three lines at most: what is overdue, what was done last, what comes next. */
 const linesOf = (house: House, view: BenchView): readonly string[] => {
   const calls = house.kitchen().attention.context.calls.toSorted((a, b) => a.since - b.since);
   const late = calls[0];
-  const press = house.records().findLast(({ fact }) => fact.kind === 'press')?.fact;
-  const place = house.records().at(-2)?.position;
-  const was =
-    press?.kind === 'press'
-      ? ((press.who === 'oven' ? place?.oven : place?.bakes[press.who])?.stage ?? null)
-      : null;
+  const last = lastDone(house.records(), house.kitchen().starts);
   const name = nameOf(view.who, view.stage);
   return [
     late
@@ -29,8 +25,8 @@ const linesOf = (house: House, view: BenchView): readonly string[] => {
           }),
         )
       : returnCard.nothingOverdue,
-    press?.kind === 'press' && was
-      ? fill(returnCard.last, { name: nameOf(press.who, was), time: house.hour(press.at) })
+    last
+      ? fill(returnCard.last, { name: nameOf(last.who, last.stage), time: house.hour(last.at) })
       : returnCard.nothingDone,
     view.deadline === null
       ? fill(returnCard.nextNow, { name })

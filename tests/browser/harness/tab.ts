@@ -15,6 +15,10 @@ export interface Tab {
   /** Brings the other tab to the front, or this one: `document.hidden` follows. */
   hide(): Promise<void>;
   show(): Promise<void>;
+  /** Stops everything in a hidden tab, as a sleeping tablet does; `show` lets it go on. */
+  freeze(): Promise<void>;
+  /** Anything else the browser can be told, by its protocol's own name. */
+  tell(method: string, params?: object): Promise<unknown>;
   close(): Promise<void>;
 }
 
@@ -106,7 +110,12 @@ export async function openTab(url: string, script = ''): Promise<Tab> {
       await ask('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
     },
     hide: async () => void (await send('Target.activateTarget', { targetId: other })),
-    show: async () => void (await send('Target.activateTarget', { targetId })),
+    show: async () => {
+      await ask('Page.setWebLifecycleState', { state: 'active' });
+      await send('Target.activateTarget', { targetId });
+    },
+    freeze: async () => void (await ask('Page.setWebLifecycleState', { state: 'frozen' })),
+    tell: ask,
     close,
   };
 }

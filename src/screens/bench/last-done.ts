@@ -1,0 +1,36 @@
+import { advance } from '../../../machines/kitchen/advance.ts';
+import { MACHINES } from '../../../machines/kitchen/kitchen.ts';
+import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import { kitchenAt } from '../../../machines/kitchen/position.ts';
+import { settle } from '../../../machines/kitchen/settle.ts';
+import { stageOf } from '../../../machines/kitchen/stage-of.ts';
+import type { LogRecord } from '../../core/records/record.ts';
+import type { Instant } from '../../core/units.ts';
+
+/** The stage that the last standing press was made at, and when; null before the first one. */
+export interface LastDone {
+  readonly who: string;
+  readonly stage: string;
+  readonly at: Instant;
+}
+
+/**
+ * The row before a press says where its bake stood, but time may have led on since, and that is in no
+ * row: the machines go there from it.
+ */
+export function lastDone(
+  records: readonly LogRecord[],
+  starts: Kitchen['starts'],
+): LastDone | null {
+  const undone = new Set(
+    records.flatMap(({ fact }) => (fact.kind === 'takeBack' ? [fact.target] : [])),
+  );
+  const i = records.findLastIndex(({ fact }) => fact.kind === 'press' && !undone.has(fact.id));
+  const fact = records[i]?.fact;
+  const before = records[i - 1];
+  if (fact?.kind !== 'press' || before === undefined) return null;
+  const stood = settle(kitchenAt(before.position, starts, MACHINES), MACHINES).kitchen;
+  const { kitchen } = advance(stood, MACHINES, fact.at);
+  const machine = fact.who === 'oven' ? kitchen.oven : kitchen.bakes[fact.who];
+  return machine ? { who: fact.who, stage: stageOf(machine), at: fact.at } : null;
+}
