@@ -1,26 +1,38 @@
+import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { makeRecipe } from '../core/formula/make-recipe.ts';
 import type { Deed } from '../core/records/fact.ts';
 import { tellNotice } from '../core/speech/tell-notice.ts';
-import type { Units } from '../core/units.ts';
-import type { Order } from '../screens/house.ts';
+import type { Celsius } from '../core/units.ts';
+import type { House, Order } from '../screens/house.ts';
+import type { World } from './world.ts';
 
-/** The first fact of a bake, with its recipe pinned; or the sentence why there is none. */
-export function startDeed(
+/**
+ * Begins a bake with its recipe pinned, and gives its id; null where it could not be begun, which is
+ * told. `remember` keeps the kitchen's temperature for the next start.
+ */
+export async function beginBake(
   order: Order,
-  bake: string,
-  units: Units,
-): { readonly deed: Deed; readonly why: null } | { readonly deed: null; readonly why: string } {
+  kitchen: () => Kitchen,
+  world: Pick<World, 'ways' | 'askToKeep'>,
+  take: (deed: Deed) => Promise<void>,
+  tell: House['tell'],
+  remember: (celsius: Celsius) => void,
+): Promise<string | null> {
+  const bake = `bake-${kitchen().seq + 1}`;
   const made = makeRecipe(order.formula, { loaves: order.loaves, piece: order.formula.piece });
-  if (made.recipe === null) return { deed: null, why: tellNotice(made.reason, units) };
-  return {
-    deed: {
-      kind: 'start',
-      bake,
-      loaves: Array.from({ length: order.loaves }, (_, i) => `${bake}.${i + 1}`),
-      from: order.from,
-      recipe: made.recipe,
-      kitchen: order.kitchen,
-    },
-    why: null,
-  };
+  if (made.recipe === null) {
+    tell({ id: 'recipe', text: tellNotice(made.reason, world.ways.ways()), action: null });
+    return null;
+  }
+  await take({
+    kind: 'start',
+    bake,
+    loaves: Array.from({ length: order.loaves }, (_, i) => `${bake}.${i + 1}`),
+    from: order.from,
+    recipe: made.recipe,
+    kitchen: order.kitchen,
+  });
+  remember(order.kitchen);
+  void world.askToKeep();
+  return bake in kitchen().bakes ? bake : null;
 }

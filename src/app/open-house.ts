@@ -84,9 +84,8 @@ export async function openHouse(world: World): Promise<House> {
   });
 
   const speak = async (says: readonly Say[]): Promise<void> => {
-    const { aloud } = await import('./say-aloud.ts');
-    const words = aloud(says, keeper.kept().kitchen, hour, world.ways.ways(), equipment());
-    if (words !== '') voice.say(words);
+    const { sayAloud } = await import('./say-aloud.ts');
+    sayAloud(voice, says, keeper.kept().kitchen, hour, world.ways.ways(), equipment());
   };
   const keeper = makeKeeper({
     opened: start,
@@ -129,18 +128,11 @@ export async function openHouse(world: World): Promise<House> {
   };
 
   const begin = async (order: Order): Promise<string | null> => {
-    const { startDeed } = await import('./begin.ts');
-    const bake = `bake-${kept().kitchen.seq + 1}`;
-    const { deed, why } = startDeed(order, bake, world.ways.ways());
-    if (deed === null) {
-      tell({ id: 'recipe', text: why, action: null });
-      return null;
-    }
-    await take(deed);
-    setLastKitchen(order.kitchen);
-    void settings.set(LAST_KITCHEN, order.kitchen).catch(() => undefined);
-    void world.askToKeep();
-    return bake in keeper.kept().kitchen.bakes ? bake : null;
+    const { beginBake } = await import('./begin.ts');
+    return beginBake(order, kitchen, world, take, tell, (celsius) => {
+      setLastKitchen(celsius);
+      void settings.set(LAST_KITCHEN, celsius).catch(() => undefined);
+    });
   };
 
   const takeBack = async (): Promise<void> => {
@@ -214,11 +206,8 @@ export async function openHouse(world: World): Promise<House> {
       if (call === null || !world.holds) return false;
       voice.hush();
       runner.quiet();
-      void take({ kind: 'heard', call: call.id }).then(() => {
-        // Two that came at once: the next one rings now, and is said.
-        const next = wanted(keeper.kept().kitchen).ringing;
-        if (next !== null && next.id !== call.id) void speak([next]);
-      });
+      // Of two that came at once the next one rings now, and is said.
+      void take({ kind: 'heard', call: call.id }).then(() => speak([]));
       return true;
     },
     say: (words) => voice.say(words),
