@@ -9,7 +9,7 @@ import { fill } from '../core/speech/fill.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
 import { openEquipment } from './equipment.ts';
-import { dateOf, dayOf, hourOf } from './hours.ts';
+import { dateOf, dayOf, hourOf, zoneNow } from './hours.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
@@ -61,7 +61,8 @@ export async function openHouse(world: World): Promise<House> {
   let catchingUp = true;
   const away = makeAway(last?.at ?? null, clock.rate);
   const wall = (at: number) => time.wallOf(at);
-  const hour = (at: number) => hourOf(wall(at), world.ways.ways().clock);
+  const [zone, setZone] = createSignal(zoneNow());
+  const hour = (at: number) => hourOf(wall(at), world.ways.ways().clock, zone());
   const kitchen = () => kept().kitchen;
   const baking = () => Object.keys(kitchen().bakes).length > 0;
   const saveAsFile = () =>
@@ -157,6 +158,7 @@ export async function openHouse(world: World): Promise<House> {
     if (world.holds && time.wallOf(0) !== offset) runner.follow(keeper.kept().kitchen);
     offset = time.wallOf(0);
     setClockBack(time.fellBack());
+    setZone(zoneNow());
     setNow(at);
     away.seen(at);
   });
@@ -183,18 +185,16 @@ export async function openHouse(world: World): Promise<House> {
   }
   later(0, () => void loadJudge());
   void import('./formulas.ts').then(({ loadFormulas }) => loadFormulas()).then(setFormulas);
-  void settings
-    .get(LAST_KITCHEN)
-    .then((c) => setLastKitchen(typeof c === 'number' ? c : null))
-    .catch(() => undefined);
+  const keepKitchen = (c: unknown) => void setLastKitchen(typeof c === 'number' ? c : null);
+  void settings.get(LAST_KITCHEN).then(keepKitchen, () => undefined);
 
   return {
     kitchen,
     records: () => kept().records,
     now,
     hour,
-    day: (at) => dayOf(wall(at)),
-    date: (at) => dateOf(wall(at)),
+    day: (at) => dayOf(wall(at), zone()),
+    date: (at) => dateOf(wall(at), zone()),
     take,
     takeBack,
     begin,

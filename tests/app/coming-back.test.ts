@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { createRoot } from 'solid-js';
+import { createMemo, createRoot } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { openHouse } from '../../src/app/open-house.ts';
@@ -100,4 +100,47 @@ describe('coming back', () => {
       expect(again.told().map(({ id: what }) => what)).not.toContain('log');
     },
   );
+
+  it('shows the hours of the zone it has come to, and the same minutes left', async () => {
+    const before = process.env['TZ'];
+    try {
+      process.env['TZ'] = 'UTC';
+      const world = makeFakeWorld({ at: Date.UTC(2031, 4, 3, 22, 10) });
+      const { house, id } = await resting(world);
+      const end = house.kitchen().bakes[id]!.context.marks['end']!;
+      const shown = createRoot(() => createMemo(() => `${house.day(end)} ${house.hour(end)}`));
+      expect(shown()).toBe('Sat 22:40');
+      process.env['TZ'] = 'Asia/Tokyo';
+      world.beat();
+      expect(shown()).toBe('Sun 07:40');
+      expect(house.kitchen().bakes[id]!.context.marks['end']).toBe(end);
+      expect(sounding(world).map(({ inMs }) => inMs)).toEqual([30 * MINUTE]);
+      expect(house.told()).toEqual([]);
+    } finally {
+      if (before === undefined) delete process.env['TZ'];
+      else process.env['TZ'] = before;
+    }
+  });
+
+  it.each([
+    ['the night that is an hour short', Date.UTC(2031, 2, 30, 0, 45), '01:45', '03:15'],
+    ['the night that is an hour long', Date.UTC(2031, 9, 26, 0, 45), '02:45', '02:15'],
+  ])('waits half an hour through %s', async (_, at, from, until) => {
+    const before = process.env['TZ'];
+    try {
+      process.env['TZ'] = 'Europe/Copenhagen';
+      const world = makeFakeWorld({ at });
+      const { house, id } = await resting(world);
+      const end = house.kitchen().bakes[id]!.context.marks['end']!;
+      expect([house.hour(house.now()), house.hour(end)]).toEqual([from, until]);
+      world.clock.turn(30 * MINUTE - 1);
+      expect(stage(house, id)).toBe('mix.rest');
+      world.clock.turn(1);
+      expect(stage(house, id)).toBe('mix.salt');
+      expect(house.told()).toEqual([]);
+    } finally {
+      if (before === undefined) delete process.env['TZ'];
+      else process.env['TZ'] = before;
+    }
+  });
 });
