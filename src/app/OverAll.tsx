@@ -1,11 +1,13 @@
-import { For, Show, type JSX } from 'solid-js';
+import { For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { rehearsal, saving } from '../core/speech/en/saving.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { RehearsalMark } from '../parts/RehearsalMark.tsx';
 import type { House } from '../screens/house.ts';
 
-/** What lies over every screen: the rehearsal's mark, and what the program has to tell. */
+const TimerCall = lazy(() => import('../screens/TimerCall.tsx'));
+
+/** What lies over every screen: the rehearsal's mark, what the program has to tell, a timer that is over. */
 export default function OverAll(props: { readonly house: House }): JSX.Element {
   return (
     <>
@@ -26,6 +28,11 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
         </Show>
         <For each={props.house.told()}>{(t) => <Notice text={t.text} action={t.action} />}</For>
       </div>
+      <Show when={Object.keys(props.house.kitchen().timers).length > 0}>
+        <Suspense>
+          <TimerCall house={props.house} />
+        </Suspense>
+      </Show>
     </>
   );
 }

@@ -1,7 +1,9 @@
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
+import { TIMER } from '../../machines/kitchen/timers.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import { calls } from '../core/speech/en/calls.ts';
+import { timerSaid } from '../screens/timer-view.ts';
 import { several } from '../core/speech/en/several.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Instant, Units } from '../core/units.ts';
@@ -21,6 +23,7 @@ export function speakOf(
   units: Units,
   equipment: Equipment,
 ): string | null {
+  if (who === TIMER) return timerSaid(kitchen, stage);
   const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   const subject = subjectOf(stage);
   if (call && subject !== null) {

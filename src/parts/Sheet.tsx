@@ -1,4 +1,4 @@
-import { onCleanup, onMount, type JSX } from 'solid-js';
+import { onCleanup, onMount, Show, type JSX } from 'solid-js';
 import './Sheet.css';
 
 /**
@@ -7,11 +7,17 @@ import './Sheet.css';
  */
 export function Sheet(props: {
   readonly title: string;
+  /** hot: the whole panel turned over. */
+  readonly tone?: 'hot' | undefined;
+  /** The title is for ears only: what the sheet holds has its own headline. */
+  readonly headless?: boolean;
   readonly children: JSX.Element;
 }): JSX.Element {
   let sheet!: HTMLElement;
   const before = document.activeElement;
   const stay = (e: FocusEvent): void => {
+    // Of two sheets the upper one holds the focus.
+    if ([...document.querySelectorAll('.sheet')].at(-1) !== sheet) return;
     if (e.target instanceof Node && !sheet.contains(e.target)) sheet.focus();
   };
   onMount(() => {
@@ -25,13 +31,16 @@ export function Sheet(props: {
   return (
     <section
       class="sheet"
+      data-tone={props.tone}
       role="dialog"
       aria-modal="true"
       aria-label={props.title}
       tabindex={-1}
       ref={sheet}
     >
-      <h1 class="sheet-title">{props.title}</h1>
+      <Show when={!props.headless}>
+        <h1 class="sheet-title">{props.title}</h1>
+      </Show>
       {props.children}
     </section>
   );

@@ -1,19 +1,22 @@
-import { For, type JSX } from 'solid-js';
+import { For, Show, type JSX } from 'solid-js';
 import { several } from '../core/speech/en/several.ts';
 import { fill } from '../core/speech/fill.ts';
 import { BakeControl } from '../parts/BakeControl.tsx';
 import { runningText } from '../parts/running.ts';
 import type { House } from './house.ts';
 import type { Other } from './others.ts';
+import { TimersControl } from './TimersControl.tsx';
 
 /** With the one on show three: more times at once are not read. */
 export const MOST_BESIDE = 2;
 
-/** The next running bakes beside the one on show, each one press away; the rest are under More. */
+/** The next running bakes and timers beside the one on show, one press away; the rest are under More. */
 export function OtherBakes(props: {
   readonly house: House;
   readonly others: readonly Other[];
   readonly onBake: (id: string) => void;
+  /** What a press on the running timers does; they take the last place. Left out: not shown here. */
+  readonly onTimers?: (() => void) | undefined;
 }): JSX.Element {
   const time = ({ at, late }: Other): string | null => {
     if (at === null) return null;
@@ -24,22 +27,30 @@ export function OtherBakes(props: {
     const values = { bake: name, waits, stage, time: time(other) ?? '' };
     return fill(other.at === null ? several.goTo : several.goToAt, values);
   };
+  const onTimers = () =>
+    Object.keys(props.house.kitchen().timers).length > 0 ? props.onTimers : undefined;
+  const many = (): number => (onTimers() ? MOST_BESIDE - 1 : MOST_BESIDE);
   return (
-    <For each={props.others.slice(0, MOST_BESIDE).map(({ id }) => id)}>
-      {(id) => {
-        const other = () => props.others.find((o) => o.id === id) ?? props.others[0]!;
-        return (
-          <BakeControl
-            mark={other().mark}
-            name={other().name}
-            waits={other().waits}
-            time={time(other())}
-            late={other().late}
-            label={label(other())}
-            onPress={() => props.onBake(id)}
-          />
-        );
-      }}
-    </For>
+    <>
+      <For each={props.others.slice(0, many()).map(({ id }) => id)}>
+        {(id) => {
+          const other = () => props.others.find((o) => o.id === id) ?? props.others[0]!;
+          return (
+            <BakeControl
+              mark={other().mark}
+              name={other().name}
+              waits={other().waits}
+              time={time(other())}
+              late={other().late}
+              label={label(other())}
+              onPress={() => props.onBake(id)}
+            />
+          );
+        }}
+      </For>
+      <Show when={onTimers()}>
+        {(open) => <TimersControl house={props.house} onPress={() => open()()} />}
+      </Show>
+    </>
   );
 }

@@ -25,7 +25,7 @@ import { ActWords } from './ActWords.tsx';
 import { KitchenEar } from '../KitchenEar.tsx';
 import { bakeOf, focusOn } from '../focus.ts';
 import type { NumberPage, ReadingPage } from './readings/page.ts';
-import { stepsOf, tickOf } from './steps.ts';
+import { isLong, stepsOf, tickOf } from './steps.ts';
 import { makeBeside } from './beside.ts';
 import { OtherBakes } from '../OtherBakes.tsx';
 import { nameOf } from '../stage-names.ts';
@@ -52,10 +52,6 @@ export interface BenchProps {
 }
 
 const GATED = ['hot', 'blade', 'machine'];
-
-/** Where the steps of a bake open a new part: those ticks are long. */
-const isLong = (steps: readonly string[], i: number): boolean =>
-  steps[i]?.split('.')[0] !== steps[i - 1]?.split('.')[0] && (steps[i] ?? '').includes('.');
 
 /** Walks one bake: one act, its time, one big press. */
 export default function Bench(props: BenchProps): JSX.Element {
@@ -99,7 +95,7 @@ export default function Bench(props: BenchProps): JSX.Element {
     const at = page();
     return at?.at === 'number' ? at : null;
   };
-  const [more, setMore] = createSignal(false);
+  const [more, setMore] = createSignal<'more' | 'timers' | null>(null);
   // A reading half taken stays with its own bake: it is there again when that one is on show.
   const turned = new Map<string, ReadingPage>();
   createEffect(
@@ -199,10 +195,15 @@ export default function Bench(props: BenchProps): JSX.Element {
                 </Show>
               </Show>
             }
-            ear={<KitchenEar house={house} onMore={() => setMore(true)} />}
+            ear={<KitchenEar house={house} onMore={() => setMore('more')} />}
             others={
-              beside.others().length > 0 ? (
-                <OtherBakes house={house} others={beside.others()} onBake={beside.goTo} />
+              beside.any() ? (
+                <OtherBakes
+                  house={house}
+                  others={beside.others()}
+                  onBake={beside.goTo}
+                  onTimers={() => setMore('timers')}
+                />
               ) : undefined
             }
             over={
@@ -232,10 +233,11 @@ export default function Bench(props: BenchProps): JSX.Element {
             <Show when={more()}>
               <MoreSheet
                 house={house}
+                begins={more()!}
                 view={shown()}
                 onRead={setPage}
                 bake={props.bake}
-                onClose={() => setMore(false)}
+                onClose={() => setMore(null)}
                 onHome={() => props.onHome()}
                 onBake={beside.goTo}
               />

@@ -2,6 +2,7 @@ import { createEffect, createSignal, For, lazy, on, Show, Suspense, type JSX } f
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { calls } from '../../core/speech/en/calls.ts';
+import { timer } from '../../core/speech/en/timers.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
 import { running } from '../../core/speech/en/running.ts';
@@ -17,16 +18,18 @@ import { WaysControls } from '../WaysControls.tsx';
 import { othersOf } from '../others.ts';
 import { loavesToKeep } from './loaves-to-keep.ts';
 import { longerWords } from './longer.ts';
-import { subjectOf } from '../call-subject.ts';
+import { aboutOf } from '../timer-view.ts';
 import type { ReadingPage } from './readings/page.ts';
 import type { BenchView } from './view.ts';
 
 const FewerSheet = lazy(() => import('./FewerSheet.tsx'));
+const TimerSheet = lazy(() => import('../TimerSheet.tsx'));
 
 export interface MoreSheetProps {
   readonly house: House;
   readonly bake: string;
   readonly view: BenchView;
+  readonly begins: 'more' | 'timers';
   readonly onRead: (page: ReadingPage) => void;
   readonly onClose: () => void;
   readonly onHome: () => void;
@@ -35,7 +38,10 @@ export interface MoreSheetProps {
 
 /** Everything that is not the act: wiping, other bakes, ways of showing, the end. */
 export default function MoreSheet(props: MoreSheetProps): JSX.Element {
-  const [page, setPage] = createSignal<'more' | 'end' | 'fewer' | 'wipe'>('more');
+  const [page, setPage] = createSignal<'more' | 'end' | 'fewer' | 'timers' | 'wipe'>(
+    // eslint-disable-next-line solid/reactivity -- it begins with it and turns its own pages
+    props.begins,
+  );
   const bake = () => props.house.kitchen().bakes[props.bake];
   const name = (): string => bake()?.context.recipe.formula.name ?? '';
   /** A loaf in a hot pot comes out before its bake may end. */
@@ -44,7 +50,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
   /** What rings, in the words it is said in. */
   const called = (): string | undefined => {
     const call = props.house.ringing();
-    const name = call && subjectOf(call.stage);
+    const name = call && aboutOf(props.house.kitchen(), call);
     return call && name ? fill(calls[call.kind], { name }) : undefined;
   };
   const mayBeFewer = (): boolean => {
@@ -81,6 +87,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
           <div class="sheet-grid">
             <Control label={controls.backToBench} onPress={() => props.onClose()} />
             <Control label={controls.wipe} onPress={() => setPage('wipe')} />
+            <Control label={timer.title} onPress={() => setPage('timers')} />
             <Show when={bake()}>
               <Control label={controls.newReading} onPress={() => read({ at: 'kinds' })} />
               <Control label={controls.readingsSoFar} onPress={() => read({ at: 'past' })} />
@@ -133,6 +140,11 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
       <Show when={page() === 'fewer'}>
         <Suspense>
           <FewerSheet house={props.house} bake={props.bake} onClose={() => props.onClose()} />
+        </Suspense>
+      </Show>
+      <Show when={page() === 'timers'}>
+        <Suspense>
+          <TimerSheet house={props.house} onClose={() => props.onClose()} />
         </Suspense>
       </Show>
       <Show when={page() === 'wipe'}>

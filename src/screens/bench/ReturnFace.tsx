@@ -6,6 +6,7 @@ import { MINUTE } from '../../core/units.ts';
 import { ReturnCard } from '../../parts/ReturnCard.tsx';
 import type { House } from '../house.ts';
 import { nameOf } from '../stage-names.ts';
+import { calledOf } from '../timer-view.ts';
 import { lastDone } from './last-done.ts';
 import type { BenchView } from './view.ts';
 
@@ -21,7 +22,7 @@ const linesOf = (house: House, view: BenchView): readonly string[] => {
           returnCard.overdue,
           shown({
             minutes: Math.max(0, Math.round((house.now() - late.since) / MINUTE)),
-            name: nameOf(late.who, late.stage),
+            name: calledOf(house.kitchen(), late),
           }),
         )
       : returnCard.nothingOverdue,

@@ -13,6 +13,8 @@ import { stepsOf, tickOf } from './steps.ts';
 export interface Beside {
   /** The other running bakes, overdue first. */
   readonly others: Accessor<readonly Other[]>;
+  /** Whether anything stands beside the act: another bake, or a timer. */
+  readonly any: Accessor<boolean>;
   /** The mark of the bake on show; undefined while it is the only one. */
   readonly mark: Accessor<number | undefined>;
   /** The others' marks and how far each is along its own steps, for the ruled edge. */
@@ -38,6 +40,7 @@ export function makeBeside(
   };
   return {
     others,
+    any: () => others().length > 0 || Object.keys(house.kitchen().timers).length > 0,
     mark: () => (others().length > 0 ? marks()[bake()] : undefined),
     onEdge: () => others().map((other) => ({ mark: other.mark, at: along(other.id) })),
     goTo(id) {

@@ -34,3 +34,7 @@ const STANDS_AT: Readonly<Record<string, string>> = {
 /** Which tick a stage stands at; the first where it has none. */
 export const tickOf = (steps: readonly string[], stage: string): number =>
   Math.max(0, steps.indexOf(STANDS_AT[stage] ?? stage));
+
+/** Where the steps of a bake open a new part: those ticks are long. */
+export const isLong = (steps: readonly string[], i: number): boolean =>
+  steps[i]?.split('.')[0] !== steps[i - 1]?.split('.')[0] && (steps[i] ?? '').includes('.');

@@ -1,0 +1,48 @@
+import { createMemo, Show, type JSX } from 'solid-js';
+import { callWords } from '../core/speech/en/calls.ts';
+import { timer as words } from '../core/speech/en/timers.ts';
+import { fill } from '../core/speech/fill.ts';
+import { CallMark } from '../parts/CallMark.tsx';
+import { runningText } from '../parts/running.ts';
+import { Sheet } from '../parts/Sheet.tsx';
+import { Slab } from '../parts/Slab.tsx';
+import { Words } from '../parts/Words.tsx';
+import type { House } from './house.ts';
+import { timerOver } from './timer-view.ts';
+import './timers.css';
+
+/** A timer that is over, on whatever screen: its name, how long ago, and one press that stops it. */
+export default function TimerCall(props: { readonly house: House }): JSX.Element {
+  const over = createMemo(() => timerOver(props.house.kitchen(), props.house.ringing()));
+  return (
+    <Show when={over()?.id} keyed>
+      {(id) => {
+        const one = over()!;
+        const kind = one.hot ? 'hot' : 'act';
+        const title = fill(words.over, { name: one.words.name });
+        return (
+          <Sheet title={title} headless tone={kind === 'hot' ? 'hot' : undefined}>
+            <div class="timer-over">
+              <Words
+                headline={title}
+                detail={fill(words.ended, { time: props.house.hour(one.until) })}
+                care={one.words.care}
+                picture={<CallMark kind={kind} word={callWords[kind]} />}
+              >
+                <p class="timer-past">{runningText(one.until - props.house.now())}</p>
+              </Words>
+              <Slab
+                label={words.stop}
+                then={words.stopThen}
+                tone={kind === 'hot' ? 'hot' : 'normal'}
+                fresh={id}
+                disabled={!props.house.holds}
+                onPress={() => void props.house.take({ kind: 'timerOff', timer: id })}
+              />
+            </div>
+          </Sheet>
+        );
+      }}
+    </Show>
+  );
+}
