@@ -143,4 +143,19 @@ describe('coming back', () => {
       else process.env['TZ'] = before;
     }
   });
+
+  it('says on a page that does not hold the kitchen that another does, and leaves the log alone', async () => {
+    const world = makeFakeWorld();
+    const { id } = await resting(world);
+    const other = makeFakeWorld({ store: world.store, at: world.clock.now(), holds: false });
+    const house = await open(other);
+    const rows = house.records().length;
+    other.clock.sleep(9 * HOUR);
+    other.beat();
+    await vi.waitFor(() => expect(house.told().map(({ id: what }) => what)).toEqual(['pages']));
+    await house.take({ kind: 'press', who: id, act: 'answer', item: 'salt', value: 'in' });
+    expect(house.hush()).toBe(false);
+    expect(await world.store.load()).toHaveLength(rows);
+    expect(other.sound.rung).toEqual([]);
+  });
 });
