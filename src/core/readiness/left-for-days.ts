@@ -1,4 +1,5 @@
-import { IN_BOWL, type BakeStage } from '../records/stage.ts';
+import { IN_BOWL } from '../records/in-bowl.ts';
+import type { BakeStage } from '../records/stage.ts';
 import { HOUR, type Hours, type Instant } from '../units.ts';
 
 /** What was left: a levain in its jar, dough on the counter, loaves in the fridge. */

@@ -42,22 +42,6 @@ export const BAKE_STAGES = [
 ] as const;
 export type BakeStage = (typeof BAKE_STAGES)[number];
 
-/** Stages with levain and flour together; a bake joined later begins at the first it was in. */
-export const IN_BOWL: readonly BakeStage[] = [
-  'mix.first',
-  'mix.rest',
-  'mix.salt',
-  'mix.work',
-  'mix.temperature',
-  'bulk.between',
-  'bulk.fold',
-  'bulk.spread',
-  'bulk.scatter',
-  'bulk.roll',
-  'bulk.proving',
-  'bulk.look',
-];
-
 /** Stages a bake may be joined at: those a baker can find the dough in. */
 export const JOINS = [
   'levain.feed',
