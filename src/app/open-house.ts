@@ -9,7 +9,7 @@ import { fill } from '../core/speech/fill.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
 import { openEquipment } from './equipment.ts';
-import { dateOf, dayOf, hourOf, zoneNow } from './hours.ts';
+import { dateOf, dayOf, hourOf } from './hours.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
@@ -61,8 +61,12 @@ export async function openHouse(world: World): Promise<House> {
   let catchingUp = true;
   const away = makeAway(last?.at ?? null, clock.rate);
   const wall = (at: number) => time.wallOf(at);
-  const [zone, setZone] = createSignal(zoneNow());
-  const hour = (at: number) => hourOf(wall(at), world.ways.ways().clock, zone());
+  const [zone, setZone] = createSignal(0);
+  const onWall = (at: number) => {
+    zone();
+    return wall(at);
+  };
+  const hour = (at: number) => hourOf(onWall(at), world.ways.ways().clock);
   const kitchen = () => kept().kitchen;
   const baking = () => Object.keys(kitchen().bakes).length > 0;
   const saveAsFile = () =>
@@ -158,7 +162,7 @@ export async function openHouse(world: World): Promise<House> {
     if (world.holds && time.wallOf(0) !== offset) runner.follow(keeper.kept().kitchen);
     offset = time.wallOf(0);
     setClockBack(time.fellBack());
-    setZone(zoneNow());
+    setZone(new Date(at).getTimezoneOffset());
     setNow(at);
     away.seen(at);
   });
@@ -193,8 +197,8 @@ export async function openHouse(world: World): Promise<House> {
     records: () => kept().records,
     now,
     hour,
-    day: (at) => dayOf(wall(at), zone()),
-    date: (at) => dateOf(wall(at), zone()),
+    day: (at) => dayOf(onWall(at)),
+    date: (at) => dateOf(onWall(at)),
     take,
     takeBack,
     begin,
