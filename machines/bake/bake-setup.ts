@@ -6,7 +6,7 @@ import { closes, LISTS } from '../../src/core/records/lists.ts';
 import { slotOf } from '../../src/core/records/reading-slot.ts';
 import type { BakePlace } from '../../src/core/records/position.ts';
 import type { BakeStage, ListName } from '../../src/core/records/stage.ts';
-import { isWarm } from '../../src/core/records/stages-of.ts';
+import { isWarm } from '../../src/core/formula/is-warm.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';

@@ -2,7 +2,8 @@ import { loads } from '../oven/loads.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import { OPENING_BELIEF } from '../readiness/belief.ts';
 import type { BakeStage, OvenStage } from '../records/stage.ts';
-import { bakeStagesOf, isWarm } from '../records/stages-of.ts';
+import { isWarm } from '../formula/is-warm.ts';
+import { bakeStagesOf } from '../records/stages-of.ts';
 import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
 import { waitFor } from './waits.ts';
 

@@ -1,4 +1,5 @@
 import type { Process, Shaping, Vessel } from '../formula/formula.ts';
+import { isWarm } from '../formula/is-warm.ts';
 import { BAKE_STAGES, JOINS, OVEN_STAGES } from './stage.ts';
 import type { BakeStage, Join, OvenStage } from './stage.ts';
 
@@ -19,9 +20,6 @@ const COLD: readonly BakeStage[] = [
 const WARM: readonly BakeStage[] = ['proof.warm', 'proof.soon', 'proof.poke'];
 const SHEET: readonly BakeStage[] = ['bulk.spread', 'bulk.scatter', 'bulk.roll'];
 const TOUCHED: readonly BakeStage[] = ['bulk.between', 'bulk.fold'];
-
-/** Shaped loaves rise warm where nothing is retarded. */
-export const isWarm = ({ retard }: Pick<Process, 'retard'>): boolean => retard === 0;
 
 const notShaped: Readonly<Record<Shaping, readonly BakeStage[]>> = { round: SCOOP, scoop: ROUND };
 

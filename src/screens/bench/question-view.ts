@@ -1,6 +1,6 @@
 import type { BakeAct, OvenAct } from '../../core/records/fact.ts';
 import { beforeOvenItems, closes } from '../../core/records/lists.ts';
-import { isWarm } from '../../core/records/stages-of.ts';
+import { isWarm } from '../../core/formula/is-warm.ts';
 import type { ListName } from '../../core/records/stage.ts';
 import {
   bulkVerdict,
