@@ -10,7 +10,7 @@ import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView, type BenchView } from '../../src/screens/bench/view.ts';
 import { stepsOf } from '../../src/screens/bench/steps.ts';
 import { Hand } from '../machines/support/hand.ts';
-import { stepOn } from '../machines/support/onward.ts';
+import { stepOn, walkTo } from '../machines/support/onward.ts';
 import { SCOOP, STONE, TIN } from '../machines/support/recipe.ts';
 import { WHOLE_BAKE } from '../machines/support/walk.ts';
 
@@ -90,6 +90,18 @@ describe('what the bench shows', () => {
       const words = [headline, detail, spoken, slab.label, slab.then, care ?? ''].join(' ');
       expect(words, stage).not.toMatch(/\b(pot|lid|knob|parchment|fridge)\b/i);
     }
+  });
+
+  it('asks of a warm loaf at the oven, and of one in a tin, what can be seen of it', () => {
+    const views = viewsOfWarm(TIN);
+    const dents = views.filter(({ headline }) => headline === 'What does a dent do?');
+    expect(dents.length).toBeGreaterThan(0);
+    for (const { detail } of dents) expect(detail).not.toMatch(/cold/i);
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'oven.queued', ['a1'], TIN);
+    walkTo(hand, 'oven', 'judge');
+    hand.answer('oven', { colour: 'golden' });
+    expect(see(hand)!.detail).toMatch(/Tip it out of its tin/);
   });
 
   it('shows the oven to be turned on while the loaves rise, and then the loaves again', () => {

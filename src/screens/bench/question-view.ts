@@ -14,6 +14,7 @@ import {
 } from '../../core/readiness/verdict.ts';
 import { heed } from '../../core/speech/en/heed.ts';
 import { questions, type QuestionList } from '../../core/speech/en/questions.ts';
+import { tinBase } from '../../core/speech/en/signs.ts';
 import { discardLevain, verdicts, type VerdictOn } from '../../core/speech/en/verdicts.ts';
 import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
@@ -118,6 +119,17 @@ const isAskedHere = ({ machine }: Focus, list: QuestionList, item: string): bool
   !('vessel' in machine.context) ||
   beforeOvenItems(machine.context.vessel).includes(item);
 
+/** A question as it is asked here: at the oven a warm loaf's dent is no hint, and a tin is tipped out. */
+const askedHere = (focus: Focus, list: QuestionList, question: Question): Question => {
+  const { process } = focus.bake.context.recipe;
+  if (list === 'pokeSigns' && question.item === 'dent' && isWarm(process)) {
+    return questions.warmSigns[0] ?? question;
+  }
+  return list === 'crustSigns' && question.item === 'base' && process.vessel === 'tin'
+    ? { ...question, detail: tinBase }
+    : question;
+};
+
 /** A checklist's present question, or its verdict once all signs are in. Null for a weigh card. */
 export function questionView(focus: Focus, list: ListName): Asked | null {
   if (list === 'feed' || list === 'first' || list === 'second') return null;
@@ -128,7 +140,9 @@ export function questionView(focus: Focus, list: ListName): Asked | null {
     return { headline, detail, spoken, slab: { label: slab.label, then, deed: ended }, tiles: [] };
   }
   // A stone has no lid: what nobody needs to answer is not asked.
-  const all = questions[list].filter(({ item }) => isAskedHere(focus, list, item));
+  const all = questions[list]
+    .filter(({ item }) => isAskedHere(focus, list, item))
+    .map((question) => askedHere(focus, list, question));
   const open = all.find(({ item }) => !closes(list, item, answers[item]));
   const verdict = verdictOf(focus, list);
   if (open === undefined) {

@@ -4,10 +4,10 @@ import type { StageWords } from '../words.ts';
 export const cool = {
   'oven.queued': {
     headline: 'Follow the oven now',
-    detail: 'Loaves wait in the fridge until their load.',
+    detail: 'Loaves wait where they are until their load.',
     slab: 'To the oven',
     then: 'it says what comes next',
-    spoken: 'Follow the oven now. Loaves wait in the fridge.',
+    spoken: 'Follow the oven now. Loaves wait where they are.',
   },
   'cool.cooling': {
     headline: 'Let the loaves cool',

@@ -145,6 +145,9 @@ export const pokeSigns: readonly Question[] = [
   },
 ];
 
+/** How the base of a loaf is heard that sits in a tin. */
+export const tinBase = 'Dry mitts. Tip it out of its tin and knock.';
+
 /** A warm loaf: the dent decides. */
 export const warmSigns: readonly Question[] = [
   {
