@@ -30,32 +30,32 @@ export function App(props: { readonly house: House }): JSX.Element {
           when={!house.lost()}
           fallback={<Show when={house.lost()}>{(lost) => <WhereAreYou lost={lost()} />}</Show>}
         >
-          <Show
-            when={bake()}
-            fallback={
-              <Show
-                when={kitchen()}
-                fallback={
-                  <Start
-                    house={house}
-                    onBake={(id) => setBake(id)}
-                    onKitchen={() => setKitchen(true)}
-                  />
-                }
-              >
-                <Kitchen house={house} onHome={() => setKitchen(false)} />
-              </Show>
-            }
-          >
-            {(id) => (
-              <Bench
-                house={house}
-                bake={id()}
-                onHome={() => setBake(null)}
-                onBake={(other) => setBake(other)}
-              />
-            )}
+          <Show when={kitchen()}>
+            <Kitchen house={house} fromBench={bake() !== null} onHome={() => setKitchen(false)} />
           </Show>
+          {/* What is half done there waits behind the Kitchen: a reading begun, an open gate. */}
+          <div hidden={kitchen()}>
+            <Show
+              when={bake()}
+              fallback={
+                <Start
+                  house={house}
+                  onBake={(id) => setBake(id)}
+                  onKitchen={() => setKitchen(true)}
+                />
+              }
+            >
+              {(id) => (
+                <Bench
+                  house={house}
+                  bake={id()}
+                  onHome={() => setBake(null)}
+                  onBake={(other) => setBake(other)}
+                  onKitchen={() => setKitchen(true)}
+                />
+              )}
+            </Show>
+          </div>
         </Show>
       </Suspense>
       <Suspense>

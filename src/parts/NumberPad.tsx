@@ -67,6 +67,8 @@ export function NumberPad(props: NumberPadProps): JSX.Element {
   // Digits need no focus: a keyboard's hand stays on the slab that takes the number.
   const onWindow = (e: KeyboardEvent): void => {
     const dialog = document.querySelector('[aria-modal="true"]');
+    // A pad put aside (its bench waits behind another page) takes no digits.
+    if (pad.closest('[hidden]')) return;
     if (!dialog || dialog.contains(pad)) onKeyDown(e);
   };
   window.addEventListener('keydown', onWindow);

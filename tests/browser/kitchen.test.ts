@@ -42,9 +42,40 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   await measure('places');
   await baker.press('What are the pots made of?');
   await baker.press('Pot 2');
+  await baker.press('Made of');
   await baker.tap('.tile:has-text("Enamel")');
+  await measure('material');
+  await baker.tap('.slab');
   await measure('pot');
   for (let n = 0; n < 3; n++) await baker.tap('.slab');
+  await baker.press('Oven');
+  await measure('oven');
+  await baker.press('Highest heat');
+  await baker.key('235');
+  await measure('heat');
+  await baker.tap('.slab');
+  await baker.tap('.slab');
+  await baker.press('Fridge');
+  await baker.press('Its heat');
+  await baker.key('6');
+  await baker.tap('.slab');
+  await measure('fridge');
+  await baker.tap('.slab');
+  await baker.press('Bowls');
+  await measure('bowls');
+  await baker.tap('.slab');
+  await baker.press('Scale');
+  await baker.tap('.tile:has-text("5 g")');
+  await measure('scale');
+  await baker.tap('.slab');
+  await baker.press('This tablet');
+  await measure('tablet');
+  await baker.press('Night hours');
+  await measure('night');
+  await baker.press('Quiet from');
+  await measure('from');
+  await baker.tap('.slab');
+  await baker.tap('.slab');
   await baker.press('Sound check');
   for (const kind of ['look', 'act', 'hot']) {
     await baker.press(`Play the ${kind} call`);
@@ -69,6 +100,9 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
     );
     expect(kept).toMatchObject({
       pots: [{ material: null }, { material: 'enamel' }],
+      oven: { most: 235 },
+      fridge: { celsius: 6 },
+      scale: 5,
       sound: { heard: 'yes' },
       savedAt: expect.any(Number),
     });

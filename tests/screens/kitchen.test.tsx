@@ -23,7 +23,7 @@ beforeEach(async () => {
   house = { ...real, saveAsFile: () => void (saved += 1) };
   render(() => (
     <PressGround now={clock}>
-      <Kitchen house={house} onHome={() => (home += 1)} />
+      <Kitchen house={house} fromBench={false} onHome={() => (home += 1)} />
     </PressGround>
   ));
 });
@@ -69,15 +69,18 @@ describe('the Kitchen', () => {
     press(/^What are the pots made of/);
     press(/^Pot 1/);
     expect(screen.queryByText(/crack/)).toBeNull();
+    press(/^Made of/);
     press(/^Clay$/);
     expect(house.equipment().pots).toMatchObject([{ material: 'clay' }]);
     expect(screen.getByText(/Cold dough can crack it/)).toBeTruthy();
+    press(/^That’s it/);
     press(/^That’s it/);
     press(/^That’s it/);
     expect(screen.getByText('No pot here may be loaded hot.')).toBeTruthy();
   });
 
   it('plays each call after a count of three, and keeps the one heard worst with its date', () => {
+    press(/^This tablet/);
     press(/^Sound check/);
     for (const [kind, heard] of [
       ['look', /^I heard it/],
@@ -99,29 +102,139 @@ describe('the Kitchen', () => {
   });
 
   it('plays one call at a time, again at will, and none once the page is left', () => {
+    press(/^This tablet/);
     press(/^Sound check/);
     press(/^Play the look call/);
     press(/^Play it again/);
     expect(world.sound.rung).toHaveLength(2);
     expect(world.sound.ringing()).toHaveLength(1);
-    press(/^Kitchen/);
+    press(/^This tablet/);
     expect(world.sound.ringing()).toEqual([]);
     expect(house.equipment().sound).toBeNull();
   });
 
   it('takes sight only for an answer', () => {
+    press(/^This tablet/);
     press(/^Sound check/);
     press(/^Sight only/);
     expect(house.equipment().sound?.heard).toBe('sightOnly');
-    expect(headline()).toBe('Kitchen');
+    expect(headline()).toBe('This tablet');
   });
 
   it('saves the log in one press, and says in three sentences what a tablet cannot promise', () => {
+    press(/^This tablet/);
     press(/^Save as a file/);
     expect(saved).toBe(1);
     press(/^What a tablet cannot promise/);
     expect(screen.getAllByRole('listitem')).toHaveLength(3);
     press(/^That’s it/);
-    expect(headline()).toBe('Kitchen');
+    expect(headline()).toBe('This tablet');
+  });
+
+  it('keys in the oven’s heat on a blank pad, and takes it back to not known', () => {
+    press(/^Oven/);
+    for (const field of ['Highest heat', 'Measured inside', 'Hot through in', 'Parchment takes'])
+      expect(screen.getByRole('button', { name: new RegExp(field) }).textContent).toContain(
+        'Not said',
+      );
+    press(/^Highest heat/);
+    expect(
+      screen.getByLabelText('What is its highest heat?', { selector: 'output' }).textContent,
+    ).toBe(' °C');
+    for (const digit of ['2', '3', '5']) press(new RegExp(`^${digit}$`));
+    press(/^That’s it/);
+    expect(house.equipment().oven.most).toBe(235);
+    expect(screen.getByRole('button', { name: /^Highest heat/ }).textContent).toMatch(/235\s°C/);
+    press(/^Highest heat/);
+    press(/^Not known/);
+    expect(house.equipment().oven.most).toBeNull();
+  });
+
+  it('takes no number that cannot be, and leaves what stood where none is typed', () => {
+    house.equip({ fridge: { celsius: 4, holds: null } });
+    press(/^Fridge/);
+    press(/^Its heat/);
+    press(/^9$/);
+    press(/^9$/);
+    press(/^That’s it/);
+    expect(headline()).toBe('How cold is the fridge?');
+    press(/^Clear$/);
+    press(/^That’s it/);
+    expect(headline()).toBe('Fridge');
+    expect(house.equipment().fridge.celsius).toBe(4);
+  });
+
+  it('warns of a fridge over 5 °C, not of one at 5', () => {
+    house.equip({ fridge: { celsius: 5, holds: null } });
+    press(/^Fridge/);
+    expect(screen.queryByText(/food can spoil/)).toBeNull();
+    house.equip({ fridge: { celsius: 5.1, holds: null } });
+    expect(screen.getByText('Over 5 °C food can spoil: turn it colder.')).toBeTruthy();
+  });
+
+  it('keeps the scale’s steps by one press, and says which are rough', () => {
+    press(/^Scale/);
+    press(/^1\sg$/);
+    expect(screen.queryByText(/rough/)).toBeNull();
+    press(/^5\sg$/);
+    expect(house.equipment().scale).toBe(5);
+    expect(screen.getByText('Steps this wide are rough for salt and starter.')).toBeTruthy();
+  });
+
+  it('counts whole bowls, and says what one takes', () => {
+    press(/^Bowls/);
+    expect(screen.getByText('One bowl takes up to 3000 g by hand.')).toBeTruthy();
+    press(/^The biggest/);
+    press(/^4$/);
+    press(/^That’s it/);
+    expect(house.equipment().bowls.litres).toBe(4);
+    expect(screen.getByText('One bowl takes up to 2000 g by hand.')).toBeTruthy();
+    press(/^How many/);
+    press(/^1$/);
+    press(/^\.$/);
+    press(/^5$/);
+    press(/^That’s it/);
+    expect(headline()).toBe('How many big bowls?');
+    expect(house.equipment().bowls.count).toBeNull();
+  });
+
+  it('moves the night’s ends, and does away with the night', () => {
+    press(/^This tablet/);
+    press(/^Night hours/);
+    press(/^Quiet from/);
+    press(/^23:00/);
+    expect(house.equipment().night).toEqual({ from: 1380, to: 360 });
+    press(/^That’s it/);
+    press(/^Until/);
+    press(/^07:00/);
+    press(/^That’s it/);
+    expect(house.equipment().night).toEqual({ from: 1380, to: 420 });
+    press(/^Quiet from/);
+    press(/^Never quiet/);
+    press(/^That’s it/);
+    expect(house.equipment().night).toBeNull();
+    expect(screen.queryByRole('button', { name: /^Until/ })).toBeNull();
+  });
+
+  it('asks for a maker’s word of enamel, not of bare iron, and forgets it with the material', () => {
+    press(/^Pots and tins/);
+    press(/^What are the pots made of/);
+    press(/^Pot 1/);
+    press(/^Made of/);
+    press(/^Enamel$/);
+    press(/^That’s it/);
+    press(/^Cold dough in it hot/);
+    press(/^Not\sallowed$/);
+    press(/^That’s it/);
+    expect(house.equipment().pots).toMatchObject([{ material: 'enamel', cold: false }]);
+    press(/^Lid knob/);
+    press(/^Plastic$/);
+    press(/^That’s it/);
+    expect(screen.getByText('Take the knob off before the pot heats.')).toBeTruthy();
+    press(/^Made of/);
+    press(/^Bare\siron$/);
+    press(/^That’s it/);
+    expect(house.equipment().pots).toMatchObject([{ material: 'bareIron', cold: null }]);
+    expect(screen.queryByRole('button', { name: /^Cold dough in it hot/ })).toBeNull();
   });
 });

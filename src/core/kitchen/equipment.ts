@@ -1,4 +1,4 @@
-import type { Celsius, Instant } from '../units.ts';
+import type { Celsius, Instant, Minutes } from '../units.ts';
 
 export const POT_MATERIALS = ['bareIron', 'enamel', 'clay', 'glass'] as const;
 export type PotMaterial = (typeof POT_MATERIALS)[number];
@@ -10,6 +10,8 @@ export interface Pot {
   readonly material: PotMaterial | null;
   readonly litres: number | null;
   readonly knob: Knob | null;
+  /** Whether its maker allows cold dough in it while it is hot; nobody needs to ask of bare iron. */
+  readonly cold: boolean | null;
 }
 
 /** Steps a kitchen scale shows, g. */
@@ -28,15 +30,29 @@ export type Heard = (typeof HEARD)[number];
  * guess: nothing is warned of on the strength of it.
  */
 export interface Equipment {
-  /** `most`: what it reaches. `steams`: whether it keeps steam in for a loaf on a stone. */
-  readonly oven: { readonly most: Celsius | null; readonly steams: boolean | null };
+  /**
+   * `most`: what it reaches. `steams`: whether it keeps steam in for a loaf on a stone. `atDial`:
+   * what a thermometer in it read with the dial at DIAL. `preheat`: until it is hot through.
+   * `parchment`: what the paper's box says it takes.
+   */
+  readonly oven: {
+    readonly most: Celsius | null;
+    readonly steams: boolean | null;
+    readonly atDial: Celsius | null;
+    readonly preheat: Minutes | null;
+    readonly parchment: Celsius | null;
+  };
   readonly pots: readonly Pot[];
   /** Loaves in one load: tins side by side, and places on the stone. */
   readonly tins: number;
   readonly stones: number;
   readonly fridge: { readonly celsius: Celsius | null; readonly holds: number | null };
-  /** `kilos`: dough one bowl takes by hand. */
-  readonly bowls: { readonly count: number | null; readonly kilos: number };
+  /** `kilos`: dough one bowl takes by hand. `litres`: the biggest bowl. */
+  readonly bowls: {
+    readonly count: number | null;
+    readonly kilos: number;
+    readonly litres: number | null;
+  };
   readonly scale: ScaleStep | null;
   /** Looks that can wait are quiet meanwhile; null where no hour is quiet. */
   readonly night: { readonly from: MinuteOfDay; readonly to: MinuteOfDay } | null;
@@ -45,9 +61,18 @@ export interface Equipment {
   readonly savedAt: Instant | null;
 }
 
+/** The dial's place at which an oven is measured, °C. Judgement: the middle of a bake. */
+export const DIAL: Celsius = 230;
+
+/** A fridge over this lets perishable food spoil, °C. Source: the usual food rule (USDA, 40 °F). */
+export const FRIDGE_MOST: Celsius = 5;
+
 /** What can be set, both ends included. Judgement: what home kitchens hold. */
 export const LIMITS = {
   oven: { least: 180, most: 320 },
+  atDial: { least: 150, most: 320 },
+  preheat: { least: 10, most: 120 },
+  parchment: { least: 150, most: 320 },
   pots: { least: 1, most: 6 },
   litres: { least: 2, most: 10 },
   tins: { least: 1, most: 12 },
@@ -56,18 +81,19 @@ export const LIMITS = {
   holds: { least: 1, most: 36 },
   bowls: { least: 1, most: 12 },
   kilos: { least: 1, most: 10 },
+  bowlLitres: { least: 1, most: 40 },
 } as const;
 
-export const ANY_POT: Pot = { material: null, litres: null, knob: null };
+export const ANY_POT: Pot = { material: null, litres: null, knob: null, cold: null };
 
 /** Before anyone has said: one pot, 3 kg a bowl by hand, a quiet night. Common practice, no source. */
 export const EQUIPMENT: Equipment = {
-  oven: { most: null, steams: null },
+  oven: { most: null, steams: null, atDial: null, preheat: null, parchment: null },
   pots: [ANY_POT],
   tins: 2,
   stones: 1,
   fridge: { celsius: null, holds: null },
-  bowls: { count: null, kilos: 3 },
+  bowls: { count: null, kilos: 3, litres: null },
   scale: null,
   night: { from: 22 * 60, to: 6 * 60 },
   sound: null,

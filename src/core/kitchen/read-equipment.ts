@@ -24,13 +24,17 @@ const maybe = <T>(fields: Fields, name: string, missing: T, one: () => T): T | n
   return fields.isNull(name) ? null : one();
 };
 
+/** A number within its limits, or not said. */
+const measured = (fields: Fields, name: string, limits: keyof typeof LIMITS): number | null =>
+  maybe(fields, name, null, () => fields.number(name, LIMITS[limits].least, LIMITS[limits].most));
+
 const readPot = (value: unknown, path: string): Pot => {
   const pot = Fields.read(value, path);
-  const { least, most } = LIMITS.litres;
   return {
     material: maybe(pot, 'material', null, () => pot.oneOf('material', POT_MATERIALS)),
-    litres: maybe(pot, 'litres', null, () => pot.number('litres', least, most)),
+    litres: measured(pot, 'litres', 'litres'),
     knob: maybe(pot, 'knob', null, () => pot.oneOf('knob', KNOBS)),
+    cold: maybe(pot, 'cold', null, () => pot.flag('cold')),
   };
 };
 
@@ -48,10 +52,11 @@ const read = (value: unknown): Equipment => {
   ): Equipment[K] => maybe(all, name, EQUIPMENT[name], () => one(all.inner(name)));
   return {
     oven: part('oven', (oven) => ({
-      most: maybe(oven, 'most', null, () =>
-        oven.number('most', LIMITS.oven.least, LIMITS.oven.most),
-      ),
+      most: measured(oven, 'most', 'oven'),
       steams: maybe(oven, 'steams', null, () => oven.flag('steams')),
+      atDial: measured(oven, 'atDial', 'atDial'),
+      preheat: measured(oven, 'preheat', 'preheat'),
+      parchment: measured(oven, 'parchment', 'parchment'),
     })),
     pots: all.has('pots')
       ? all.list('pots', LIMITS.pots.least, LIMITS.pots.most, readPot)
@@ -59,9 +64,7 @@ const read = (value: unknown): Equipment => {
     tins: all.has('tins') ? count(all, 'tins', 'tins') : EQUIPMENT.tins,
     stones: all.has('stones') ? count(all, 'stones', 'stones') : EQUIPMENT.stones,
     fridge: part('fridge', (fridge) => ({
-      celsius: maybe(fridge, 'celsius', null, () =>
-        fridge.number('celsius', LIMITS.fridge.least, LIMITS.fridge.most),
-      ),
+      celsius: measured(fridge, 'celsius', 'fridge'),
       holds: maybe(fridge, 'holds', null, () => count(fridge, 'holds', 'holds')),
     })),
     bowls: part('bowls', (bowls) => ({
@@ -69,6 +72,7 @@ const read = (value: unknown): Equipment => {
       kilos: bowls.has('kilos')
         ? bowls.number('kilos', LIMITS.kilos.least, LIMITS.kilos.most)
         : EQUIPMENT.bowls.kilos,
+      litres: measured(bowls, 'litres', 'bowlLitres'),
     })),
     scale: maybe(all, 'scale', EQUIPMENT.scale, () => all.oneOf('scale', SCALE_STEPS)),
     night: nullPart('night', (night) => ({

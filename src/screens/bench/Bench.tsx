@@ -49,6 +49,7 @@ export interface BenchProps {
   readonly bake: string;
   readonly onHome: () => void;
   readonly onBake: (id: string) => void;
+  readonly onKitchen: () => void;
 }
 
 const GATED = ['hot', 'blade', 'machine'];
@@ -239,6 +240,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                 bake={props.bake}
                 onClose={() => setMore(null)}
                 onHome={() => props.onHome()}
+                onKitchen={() => props.onKitchen()}
                 onBake={beside.goTo}
               />
             </Show>

@@ -5,6 +5,7 @@ import { calls } from '../../core/speech/en/calls.ts';
 import { timer } from '../../core/speech/en/timers.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
+import { start } from '../../core/speech/en/start.ts';
 import { running } from '../../core/speech/en/running.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';
@@ -33,6 +34,7 @@ export interface MoreSheetProps {
   readonly onRead: (page: ReadingPage) => void;
   readonly onClose: () => void;
   readonly onHome: () => void;
+  readonly onKitchen: () => void;
   readonly onBake: (id: string) => void;
 }
 
@@ -109,6 +111,13 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
               )}
             </For>
             <Control label={bench.home} onPress={() => props.onHome()} />
+            <Control
+              label={start.toKitchen}
+              onPress={() => {
+                props.onClose();
+                props.onKitchen();
+              }}
+            />
             <WaysControls house={props.house} />
             <CareControl house={props.house} />
             <Show when={mayBeFewer()}>

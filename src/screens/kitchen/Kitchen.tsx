@@ -1,25 +1,55 @@
 import { createSignal, For, Match, Switch, type JSX } from 'solid-js';
+import { FRIDGE_MOST, SCALE_STEPS, type ScaleStep } from '../../core/kitchen/equipment.ts';
+import { handKilos } from '../../core/kitchen/bowls.ts';
 import { placesFor } from '../../core/kitchen/places.ts';
+import { bench } from '../../core/speech/en/bench.ts';
+import { kitchenFields as words } from '../../core/speech/en/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
 import { soundCheck } from '../../core/speech/en/kitchen.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { saveAsFile } from '../../core/speech/en/trouble.ts';
+import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showHeat, showHeats } from '../../core/speech/heats.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
-import { Page } from './Page.tsx';
+import { KitchenPage } from '../KitchenPage.tsx';
+import { SoundPage } from '../SoundPage.tsx';
+import { WaysControls } from '../WaysControls.tsx';
+import { bowlFields, fridgeFields, nightFields, ovenFields, showMinute } from './fields.ts';
+import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
 import { PlacesPage } from './PlacesPage.tsx';
-import { SoundPage } from './SoundPage.tsx';
 
-/** What the kitchen bakes with, whether its calls are heard, and the way to a copy of the log. */
+type Face =
+  | 'grid'
+  | 'tablet'
+  | 'oven'
+  | 'places'
+  | 'fridge'
+  | 'bowls'
+  | 'scale'
+  | 'night'
+  | 'sound'
+  | 'promise';
+
+/** Steps wider than this make salt and starter a guess, g. Judgement: half of 1 g is 5 % of 10 g. */
+const FINE: ScaleStep = 1;
+
+/** What the kitchen bakes with, and on a second page the tablet itself. */
 export default function Kitchen(props: {
   readonly house: House;
+  /** Whether its slab leads back to a bench, not to the start. */
+  readonly fromBench: boolean;
   readonly onHome: () => void;
 }): JSX.Element {
-  const [page, setPage] = createSignal<'grid' | 'places' | 'sound' | 'promise'>('grid');
+  const [face, setFace] = createSignal<Face>('grid');
   const equipment = () => props.house.equipment();
-  const back = () => setPage('grid');
+  const units = () => props.house.ways();
+  const toGrid = (): void => void setFace('grid');
+  const toTablet = (): void => void setFace('tablet');
+  const heat = (celsius: number | null): string =>
+    celsius === null ? kitchenPage.notSaid : showHeat(celsius, units());
   const heard = (): string => {
     const { sound } = equipment();
     if (sound === null) return soundCheck.notDone;
@@ -34,46 +64,138 @@ export default function Kitchen(props: {
       ? kitchenPage.neverSaved
       : fill(kitchenPage.saved, { date: props.house.date(savedAt) });
   };
+  const bowls = (): string => {
+    const { count } = equipment().bowls;
+    return count === null ? kitchenPage.notSaid : `${count} ${words.units.bowls}`;
+  };
+  const scale = (): string => {
+    const step = equipment().scale;
+    return step === null ? kitchenPage.notSaid : `${step} g`;
+  };
+  const night = (): string => {
+    const quiet = equipment().night;
+    if (quiet === null) return words.night.never;
+    const { clock } = units();
+    const [time, until] = [showMinute(quiet.from, clock), showMinute(quiet.to, clock)];
+    return fill(words.night.between, { time, until });
+  };
+  const to = (label: string, value: string | undefined, next: Face): JSX.Element => (
+    <Control label={label} value={value} onPress={() => setFace(next)} />
+  );
   return (
     <Switch>
-      <Match when={page() === 'grid'}>
-        <Page
-          back={start.title}
+      <Match when={face() === 'grid'}>
+        <KitchenPage
+          back={props.fromBench ? bench.label : start.title}
           onBack={() => props.onHome()}
           words={
             <Words headline={kitchenPage.title}>
               <div class="kitchen-grid">
-                <Control
-                  label={kitchenPage.places}
-                  value={fill(kitchenPage.placesValue, { count: placesFor(equipment(), 'pot') })}
-                  onPress={() => setPage('places')}
-                />
-                <Control
-                  label={soundCheck.title}
-                  value={heard()}
-                  onPress={() => setPage('sound')}
-                />
-                <Control
-                  label={saveAsFile}
-                  value={saved()}
-                  onPress={() => props.house.saveAsFile()}
-                />
-                <Control label={kitchenPage.promiseTitle} onPress={() => setPage('promise')} />
+                {to(words.oven.title, heat(equipment().oven.most), 'oven')}
+                {to(
+                  kitchenPage.places,
+                  fill(kitchenPage.placesValue, { count: placesFor(equipment(), 'pot') }),
+                  'places',
+                )}
+                {to(words.fridge.title, heat(equipment().fridge.celsius), 'fridge')}
+                {to(words.bowls.title, bowls(), 'bowls')}
+                {to(words.scale.title, scale(), 'scale')}
+                {to(words.tablet, heard(), 'tablet')}
               </div>
             </Words>
           }
         />
       </Match>
-      <Match when={page() === 'places'}>
-        <PlacesPage house={props.house} onBack={back} />
-      </Match>
-      <Match when={page() === 'sound'}>
-        <SoundPage house={props.house} onBack={back} />
-      </Match>
-      <Match when={page() === 'promise'}>
-        <Page
+      <Match when={face() === 'tablet'}>
+        <KitchenPage
           back={kitchenPage.title}
-          onBack={back}
+          onBack={toGrid}
+          words={
+            <Words headline={words.tablet}>
+              <div class="kitchen-grid">
+                {to(soundCheck.title, heard(), 'sound')}
+                {to(words.night.title, night(), 'night')}
+                <Control
+                  label={saveAsFile}
+                  value={saved()}
+                  onPress={() => props.house.saveAsFile()}
+                />
+                {to(kitchenPage.promiseTitle, undefined, 'promise')}
+                <WaysControls house={props.house} />
+              </div>
+            </Words>
+          }
+        />
+      </Match>
+      <Match when={face() === 'oven'}>
+        <FieldsPage
+          title={words.oven.title}
+          fields={ovenFields(props.house)}
+          back={kitchenPage.title}
+          onBack={toGrid}
+        />
+      </Match>
+      <Match when={face() === 'places'}>
+        <PlacesPage house={props.house} onBack={toGrid} />
+      </Match>
+      <Match when={face() === 'fridge'}>
+        <FieldsPage
+          title={words.fridge.title}
+          care={
+            (equipment().fridge.celsius ?? 0) > FRIDGE_MOST
+              ? fill(words.fridge.warm, showHeats(units()))
+              : undefined
+          }
+          fields={fridgeFields(props.house)}
+          back={kitchenPage.title}
+          onBack={toGrid}
+        />
+      </Match>
+      <Match when={face() === 'bowls'}>
+        <FieldsPage
+          title={words.bowls.title}
+          detail={fill(
+            words.bowls.detail,
+            shown({ grams: handKilos(equipment().bowls) * 1000 }, units()),
+          )}
+          fields={bowlFields(props.house)}
+          back={kitchenPage.title}
+          onBack={toGrid}
+        />
+      </Match>
+      <Match when={face() === 'scale'}>
+        <ChoicePage
+          field={{
+            kind: 'choice',
+            label: words.scale.title,
+            ask: words.scale.ask,
+            value: scale(),
+            chosen: String(equipment().scale ?? ''),
+            options: SCALE_STEPS.map((step) => ({ value: String(step), label: `${step} g` })),
+            set: (value) => props.house.equip({ scale: Number(value) as ScaleStep }),
+          }}
+          detail={words.scale.detail}
+          care={(equipment().scale ?? 0) > FINE ? words.scale.coarse : undefined}
+          back={kitchenPage.title}
+          onBack={toGrid}
+        />
+      </Match>
+      <Match when={face() === 'night'}>
+        <FieldsPage
+          title={words.night.title}
+          detail={words.night.detail}
+          fields={nightFields(props.house)}
+          back={words.tablet}
+          onBack={toTablet}
+        />
+      </Match>
+      <Match when={face() === 'sound'}>
+        <SoundPage house={props.house} back={words.tablet} onBack={toTablet} />
+      </Match>
+      <Match when={face() === 'promise'}>
+        <KitchenPage
+          back={words.tablet}
+          onBack={toTablet}
           words={
             <Words headline={kitchenPage.promiseTitle}>
               <ul class="kitchen-told">

@@ -1,5 +1,5 @@
-import { createSignal, For, Show, type JSX } from 'solid-js';
-import { ANY_POT, LIMITS, POT_MATERIALS, type PotMaterial } from '../../core/kitchen/equipment.ts';
+import { createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
+import { ANY_POT, LIMITS } from '../../core/kitchen/equipment.ts';
 import { placesFor, takesHeat } from '../../core/kitchen/places.ts';
 import { heed } from '../../core/speech/en/heed.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
@@ -7,28 +7,25 @@ import { start } from '../../core/speech/en/start.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';
-import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
-import { Page } from './Page.tsx';
+import { KitchenPage } from '../KitchenPage.tsx';
+import { potFields } from './fields.ts';
+import { FieldsPage } from './FieldsPage.tsx';
 
-/** How many loaves one load takes, and what the pots are made of. */
+/** How many loaves one load takes, and what is known of each pot. */
 export function PlacesPage(props: {
   readonly house: House;
   readonly onBack: () => void;
 }): JSX.Element {
   const [face, setFace] = createSignal<'counts' | 'pots' | number>('counts');
   const equipment = () => props.house.equipment();
-  const potAt = () => {
+  const potAt = (): number => {
     const at = face();
-    return typeof at === 'number' ? at : null;
+    return typeof at === 'number' ? at : 0;
   };
   const setPots = (count: number): void => {
     const pots = Array.from({ length: count }, (_, i) => equipment().pots[i] ?? ANY_POT);
-    props.house.equip({ pots });
-  };
-  const setMaterial = (at: number, material: PotMaterial): void => {
-    const pots = equipment().pots.map((pot, i) => (i === at ? { ...pot, material } : pot));
     props.house.equip({ pots });
   };
   const row = (
@@ -52,14 +49,14 @@ export function PlacesPage(props: {
   const careOf = (at: number): string | undefined => {
     const pot = equipment().pots[at] ?? ANY_POT;
     const care = heed.beforeStart['pot'] ?? {};
+    if (pot.knob === 'plastic') return care['plasticKnob'];
     if (!takesHeat(pot)) return care['clayOrGlass'];
-    return pot.material === 'enamel' ? care['metalKnob'] : undefined;
+    return pot.material === 'enamel' && pot.cold === null ? care['metalKnob'] : undefined;
   };
   return (
-    <Show
-      when={face() !== 'counts'}
-      fallback={
-        <Page
+    <Switch>
+      <Match when={face() === 'counts'}>
+        <KitchenPage
           back={kitchenPage.title}
           onBack={() => props.onBack()}
           words={
@@ -80,47 +77,41 @@ export function PlacesPage(props: {
           }
           controls={<Control label={kitchenPage.made} onPress={() => setFace('pots')} />}
         />
-      }
-    >
-      <Page
-        back={potAt() === null ? kitchenPage.places : kitchenPage.made}
-        onBack={() => setFace(potAt() === null ? 'counts' : 'pots')}
-        words={
-          <Show
-            when={potAt() !== null}
-            fallback={
-              <Words headline={kitchenPage.made}>
-                <div class="kitchen-grid">
-                  <For each={equipment().pots}>
-                    {({ material }, i) => (
-                      <Control
-                        label={fill(kitchenPage.pot, { count: i() + 1 })}
-                        value={material ? kitchenPage.materials[material] : kitchenPage.notSaid}
-                        onPress={() => setFace(i())}
-                      />
-                    )}
-                  </For>
-                </div>
-              </Words>
-            }
-          >
-            <Words
-              headline={fill(kitchenPage.pot, { count: (potAt() ?? 0) + 1 })}
-              care={careOf(potAt() ?? 0)}
-            >
-              <Tiles
-                label={kitchenPage.made}
-                options={POT_MATERIALS.map((value) => ({
-                  value,
-                  label: kitchenPage.materials[value],
-                }))}
-                chosen={equipment().pots[potAt() ?? 0]?.material ?? ''}
-                onChoose={(value) => setMaterial(potAt() ?? 0, value as PotMaterial)}
-              />
+      </Match>
+      <Match when={face() === 'pots'}>
+        <KitchenPage
+          back={kitchenPage.places}
+          onBack={() => setFace('counts')}
+          words={
+            <Words headline={kitchenPage.made}>
+              <div class="kitchen-grid">
+                <For each={equipment().pots}>
+                  {({ material }, i) => (
+                    <Control
+                      label={fill(kitchenPage.pot, { count: i() + 1 })}
+                      value={material ? kitchenPage.materials[material] : kitchenPage.notSaid}
+                      onPress={() => setFace(i())}
+                    />
+                  )}
+                </For>
+              </div>
             </Words>
-          </Show>
-        }
-      />
-    </Show>
+          }
+        />
+      </Match>
+      <Match when={typeof face() === 'number'}>
+        <Show when={fill(kitchenPage.pot, { count: potAt() + 1 })}>
+          {(title) => (
+            <FieldsPage
+              title={title()}
+              care={careOf(potAt())}
+              fields={potFields(props.house, potAt())}
+              back={kitchenPage.made}
+              onBack={() => setFace('pots')}
+            />
+          )}
+        </Show>
+      </Match>
+    </Switch>
   );
 }

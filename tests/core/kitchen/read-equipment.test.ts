@@ -5,15 +5,15 @@ import { placesFor } from '../../../src/core/kitchen/places.ts';
 import { readEquipment } from '../../../src/core/kitchen/read-equipment.ts';
 
 const WHOLE: Equipment = {
-  oven: { most: 250, steams: true },
+  oven: { most: 250, steams: true, atDial: 215, preheat: 50, parchment: 220 },
   pots: [
-    { material: 'bareIron', litres: 5, knob: 'heatProof' },
-    { material: 'glass', litres: null, knob: 'plastic' },
+    { material: 'bareIron', litres: 5, knob: 'heatProof', cold: null },
+    { material: 'glass', litres: null, knob: 'plastic', cold: false },
   ],
   tins: 3,
   stones: 2,
   fridge: { celsius: 4.5, holds: 6 },
-  bowls: { count: 2, kilos: 3 },
+  bowls: { count: 2, kilos: 3, litres: 7 },
   scale: 0.1,
   night: { from: 1320, to: 360 },
   sound: { at: Date.UTC(2031, 4, 3), heard: 'faint' },
@@ -29,8 +29,8 @@ describe('reading what the kitchen holds', () => {
   it('fills in what an older setting lacks, and drops what it does not know', () => {
     expect(readEquipment({ tins: 4, kettle: 2 }).equipment).toEqual({ ...EQUIPMENT, tins: 4 });
     expect(readEquipment({ oven: { most: 250 } }).equipment?.oven).toEqual({
+      ...EQUIPMENT.oven,
       most: 250,
-      steams: null,
     });
   });
 
@@ -103,11 +103,20 @@ describe('places in one load', () => {
       material,
       litres: null,
       knob: null,
+      cold: null,
     });
     const of = (...materials: Parameters<typeof pot>[0][]) =>
       placesFor({ ...WHOLE, pots: materials.map(pot) }, 'pot');
     expect(of('bareIron', 'glass', 'clay')).toBe(1);
     expect(of('enamel', null)).toBe(2);
     expect(of('clay')).toBe(0);
+  });
+
+  it('goes by what the maker of a pot allows, which bare iron needs not', () => {
+    const pot = WHOLE.pots[1]!;
+    const of = (...pots: Equipment['pots']) => placesFor({ ...WHOLE, pots }, 'pot');
+    expect(of({ ...pot, cold: true })).toBe(1);
+    expect(of({ ...pot, material: 'enamel', cold: false })).toBe(0);
+    expect(of({ ...pot, material: 'bareIron', cold: false })).toBe(1);
   });
 });

@@ -56,7 +56,13 @@ export async function atBench(from: BakeStage, loaves = 2): Promise<AtBench> {
   const clock = turnedClock();
   render(() => (
     <PressGround now={clock}>
-      <Bench house={house} bake={front()} onHome={() => undefined} onBake={setFront} />
+      <Bench
+        house={house}
+        bake={front()}
+        onHome={() => undefined}
+        onBake={setFront}
+        onKitchen={() => undefined}
+      />
     </PressGround>
   ));
   const at: AtBench = {

@@ -1,16 +1,15 @@
 import { createSignal, onCleanup, Show, type JSX } from 'solid-js';
-import type { CallKind, Stop } from '../../../machines/ports.ts';
-import type { Heard } from '../../core/kitchen/equipment.ts';
-import { worstHeard } from '../../core/kitchen/worst-heard.ts';
-import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
-import { soundCheck } from '../../core/speech/en/kitchen.ts';
-import { fill } from '../../core/speech/fill.ts';
-import { Control } from '../../parts/Control.tsx';
-import { Slab } from '../../parts/Slab.tsx';
-import { Tiles } from '../../parts/Tiles.tsx';
-import { Words } from '../../parts/Words.tsx';
-import type { House } from '../house.ts';
-import { Page } from './Page.tsx';
+import type { CallKind, Stop } from '../../machines/ports.ts';
+import type { Heard } from '../core/kitchen/equipment.ts';
+import { worstHeard } from '../core/kitchen/worst-heard.ts';
+import { soundCheck } from '../core/speech/en/kitchen.ts';
+import { fill } from '../core/speech/fill.ts';
+import { Control } from '../parts/Control.tsx';
+import { Slab } from '../parts/Slab.tsx';
+import { Tiles } from '../parts/Tiles.tsx';
+import { Words } from '../parts/Words.tsx';
+import type { House } from './house.ts';
+import { KitchenPage } from './KitchenPage.tsx';
 
 const CALLS: readonly CallKind[] = ['look', 'act', 'hot'];
 /** A count of three, ms of real time: the baker is on the way to the next room. */
@@ -19,6 +18,8 @@ const COUNT_MS = 3_000;
 /** The three calls as they really sound, heard from where the baker will be. */
 export function SoundPage(props: {
   readonly house: House;
+  /** Where it leads when it is done. */
+  readonly back: string;
   readonly onBack: () => void;
 }): JSX.Element {
   const [answers, setAnswers] = createSignal<readonly Heard[]>([]);
@@ -48,8 +49,8 @@ export function SoundPage(props: {
     <Show
       when={kind()}
       fallback={
-        <Page
-          back={kitchenPage.title}
+        <KitchenPage
+          back={props.back}
           onBack={() => props.onBack()}
           words={
             <Words
@@ -66,8 +67,8 @@ export function SoundPage(props: {
       }
     >
       {(now) => (
-        <Page
-          back={kitchenPage.title}
+        <KitchenPage
+          back={props.back}
           onBack={() => props.onBack()}
           words={
             <Words
@@ -107,7 +108,7 @@ export function SoundPage(props: {
                   props.onBack();
                 }}
               />
-              <Control label={kitchenPage.title} onPress={() => props.onBack()} />
+              <Control label={props.back} onPress={() => props.onBack()} />
             </>
           }
         />
