@@ -2,24 +2,27 @@ import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { makeRecipe } from '../core/formula/make-recipe.ts';
 import type { Deed } from '../core/records/fact.ts';
 import { tellNotice } from '../core/speech/tell-notice.ts';
-import type { Celsius } from '../core/units.ts';
+import type { Celsius, Grams } from '../core/units.ts';
 import type { House, Order } from '../screens/house.ts';
 import type { World } from './world.ts';
 
 /**
  * Begins a bake with its recipe pinned, and gives its id; null where it could not be begun, which is
- * told. `remember` keeps the kitchen's temperature for the next start.
+ * told. `remember` keeps the kitchen's temperature for the next start; `scale` is what the kitchen's
+ * scale shows in steps, g, where that is known.
  */
 export async function beginBake(
   order: Order,
   kitchen: () => Kitchen,
   world: Pick<World, 'ways' | 'askToKeep'>,
+  scale: Grams | null,
   take: (deed: Deed) => Promise<void>,
   tell: House['tell'],
   remember: (celsius: Celsius) => void,
 ): Promise<string | null> {
   const bake = `bake-${kitchen().seq + 1}`;
-  const made = makeRecipe(order.formula, { loaves: order.loaves, piece: order.formula.piece });
+  const { loaves, formula } = order;
+  const made = makeRecipe(formula, { loaves, piece: formula.piece, scale });
   if (made.recipe === null) {
     tell({ id: 'recipe', text: tellNotice(made.reason, world.ways.ways()), action: null });
     return null;

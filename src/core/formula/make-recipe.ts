@@ -28,7 +28,7 @@ const refuse = (key: string, values: Notice['values']): MadeRecipe => ({
 
 /**
  * A formula scaled for one bake: `loaves` whole pieces of `piece` grams of dough, with 2 % process
- * loss, rounded for the scale. Levain is made for the dough, the starter kept back and 5 % loss.
+ * loss, rounded for the scale, whose steps are `scale` g where that is known. Levain is made for the dough, the starter kept back and 5 % loss.
  *
  * No answer, with a reason: `formulaUnreadable` (path, expected, got), `loavesOutside` and
  * `pieceOutside` (got, least, most), `perishableRetarded` (filling: a perishable filling may not
@@ -37,7 +37,11 @@ const refuse = (key: string, values: Notice['values']): MadeRecipe => ({
  */
 export function makeRecipe(
   formula: Formula,
-  { loaves, piece }: { readonly loaves: number; readonly piece: Grams },
+  {
+    loaves,
+    piece,
+    scale = null,
+  }: { readonly loaves: number; readonly piece: Grams; readonly scale?: Grams | null },
 ): MadeRecipe {
   const read = readFormula(formula);
   if (read.formula === null) return refuse('formulaUnreadable', { ...read.reason });
@@ -54,7 +58,7 @@ export function makeRecipe(
 
   const exact = amounts(read.formula, doughToMix(loaves, piece));
   if (exact.firstWater < 0) return refuse('waterShort', { short: Math.ceil(-exact.firstWater) });
-  const { lines, dough } = weighDough(exact);
+  const { lines, dough } = weighDough(exact, scale);
   const fitted = { ...process, ...fitBake(process, read.formula.piece, piece) };
   const warnings = [...formulaWarnings(read.formula, dough), ...processWarnings(fitted)];
   return {
@@ -62,7 +66,7 @@ export function makeRecipe(
       formula: read.formula,
       loaves,
       piece,
-      lines: { feed: weighFeed(read.formula, exact.levain, KEEP_BACK), ...lines },
+      lines: { feed: weighFeed(read.formula, exact.levain, KEEP_BACK, scale), ...lines },
       keepBack: KEEP_BACK,
       dough,
       process: fitted,

@@ -8,9 +8,13 @@ import { roundForScale, scaleDivision } from './round-for-scale.ts';
  * coarsest division of the exact dough. `first`: each flour less its part in the levain, first
  * water, levain. `second`: salt, second water. `filling`: each filling. A line of nothing is left
  * out; salt always stays, so that the second list is never empty.
+ * `scale`: the steps the kitchen's scale shows, g, where that is known.
  * Failure: none; the amounts must be 0 or more.
  */
-export function weighDough(exact: Amounts): {
+export function weighDough(
+  exact: Amounts,
+  scale: Grams | null = null,
+): {
   readonly lines: Readonly<Record<Exclude<WeighList, 'feed'>, readonly WeighLine[]>>;
   readonly dough: Grams;
 } {
@@ -21,7 +25,7 @@ export function weighDough(exact: Amounts): {
       item,
       name,
       grams,
-      division: scaleDivision(grams, item === 'salt' ? 'salt' : 'other'),
+      division: scaleDivision(grams, item === 'salt' ? 'salt' : 'other', scale),
     };
   };
   const lines = [
@@ -32,7 +36,7 @@ export function weighDough(exact: Amounts): {
     line('second', 'secondWater', 'second water', exact.secondWater),
     ...exact.fillings.map(({ id, name, grams }) => line('filling', `filling:${id}`, name, grams)),
   ].filter(({ grams, item }) => grams > 1e-9 || item === 'salt');
-  const rounded = roundForScale(lines, exact.dough);
+  const rounded = roundForScale(lines, exact.dough, 'one');
   const of = (list: Line['list']): WeighLine[] =>
     lines.flatMap(({ list: own, item, name, division }, i) =>
       own === list ? [{ item, name, grams: rounded[i] ?? 0, division }] : [],

@@ -9,9 +9,15 @@ import { roundForScale, scaleDivision } from './round-for-scale.ts';
 /**
  * The levain's lines for the scale: starter (`seed`, to 0.1 g), each flour of the levain, water.
  * Makes `needed` grams for the dough and `keepBack` to keep, with 5 % for jar and spoon.
+ * `scale`: the steps the kitchen's scale shows, g, where that is known.
  * Failure: none; `needed` must be 0 or more.
  */
-export function weighFeed(formula: Formula, needed: Grams, keepBack: Grams): readonly WeighLine[] {
+export function weighFeed(
+  formula: Formula,
+  needed: Grams,
+  keepBack: Grams,
+  scale: Grams | null = null,
+): readonly WeighLine[] {
   const { levain, flours } = formula;
   const mass = levainToMake(needed, keepBack);
   const feed = levainFeed(levain, mass);
@@ -27,9 +33,9 @@ export function weighFeed(formula: Formula, needed: Grams, keepBack: Grams): rea
     .map((line) => {
       return {
         ...line,
-        division: scaleDivision(line.grams, line.item === 'seed' ? 'seed' : 'other'),
+        division: scaleDivision(line.grams, line.item === 'seed' ? 'seed' : 'other', scale),
       };
     });
-  const rounded = roundForScale(lines, mass);
+  const rounded = roundForScale(lines, mass, 'one');
   return lines.map((line, i) => ({ ...line, grams: rounded[i] ?? 0 }));
 }

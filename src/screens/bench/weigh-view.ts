@@ -1,5 +1,6 @@
+import { isRough } from '../../core/formula/round-for-scale.ts';
 import type { WeighLine, WeighList } from '../../core/formula/recipe.ts';
-import { weighThen, weighWords } from '../../core/speech/en/weigh.ts';
+import { weighRough, weighThen, weighWords } from '../../core/speech/en/weigh.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
@@ -36,8 +37,13 @@ export function weighView(focus: Focus, stage: string, units: Units): Asked | nu
   const next = lines.slice(at + 1).find((line) => !(line.item in answers));
   return {
     headline: lineLabel(words, present, units),
-    detail: words.detail,
-    spoken: fill(words.spoken, said({ grams: present.grams, name: present.name }, units)),
+    detail: isRough(present) ? weighRough : words.detail,
+    spoken: [
+      fill(words.spoken, said({ grams: present.grams, name: present.name }, units)),
+      isRough(present) ? weighRough : '',
+    ]
+      .filter(Boolean)
+      .join(' '),
     slab: {
       label: words.slab,
       then: next ? fill(weighThen.next, { name: next.name }) : weighThen.last,

@@ -23,3 +23,6 @@ export const weighThen = { next: 'then {name}', last: 'that is the last one' } a
 
 /** Said after the last line of any list. */
 export const listComplete = 'List complete.';
+
+/** Where the kitchen's scale shows steps too wide for the line. */
+export const weighRough = 'Your scale is rough for so little. Use a finer one.';
