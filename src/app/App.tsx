@@ -33,18 +33,12 @@ export function App(props: { readonly house: House }): JSX.Element {
           <Show when={kitchen()}>
             <Kitchen house={house} fromBench={bake() !== null} onHome={() => setKitchen(false)} />
           </Show>
+          <Show when={!kitchen() && bake() === null}>
+            <Start house={house} onBake={(id) => setBake(id)} onKitchen={() => setKitchen(true)} />
+          </Show>
           {/* What is half done there waits behind the Kitchen: a reading begun, an open gate. */}
           <div hidden={kitchen()}>
-            <Show
-              when={bake()}
-              fallback={
-                <Start
-                  house={house}
-                  onBake={(id) => setBake(id)}
-                  onKitchen={() => setKitchen(true)}
-                />
-              }
-            >
+            <Show when={bake()}>
               {(id) => (
                 <Bench
                   house={house}

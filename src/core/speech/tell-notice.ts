@@ -1,3 +1,4 @@
+import { kitchenWarnings } from './en/kitchen-warnings.ts';
 import { processParts, reasons, warnings } from './en/notices.ts';
 import { fill } from './fill.ts';
 import { showHeat } from './heats.ts';
@@ -6,7 +7,7 @@ import { showWeight } from './weights.ts';
 import type { Notice } from '../formula/notice.ts';
 import type { Units } from '../units.ts';
 
-const templates: Readonly<Record<string, string>> = { ...reasons, ...warnings };
+const templates: Readonly<Record<string, string>> = { ...reasons, ...warnings, ...kitchenWarnings };
 const parts: Readonly<Record<string, string>> = processParts;
 
 /** Notices whose numbers are weights, and those whose numbers are heats; the others have none. */
@@ -15,6 +16,10 @@ const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = 
   waterShort: showWeight,
   heavyDough: showWeight,
   fridgeOutside: showHeat,
+  fridgeWarm: showHeat,
+  ovenCool: showHeat,
+  ovenDial: showHeat,
+  parchmentLow: showHeat,
 };
 
 /**

@@ -1,5 +1,6 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { planOutline } from '../../core/day/outline.ts';
+import { warnOf } from '../../core/kitchen/warn-of.ts';
 import { night } from '../../core/speech/en/kitchen.ts';
 import { readThrough } from '../../core/speech/en/start.ts';
 import { shown } from '../../core/speech/facts.ts';
@@ -32,6 +33,15 @@ export default function ReadThrough(props: {
     const lines = context()?.recipe.lines;
     return lines ? [...lines.first, ...lines.second, ...lines.filling] : [];
   });
+  const warned = createMemo(() => {
+    const bake = context();
+    if (!bake) return [];
+    const { recipe, loaves } = bake;
+    const here = warnOf('read.plan', recipe, loaves.length, props.house.equipment());
+    // How much one bowl takes is told by what this kitchen holds; the usual figure goes then.
+    const shares = here.some(({ key }) => key.startsWith('bowls'));
+    return [...recipe.warnings.filter(({ key }) => !(shares && key === 'heavyDough')), ...here];
+  });
   const time = (at: number): string => `${props.house.day(at)} ${props.house.hour(at)}`;
   return (
     <Show when={outline()}>
@@ -53,9 +63,7 @@ export default function ReadThrough(props: {
                 </li>
               )}
             </Show>
-            <For each={context()?.recipe.warnings ?? []}>
-              {(w) => <li>{tellNotice(w, props.house.ways())}</li>}
-            </For>
+            <For each={warned()}>{(w) => <li>{tellNotice(w, props.house.ways())}</li>}</For>
           </ul>
           <ul class="through-needs" aria-label={readThrough.needs}>
             <For each={needs()}>

@@ -6,18 +6,18 @@ import { EQUIPMENT, type Equipment } from '../../core/kitchen/equipment.ts';
 import type { BakeAct, Deed, OvenAct } from '../../core/records/fact.ts';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
-import { night } from '../../core/speech/en/kitchen.ts';
 import { partNames, places } from '../../core/speech/en/names.ts';
 import { several } from '../../core/speech/en/several.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
-import { HOUR, type Instant, type Units } from '../../core/units.ts';
+import type { Instant, Units } from '../../core/units.ts';
 import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
 import { areSeveral, bakeName } from '../bake-name.ts';
 import { bakeOf, type Focus } from '../focus.ts';
+import { careOf } from './care-of.ts';
 import type { questionView } from './question-view.ts';
 import { leftView } from './left-view.ts';
 import { nextLoad } from './next-load.ts';
@@ -152,19 +152,6 @@ const thirdOf = ({ bake }: Focus, stage: string, look: boolean): Third | null =>
   return bake.status === 'done' ? null : 'reading';
 };
 
-/** A wait this long is slept through: the tablet needs its plug and the baker another alarm. */
-const NIGHT_MS = 6 * HOUR;
-
-const nightCare = (
-  stage: string,
-  deadline: Instant | null,
-  now: Instant,
-  hour: (at: Instant) => string,
-): string | null =>
-  stage === 'proof.retard' && deadline !== null && deadline - now >= NIGHT_MS
-    ? `${night.plug} ${fill(night.phone, { time: hour(deadline) })}`
-    : null;
-
 /** Whether a stage asks what only the checklists' catalogue can word. */
 export const asksList = ({ machine }: Focus): boolean => {
   const { list } = metaOf(machine);
@@ -211,8 +198,7 @@ export function benchView(
     detail: show(task ? asked.detail : doubtful(asked.detail, focus)),
     care:
       asked.care ??
-      nightCare(stage, deadlineOf(machine), kitchen.now, hour) ??
-      (words.care ? show(words.care) : null),
+      careOf(kitchen, focus, stage, words.care ? show(words.care) : null, equipment, units, hour),
     spoken: asked.spoken ?? fill(words.spoken, said(facts, units)),
     slab: { ...asked.slab, label: show(asked.slab.label), then: show(asked.slab.then) },
     tiles: [...asked.tiles, ...(task ? [] : taskTiles(focus))].map((tile) => ({

@@ -1,0 +1,13 @@
+/** What a kitchen cannot do for a bake, by the warning's key: shown and said at its step. */
+export const kitchenWarnings = {
+  bowlsSplit: 'Share it between {count} bowls: too much for one.',
+  bowlsShort: 'It needs {count} bowls. Borrow some, or mix in turns.',
+  fridgeWarm: 'Your fridge is at {got}: turn it colder first.',
+  fridgeSmall: 'The fridge takes {count} of {got} loaves. Bake the rest first.',
+  potsNotHot: 'Cold dough can crack your pots. Use bare iron, or a tin.',
+  ovenCool: 'Your oven stops at {got}. Bake longer: go by the crust.',
+  ovenDial: 'Your dial is off. For the pot, set it to {dial}.',
+  ovenSlow: 'Your oven takes {got} min. Wait that long, past the call.',
+  knobPlastic: 'A lid knob here is plastic. Take it off cold.',
+  parchmentLow: 'Your parchment takes only {got}. Leave it out.',
+} as const;

@@ -1,0 +1,44 @@
+import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import { deadlineOf } from '../../../machines/kitchen/dues.ts';
+import type { Equipment } from '../../core/kitchen/equipment.ts';
+import { warnOf } from '../../core/kitchen/warn-of.ts';
+import { night } from '../../core/speech/en/kitchen.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { tellNotice } from '../../core/speech/tell-notice.ts';
+import { HOUR, type Instant, type Units } from '../../core/units.ts';
+import type { Focus } from '../focus.ts';
+
+/** A wait this long is slept through: the tablet needs its plug and the baker another alarm. */
+const NIGHT_MS = 6 * HOUR;
+
+const nightCare = (
+  stage: string,
+  deadline: Instant | null,
+  now: Instant,
+  hour: (at: Instant) => string,
+): string | null =>
+  stage === 'proof.retard' && deadline !== null && deadline - now >= NIGHT_MS
+    ? `${night.plug} ${fill(night.phone, { time: hour(deadline) })}`
+    : null;
+
+/**
+ * The caution of a step: what this kitchen cannot do first, then what the step always says or, of a
+ * wait through the night, what the tablet needs. The read-through lists its own. Null: none.
+ */
+export function careOf(
+  kitchen: Kitchen,
+  { machine, bake }: Focus,
+  stage: string,
+  usual: string | null,
+  equipment: Equipment,
+  units: Units,
+  hour: (at: Instant) => string,
+): string | null {
+  const { recipe, loaves } = bake.context;
+  const warned =
+    stage === 'read.plan'
+      ? []
+      : warnOf(stage, recipe, loaves.length, equipment).map((one) => tellNotice(one, units));
+  const step = nightCare(stage, deadlineOf(machine), kitchen.now, hour) ?? usual;
+  return [...warned, ...(step ? [step] : [])].join(' ') || null;
+}

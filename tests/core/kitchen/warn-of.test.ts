@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
+import { ANY_POT, EQUIPMENT, type Equipment } from '../../../src/core/kitchen/equipment.ts';
+import { warnOf } from '../../../src/core/kitchen/warn-of.ts';
+import { kitchenWarnings } from '../../../src/core/speech/en/kitchen-warnings.ts';
+import { tellNotice } from '../../../src/core/speech/tell-notice.ts';
+import { shippedFormula } from '../formula/shipped.ts';
+import { wordsOf } from '../speech/support/catalogue.ts';
+
+const STAGES = ['read.plan', 'mix.weigh', 'proof.counter', 'proof.toFridge', 'turnOn', 'before'];
+const recipeOf = (name: Parameters<typeof shippedFormula>[0], loaves = 2) => {
+  const formula = shippedFormula(name);
+  return makeRecipe(formula, { loaves, piece: formula.piece }).recipe!;
+};
+const CELSIUS = { heat: 'C', weight: 'g' } as const;
+const keys = (stage: string, equipment: Partial<Equipment>, loaves = 2, name = 'lane-wheat') =>
+  warnOf(stage, recipeOf(name as 'lane-wheat', loaves), loaves, {
+    ...EQUIPMENT,
+    ...equipment,
+  }).map(({ key }) => key);
+
+describe('what the kitchen cannot do', () => {
+  it('warns of nothing where nothing was said', () => {
+    for (const stage of STAGES) expect(keys(stage, {}), stage).toEqual([]);
+  });
+
+  it('shares a dough between bowls where it is weighed, and says when there are too few', () => {
+    expect(keys('mix.weigh', {}, 4)).toEqual(['bowlsSplit']);
+    expect(keys('mix.weigh', { bowls: { count: 1, kilos: 3, litres: null } }, 4)).toEqual([
+      'bowlsShort',
+    ]);
+    expect(keys('mix.weigh', { bowls: { count: 1, kilos: 3, litres: 2 } })).toEqual(['bowlsShort']);
+  });
+
+  it('tells of a warm or small fridge while the loaves still stand on the counter', () => {
+    const fridge = { celsius: 6, holds: 1 };
+    for (const stage of ['proof.counter', 'proof.toFridge'])
+      expect(keys(stage, { fridge })).toEqual(['fridgeWarm', 'fridgeSmall']);
+    expect(keys('proof.toFridge', { fridge: { celsius: 5, holds: 2 } })).toEqual([]);
+    expect(keys('read.plan', { fridge }, 2, 'lane-today')).toEqual([]);
+  });
+
+  it('tells of the oven and its pots before they are hot', () => {
+    const oven = { ...EQUIPMENT.oven, most: 220, atDial: 215, preheat: 70, parchment: 215 };
+    const pots = [{ ...ANY_POT, material: 'clay', knob: 'plastic' } as const];
+    expect(keys('turnOn', { oven, pots })).toEqual([
+      'knobPlastic',
+      'parchmentLow',
+      'potsNotHot',
+      'ovenCool',
+      'ovenDial',
+      'ovenSlow',
+    ]);
+    expect(keys('before', { oven, pots })).toEqual(['knobPlastic', 'parchmentLow']);
+    expect(keys('turnOn', { oven, pots }, 2, 'barley-tin')).toEqual(['ovenSlow']);
+  });
+
+  it('sets the dial against the oven: one that runs 15 °C cool is set 15 °C higher', () => {
+    const [told] = warnOf('turnOn', recipeOf('lane-wheat'), 2, {
+      ...EQUIPMENT,
+      oven: { ...EQUIPMENT.oven, atDial: 215 },
+    });
+    expect(tellNotice(told!, CELSIUS)).toBe('Your dial is off. For the pot, set it to 275 °C.');
+    expect(tellNotice(told!, { heat: 'F', weight: 'oz' })).toContain('527 °F');
+    expect(keys('turnOn', { oven: { ...EQUIPMENT.oven, atDial: 226 } })).toEqual([]);
+  });
+
+  it('says each in twelve words at most', () => {
+    for (const text of Object.values(kitchenWarnings))
+      expect(wordsOf(text).length, text).toBeLessThanOrEqual(12);
+  });
+});
