@@ -10,6 +10,7 @@ import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
 import { openEquipment } from './equipment.ts';
 import { dateOf, dayOf, hourOf } from './hours.ts';
+import { makeFiles } from './files.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
@@ -68,12 +69,10 @@ export async function openHouse(world: World): Promise<House> {
   };
   const hour = (at: number) => hourOf(onWall(at), world.ways.ways().clock);
   const kitchen = () => kept().kitchen;
+  const records = () => kept().records;
   const baking = () => Object.keys(kitchen().bakes).length > 0;
-  const saveAsFile = () =>
-    void import('../adapters/backup.ts').then(({ exportLog }) => {
-      exportLog(kept().records);
-      equip({ savedAt: clock.now() });
-    });
+  const files = makeFiles(world, { records, equipment, equip });
+  const { saveAsFile } = files;
   const { told, tell, troubles } = laterTold({
     store: () => kept().trouble,
     unsaved: () => kept().unsaved,
@@ -194,7 +193,7 @@ export async function openHouse(world: World): Promise<House> {
 
   return {
     kitchen,
-    records: () => kept().records,
+    records,
     now,
     hour,
     day: (at) => dayOf(onWall(at)),
@@ -237,7 +236,7 @@ export async function openHouse(world: World): Promise<House> {
     },
     away: away.away,
     readBack: () => away.readBack(),
-    saveAsFile,
+    ...files,
     lost,
   };
 }

@@ -79,9 +79,24 @@ export interface House {
   readonly away: Accessor<{ readonly from: Instant; readonly to: Instant } | null>;
   readBack(): void;
   saveAsFile(): void;
+  /** A saved file's text held against this kitchen's log; nothing is written. */
+  readFile(text: string): Promise<FileRead>;
+  /** Writes it in one go and opens the page anew. Rejects with a StoreError: then nothing was written. */
+  takeFile(file: LogFile): Promise<void>;
   /** Where the log cannot tell: the baker says. Null when it can. */
   readonly lost: Accessor<Lost | null>;
 }
+
+/** A saved log that may be taken in: how many bakes it holds, and when its last entry was made. */
+export interface LogFile {
+  readonly records: readonly LogRecord[];
+  readonly equipment: Equipment | null;
+  readonly bakes: number;
+  readonly last: Instant | null;
+}
+
+export type FileRead =
+  { readonly file: LogFile; readonly why: null } | { readonly file: null; readonly why: string };
 
 /** A formula file as it was found: readable, or why not. */
 export type FormulaFound =

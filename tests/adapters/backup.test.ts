@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { exportLog } from '../../src/adapters/backup.ts';
+import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import { makeRow } from '../fakes/records.ts';
 
 const made: Blob[] = [];
@@ -34,15 +35,18 @@ const text = (blob: Blob) =>
 
 it('downloads one record a line, which read back as they were', async () => {
   const rows = [makeRow(1), makeRow(2, 'two\nlines “and” a quote"'), makeRow(3)];
-  exportLog(rows);
+  exportLog(rows, EQUIPMENT);
   expect(clicked).toEqual([{ href: 'blob:loafward/1', download: 'loafward-log.jsonl' }]);
   const lines = (await text(made[0]!)).split('\n');
   expect(lines.pop()).toBe('');
-  expect(lines.map((line) => JSON.parse(line) as unknown)).toEqual(rows);
+  expect(lines.map((line) => JSON.parse(line) as unknown)).toEqual([
+    { kitchenFile: 1, equipment: EQUIPMENT },
+    ...rows,
+  ]);
 });
 
 it('lets the file go only when the download has had its time', () => {
-  exportLog([makeRow(1)], 'harbour-lane.jsonl');
+  exportLog([makeRow(1)], EQUIPMENT, 'harbour-lane.jsonl');
   expect(clicked[0]?.download).toBe('harbour-lane.jsonl');
   vi.advanceTimersByTime(59_999);
   expect(revoked).not.toHaveBeenCalled();

@@ -15,10 +15,11 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
       const found = await app.page.evaluate(() => ({
         over: document.documentElement.scrollHeight - innerHeight,
         wide: document.documentElement.scrollWidth - innerWidth,
-        slabs: document.querySelectorAll('.slab').length,
-        sizes: [...document.querySelectorAll('.control, .tile, .key')].map((el) => {
+        slabs: [...document.querySelectorAll('.slab')].filter((el) => el.checkVisibility()).length,
+        sizes: [...document.querySelectorAll('.control, .tile, .key')].flatMap((el) => {
+          if (!el.checkVisibility()) return [];
           const { width, height } = el.getBoundingClientRect();
-          return Math.min(width, height);
+          return [Math.min(width, height)];
         }),
       }));
       const at = `${name} at ${view}`;
@@ -111,5 +112,41 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   await app.page.locator('.start-grid').waitFor();
   await baker.tap('.bench-controls .control:has-text("Kitchen")');
   await app.page.locator('.kitchen-grid :text("2 a load")').waitFor();
+  await baker.tap('.slab');
+
+  // During a bake: there and back from its bench.
+  await baker.begin();
+  const headline = await baker.headline();
+  await baker.press('More');
+  await baker.tap('.sheet button:has-text("Kitchen")');
+  await app.page.locator('.kitchen-grid').waitFor();
+  await measure('in-bake');
+  await baker.tap('.slab:visible');
+  await app.page.locator('.kitchen-grid').waitFor({ state: 'detached' });
+  expect(await baker.headline()).toBe(headline);
+  await baker.press('More');
+  await baker.tap('.sheet button:has-text("Kitchen")');
+  await baker.press('This tablet');
+  const [whole] = await Promise.all([
+    app.page.waitForEvent('download'),
+    baker.press('Save as a file'),
+  ]);
+
+  // A fresh browser reads it: the same kitchen, the same bake.
+  const other = await openApp();
+  const hand = new Baker(other);
+  await other.page.locator('.start-grid').waitFor();
+  await hand.tap('.bench-controls .control:has-text("Kitchen")');
+  await hand.press('This tablet');
+  await hand.press('Read a saved file');
+  await other.screenshot('kitchen-file-wide');
+  await other.page.locator('input[type=file]').setInputFiles(await whole.path());
+  await other.page.locator('.hold').waitFor();
+  await other.screenshot('kitchen-file-read-wide');
+  await hand.hold();
+  await other.page.locator('.act-headline', { hasText: headline }).waitFor();
+  const told = (rows: readonly unknown[]) => JSON.stringify(rows);
+  expect(told(await other.storeRows())).toBe(told(await app.storeRows()));
+  expectNoFaults(other.faults);
   expectNoFaults(app.faults);
 }, 240_000);

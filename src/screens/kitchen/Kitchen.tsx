@@ -5,6 +5,7 @@ import { placesFor } from '../../core/kitchen/places.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { kitchenFields as words } from '../../core/speech/en/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
+import { readAFile } from '../../core/speech/en/read-a-file.ts';
 import { soundCheck } from '../../core/speech/en/kitchen.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { saveAsFile } from '../../core/speech/en/trouble.ts';
@@ -19,6 +20,7 @@ import { SoundPage } from '../SoundPage.tsx';
 import { WaysControls } from '../WaysControls.tsx';
 import { bowlFields, fridgeFields, nightFields, ovenFields, showMinute } from './fields.ts';
 import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
+import { FilePage } from './FilePage.tsx';
 import { PlacesPage } from './PlacesPage.tsx';
 
 type Face =
@@ -31,6 +33,7 @@ type Face =
   | 'scale'
   | 'night'
   | 'sound'
+  | 'file'
   | 'promise';
 
 /** Steps wider than this make salt and starter a guess, g. Judgement: half of 1 g is 5 % of 10 g. */
@@ -100,7 +103,11 @@ export default function Kitchen(props: {
                 {to(words.fridge.title, heat(equipment().fridge.celsius), 'fridge')}
                 {to(words.bowls.title, bowls(), 'bowls')}
                 {to(words.scale.title, scale(), 'scale')}
-                {to(words.tablet, heard(), 'tablet')}
+                {to(
+                  words.tablet,
+                  equipment().sound === null ? words.soundFirst : undefined,
+                  'tablet',
+                )}
               </div>
             </Words>
           }
@@ -120,6 +127,7 @@ export default function Kitchen(props: {
                   value={saved()}
                   onPress={() => props.house.saveAsFile()}
                 />
+                {to(readAFile.title, undefined, 'file')}
                 {to(kitchenPage.promiseTitle, undefined, 'promise')}
                 <WaysControls house={props.house} />
               </div>
@@ -191,6 +199,9 @@ export default function Kitchen(props: {
       </Match>
       <Match when={face() === 'sound'}>
         <SoundPage house={props.house} back={words.tablet} onBack={toTablet} />
+      </Match>
+      <Match when={face() === 'file'}>
+        <FilePage house={props.house} onBack={toTablet} />
       </Match>
       <Match when={face() === 'promise'}>
         <KitchenPage

@@ -56,4 +56,5 @@ export const kitchenFields = {
   only: 'Only {range}',
   range: '{least} to {most} {unit}',
   tablet: 'This tablet',
+  soundFirst: 'Check its sound',
 } as const;

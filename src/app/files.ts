@@ -1,0 +1,32 @@
+import type { Equipment } from '../core/kitchen/equipment.ts';
+import type { LogRecord } from '../core/records/record.ts';
+import type { House } from '../screens/house.ts';
+import type { World } from './world.ts';
+
+export interface FilesParts {
+  readonly records: () => readonly LogRecord[];
+  readonly equipment: () => Equipment;
+  readonly equip: (change: Partial<Equipment>) => void;
+}
+
+/** The log as a file, out and in. What does either comes when it is first wanted. */
+export const makeFiles = (
+  world: World,
+  { records, equipment, equip }: FilesParts,
+): Pick<House, 'saveAsFile' | 'readFile' | 'takeFile'> => ({
+  saveAsFile() {
+    void import('../adapters/backup.ts').then(({ exportLog }) => {
+      exportLog(records(), equipment());
+      equip({ savedAt: world.clock.now() });
+    });
+  },
+  readFile: async (text) => (await import('./read-file.ts')).readFile(text, records()),
+  async takeFile({ records: taken, equipment: found }) {
+    if (!world.holds) return;
+    await world.store.rewrite(taken);
+    // How the calls are heard here, and when the log was saved, is this tablet's own.
+    const { sound, savedAt } = equipment();
+    if (found) equip({ ...found, sound, savedAt });
+    world.reload();
+  },
+});
