@@ -21,12 +21,8 @@ export const makeFiles = (
     });
   },
   readFile: async (text) => (await import('./read-file.ts')).readFile(text, records()),
-  async takeFile({ records: taken, equipment: found }) {
-    if (!world.holds) return;
-    await world.store.rewrite(taken);
-    // How the calls are heard here, and when the log was saved, is this tablet's own.
-    const { sound, savedAt } = equipment();
-    if (found) equip({ ...found, sound, savedAt });
-    world.reload();
-  },
+  takeFile: async (file) =>
+    world.holds
+      ? (await import('./take-file.ts')).takeFile(file, world, equipment(), equip)
+      : undefined,
 });

@@ -3,12 +3,12 @@ import {
   EQUIPMENT,
   HEARD,
   KNOBS,
-  LIMITS,
   POT_MATERIALS,
   SCALE_STEPS,
   type Equipment,
   type Pot,
 } from './equipment.ts';
+import { LIMITS } from './limits.ts';
 
 export type ReadEquipment =
   | { readonly equipment: Equipment; readonly reason?: never }

@@ -2,7 +2,8 @@ import type { Notice } from '../formula/notice.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import type { Celsius } from '../units.ts';
 import { bowlsFor } from './bowls.ts';
-import { DIAL, FRIDGE_MOST, type Equipment } from './equipment.ts';
+import { type Equipment } from './equipment.ts';
+import { DIAL, FRIDGE_MOST } from './limits.ts';
 import { placesFor } from './places.ts';
 
 /** A pot is heated at this, and loaves go in at the low end of 230–250, °C. Source: seen in print. */

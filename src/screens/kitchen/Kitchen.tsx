@@ -1,5 +1,6 @@
 import { createSignal, For, Match, Switch, type JSX } from 'solid-js';
-import { FRIDGE_MOST, SCALE_STEPS, type ScaleStep } from '../../core/kitchen/equipment.ts';
+import { SCALE_STEPS, type ScaleStep } from '../../core/kitchen/equipment.ts';
+import { FRIDGE_MOST } from '../../core/kitchen/limits.ts';
 import { handKilos } from '../../core/kitchen/bowls.ts';
 import { placesFor } from '../../core/kitchen/places.ts';
 import { bench } from '../../core/speech/en/bench.ts';

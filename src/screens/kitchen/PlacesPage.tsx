@@ -1,5 +1,6 @@
 import { createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
-import { ANY_POT, LIMITS } from '../../core/kitchen/equipment.ts';
+import { ANY_POT } from '../../core/kitchen/equipment.ts';
+import { LIMITS } from '../../core/kitchen/limits.ts';
 import { placesFor, takesHeat } from '../../core/kitchen/places.ts';
 import { heed } from '../../core/speech/en/heed.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';

@@ -1,12 +1,11 @@
 import {
   ANY_POT,
-  DIAL,
   KNOBS,
-  LIMITS,
   POT_MATERIALS,
   type Equipment,
   type Pot,
 } from '../../core/kitchen/equipment.ts';
+import { DIAL, LIMITS } from '../../core/kitchen/limits.ts';
 import { kitchenFields as words } from '../../core/speech/en/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
 import { fill } from '../../core/speech/fill.ts';
