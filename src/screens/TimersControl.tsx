@@ -18,7 +18,7 @@ export function TimersControl(props: {
   const label = (): string =>
     fill(words.running, {
       lines: shown()
-        .map((one) => fill(words.line, { time: props.house.hour(one.until), name: one.words.name }))
+        .map((one) => fill(words.line, { time: time(one), name: one.words.short }))
         .join(', '),
     });
   return (

@@ -71,12 +71,6 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   await baker.tap('.slab');
   await baker.press('This tablet');
   await measure('tablet');
-  await baker.press('Night hours');
-  await measure('night');
-  await baker.press('Quiet from');
-  await measure('from');
-  await baker.tap('.slab');
-  await baker.tap('.slab');
   await baker.press('Sound check');
   for (const kind of ['look', 'act', 'hot']) {
     await baker.press(`Play the ${kind} call`);

@@ -198,24 +198,6 @@ describe('the Kitchen', () => {
     expect(house.equipment().bowls.count).toBeNull();
   });
 
-  it('moves the night’s ends, and does away with the night', () => {
-    press(/^This tablet/);
-    press(/^Night hours/);
-    press(/^Quiet from/);
-    press(/^23:00/);
-    expect(house.equipment().night).toEqual({ from: 1380, to: 360 });
-    press(/^That’s it/);
-    press(/^Until/);
-    press(/^07:00/);
-    press(/^That’s it/);
-    expect(house.equipment().night).toEqual({ from: 1380, to: 420 });
-    press(/^Quiet from/);
-    press(/^Never quiet/);
-    press(/^That’s it/);
-    expect(house.equipment().night).toBeNull();
-    expect(screen.queryByRole('button', { name: /^Until/ })).toBeNull();
-  });
-
   it('asks for a maker’s word of enamel, not of bare iron, and forgets it with the material', () => {
     press(/^Pots and tins/);
     press(/^What are the pots made of/);

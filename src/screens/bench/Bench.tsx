@@ -8,7 +8,6 @@ import {
   onMount,
   Show,
   Suspense,
-  untrack,
   type JSX,
 } from 'solid-js';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
@@ -27,6 +26,7 @@ import { bakeOf, focusOn } from '../focus.ts';
 import type { NumberPage, ReadingPage } from './readings/page.ts';
 import { isLong, stepsOf, tickOf } from './steps.ts';
 import { makeBeside } from './beside.ts';
+import { keepHalfTaken } from './half-taken.ts';
 import { OtherBakes } from '../OtherBakes.tsx';
 import { nameOf } from '../stage-names.ts';
 import { asksList, benchView, type BenchView } from './view.ts';
@@ -97,17 +97,7 @@ export default function Bench(props: BenchProps): JSX.Element {
     return at?.at === 'number' ? at : null;
   };
   const [more, setMore] = createSignal<'more' | 'timers' | null>(null);
-  // A reading half taken stays with its own bake: it is there again when that one is on show.
-  const turned = new Map<string, ReadingPage>();
-  createEffect(
-    on([key, () => props.bake], ([at, bake], before) => {
-      setOpened(null);
-      const left = untrack(page);
-      if (before && left && before[1] !== bake) turned.set(before.join(' '), left);
-      else if (before) turned.delete(before.join(' '));
-      setPage(turned.get(`${at} ${bake}`) ?? null);
-    }),
-  );
+  keepHalfTaken({ key, bake: () => props.bake, page, setPage, onTurn: () => setOpened(null) });
   const ringing = createMemo(() => {
     const call = house.ringing();
     return call !== null && bakeOf(house.kitchen(), call.who) === props.bake ? call : null;

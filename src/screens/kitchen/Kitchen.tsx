@@ -19,7 +19,7 @@ import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
 import { SoundPage } from '../SoundPage.tsx';
 import { WaysControls } from '../WaysControls.tsx';
-import { bowlFields, fridgeFields, nightFields, ovenFields, showMinute } from './fields.ts';
+import { bowlFields, fridgeFields, ovenFields } from './fields.ts';
 import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
 import { FilePage } from './FilePage.tsx';
 import { PlacesPage } from './PlacesPage.tsx';
@@ -32,7 +32,6 @@ type Face =
   | 'fridge'
   | 'bowls'
   | 'scale'
-  | 'night'
   | 'sound'
   | 'file'
   | 'promise';
@@ -76,13 +75,6 @@ export default function Kitchen(props: {
     const step = equipment().scale;
     return step === null ? kitchenPage.notSaid : `${step} g`;
   };
-  const night = (): string => {
-    const quiet = equipment().night;
-    if (quiet === null) return words.night.never;
-    const { clock } = units();
-    const [time, until] = [showMinute(quiet.from, clock), showMinute(quiet.to, clock)];
-    return fill(words.night.between, { time, until });
-  };
   const to = (label: string, value: string | undefined, next: Face): JSX.Element => (
     <Control label={label} value={value} onPress={() => setFace(next)} />
   );
@@ -122,7 +114,6 @@ export default function Kitchen(props: {
             <Words headline={words.tablet}>
               <div class="kitchen-grid">
                 {to(soundCheck.title, heard(), 'sound')}
-                {to(words.night.title, night(), 'night')}
                 <Control
                   label={saveAsFile}
                   value={saved()}
@@ -187,15 +178,6 @@ export default function Kitchen(props: {
           care={(equipment().scale ?? 0) > FINE ? words.scale.coarse : undefined}
           back={kitchenPage.title}
           onBack={toGrid}
-        />
-      </Match>
-      <Match when={face() === 'night'}>
-        <FieldsPage
-          title={words.night.title}
-          detail={words.night.detail}
-          fields={nightFields(props.house)}
-          back={words.tablet}
-          onBack={toTablet}
         />
       </Match>
       <Match when={face() === 'sound'}>

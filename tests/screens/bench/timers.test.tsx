@@ -32,7 +32,13 @@ beforeEach(async () => {
   presses = 0;
   render(() => (
     <PressGround now={clock} firstTouch={() => house.hush()}>
-      <Bench house={house} bake={bake!} onHome={() => undefined} onBake={() => undefined} />
+      <Bench
+        house={house}
+        bake={bake!}
+        onHome={() => undefined}
+        onBake={() => undefined}
+        onKitchen={() => undefined}
+      />
       <OverAll house={house} />
     </PressGround>
   ));

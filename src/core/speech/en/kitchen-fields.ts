@@ -33,14 +33,6 @@ export const kitchenFields = {
     detail: 'What you weigh is rounded to it.',
     coarse: 'Steps this wide are rough for salt and starter.',
   },
-  night: {
-    title: 'Night hours',
-    from: 'Quiet from',
-    to: 'Until',
-    never: 'Never quiet',
-    detail: 'Calls that can wait are seen, not heard. Hot ones ring.',
-    between: '{time} to {until}',
-  },
   pot: {
     material: 'Made of',
     litres: 'How big',
