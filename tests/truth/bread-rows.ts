@@ -5,6 +5,10 @@ import { growthForRise, rise } from '../../src/core/clock/rise.ts';
 import { saltAndRye } from '../../src/core/clock/salt-and-rye.ts';
 import { TAU, temperatureAt, type Path } from '../../src/core/clock/stretch.ts';
 import { theta } from '../../src/core/clock/theta.ts';
+import { waitFor } from '../../src/core/day/waits.ts';
+import { MINUTE } from '../../src/core/units.ts';
+import { SHIPPED, shippedFormula } from '../core/formula/shipped.ts';
+import { RECIPE } from '../machines/support/recipe.ts';
 import { rowsOf, type Row } from './row.ts';
 
 const PRACTICE = 'bakers’ usual times, common practice, no source';
@@ -120,4 +124,27 @@ function proofs(): Row[] {
   ];
 }
 
-export const breadRows = (): Row[] => [...levains(), ...bulks(), ...proofs()];
+/** Minutes of warm proof at 24 °C, from the shaped loaf to likely ready, as the program lays them. */
+function warmProofs(): Row[] {
+  const seen = rowsOf('warm proof', 'practice', 'warm proof 60–210 min, seen in print');
+  return SHIPPED.map(shippedFormula)
+    .filter(({ process }) => process.retard === 0)
+    .map((formula) => {
+      const { marks } = waitFor({
+        stage: 'proof.warm',
+        now: 0,
+        recipe: { ...RECIPE, formula, process: formula.process },
+        kitchen: 24,
+        // Divided forty minutes before: preshape, bench rest, shaping.
+        entered: { 'shape.divide': -40 * MINUTE },
+        touches: 0,
+        prior: { mean: 0, sd: 0.25 },
+        seen: [],
+        done: [],
+        again: false,
+      });
+      return seen(`${formula.name}: warm proof, min`, (marks['likely'] ?? NaN) / MINUTE, [60, 210]);
+    });
+}
+
+export const breadRows = (): Row[] => [...levains(), ...bulks(), ...proofs(), ...warmProofs()];

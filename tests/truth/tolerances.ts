@@ -15,6 +15,7 @@ export type Model =
   | 'bakers’ hours'
   | 'rise'
   | 'proof'
+  | 'warm proof'
   | 'measured yeast'
   | 'heat drift'
   | 'heat of a mix'
@@ -40,6 +41,7 @@ export const TOLERANCES: Readonly<Record<Model, Tolerance>> = {
   'bakers’ hours': { unit: 'h', most: 0.25, mean: 0.05, why: 'a quarter of an hour is no miss' },
   rise: { unit: '%', most: 0.6, mean: 0.4, why: 'given in whole percents' },
   proof: { unit: '', most: 0.006, mean: 0.004, why: 'given in hundredths' },
+  'warm proof': { unit: 'min', most: 0, mean: 0, why: 'the range is what is seen' },
   'measured yeast': { unit: '', most: 0, mean: 0, why: 'the range is what was measured' },
   'heat drift': { unit: '°C', most: 0.001, mean: 0.0005, why: 'given in thousandths' },
   'heat of a mix': { unit: '°C', most: 0.03, mean: 0.015, why: 'given in hundredths' },
