@@ -200,7 +200,10 @@ export default function Bench(props: BenchProps): JSX.Element {
             over={
               <>
                 <Show when={ringing() === null && house.away()}>
-                  <ReturnFace house={house} view={shown()} />
+                  {/* Its own boundary: while it loads the act must not blink away. */}
+                  <Suspense>
+                    <ReturnFace house={house} view={shown()} />
+                  </Suspense>
                 </Show>
                 <Caption
                   text={house.caption()}

@@ -32,7 +32,8 @@ export const rangOf = (records: readonly LogRecord[], ...who: readonly string[])
   const heard = records.flatMap(({ fact }) => (fact.kind === 'heard' ? [fact.call] : []));
   return [...new Set(heard)].flatMap((call) => {
     const [machine = '', stage = ''] = call.split(':');
-    return who.includes(machine) ? [stage] : [];
+    // Tasks that a wait carries call in between; they are no step of the way.
+    return who.includes(machine) && !stage.startsWith('lead.') ? [stage] : [];
   });
 };
 

@@ -38,7 +38,9 @@ export class Walker {
     readonly options: WalkOptions,
   ) {}
 
-  look(): Promise<Screen> {
+  /** The screen, once it shows an act: pages that come late are awaited, not read as empty. */
+  async look(): Promise<Screen> {
+    await expect.poll(async () => (await readScreen(this.baker.page)).headline).not.toBe('');
     return readScreen(this.baker.page);
   }
 
