@@ -36,8 +36,7 @@ const LOOKED_AT = [
 ];
 const RINGING = ['levain-ripening', 'mix-rest', 'load1-lidded'];
 
-/** Shows the page in a way of its own, and lets it settle. */
-export async function dress(app: App, { view, theme, hands, text }: LookedWay): Promise<void> {
+async function dress(app: App, { view, theme, hands, text }: LookedWay): Promise<void> {
   await app.setViewport(view);
   await app.page.evaluate((ways) => Object.assign(document.documentElement.dataset, ways), {
     theme,
