@@ -77,6 +77,4 @@ export const readyWindow = {
   alt: 'Ready between {time} and {until}, most likely {likely}.',
   spoken: 'Between {time} and {until}. Look before you trust it.',
   hours: 'Ready some time {time} to {until}',
-  doubt: 'A rough guess: your readings sharpen it.',
-  outside: 'Outside what the clock knows: trust your eyes.',
 } as const;
