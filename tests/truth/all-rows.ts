@@ -1,5 +1,6 @@
 import { breadRows } from './bread-rows.ts';
 import { clockRows, yeastRows } from './clock-rows.ts';
+import { driftRows } from './drift-rows.ts';
 import { exactRows } from './exact-rows.ts';
 import { formulaRows } from './formula-rows.ts';
 import { heatRows } from './heat-rows.ts';
@@ -14,5 +15,6 @@ export const allRows = (): Row[] => [
   ...breadRows(),
   ...yeastRows(),
   ...heatRows(),
+  ...driftRows(),
   ...readinessRows(),
 ];

@@ -5,7 +5,6 @@ import { ripeGrowth, seedShare } from '../../src/core/clock/levain-ripe.ts';
 import { prefermented } from '../../src/core/clock/prefermented.ts';
 import { growthForRise, rise } from '../../src/core/clock/rise.ts';
 import { saltAndRye } from '../../src/core/clock/salt-and-rye.ts';
-import { TAU, temperatureIn } from '../../src/core/clock/stretch.ts';
 import { waitFor } from '../../src/core/day/waits.ts';
 import { RECIPE } from '../machines/support/recipe.ts';
 import { rowsOf, type Row } from './row.ts';
@@ -43,7 +42,6 @@ export function yeastRows(): Row[] {
 /** Values of the clock's own equations worked out apart from this code. */
 export function clockRows(): Row[] {
   const port = rowsOf('clock', 'port', 'the clock’s equations, worked out apart');
-  const newton = rowsOf('heat drift', 'port', 'Newton’s law, worked out apart');
   const sander = { source: 'constants from Sander 2023, Atmos. Chem. Phys. 23:10901' };
   const rates = [
     [4, 0.0415],
@@ -68,15 +66,5 @@ export function clockRows(): Row[] {
     port('G(4, .0826), volumes', gasMade(4, 0.0826), 1.5706),
     port('m → V → m at 26 °C', growthForRise(rise(4, 0.0826, 26), 0.0826, 26), 4),
     port('v 1.2 divides the time needed by', toReady(1) / toReady(1.2), 1.2),
-    newton(
-      '25.2 → 4 °C, τ 2.5, after 2.5 h, °C',
-      temperatureIn({ from: 25.2, toward: 4, tau: TAU.fridgeLoaf }, 2.5),
-      11.799,
-    ),
-    newton(
-      '27.5 toward 22 °C, τ 8.114, after 3 h, °C',
-      temperatureIn({ from: 27.5, toward: 22, tau: 8.114 }, 3),
-      25.8,
-    ),
   ];
 }

@@ -18,6 +18,7 @@ export type Model =
   | 'warm proof'
   | 'measured yeast'
   | 'heat drift'
+  | 'conduction'
   | 'heat of a mix'
   | 'water by rule'
   | 'ice'
@@ -44,6 +45,7 @@ export const TOLERANCES: Readonly<Record<Model, Tolerance>> = {
   'warm proof': { unit: 'min', most: 0, mean: 0, why: 'the range is what is seen' },
   'measured yeast': { unit: '', most: 0, mean: 0, why: 'the range is what was measured' },
   'heat drift': { unit: '°C', most: 0.001, mean: 0.0005, why: 'given in thousandths' },
+  conduction: { unit: '', most: 0.0001, mean: 0.00005, why: 'the table prints four decimals' },
   'heat of a mix': { unit: '°C', most: 0.03, mean: 0.015, why: 'given in hundredths' },
   'water by rule': { unit: '°F', most: 0.001, mean: 0.001, why: 'whole degrees are printed' },
   ice: { unit: 'lb/lb', most: 0.002, mean: 0.002, why: 'the table is printed to .005' },
