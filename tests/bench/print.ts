@@ -1,5 +1,6 @@
 import { builtSite } from '../browser/harness/built-site.ts';
 import { firstLoad } from '../browser/harness/first-load.ts';
+import { beliefUpdate } from './belief.ts';
 import { pressToPaint } from './first-screens.ts';
 import { refold } from './refold.ts';
 
@@ -9,6 +10,11 @@ const rows: [string, string][] = [];
 rows.push(['first load, script and style, gz', `${(firstLoad(site).bytes / 1000).toFixed(1)} kB`]);
 const fold = refold(3000);
 rows.push([`refold of ${fold.facts} facts`, `${fold.ms.toFixed(0)} ms`]);
+const update = beliefUpdate();
+rows.push([
+  `belief and window over 48 h, ${update.signs} signs, p50 / p95`,
+  `${update.p50.toFixed(2)} / ${update.p95.toFixed(2)} ms`,
+]);
 for (const throttle of [1, 6]) {
   const { p50, p95, presses } = await pressToPaint(site, throttle);
   rows.push([

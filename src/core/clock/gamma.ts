@@ -1,5 +1,8 @@
 import type { Celsius } from '../units.ts';
 
+/** Logarithm once, for a power is slow and the integrals take many. */
+const LN_Q10 = Math.log(2.8);
+
 /**
  * Rate of the dough relative to 26 °C: 2.8^((min(T,30) − 26)/10) · clamp(T/10, 0, 1).
  * Nothing happens at 0 °C or below; above 30 °C it stays as at 30.
@@ -11,7 +14,7 @@ import type { Celsius } from '../units.ts';
  */
 export function gamma(celsius: Celsius): number {
   const fade = Math.min(1, Math.max(0, celsius / 10));
-  return 2.8 ** ((Math.min(celsius, 30) - 26) / 10) * fade;
+  return Math.exp((LN_Q10 * (Math.min(celsius, 30) - 26)) / 10) * fade;
 }
 
 /** Temperatures (°C) where `gamma` bends; integrals are split there. */

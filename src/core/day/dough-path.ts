@@ -1,6 +1,6 @@
 import { saneCelsius } from '../clock/doubt.ts';
-import { temperatureAt, temperatureIn, type Path, type Stretch } from '../clock/stretch.ts';
-import { driftPath, fitDrift, type Measured, type Room } from '../heat/drift.ts';
+import { temperatureIn, type Path, type Stretch } from '../clock/stretch.ts';
+import { driftedTo, driftFit, driftPath, type Measured, type Room } from '../heat/drift.ts';
 import type { Seen } from '../records/seen.ts';
 import { HOUR, type Celsius, type Hours, type Instant } from '../units.ts';
 
@@ -76,24 +76,25 @@ export function temperaturePath(body: DoughBody): Path {
   const room = roomOf(body);
   const readings = measuredAs('doughTemperature', body).filter(({ hours }) => hours >= 0);
   let path: Path = [];
-  let from = 0;
-  let group: Measured[] = [];
-  let start = body.start ?? room[0]!.celsius;
-  const fitted = (): Path => {
+  /** A drift that begins at `from`, before anything is measured in it. */
+  const begin = (from: Hours, start: Celsius) => {
     const here = roomFrom(room, from);
-    return driftPath(fitDrift(group, here, { tau: body.tau, start }), here, body.hours - from);
+    const fit = driftFit(here, { tau: body.tau, start });
+    return { from, here, fit, drift: { from: start, tau: body.tau, offset: 0 }, read: false };
   };
+  let group = begin(0, body.start ?? room[0]!.celsius);
+  const way = (): Path => driftPath(group.drift, group.here, body.hours - group.from);
   for (const { hours, celsius } of readings) {
     if (hours >= body.hours) break;
-    const moved =
-      group.length > 0 && Math.abs(temperatureAt(fitted(), hours - from) - celsius) > MOVED;
-    if (moved) {
-      path = [...path, ...cut(fitted(), hours - from)];
-      [from, group, start] = [hours, [], celsius];
+    const since = hours - group.from;
+    if (group.read && Math.abs(driftedTo(group.drift, group.here, since) - celsius) > MOVED) {
+      path = [...path, ...cut(way(), since)];
+      group = begin(hours, celsius);
     }
-    group.push({ hours: hours - from, celsius });
+    const drift = group.fit({ hours: hours - group.from, celsius });
+    group = { ...group, drift, read: true };
   }
-  return [...path, ...fitted()];
+  return [...path, ...way()];
 }
 
 /** The same path with the rate's factor along it, split where the salt went in. */

@@ -31,64 +31,117 @@ const START_SD = 4;
 const POINTS = 61;
 const REACH = 4;
 
-/** e^{−t/τ} and what the room adds: T(hours) = start·`kept` + offset·(1 − kept) + `room`. */
-const partsAt = (hours: Hours, room: Room, tau: Hours): { kept: number; room: number } => {
-  let sum = 0;
-  for (const [i, { hours: from, celsius }] of room.entries()) {
+/** What one τ of the grid makes of the readings so far: sums of the normal equations, and where it stands. */
+interface Sums {
+  readonly tau: Hours;
+  /** Log of the prior of τ. */
+  readonly prior: number;
+  hours: Hours;
+  /** What the room has added by `hours`: T = start·e^{−hours/τ} + offset·(1 − e^{−hours/τ}) + `air`. */
+  air: number;
+  xx: number;
+  xy: number;
+  yy: number;
+  xr: number;
+  yr: number;
+  rr: number;
+}
+
+/** The room's part carried on to `hours`: a step of Newton's law for each piece of it. */
+const airAt = (
+  room: Room,
+  { tau, hours: from, air }: Pick<Sums, 'tau' | 'hours' | 'air'>,
+  hours: Hours,
+): number => {
+  let sum = air * Math.exp((from - hours) / tau);
+  for (let i = 0; i < room.length; i += 1) {
+    const begin = i === 0 ? from : Math.max(from, room[i]!.hours);
     const until = Math.min(hours, room[i + 1]?.hours ?? hours);
-    const begin = i === 0 ? 0 : from;
     if (until <= begin) continue;
-    sum += celsius * (Math.exp((until - hours) / tau) - Math.exp((begin - hours) / tau));
+    sum += room[i]!.celsius * (Math.exp((until - hours) / tau) - Math.exp((begin - hours) / tau));
   }
-  return { kept: Math.exp(-hours / tau), room: sum };
+  return sum;
+};
+
+const WEIGHT = 1 / SD.reading ** 2;
+
+const weighIn = (sums: Sums, room: Room, start: Celsius, { hours, celsius }: Measured): void => {
+  sums.air = airAt(room, sums, hours);
+  sums.hours = hours;
+  const kept = Math.exp(-hours / sums.tau);
+  const gone = 1 - kept;
+  const rest = celsius - sums.air - start * kept;
+  sums.xx += WEIGHT * kept * kept;
+  sums.xy += WEIGHT * kept * gone;
+  sums.yy += WEIGHT * gone * gone;
+  sums.xr += WEIGHT * kept * rest;
+  sums.yr += WEIGHT * gone * rest;
+  sums.rr += WEIGHT * rest * rest;
 };
 
 /**
  * Start and offset by least squares under their priors, for one τ, and the log of how well that τ
  * explains the readings (the marginal likelihood of a linear Gaussian model, up to a constant).
  */
-const solve = (readings: readonly Measured[], room: Room, { tau, start }: Body) => {
-  const [a, b] = [1 / START_SD ** 2, 1 / SD.room ** 2];
-  let [xx, xy, yy, xr, yr, rr] = [a, 0, b, 0, 0, 0];
-  const w = 1 / SD.reading ** 2;
-  for (const { hours, celsius } of readings) {
-    const { kept, room: from } = partsAt(hours, room, tau);
-    const gone = 1 - kept;
-    const rest = celsius - from - start * kept;
-    xx += w * kept * kept;
-    xy += w * kept * gone;
-    yy += w * gone * gone;
-    xr += w * kept * rest;
-    yr += w * gone * rest;
-    rr += w * rest * rest;
-  }
+const solve = ({ xx, xy, yy, xr, yr, rr, prior }: Omit<Sums, 'tau' | 'hours' | 'air'>) => {
   const det = xx * yy - xy * xy;
   const warmer = (yy * xr - xy * yr) / det;
   const offset = (xx * yr - xy * xr) / det;
-  const log = -0.5 * (rr - warmer * xr - offset * yr) - 0.5 * Math.log(det);
-  return { from: start + warmer, offset, log };
+  const log = prior - 0.5 * (rr - warmer * xr - offset * yr) - 0.5 * Math.log(det);
+  return { warmer, offset, log };
 };
+
+/** Takes one reading more, none earlier than the one before, and gives the drift fitted to all so far. */
+export type DriftFit = (next: Measured) => Drift;
 
 /**
  * A body's drift fitted to what was measured in it: exact over (ln τ ~ N(ln τ₀, .35²), room ± 1 K,
  * readings ± 0.3 K) on a grid of τ; τ is the posterior's mean of ln τ, start and offset the best for
- * it. Readings may come in any order. Without a reading, what was believed before.
+ * it. What the grid has summed up is kept, so that one reading more costs little.
  * Source: Newton's law; the scatter is judgement.
  */
-export function fitDrift(readings: readonly Measured[], room: Room, body: Body): Drift {
-  if (readings.length === 0) return { from: body.start, tau: body.tau, offset: 0 };
-  const grid = Array.from({ length: POINTS }, (_, i) => -REACH + (2 * REACH * i) / (POINTS - 1));
-  const logs = grid.map((z) => {
-    const tau = body.tau * Math.exp(SD.lnTau * z);
-    return solve(readings, room, { ...body, tau }).log - 0.5 * z * z;
+export function driftFit(room: Room, { tau: usual, start }: Body): DriftFit {
+  const empty = (z: number): Sums => ({
+    tau: usual * Math.exp(SD.lnTau * z),
+    prior: -0.5 * z * z,
+    hours: 0,
+    air: 0,
+    ...{ xx: 1 / START_SD ** 2, xy: 0, yy: 1 / SD.room ** 2, xr: 0, yr: 0, rr: 0 },
   });
-  const most = Math.max(...logs);
-  const weights = logs.map((log) => Math.exp(log - most));
-  const sum = weights.reduce((all, one) => all + one, 0);
-  const z = grid.reduce((mean, one, i) => mean + (one * weights[i]!) / sum, 0);
-  const tau = body.tau * Math.exp(SD.lnTau * z);
-  const { from, offset } = solve(readings, room, { ...body, tau });
-  return { from, tau, offset };
+  const z = Array.from({ length: POINTS }, (_, i) => -REACH + (2 * REACH * i) / (POINTS - 1));
+  const grid = z.map(empty);
+  const readings: Measured[] = [];
+  return (next) => {
+    readings.push(next);
+    for (const sums of grid) weighIn(sums, room, start, next);
+    const logs = grid.map((sums) => solve(sums).log);
+    const most = Math.max(...logs);
+    let [all, mean] = [0, 0];
+    for (const [i, log] of logs.entries()) {
+      const weight = Math.exp(log - most);
+      all += weight;
+      mean += weight * z[i]!;
+    }
+    const best = empty(mean / all);
+    for (const reading of readings) weighIn(best, room, start, reading);
+    const { warmer, offset } = solve(best);
+    return { from: start + warmer, tau: best.tau, offset };
+  };
+}
+
+/** The drift fitted to readings in any order; without one, what was believed before. */
+export function fitDrift(readings: readonly Measured[], room: Room, body: Body): Drift {
+  const fit = driftFit(room, body);
+  const believed: Drift = { from: body.start, tau: body.tau, offset: 0 };
+  return readings
+    .toSorted((a, b) => a.hours - b.hours)
+    .reduce((_, reading) => fit(reading), believed);
+}
+
+/** The temperature a drift has come to after so many hours, °C. */
+export function driftedTo({ from, tau, offset }: Drift, room: Room, hours: Hours): Celsius {
+  const kept = Math.exp(-hours / tau);
+  return from * kept + offset * (1 - kept) + airAt(room, { tau, hours: 0, air: 0 }, hours);
 }
 
 /** The drift as stretches of a path of `hours`, one for each temperature of the room. */

@@ -18,6 +18,16 @@ export interface DoughWay {
   readonly p: number;
 }
 
+/** Θ along a path at ever later hours: each stretch of it is walked once. */
+const walk = (path: Path) => {
+  let [at, sum] = [0, 0];
+  return (hours: Hours): Hours => {
+    sum += theta(path, at, hours);
+    at = hours;
+    return sum;
+  };
+};
+
 /**
  * What is believed of ln v once the signs of a dough are weighed in, whatever their order. A sample
  * in a jar cools faster than the bowl: its rise is weighed on the jar's own clock.
@@ -27,17 +37,20 @@ export function weighDough(
   signs: readonly DoughSign[],
   { path, jar, p }: DoughWay,
 ): Posterior {
-  return signs.reduce((posterior, sign) => {
-    const way = 'rise' in sign && sign.inJar ? jar : path;
-    const seen: Seen = {
-      theta: theta(way, 0, sign.hours),
-      p,
-      celsius: temperatureAt(way, sign.hours),
-    };
-    const evidence =
-      'rise' in sign
-        ? (sign.atLeast ? riseAtLeast : riseEvidence)(sign.rise, seen)
-        : domeEvidence(sign.domed, seen);
-    return weighIn(posterior, evidence);
-  }, openPosterior(prior));
+  const ways = { bowl: { path, theta: walk(path) }, jar: { path: jar, theta: walk(jar) } };
+  return signs
+    .toSorted((a, b) => a.hours - b.hours)
+    .reduce((posterior, sign) => {
+      const way = ways['rise' in sign && sign.inJar ? 'jar' : 'bowl'];
+      const seen: Seen = {
+        theta: way.theta(sign.hours),
+        p,
+        celsius: temperatureAt(way.path, sign.hours),
+      };
+      const evidence =
+        'rise' in sign
+          ? (sign.atLeast ? riseAtLeast : riseEvidence)(sign.rise, seen)
+          : domeEvidence(sign.domed, seen);
+      return weighIn(posterior, evidence);
+    }, openPosterior(prior));
 }
