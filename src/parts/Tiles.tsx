@@ -6,6 +6,8 @@ import './Tiles.css';
 export interface TileOption {
   readonly value: string;
   readonly label: string;
+  /** What it means, in small words under it. */
+  readonly means?: string | undefined;
   /** A drawing over the words. */
   readonly picture?: JSX.Element;
 }
@@ -43,6 +45,7 @@ export function Tiles(props: TilesProps): JSX.Element {
               </span>
             </Show>
             <span>{unbroken(option.label)}</span>
+            <Show when={option.means}>{(means) => <span class="tile-means">{means()}</span>}</Show>
           </Pressable>
         )}
       </For>

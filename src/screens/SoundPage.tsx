@@ -1,116 +1,136 @@
-import { createSignal, onCleanup, Show, type JSX } from 'solid-js';
+import { createEffect, createSignal, For, onCleanup, Show, type JSX } from 'solid-js';
 import type { CallKind, Stop } from '../../machines/ports.ts';
-import type { Heard } from '../core/kitchen/equipment.ts';
-import { worstHeard } from '../core/kitchen/worst-heard.ts';
-import { soundCheck } from '../core/speech/en/kitchen.ts';
-import { fill } from '../core/speech/fill.ts';
+import { HEARD, type Heard } from '../core/kitchen/equipment.ts';
+import { callWords } from '../core/speech/en/calls.ts';
+import { ear } from '../core/speech/en/kitchen.ts';
+import { soundCheck } from '../core/speech/en/sound-check.ts';
+import { CallMark } from '../parts/CallMark.tsx';
 import { Control } from '../parts/Control.tsx';
 import { Slab } from '../parts/Slab.tsx';
 import { Tiles } from '../parts/Tiles.tsx';
 import { Words } from '../parts/Words.tsx';
 import type { House } from './house.ts';
 import { KitchenPage } from './KitchenPage.tsx';
+import { CALLS, playCalls } from './play-calls.ts';
+import './SoundPage.css';
 
-const CALLS: readonly CallKind[] = ['look', 'act', 'hot'];
-/** A count of three, ms of real time: the baker is on the way to the next room. */
-const COUNT_MS = 3_000;
-
-/** The three calls as they really sound, heard from where the baker will be. */
-export function SoundPage(props: {
+/** The three calls as they really sound, heard from where the baker will be: played, answered, done. */
+export default function SoundPage(props: {
   readonly house: House;
-  /** Where it leads when it is done. */
+  /** The slab once it is answered, and where it leads. */
+  readonly done: string;
+  readonly then: string;
+  /** Where the page is left for unanswered. */
   readonly back: string;
+  readonly onDone: () => void;
   readonly onBack: () => void;
 }): JSX.Element {
-  const [answers, setAnswers] = createSignal<readonly Heard[]>([]);
   const [played, setPlayed] = createSignal(false);
+  const [sounding, setSounding] = createSignal<CallKind | null>(null);
+  const [answer, setAnswer] = createSignal<Heard | null>(null);
   let stop: Stop = () => undefined;
   onCleanup(() => stop());
-  const kind = () => CALLS[answers().length] ?? null;
   const play = (): void => {
-    const now = kind();
-    if (now === null) return;
     stop();
-    stop = props.house.tryCall(now, COUNT_MS);
+    props.house.armSound(); // in the tap, or the browser does not allow it
+    setSounding(null);
     setPlayed(true);
+    stop = playCalls((kind) => props.house.tryCall(kind, 0), setSounding);
   };
-  const finish = (heard: Heard): void => {
+  // A call in earnest is heard alone.
+  createEffect(() => {
+    if (props.house.ringing() === null) return;
     stop();
+    setSounding(null);
+  });
+  const take = (heard: Heard): void => {
+    stop();
+    setSounding(null);
     props.house.equip({ sound: { at: props.house.now(), heard } });
+    setAnswer(heard);
   };
-  const answer = (heard: Heard): void => {
-    stop();
-    setPlayed(false);
-    setAnswers((old) => [...old, heard]);
-    if (kind() === null) finish(worstHeard(answers()));
+  const again = (): void => {
+    setAnswer(null);
+    play();
   };
-  const result = () => props.house.equipment().sound?.heard ?? 'sightOnly';
+  const isMute = (): boolean => sounding() !== null && props.house.sound() !== 'armed';
+  const calls = (): JSX.Element => (
+    <ul class="sound-calls">
+      <For each={CALLS}>
+        {(kind) => (
+          <li data-sounds={sounding() === kind ? '' : undefined}>
+            <CallMark kind={kind} word={callWords[kind]} />
+          </li>
+        )}
+      </For>
+    </ul>
+  );
   return (
     <Show
-      when={kind()}
+      when={answer()}
       fallback={
         <KitchenPage
           back={props.back}
           onBack={() => props.onBack()}
           words={
             <Words
-              headline={soundCheck.results[result()]}
-              detail={
-                result() === 'yes'
-                  ? soundCheck.noAlarm
-                  : `${soundCheck.louder} ${soundCheck.door} ${soundCheck.noAlarm}`
-              }
-            />
-          }
-          controls={<Control label={soundCheck.again} onPress={() => setAnswers([])} />}
-        />
-      }
-    >
-      {(now) => (
-        <KitchenPage
-          back={props.back}
-          onBack={() => props.onBack()}
-          words={
-            <Words
               headline={played() ? soundCheck.ask : soundCheck.title}
-              detail={played() ? soundCheck.counted : soundCheck.detail}
+              detail={played() ? soundCheck.limits : soundCheck.detail}
+              care={isMute() ? soundCheck.mute : played() ? undefined : soundCheck.noAlarm}
             >
+              {calls()}
               <Show when={played()}>
                 <Tiles
                   label={soundCheck.ask}
-                  options={[
-                    { value: 'yes', label: soundCheck.heard },
-                    { value: 'faint', label: soundCheck.faint },
-                    { value: 'no', label: soundCheck.notHeard },
-                  ]}
-                  onChoose={(heard) => answer(heard as Heard)}
+                  options={HEARD.map((value) => ({ value, ...soundCheck.answers[value] }))}
+                  onChoose={(heard) => take(heard as Heard)}
                 />
               </Show>
             </Words>
           }
           slab={
             <Slab
-              label={
-                played()
-                  ? soundCheck.again
-                  : fill(soundCheck.play, { name: soundCheck.names[now()] })
-              }
-              fresh={`${now()} ${played()}`}
+              label={played() ? soundCheck.again : soundCheck.play}
+              then={props.house.sound() === 'unavailable' ? ear.sound.unavailable : soundCheck.then}
+              fresh={played()}
+              disabled={props.house.sound() === 'unavailable'}
               onPress={play}
             />
           }
           controls={
             <>
-              <Control
-                label={soundCheck.sightOnly}
-                onPress={() => {
-                  finish('sightOnly');
-                  props.onBack();
-                }}
-              />
+              <Show when={!played()}>
+                <Control
+                  label={soundCheck.answers.sightOnly.label}
+                  onPress={() => take('sightOnly')}
+                />
+              </Show>
               <Control label={props.back} onPress={() => props.onBack()} />
             </>
           }
+        />
+      }
+    >
+      {(heard) => (
+        <KitchenPage
+          back={props.back}
+          onBack={() => props.onBack()}
+          words={
+            <Words
+              headline={soundCheck.results[heard()]}
+              detail={soundCheck.means[heard()]}
+              care={soundCheck.noAlarm}
+            />
+          }
+          slab={
+            <Slab
+              label={props.done}
+              then={props.then}
+              fresh={heard()}
+              onPress={() => props.onDone()}
+            />
+          }
+          controls={<Control label={soundCheck.again} onPress={again} />}
         />
       )}
     </Show>

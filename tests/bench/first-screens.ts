@@ -33,7 +33,9 @@ export async function pressToPaint(site: string, throttle: number): Promise<Pres
     }
     // On a loaded machine a press may fall into the dead time of the one before: press till it took.
     while ((await page.locator('.through').count()) === 0) {
-      await page.locator('.slab').click();
+      const sightOnly = page.locator('button.control:has-text("Sight only")');
+      if ((await sightOnly.count()) > 0) await sightOnly.click();
+      else await page.locator('.slab').click();
       await settle();
     }
     const session = await page.context().newCDPSession(page);

@@ -14,7 +14,7 @@ it('lets no caption lie over a word that is pressed, counted down or weighed', a
   await baker.tap('.slab');
   await baker.press('Where is your dough?');
   await baker.press('Weighing comes next');
-  await baker.noted(() => baker.tap('.slab'));
+  await baker.startBaking();
   const from = WHOLE_BAKE.findIndex(({ name }) => name === 'mix-weigh-1');
   const to = WHOLE_BAKE.findIndex(({ name }) => name === 'bulk-roll');
   let seen = 0;

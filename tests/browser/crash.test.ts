@@ -55,6 +55,15 @@ it('loses no fact that was shown as taken, killed at ten random moments', async 
     .toBe(2);
   await press(app);
   await press(app);
+  // The sound check, by sight only.
+  await expect
+    .poll(async () => {
+      if ((await headline(app)) === 'Sight only') return true;
+      await app.page.locator('button.control:has-text("Sight only")').tap();
+      return false;
+    })
+    .toBe(true);
+  await press(app);
   // What is shown as taken by now: the start.
   let shown = 1;
   for (let round = 1; round <= 10; round += 1) {

@@ -55,7 +55,7 @@ it('takes every kind of reading in six single taps at most, and mends one', asyn
   await baker.tap('.slab');
   await baker.press('Where is your dough?');
   await baker.press('My dough is in the bowl');
-  await baker.noted(() => baker.tap('.slab'));
+  await baker.startBaking();
 
   for (const [presses, reading] of KINDS) {
     const all = ['New reading', ...presses];

@@ -70,7 +70,7 @@ it('walks in °F, ounces and twelve hours, chosen on one page, and keeps grams a
   await baker.key('72');
   await everywhere(app, 'kitchen');
   await baker.tap('.slab');
-  await baker.noted(() => baker.tap('.slab'));
+  await baker.startBaking();
   await app.page.locator('.through').waitFor();
   await everywhere(app, 'read');
   const facts = (await baker.facts()) as { kind: string; kitchen?: number }[];

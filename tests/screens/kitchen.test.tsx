@@ -79,46 +79,15 @@ describe('the Kitchen', () => {
     expect(screen.getByText('No pot here may be loaded hot.')).toBeTruthy();
   });
 
-  it('plays each call after a count of three, and keeps the one heard worst with its date', () => {
+  it('leads to the sound check, and keeps what was heard with its date', () => {
     press(/^This tablet/);
     press(/^Sound check/);
-    for (const [kind, heard] of [
-      ['look', /^I heard it/],
-      ['act', /^Only faintly/],
-      ['hot', /^I heard it/],
-    ] as const) {
-      press(new RegExp(`^Play the ${kind} call`));
-      expect(world.sound.ringing()).toMatchObject([{ kind, inMs: 3000 }]);
-      press(heard);
-      expect(world.sound.ringing()).toEqual([]);
-    }
-    expect(headline()).toBe('Heard faintly');
-    expect(screen.getByText(/Turn the tablet up.*shut door.*not an alarm/)).toBeTruthy();
-    expect(house.equipment().sound).toEqual({ at: house.now(), heard: 'faint' });
+    press(/^Play the calls/);
+    press(/^I heard them/);
     press(/^That’s it/);
     expect(screen.getByRole('button', { name: /^Sound check/ }).textContent).toContain(
-      `Heard faintly, ${house.date(house.now())}`,
+      `Heard well, ${house.date(house.now())}`,
     );
-  });
-
-  it('plays one call at a time, again at will, and none once the page is left', () => {
-    press(/^This tablet/);
-    press(/^Sound check/);
-    press(/^Play the look call/);
-    press(/^Play it again/);
-    expect(world.sound.rung).toHaveLength(2);
-    expect(world.sound.ringing()).toHaveLength(1);
-    press(/^This tablet/);
-    expect(world.sound.ringing()).toEqual([]);
-    expect(house.equipment().sound).toBeNull();
-  });
-
-  it('takes sight only for an answer', () => {
-    press(/^This tablet/);
-    press(/^Sound check/);
-    press(/^Sight only/);
-    expect(house.equipment().sound?.heard).toBe('sightOnly');
-    expect(headline()).toBe('This tablet');
   });
 
   it('saves the log in one press, and says in three sentences what a tablet cannot promise', () => {

@@ -22,7 +22,7 @@ export type ScaleStep = (typeof SCALE_STEPS)[number];
 export type MinuteOfDay = number;
 
 /** How the calls were heard from where the baker will be. `sightOnly`: no sound here, and accepted. */
-export const HEARD = ['yes', 'faint', 'no', 'sightOnly'] as const;
+export const HEARD = ['yes', 'no', 'sightOnly'] as const;
 export type Heard = (typeof HEARD)[number];
 
 /**

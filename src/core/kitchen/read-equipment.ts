@@ -17,6 +17,8 @@ export type ReadEquipment =
 /** Later than any tablet's clock should say: the year 2100. */
 const FAR = 4_102_444_800_000;
 const DAY_MINUTES = 1439;
+/** Older settings knew a call that was heard only faintly: it may be missed. */
+const FAINT = 'faint';
 
 /** A field that may be missing (an older setting) or null (not said). */
 const maybe = <T>(fields: Fields, name: string, missing: T, one: () => T): T | null => {
@@ -79,10 +81,10 @@ const read = (value: unknown): Equipment => {
       from: night.number('from', 0, DAY_MINUTES, true),
       to: night.number('to', 0, DAY_MINUTES, true),
     })),
-    sound: nullPart('sound', (sound) => ({
-      at: sound.number('at', 0, FAR),
-      heard: sound.oneOf('heard', HEARD),
-    })),
+    sound: nullPart('sound', (sound) => {
+      const heard = sound.oneOf('heard', [...HEARD, FAINT] as const);
+      return { at: sound.number('at', 0, FAR), heard: heard === FAINT ? 'no' : heard };
+    }),
     savedAt: maybe(all, 'savedAt', EQUIPMENT.savedAt, () => all.number('savedAt', 0, FAR)),
   };
 };

@@ -7,7 +7,7 @@ import { bench } from '../../core/speech/en/bench.ts';
 import { kitchenFields as words } from '../../core/speech/en/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
 import { readAFile } from '../../core/speech/en/read-a-file.ts';
-import { soundCheck } from '../../core/speech/en/kitchen.ts';
+import { soundCheck } from '../../core/speech/en/sound-check.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { saveAsFile } from '../../core/speech/en/trouble.ts';
 import { shown } from '../../core/speech/facts.ts';
@@ -17,7 +17,7 @@ import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
-import { SoundPage } from '../SoundPage.tsx';
+import SoundPage from '../SoundPage.tsx';
 import { WaysControls } from '../WaysControls.tsx';
 import { bowlFields, fridgeFields, ovenFields } from './fields.ts';
 import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
@@ -181,7 +181,14 @@ export default function Kitchen(props: {
         />
       </Match>
       <Match when={face() === 'sound'}>
-        <SoundPage house={props.house} back={words.tablet} onBack={toTablet} />
+        <SoundPage
+          house={props.house}
+          done={bench.thatsIt}
+          then={words.tablet}
+          back={words.tablet}
+          onDone={toTablet}
+          onBack={toTablet}
+        />
       </Match>
       <Match when={face() === 'file'}>
         <FilePage house={props.house} onBack={toTablet} />

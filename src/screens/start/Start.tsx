@@ -1,4 +1,14 @@
-import { createMemo, createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
+import {
+  createMemo,
+  createSignal,
+  For,
+  lazy,
+  Match,
+  Show,
+  Suspense,
+  Switch,
+  type JSX,
+} from 'solid-js';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { bench } from '../../core/speech/en/bench.ts';
@@ -23,7 +33,9 @@ import { RunningBakes } from './RunningBakes.tsx';
 import { WaysSheet } from './WaysSheet.tsx';
 import './Start.css';
 
-type Face = 'grid' | 'formula' | 'loaves' | 'kitchen' | 'where' | 'past' | 'ways';
+const SoundPage = lazy(() => import('../SoundPage.tsx'));
+
+type Face = 'grid' | 'formula' | 'loaves' | 'kitchen' | 'where' | 'past' | 'ways' | 'sound';
 
 /** The page a bake begins on: what, how many, how warm, and where the dough is. */
 export default function Start(props: {
@@ -56,9 +68,15 @@ export default function Start(props: {
     change(part);
     setFace('grid');
   };
+  // Before the first bake in earnest it is known whether the calls can be heard.
+  const unheard = (): boolean =>
+    props.house.rehearsal === null &&
+    props.house.equipment().sound === null &&
+    Object.keys(props.house.kitchen().starts).length === 0;
   const go = async (): Promise<void> => {
     const { order } = checked();
     if (order === null) return;
+    if (unheard()) return void setFace('sound');
     const bake = await props.house.begin(order);
     if (bake !== null) props.onBake(bake);
   };
@@ -71,98 +89,118 @@ export default function Start(props: {
   );
   return (
     <>
-      <BenchFrame
-        label={start.title}
-        further={controls.readOn}
-        edge={<RuledEdge label={start.title} ticks={EDGE} at={0} />}
-        words={
-          <Switch>
-            <Match when={face() === 'grid' || face() === 'ways'}>
-              <Words headline={start.title}>
-                <div class="start-grid">
-                  {cell(start.formula, formula()?.name ?? start.noFormulas, 'formula')}
-                  {cell(start.loaves, String(draft().loaves), 'loaves')}
-                  {cell(start.kitchen, warmth(), 'kitchen')}
-                  {cell(start.where, joins[draft().from], 'where')}
-                </div>
-                <RunningBakes
-                  house={props.house}
-                  bakes={running().slice(MOST_BESIDE)}
-                  onBake={(id) => props.onBake(id)}
-                />
-              </Words>
-            </Match>
-            <Match when={face() === 'formula'}>
-              <FormulaFace
-                formulas={formulas()}
-                units={props.house.ways()}
-                onPick={(id) => pick({ formula: id })}
-              />
-            </Match>
-            <Match when={face() === 'loaves'}>
-              <LoavesFace loaves={draft().loaves} onChange={(loaves) => change({ loaves })} />
-            </Match>
-            <Match when={face() === 'kitchen'}>
-              <KitchenFace
-                last={props.house.lastKitchen()}
-                units={props.house.ways()}
-                onTyped={(kitchen) => change({ kitchen })}
-              />
-            </Match>
-            <Match when={face() === 'where'}>
-              <WhereFace
-                joins={joinsHere()}
-                chosen={draft().from}
-                onPick={(from) => pick({ from })}
-              />
-            </Match>
-            <Match when={face() === 'past'}>
-              <PastBakes house={props.house} />
-            </Match>
-          </Switch>
-        }
-        slab={
-          <Show
-            when={face() === 'grid' || face() === 'ways'}
-            fallback={
-              <Slab
-                label={bench.thatsIt}
-                then={start.title}
-                fresh={face()}
-                onPress={() => setFace('grid')}
-              />
-            }
-          >
-            <Slab
-              label={start.slab}
-              then={checked().missing ?? start.then}
-              fresh="start"
-              disabled={checked().order === null || !props.house.holds}
-              onPress={() => void go()}
+      <Show
+        when={face() !== 'sound'}
+        fallback={
+          <Suspense>
+            <SoundPage
+              house={props.house}
+              done={start.slab}
+              then={start.then}
+              back={start.title}
+              onDone={() => void go()}
+              onBack={() => setFace('grid')}
             />
-          </Show>
+          </Suspense>
         }
-        controls={
-          <Show when={face() === 'grid' || face() === 'ways'}>
+      >
+        <BenchFrame
+          label={start.title}
+          further={controls.readOn}
+          edge={<RuledEdge label={start.title} ticks={EDGE} at={0} />}
+          words={
+            <Switch>
+              <Match when={face() === 'grid' || face() === 'ways'}>
+                <Words headline={start.title}>
+                  <div class="start-grid">
+                    {cell(start.formula, formula()?.name ?? start.noFormulas, 'formula')}
+                    {cell(start.loaves, String(draft().loaves), 'loaves')}
+                    {cell(start.kitchen, warmth(), 'kitchen')}
+                    {cell(start.where, joins[draft().from], 'where')}
+                  </div>
+                  <RunningBakes
+                    house={props.house}
+                    bakes={running().slice(MOST_BESIDE)}
+                    onBake={(id) => props.onBake(id)}
+                  />
+                </Words>
+              </Match>
+              <Match when={face() === 'formula'}>
+                <FormulaFace
+                  formulas={formulas()}
+                  units={props.house.ways()}
+                  onPick={(id) => pick({ formula: id })}
+                />
+              </Match>
+              <Match when={face() === 'loaves'}>
+                <LoavesFace loaves={draft().loaves} onChange={(loaves) => change({ loaves })} />
+              </Match>
+              <Match when={face() === 'kitchen'}>
+                <KitchenFace
+                  last={props.house.lastKitchen()}
+                  units={props.house.ways()}
+                  onTyped={(kitchen) => change({ kitchen })}
+                />
+              </Match>
+              <Match when={face() === 'where'}>
+                <WhereFace
+                  joins={joinsHere()}
+                  chosen={draft().from}
+                  onPick={(from) => pick({ from })}
+                />
+              </Match>
+              <Match when={face() === 'past'}>
+                <PastBakes house={props.house} />
+              </Match>
+            </Switch>
+          }
+          slab={
             <Show
-              when={props.house.rehearsal === null}
+              when={face() === 'grid' || face() === 'ways'}
               fallback={
-                <Control label={bench.endRehearsal} onPress={() => props.house.endRehearsal()} />
+                <Slab
+                  label={bench.thatsIt}
+                  then={start.title}
+                  fresh={face()}
+                  onPress={() => setFace('grid')}
+                />
               }
             >
-              <Control label={start.rehearse} onPress={() => props.house.rehearse()} />
+              <Slab
+                label={start.slab}
+                then={checked().missing ?? (unheard() ? start.checkFirst : start.then)}
+                fresh="start"
+                disabled={checked().order === null || !props.house.holds}
+                onPress={() => void go()}
+              />
             </Show>
-            <Control label={start.pastBakes} onPress={() => setFace('past')} />
-            <Control label={start.toKitchen} onPress={() => props.onKitchen()} />
-          </Show>
-        }
-        others={
-          running().length > 0 ? (
-            <OtherBakes house={props.house} others={running()} onBake={(id) => props.onBake(id)} />
-          ) : undefined
-        }
-        ear={<KitchenEar house={props.house} onMore={() => setFace('ways')} />}
-      />
+          }
+          controls={
+            <Show when={face() === 'grid' || face() === 'ways'}>
+              <Show
+                when={props.house.rehearsal === null}
+                fallback={
+                  <Control label={bench.endRehearsal} onPress={() => props.house.endRehearsal()} />
+                }
+              >
+                <Control label={start.rehearse} onPress={() => props.house.rehearse()} />
+              </Show>
+              <Control label={start.pastBakes} onPress={() => setFace('past')} />
+              <Control label={start.toKitchen} onPress={() => props.onKitchen()} />
+            </Show>
+          }
+          others={
+            running().length > 0 ? (
+              <OtherBakes
+                house={props.house}
+                others={running()}
+                onBake={(id) => props.onBake(id)}
+              />
+            ) : undefined
+          }
+          ear={<KitchenEar house={props.house} onMore={() => setFace('ways')} />}
+        />
+      </Show>
       <Show when={face() === 'ways'}>
         <WaysSheet house={props.house} onClose={() => setFace('grid')} />
       </Show>

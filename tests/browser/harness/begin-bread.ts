@@ -17,6 +17,5 @@ export async function beginBread(
   await baker.tap('.slab');
   await baker.press('Where is your dough?');
   await baker.press(where);
-  await baker.noted(() => baker.tap('.slab'));
-  await baker.page.locator('.act-headline').first().waitFor();
+  await baker.startBaking();
 }

@@ -16,7 +16,7 @@ const WHOLE: Equipment = {
   bowls: { count: 2, kilos: 3, litres: 7 },
   scale: 0.1,
   night: { from: 1320, to: 360 },
-  sound: { at: Date.UTC(2031, 4, 3), heard: 'faint' },
+  sound: { at: Date.UTC(2031, 4, 3), heard: 'yes' },
   savedAt: Date.UTC(2031, 4, 2),
 };
 
@@ -32,6 +32,11 @@ describe('reading what the kitchen holds', () => {
       ...EQUIPMENT.oven,
       most: 250,
     });
+  });
+
+  it('takes a call that was heard faintly for one not heard', () => {
+    const { equipment } = readEquipment({ ...WHOLE, sound: { at: 5, heard: 'faint' } });
+    expect(equipment?.sound).toEqual({ at: 5, heard: 'no' });
   });
 
   it('keeps a night that was switched off, and what was never said', () => {
@@ -56,7 +61,7 @@ describe('reading what the kitchen holds', () => {
     [
       'sound.heard',
       { sound: { at: 5, heard: 'maybe' } },
-      'one of yes, faint, no, sightOnly',
+      'one of yes, no, sightOnly, faint',
       '"maybe"',
     ],
   ])('says where, what was wanted and what came: %s', (path, value, expected, got) => {

@@ -12,32 +12,6 @@ export const ear = {
   ringing: 'Touch anywhere to hush it',
 } as const;
 
-/** Set-up of the calls, from where the baker will be. */
-export const soundCheck = {
-  title: 'Sound check',
-  detail: 'Walk to where you will be. Shut the door.',
-  play: 'Play the {name} call',
-  ask: 'Did you hear it there?',
-  heard: 'I heard it',
-  faint: 'Only faintly',
-  notHeard: 'Not heard',
-  names: { look: 'look', act: 'act', hot: 'hot' },
-  counted: 'It sounds after a count of three, and grows louder.',
-  again: 'Play it again',
-  sightOnly: 'Sight only',
-  results: {
-    yes: 'Heard well',
-    faint: 'Heard faintly',
-    no: 'Not heard',
-    sightOnly: 'Sight only',
-  },
-  result: '{name}, {date}',
-  notDone: 'Not done yet',
-  noAlarm: 'It is a help, not an alarm. Set a second timer for every hot step.',
-  louder: 'Turn the tablet up, then play it again.',
-  door: 'A shut door takes much of the sound.',
-} as const;
-
 /** What a page on a tablet cannot promise. Said at set-up and kept within reach. */
 export const noPromise = {
   title: 'This is no alarm to rely on',

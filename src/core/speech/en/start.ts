@@ -13,6 +13,7 @@ export const start = {
   whereDetail: 'You can join at any step.',
   slab: 'Start baking',
   then: 'you can take it back',
+  checkFirst: 'a sound check comes first',
   rehearse: 'Rehearse it first',
   rehearseDetail: 'The same bake on a fast clock. Nothing is kept.',
   fewer: 'One less',
