@@ -10,6 +10,7 @@ import { deadlineOf } from './dues.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
 import { doneTasks } from '../tasks.ts';
 import { lastBelief } from './last-belief.ts';
+import { loafMoves } from './loaf-moves.ts';
 import { bakeInput } from './pinned.ts';
 import { seenBy } from './seen-by.ts';
 import { soonBakes } from './settle.ts';
@@ -116,6 +117,7 @@ const bakeResult = (
     prior: openingOf(kitchen, start, fact),
     seen: seenBy(kitchen, bake),
     done: doneTasks(bake.context.tasks),
+    ...loafMoves(kitchen, bake),
     again: `${stage.split('.')[0]}.look` in entered || 'proof.poke' in entered,
   });
   const marks = endingMarks(stage, waits, said.marks);

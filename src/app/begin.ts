@@ -1,21 +1,27 @@
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { makeRecipe } from '../core/formula/make-recipe.ts';
+import type { Equipment } from '../core/kitchen/equipment.ts';
+import type { Recipe } from '../core/formula/recipe.ts';
 import type { Deed } from '../core/records/fact.ts';
 import { tellNotice } from '../core/speech/tell-notice.ts';
-import type { Celsius, Grams } from '../core/units.ts';
+import type { Celsius } from '../core/units.ts';
 import type { House, Order } from '../screens/house.ts';
 import type { World } from './world.ts';
 
+/** A recipe for this kitchen's own fridge, where its temperature is known: it decides the cold proof. */
+const inFridge = (recipe: Recipe, celsius: Celsius | null): Recipe =>
+  celsius === null ? recipe : { ...recipe, process: { ...recipe.process, fridge: celsius } };
+
 /**
  * Begins a bake with its recipe pinned, and gives its id; null where it could not be begun, which is
- * told. `remember` keeps the kitchen's temperature for the next start; `scale` is what the kitchen's
- * scale shows in steps, g, where that is known.
+ * told. `remember` keeps the kitchen's temperature for the next start; of the equipment
+ * the scale's steps and the fridge's temperature are pinned with it, where they are known.
  */
 export async function beginBake(
   order: Order,
   kitchen: () => Kitchen,
   world: Pick<World, 'ways' | 'askToKeep'>,
-  scale: Grams | null,
+  { scale, fridge }: Pick<Equipment, 'scale' | 'fridge'>,
   take: (deed: Deed) => Promise<void>,
   tell: House['tell'],
   remember: (celsius: Celsius) => void,
@@ -32,7 +38,7 @@ export async function beginBake(
     bake,
     loaves: Array.from({ length: order.loaves }, (_, i) => `${bake}.${i + 1}`),
     from: order.from,
-    recipe: made.recipe,
+    recipe: inFridge(made.recipe, fridge.celsius),
     kitchen: order.kitchen,
   });
   remember(order.kitchen);

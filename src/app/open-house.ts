@@ -133,7 +133,7 @@ export async function openHouse(world: World): Promise<House> {
 
   const begin = async (order: Order): Promise<string | null> => {
     const { beginBake } = await import('./begin.ts');
-    return beginBake(order, kitchen, world, equipment().scale, take, tell, (celsius) => {
+    return beginBake(order, kitchen, world, equipment(), take, tell, (celsius) => {
       setLastKitchen(celsius);
       void settings.set(LAST_KITCHEN, celsius).catch(() => undefined);
     });

@@ -76,6 +76,24 @@ export function BubblesPicture(props: { readonly bubbles: keyof typeof BUBBLES }
   );
 }
 
+const BASKET = 'M10 18C12 34 20 41 26 41H46C52 41 60 34 62 18';
+const LOAVES = {
+  none: 'M15 30C24 27 48 27 57 30',
+  little: 'M13 26C22 20 50 20 59 26',
+  grown: 'M10 19C18 5 54 5 62 19',
+  unsure: 'M30 17c0-9 13-9 12-1 0 6-6 6-6 12M36 33v3',
+} as const;
+
+/** A loaf in its basket: low where it lay last night, a little up, or domed to the rim. */
+export function GrowthPicture(props: { readonly grown: keyof typeof LOAVES }): JSX.Element {
+  return (
+    <Frame>
+      <path d={LOAVES[props.grown]} {...LINE} />
+      <path d={BASKET} {...LINE} />
+    </Frame>
+  );
+}
+
 const DENTS = {
   springs: { skin: 'M6 22h60', way: 'M36 40V28M31 33l5-5 5 5' },
   slow: { skin: 'M6 22h20c4 0 5 6 10 6s6-6 10-6h20', way: 'M36 42v-8M32 37l4-3 4 3' },

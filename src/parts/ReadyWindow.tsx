@@ -3,7 +3,7 @@ import { spread } from './spread.ts';
 import './ReadyWindow.css';
 
 export interface ReadyWindowProps {
-  /** Instants, ms. No `likely` where no one hour may be named (the fridge). */
+  /** Instants, ms. No `likely` where nobody reckoned one (a spooned dough in the fridge). */
   readonly earliest: number;
   readonly likely: number | null;
   readonly latest: number;

@@ -14,6 +14,8 @@ import { readRecord } from '../../src/core/records/read-record.ts';
 const SLOTS = Object.keys(READING_RANGES) as NumberSlot[];
 const SIGNS: Reading[] = [
   { what: 'edge', edge: 'fallen', bubbles: 'many' },
+  { what: 'growth', grown: 'little' },
+  { what: 'growth', grown: 'unsure', rim: 'above' },
   { what: 'poke', dent: 'unsure' },
   { what: 'crust', colour: 'pale' },
 ];
@@ -42,6 +44,8 @@ describe('reading one reading', () => {
     ['reading.of', { what: 'weight', grams: 900, of: 'levain' }],
     ['reading.edge', { what: 'edge', bubbles: 'some' }],
     ['reading.bubbles', { what: 'edge', edge: 'flat', bubbles: 'few' }],
+    ['reading.grown', { what: 'growth', rim: 'level' }],
+    ['reading.rim', { what: 'growth', grown: 'none', rim: 'high' }],
     ['reading.dent', { what: 'poke', dent: 'slowly' }],
     ['reading.colour', { what: 'crust', colour: 'black' }],
   ])('names %s where it is wrong', (path, value) => {
@@ -89,6 +93,8 @@ describe('the slot of a reading', () => {
     );
     expect(SIGNS.map((sign) => [slotOf(sign), numberIn(sign)])).toEqual([
       ['edge', null],
+      ['growth', null],
+      ['growth', null],
       ['poke', null],
       ['crust', null],
     ]);

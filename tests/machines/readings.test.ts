@@ -51,7 +51,7 @@ describe('a reading', () => {
     hand.press('a', notYet);
     const look = hand.deadline('a');
     hand.turn(5);
-    hand.measure('a', { what: 'coreTemperature', celsius: 10 });
+    hand.measure('a', { what: 'weight', grams: 900, of: 'loaf' });
     expect(hand.deadline('a')).toBe(look);
   });
 

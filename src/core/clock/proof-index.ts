@@ -1,4 +1,4 @@
-import type { Celsius } from '../units.ts';
+import type { Celsius, Hours } from '../units.ts';
 import { growthForRise, rise } from './rise.ts';
 
 /** The proof index is the dough's growth in volumes over this. Common practice, no source. */
@@ -15,7 +15,18 @@ export const PROOF_WINDOW = { least: 0.85, full: 1, most: 1.25, past: 1.35 } as 
  * this at best, either way. Source: cardinal temperatures of sourdough yeast as quoted at
  * nyx.net/~dgreenw/whatfactorsaffectmicrobial.html give q .78–1.11 where the clock says .96.
  */
-export const COLD_DOUBT = 0.17;
+const COLD_DOUBT = 0.17;
+/** Hours in the cold that this is for: it gathers with them. Judgement, the curves were read at 12 h. */
+const DOUBTED: Hours = 12;
+
+/**
+ * Doubt of a cold proof index, either way, after so many hours in the fridge or since the loaf was
+ * last seen there. hours ≥ 0.
+ *
+ * @example
+ * coldDoubt(6) // → 0.085
+ */
+export const coldDoubt = (hours: Hours): number => COLD_DOUBT * Math.min(1, hours / DOUBTED);
 
 /**
  * Proof index after growth m: an index, not a volume, since no loaf is measured at three times its

@@ -58,7 +58,8 @@ const roomFrom = (room: Room, hour: Hours): Room => {
   }));
 };
 
-const cut = (path: Path, hours: Hours): Path => {
+/** The first `hours` of a path. */
+export const cut = (path: Path, hours: Hours): Path => {
   let left = hours;
   return path.flatMap((stretch) => {
     const long = Math.min(left, stretch.hours);

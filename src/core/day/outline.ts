@@ -132,8 +132,10 @@ function walk(
     else if (stage === 'oven.queued') bake();
     else if (WAITS.includes(stage)) {
       const began = at;
-      wait(stage, DOUGH.includes(stage) ? end : stage === 'proof.retard' ? 'look' : 'end');
-      if (stage === 'proof.retard') cold = { from: began, to: at };
+      if (stage === 'proof.retard') {
+        at += process.retard * MINUTE;
+        cold = { from: began, to: at };
+      } else wait(stage, DOUGH.includes(stage) ? end : 'end');
     } else touch(stage);
   }
   return { touches: walked, cold, out };

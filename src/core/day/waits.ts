@@ -5,6 +5,7 @@ import type { Seen } from '../records/seen.ts';
 import type { BakeStage, OvenStage } from '../records/stage.ts';
 import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
 import { bulkWait } from './bulk-wait.ts';
+import { coldWait } from './cold-wait.ts';
 import { leadTasks } from './lead-tasks.ts';
 import { levainWait } from './levain-wait.ts';
 import { warmWait } from './warm-wait.ts';
@@ -30,6 +31,9 @@ export interface WaitInput {
   readonly done: readonly string[];
   /** After a "not yet": the next look, not the first. */
   readonly again: boolean;
+  /** When the loaves went into the fridge, and when they were taken out to stand; left out where not. */
+  readonly chilled?: Instant;
+  readonly takenOut?: Instant;
 }
 
 /** All instants of one wait by name, and what they rest on. */
@@ -41,31 +45,12 @@ export interface Wait {
 }
 
 /** Written with every result, so that an old bake says which model it was judged by. */
-export const MODEL = 'clock-2';
+export const MODEL = 'clock-3';
 
-/** A cold loaf is looked at between 8 and 18 h (seen in print); more is common practice, no source. */
-const FRIDGE = { earliest: 480, latest: 1080 } as const;
-/** Minutes to the next look after a "not yet": a cold loaf, a crust, a loaf left standing. Judgement. */
-const AGAIN = { fridge: 60, crust: 5, standing: 20 } as const;
+/** Minutes to the next look after a "not yet": a crust, a loaf left standing. Judgement. */
+const AGAIN = { crust: 5, standing: 20 } as const;
 
 const after = (at: Instant, minutes: Minutes): Instant => Math.round(at + minutes * MINUTE);
-
-/** Hours and no minute: the window is what print gives, stretched to hold the process's own time. */
-const fridgeWait = ({ now, entered, recipe, again }: WaitInput): Wait => {
-  const minutes = Math.max(1, recipe.process.retard);
-  // Not yet leads back here with a new entry; the cold began when the loaves went in.
-  const since = again ? Math.min(now, entered['proof.toFridge'] ?? now) : now;
-  const look = after(now, again ? AGAIN.fridge : minutes);
-  return {
-    model: MODEL,
-    marks: {
-      look,
-      earliest: after(since, Math.min(FRIDGE.earliest, minutes)),
-      latest: Math.max(after(since, FRIDGE.latest), look),
-    },
-    doubt: 'coldProof',
-  };
-};
 
 /** The wait alone, without what it asks of free hands. */
 function plainWait(input: WaitInput): Wait {
@@ -98,7 +83,7 @@ function plainWait(input: WaitInput): Wait {
     case 'proof.soon':
       return warmWait(input);
     case 'proof.retard':
-      return fridgeWait(input);
+      return coldWait(input);
     case 'preheating':
       return plain('hot', process.preheat);
     case 'standing':

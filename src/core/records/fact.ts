@@ -97,6 +97,12 @@ export type Reading = { readonly odd?: true } & (
       readonly edge: 'flat' | 'domed' | 'fallen';
       readonly bubbles: 'none' | 'some' | 'many';
     }
+  /** A cold loaf since it went into the fridge, and where it stands against its basket's rim. */
+  | {
+      readonly what: 'growth';
+      readonly grown: 'none' | 'little' | 'grown' | 'unsure';
+      readonly rim?: 'below' | 'level' | 'above';
+    }
   /** What a dent does. */
   | { readonly what: 'poke'; readonly dent: 'springs' | 'slow' | 'stays' | 'unsure' }
   | { readonly what: 'weight'; readonly grams: Grams; readonly of: 'dough' | 'piece' | 'loaf' }

@@ -22,10 +22,19 @@ const SHAPES: Readonly<Record<Reading['what'], Fields>> = {
   coreTemperature: { celsius: 'number' },
   rise: { percent: 'number', of: ['dough', 'levain'] },
   edge: { edge: ['flat', 'domed', 'fallen'], bubbles: ['none', 'some', 'many'] },
+  growth: { grown: ['none', 'little', 'grown', 'unsure'] },
   poke: { dent: ['springs', 'slow', 'stays', 'unsure'] },
   weight: { grams: 'number', of: ['dough', 'piece', 'loaf'] },
   firstPiece: { grams: 'number' },
   crust: { colour: ['pale', 'golden', 'dark'] },
+};
+
+/** What a reading may carry besides. */
+const EXTRAS: Readonly<Record<string, readonly unknown[]>> = {
+  odd: [true],
+  atLeast: [true],
+  in: ['jar'],
+  rim: ['below', 'level', 'above'],
 };
 
 /**
@@ -48,14 +57,10 @@ export function readReading(value: unknown, path: string, ranges = true): ReadRe
       ? SHAPES[what as Reading['what']]
       : null;
   if (shape === null) return fail(`${path}.what`, Object.keys(SHAPES).join(', '), what);
-  for (const [name, only] of [
-    ['odd', true],
-    ['atLeast', true],
-    ['in', 'jar'],
-  ] as const) {
+  for (const [name, allowed] of Object.entries(EXTRAS)) {
     const got = fields[name];
-    if (got !== undefined && got !== only)
-      return fail(`${path}.${name}`, `${only} or nothing`, got);
+    if (got !== undefined && !allowed.includes(got))
+      return fail(`${path}.${name}`, `${allowed.join(', ')} or nothing`, got);
   }
   for (const [name, wanted] of Object.entries(shape)) {
     const got = fields[name];

@@ -13,7 +13,7 @@ export type NumberSlot =
   | 'firstPiece';
 
 /** Kinds of reading that are chosen by sight or touch. */
-export type SignSlot = 'edge' | 'poke' | 'crust';
+export type SignSlot = 'edge' | 'growth' | 'poke' | 'crust';
 
 /**
  * What a reading speaks of: its kind, and of what where that differs. A newer reading of a slot

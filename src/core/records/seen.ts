@@ -9,6 +9,8 @@ export interface Seen {
 
 const EDGES = ['flat', 'domed', 'fallen'] as const;
 const BUBBLES = ['none', 'some', 'many'] as const;
+const GROWN = ['none', 'little', 'grown'] as const;
+const RIMS = ['below', 'level', 'above'] as const;
 const DENTS = { springs: 'springs', slowly: 'slow', stays: 'stays' } as const;
 
 const oneOf = <T extends string>(values: readonly T[], value: string | undefined): T | null =>
@@ -31,22 +33,33 @@ export const riseByEye = (percent: number, of: 'dough' | 'levain'): Reading => (
 });
 
 /**
- * What the answers of a look say as readings: a dough's rise, its edge, a dent. Other answers, and a
+ * What the answers of a look say as readings: a dough's rise, its edge, a cold loaf's growth, a dent.
+ * Other answers, and a
  * levain's, which are words and no numbers, measure nothing here.
  *
  * @example
  * readingsOfLook({ rise: '50', top: 'smooth' }) // → [{ what: 'rise', percent: 50, of: 'dough' }]
  */
 export function readingsOfLook(answers: Readonly<Record<string, string>>): Reading[] {
-  const { rise, edge, bubbles, dent } = answers;
+  const { rise, edge, bubbles, grown, rim, dent } = answers;
   const percent = /^\d+$/.test(rise ?? '') ? Number(rise) : null;
   const [seam, wall] = [oneOf(EDGES, edge), oneOf(BUBBLES, bubbles)];
+  const [growth, stands] = [oneOf(GROWN, grown), oneOf(RIMS, rim)];
   const poke = DENTS[dent as keyof typeof DENTS] as (typeof DENTS)[keyof typeof DENTS] | undefined;
   return [
     ...(percent === null ? [] : [riseByEye(percent, 'dough')]),
     ...(seam === null || wall === null
       ? []
       : [{ what: 'edge', edge: seam, bubbles: wall } as const]),
+    ...(growth === null && stands === null
+      ? []
+      : [
+          {
+            what: 'growth',
+            grown: growth ?? 'unsure',
+            ...(stands === null ? {} : { rim: stands }),
+          } as const,
+        ]),
     ...(poke === undefined ? [] : [{ what: 'poke', dent: poke } as const]),
   ];
 }

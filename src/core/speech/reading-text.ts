@@ -14,10 +14,12 @@ const wordFor = (tiles: readonly Option[], value: string): string =>
 
 /** The answers of a sign in words; null for a number. */
 const signWords = (reading: Reading): string | null => {
-  const { edge, bubbles, poke, crust } = readingPictures;
+  const { edge, bubbles, growth, poke, crust } = readingPictures;
   switch (reading.what) {
     case 'edge':
       return `${wordFor(edge.tiles, reading.edge)} · ${wordFor(bubbles.tiles, reading.bubbles)}`;
+    case 'growth':
+      return wordFor(growth.tiles, reading.grown);
     case 'poke':
       return wordFor(poke.tiles, reading.dent);
     case 'crust':

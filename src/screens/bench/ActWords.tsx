@@ -2,6 +2,7 @@ import { lazy, Show, Suspense, type JSX } from 'solid-js';
 import { bench } from '../../core/speech/en/bench.ts';
 import { callWords } from '../../core/speech/en/calls.ts';
 import { readyWindow } from '../../core/speech/en/running.ts';
+import { HOUR } from '../../core/units.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';
 import { CallMark } from '../../parts/CallMark.tsx';
@@ -14,6 +15,9 @@ import type { House } from '../house.ts';
 import type { BenchView } from './view.ts';
 
 const ReadThrough = lazy(() => import('./ReadThrough.tsx'));
+
+/** From here on an hour alone no longer says which day it is of. */
+const LONG = 20 * HOUR;
 
 /** The words of one act. While it rings there is its call and nothing to answer yet. */
 export function ActWords(props: {
@@ -38,6 +42,12 @@ export function ActWords(props: {
     const where = (props.ringing && props.view.whose) || props.view.place;
     const since = props.view.since;
     return since === null ? where : `${where} · ${runningText(since - props.house.now())}`;
+  };
+  /** A window that reaches into another day names its days. */
+  const hour = (at: number): string => {
+    const { house, view } = props;
+    const long = view.window !== null && view.window.latest - house.now() > LONG;
+    return long ? `${house.day(at)} ${house.hour(at)}` : house.hour(at);
   };
   const choose = (value: string): void => {
     const tile = props.view.tiles[Number(value)];
@@ -84,16 +94,16 @@ export function ActWords(props: {
             <ReadyWindow
               {...window()}
               now={props.house.now()}
-              hour={(at) => props.house.hour(at)}
+              hour={hour}
               words={{
                 now: readyWindow.now.replace(' {time}', ''),
                 earliest: readyWindow.earliest.replace(' {time}', ''),
                 likely: readyWindow.likely.replace(' {time}', ''),
                 latest: readyWindow.latest.replace(' {time}', ''),
                 alt: fill(window().likely === null ? readyWindow.hours : readyWindow.alt, {
-                  time: props.house.hour(window().earliest),
-                  until: props.house.hour(window().latest),
-                  likely: props.house.hour(window().likely ?? window().latest),
+                  time: hour(window().earliest),
+                  until: hour(window().latest),
+                  likely: hour(window().likely ?? window().latest),
                 }),
               }}
             />

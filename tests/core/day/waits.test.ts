@@ -128,18 +128,6 @@ describe('the instants of a wait', () => {
     expect(likely({ ...levain, now: T0 + 5 * HOUR, again: true })).toBe(first);
   });
 
-  it('in the fridge hold the process’s own hours, however short or long', () => {
-    for (const retard of [0, 300, 840, 2880]) {
-      const process = { ...RECIPE.process, retard };
-      const wait = input({ stage: 'proof.retard', recipe: { ...RECIPE, process } });
-      const { look, earliest, latest } = waitFor(wait).marks;
-      expect((look! - wait.now) / MINUTE).toBe(Math.max(1, retard));
-      expect(earliest).toBeLessThanOrEqual(look!);
-      expect(latest).toBeGreaterThanOrEqual(look!);
-    }
-    expect(waitFor(input({ stage: 'proof.retard' })).doubt).toBe('coldProof');
-  });
-
   it.each([
     ['preheating', 'hot', false, 45],
     ['standing', 'poke', false, 20],
@@ -152,7 +140,6 @@ describe('the instants of a wait', () => {
     ['proof.counter', 'end', false, 20],
     ['cool.cooling', 'end', false, 120],
     ['bulk.between', 'touch', false, 30],
-    ['proof.retard', 'look', true, 60],
   ] as const)('of %s: %s (again: %s) is %d min on', (stage, mark, again, minutes) => {
     const wait = input({ stage, again });
     expect((waitFor(wait).marks[mark]! - wait.now) / MINUTE).toBe(minutes);

@@ -181,8 +181,8 @@ describe('taking a reading', () => {
     for (const stage of [...BAKE_STAGES, ...OVEN_STAGES]) {
       const { first, others } = kindsAt(stage);
       const ids = [...first, ...others].map(({ id }) => id);
-      expect(new Set(ids).size, stage).toBe(13);
-      expect(ids, stage).toHaveLength(13);
+      expect(new Set(ids).size, stage).toBe(14);
+      expect(ids, stage).toHaveLength(14);
     }
     expect(kindsAt('levain.look').first[0]?.label).toBe('Levain rise, by eye');
     expect(kindsAt('judge').first[0]?.label).toBe('Inside the loaf');

@@ -1,6 +1,6 @@
 import type { StageWords } from '../words.ts';
 
-/** In the fridge no minute is foretold: the only hour named is that of the next look. */
+/** In the fridge no minute is foretold: its sentences name the next look, its window whole hours. */
 export const proof = {
   'proof.counter': {
     headline: 'Leave the loaves out',

@@ -12,6 +12,7 @@ export const readingNames: Readonly<Record<Slot, string>> = {
   'weight.loaf': 'Loaf weight',
   firstPiece: 'First piece',
   edge: 'Edge and bubbles',
+  growth: 'Growth in the cold',
   poke: 'Dent test',
   crust: 'Crust colour',
 };
@@ -81,6 +82,16 @@ export const readingPictures = {
       { value: 'none', label: 'None' },
       { value: 'some', label: 'Some' },
       { value: 'many', label: 'Many' },
+    ],
+  },
+  growth: {
+    ask: 'How much has it grown?',
+    detail: 'Since it went into the fridge.',
+    tiles: [
+      { value: 'none', label: 'Not at all' },
+      { value: 'little', label: 'A little' },
+      { value: 'grown', label: 'Clearly grown' },
+      { value: 'unsure', label: 'Not sure' },
     ],
   },
   poke: {

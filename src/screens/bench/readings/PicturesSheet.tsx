@@ -16,6 +16,7 @@ import {
   BubblesPicture,
   CrustPicture,
   EdgePicture,
+  GrowthPicture,
   PokePicture,
   RisePicture,
 } from '../../../parts/ReadingPictures.tsx';
@@ -26,7 +27,7 @@ import type { PicturePage, ReadingPage } from './page.ts';
 import { record } from './record.ts';
 import './readings.css';
 
-const { rise, edge, bubbles, poke, crust } = readingPictures;
+const { rise, edge, bubbles, growth, poke, crust } = readingPictures;
 
 interface Asked {
   readonly ask: string;
@@ -44,6 +45,13 @@ const askedOn = (page: PicturePage): Asked => {
       ...poke,
       options: poke.tiles.map((tile) => ({ ...tile, picture: <PokePicture dent={tile.value} /> })),
       take: (dent: (typeof poke.tiles)[number]['value']) => ({ what: 'poke', dent }),
+    };
+  }
+  if (slot === 'growth') {
+    return {
+      ...growth,
+      options: growth.tiles.map((t) => ({ ...t, picture: <GrowthPicture grown={t.value} /> })),
+      take: (grown: (typeof growth.tiles)[number]['value']) => ({ what: 'growth', grown }),
     };
   }
   if (slot === 'crust') {

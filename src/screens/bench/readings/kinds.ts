@@ -29,6 +29,7 @@ const dough = keyed('doughTemperature');
 const kitchen = keyed('kitchenTemperature');
 const core = keyed('coreTemperature');
 const edge = seen('edge');
+const growth = seen('growth');
 const poke = seen('poke');
 const crust = seen('crust');
 const doughWeight = keyed('weight.dough');
@@ -40,6 +41,7 @@ const ALL: readonly Kind[] = [
   ...rise('rise.dough'),
   edge,
   kitchen,
+  growth,
   poke,
   core,
   crust,
@@ -56,7 +58,7 @@ const FIRST: Readonly<Record<string, readonly Kind[]>> = {
   mix: [dough, kitchen, doughWeight],
   bulk: [dough, ...rise('rise.dough'), edge, kitchen],
   shape: [piece, dough, kitchen],
-  proof: [poke, core, kitchen],
+  proof: [growth, poke, core, kitchen],
   oven: [core, crust, poke],
   cool: [core, loaf, crust, kitchen],
 };

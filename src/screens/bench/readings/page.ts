@@ -53,6 +53,6 @@ export const picturePage = (
 
 /** Where a reading of a slot is mended: its keypad, or its pictures. */
 export const mendingPage = (slot: Slot, mends: Mended): ReadingPage =>
-  slot === 'edge' || slot === 'poke' || slot === 'crust'
+  slot === 'edge' || slot === 'growth' || slot === 'poke' || slot === 'crust'
     ? picturePage(slot, mends)
     : numberPage(slot, mends);
