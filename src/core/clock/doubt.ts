@@ -6,7 +6,7 @@ import type { Celsius } from '../units.ts';
  * −5 and 55 the end was taken) · tooCold (not ready within the horizon; its end was taken) ·
  * above28 (the yeasts part) · pff, salt, rye, hydration, rise (outside what the clock was fitted
  * to) · coldProof (in the fridge there is no minute) · laterThanModel (the dough takes longer than
- * the clock expected of the slowest).
+ * the clock expected of the slowest) · oddReading (a reading outside what is usual, kept, is in it).
  */
 export type Doubt =
   | 'kitchenUnknown'
@@ -20,7 +20,8 @@ export type Doubt =
   | 'hydration'
   | 'rise'
   | 'coldProof'
-  | 'laterThanModel';
+  | 'laterThanModel'
+  | 'oddReading';
 
 /** What the clock is asked about. Shares 0–1, salt, hydration and rise in %. */
 export interface ClockInput {

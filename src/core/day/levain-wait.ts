@@ -25,7 +25,7 @@ export function levainWait(input: WaitInput): Wait {
   const posterior = openPosterior(prior);
   const { marks, doubt } = readyMarks(
     begin,
-    { ...input, posterior, doubt: saneCelsius(roomOf(body).at(-1)!.celsius).doubt },
+    { ...input, seen, posterior, doubt: saneCelsius(roomOf(body).at(-1)!.celsius).doubt },
     readyCurve(path, 0, HORIZON, () => ripe),
   );
   const usable = readyCurve(path, 0, HORIZON, () => ripe + USABLE);

@@ -1,5 +1,6 @@
 import type { Doubt } from '../clock/doubt.ts';
 import { beliefOf, quantile, type Posterior } from '../readiness/posterior.ts';
+import type { Seen } from '../records/seen.ts';
 import type { BakeStage } from '../records/stage.ts';
 import { HOUR, MINUTE, type Hours, type Instant } from '../units.ts';
 
@@ -29,6 +30,11 @@ export function beganIn(
   return Math.min(otherwise, ...entries);
 }
 
+/** Readings that a window is reckoned from: an odd one among them, though confirmed, is told. */
+const WEIGHED = ['doughTemperature', 'kitchenTemperature', 'rise'];
+const oddDoubt = (seen: readonly Seen[]): Doubt | null =>
+  seen.some(({ reading }) => reading.odd && WEIGHED.includes(reading.what)) ? 'oddReading' : null;
+
 /** What the window itself leaves in doubt: no end within the horizon, or one long past. */
 const windowDoubt = (likely: Hours | null, latest: Instant, now: Instant): Doubt | null =>
   likely === null ? 'tooCold' : now > latest ? 'laterThanModel' : null;
@@ -45,9 +51,11 @@ export function readyMarks(
     now,
     posterior,
     again,
-    doubt,
+    seen,
+    ...before
   }: {
     readonly now: Instant;
+    readonly seen: readonly Seen[];
     readonly posterior: Posterior;
     readonly again: boolean;
     readonly doubt: Doubt | null;
@@ -58,6 +66,7 @@ export function readyMarks(
   readonly doubt: Doubt | null;
 } {
   const hours = (a: number): Hours | null => hoursAt(Math.exp(quantile(posterior, 1 - a)));
+  const doubt = before.doubt ?? oddDoubt(seen);
   const middle = hours(0.5);
   const wide = doubt === null ? 1 : WIDER;
   const at = (share: number): Instant => {

@@ -60,10 +60,14 @@ export function quantile(posterior: Posterior, a: number): number {
   return at.at(-1)!;
 }
 
-/** Mean and sd of the posterior: the belief a next bake starts from. */
+/**
+ * Mean and sd of the posterior: the belief a next bake starts from. Signs that only the outermost
+ * point explains leave all weight on it; the sd is never less than what one step of the grid hides.
+ */
 export function beliefOf(posterior: Posterior): Belief {
   const weights = weightsOf(posterior);
   const mean = weights.reduce((sum, w, i) => sum + w * posterior.at[i]!, 0);
   const variance = weights.reduce((sum, w, i) => sum + w * (posterior.at[i]! - mean) ** 2, 0);
-  return { mean, sd: Math.sqrt(variance) };
+  const step = posterior.at[1]! - posterior.at[0]!;
+  return { mean, sd: Math.sqrt(Math.max(variance, step ** 2 / 12)) };
 }

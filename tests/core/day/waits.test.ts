@@ -12,6 +12,7 @@ const WAITING = [
   'bulk.between',
   'bulk.proving',
   'shape.benchRest',
+  'proof.warm',
   'proof.counter',
   'proof.retard',
   'preheating',
@@ -58,6 +59,41 @@ describe('the instants of a wait', () => {
           if (look !== undefined) expect(look).toBeGreaterThan(T0 + 90 * MINUTE);
         },
       ),
+    );
+  });
+
+  it('are finite and in order whatever was read, before the bake or after now, odd or no number', () => {
+    const celsius = fc.oneof(fc.double({ min: -200, max: 900 }), fc.constant(Number.NaN));
+    const reading = fc.oneof(
+      fc.record({
+        what: fc.constantFrom('doughTemperature' as const, 'kitchenTemperature' as const),
+        celsius,
+      }),
+      fc.record({
+        what: fc.constant('rise' as const),
+        of: fc.constant('dough' as const),
+        percent: fc.double({ min: -400, max: 4000, noNaN: true }),
+      }),
+      fc.record({
+        what: fc.constant('poke' as const),
+        dent: fc.constantFrom('springs' as const, 'slow' as const, 'stays' as const),
+      }),
+    );
+    const seen = fc.array(
+      fc.record({ at: fc.integer({ min: T0 - 900 * HOUR, max: T0 + 900 * HOUR }), reading }),
+      { maxLength: 8 },
+    );
+    fc.assert(
+      fc.property(fc.constantFrom(...WAITING), seen, (stage, readings) => {
+        const { marks, belief } = waitFor(input({ stage, seen: readings }));
+        for (const at of Object.values(marks)) expect(Number.isSafeInteger(at)).toBe(true);
+        const { earliest, likely: middle, latest } = marks;
+        if (earliest !== undefined && middle !== undefined && latest !== undefined) {
+          expect(earliest).toBeLessThanOrEqual(middle);
+          expect(middle).toBeLessThanOrEqual(latest);
+        }
+        if (belief) expect(Number.isFinite(belief.mean) && belief.sd > 0).toBe(true);
+      }),
     );
   });
 
@@ -150,6 +186,20 @@ describe('the instants of a wait', () => {
     expect(waitFor(input({ kitchen: 29 })).doubt).toBe('above28');
     expect(waitFor(input({})).doubt).toBeUndefined();
     expect(waitFor(input({ seen: dough(29) })).doubt).toBe('above28');
+  });
+
+  it('say it where a reading outside what is usual is in them, and stand wider apart', () => {
+    const cold = { what: 'doughTemperature', celsius: 9 } as const;
+    const at = T0 + 40 * MINUTE;
+    const usual = waitFor(input({ seen: [{ at, reading: cold }] }));
+    const odd = waitFor(input({ seen: [{ at, reading: { ...cold, odd: true } }] }));
+    expect(odd.doubt).toBe('oddReading');
+    expect(odd.marks['likely']).toBe(usual.marks['likely']);
+    expect(odd.marks['earliest']).toBeLessThan(usual.marks['earliest']!);
+    expect(odd.marks['latest']).toBeGreaterThan(usual.marks['latest']!);
+    // A weight is no part of the window: an odd one leaves it alone.
+    const weight = { what: 'weight', of: 'dough', grams: 90_000, odd: true } as const;
+    expect(waitFor(input({ seen: [{ at, reading: weight }] })).doubt).toBeUndefined();
   });
 
   it('say their doubt where there is no end in sight, or the end is past', () => {

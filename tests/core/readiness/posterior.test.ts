@@ -79,6 +79,12 @@ describe('the posterior of a vigour', () => {
     );
   });
 
+  it('is never a point: signs that only the slowest starter explains leave it some doubt', () => {
+    const never = riseEvidence(0, { theta: 40, p: 0.08, celsius: 24 });
+    const { sd } = beliefOf([1, 2, 3].reduce((p) => weighIn(p, never), openPosterior(PRIOR)));
+    expect(sd).toBeGreaterThan(0.002);
+  });
+
   it('does not use a rise above 110 %, nor lose itself over a reading nothing explains', () => {
     const open = openPosterior(PRIOR);
     expect(beliefOf(weighIn(open, riseEvidence(150, SEEN)))).toEqual(beliefOf(open));

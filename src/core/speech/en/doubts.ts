@@ -12,5 +12,6 @@ export const doubts: Readonly<Record<Exclude<Doubt, 'coldProof'>, string>> = {
   rye: 'So much rye: this is a rough guess.',
   hydration: 'A dough this stiff or wet: a rough guess.',
   rise: 'It is to rise further than is known.',
+  oddReading: 'An odd reading is in this: a rough guess.',
   laterThanModel: 'Longer than foreseen: trust your eyes.',
 };
