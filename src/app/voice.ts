@@ -1,12 +1,15 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Speaker, Stop } from '../../machines/ports.ts';
+import { utterancesOf } from '../core/speech/utterances.ts';
 
 /** A caption stays this long at least, and half a second a word beyond two. */
 const LEAST_MS = 2000;
 const WORD_MS = 430;
+/** Between one utterance and the next. */
+const PAUSE_MS = 500;
 
 export interface Voice {
-  /** Says it and captions it; what is being said is cut short. */
+  /** Says it and captions it, utterance by utterance; what is being said is cut short. */
   say(words: string): void;
   hush(): void;
   readonly caption: Accessor<string>;
@@ -16,19 +19,40 @@ export interface Voice {
 export function makeVoice(speaker: Speaker, later: (ms: number, then: () => void) => Stop): Voice {
   const [caption, setCaption] = createSignal('');
   let stopSpeech: Stop = () => {};
-  let stopFade: Stop = () => {};
-  const hush = (): void => stopSpeech();
+  let stopWait: Stop = () => {};
+  /** What is still to be said. */
+  let left: readonly string[] = [];
+  /** Counts what was begun: the end of one utterance must not clear the caption of a later one. */
+  let turn = 0;
+  const speakNext = (): void => {
+    const [words = '', ...rest] = left;
+    left = rest;
+    turn += 1;
+    setCaption(words);
+    if (words === '') return;
+    const mine = turn;
+    const speech = speaker.say(words);
+    stopSpeech = speech.stop;
+    const ms = Math.max(LEAST_MS, words.split(/\s+/).length * WORD_MS);
+    stopWait = later(ms, async () => {
+      await speech.over;
+      if (mine !== turn) return;
+      if (left.length > 0) stopWait = later(PAUSE_MS, speakNext);
+      else setCaption('');
+    });
+  };
+  const hush = (): void => {
+    left = [];
+    stopSpeech();
+  };
   return {
     caption,
     hush,
     say(words) {
       hush();
-      stopFade();
-      setCaption(words);
-      const speech = speaker.say(words);
-      stopSpeech = speech.stop;
-      const ms = Math.max(LEAST_MS, words.split(/\s+/).length * WORD_MS);
-      stopFade = later(ms, () => void speech.over.then(() => setCaption('')));
+      stopWait();
+      left = utterancesOf(words);
+      speakNext();
     },
   };
 }

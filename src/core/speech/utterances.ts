@@ -1,0 +1,31 @@
+/** An utterance is over within this, s, at this pace, words a minute, with this pause between sentences, s. */
+const MOST = 8;
+const PACE = 150;
+const PAUSE = 0.5;
+
+/** A number in digits is said in about as many words as it has digits. */
+const wordsIn = (text: string): number =>
+  text.split(/[\s-]+/).reduce((sum, word) => sum + Math.max(1, word.replace(/\D/g, '').length), 0);
+
+/** How long it takes to say, s. Judgement: words, and a pause for every sentence after the first. */
+export const secondsToSay = (text: string): number =>
+  (wordsIn(text) / PACE) * 60 + PAUSE * (sentencesOf(text).length - 1);
+
+const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.?!])\s+/);
+
+/**
+ * What is said, in utterances that nobody has to hold in mind for more than 8 s: whole sentences, as many
+ * as fit. A sentence that is longer by itself stands alone.
+ *
+ * @example
+ * utterancesOf('Fold the dough.'); // ['Fold the dough.']
+ */
+export function utterancesOf(text: string): readonly string[] {
+  const made: string[] = [];
+  for (const sentence of sentencesOf(text)) {
+    const longer = `${made.at(-1)} ${sentence}`;
+    if (made.length > 0 && secondsToSay(longer) <= MOST) made[made.length - 1] = longer;
+    else made.push(sentence);
+  }
+  return made;
+}

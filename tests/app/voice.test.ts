@@ -1,0 +1,104 @@
+import { createRoot } from 'solid-js';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { makeVoice, type Voice } from '../../src/app/voice.ts';
+import { makeHeardSpeaker, type HeardSpeaker } from '../fakes/heard-speaker.ts';
+
+const LONG =
+  'Lower it in, lid on, door shut. Children, stand back. Hot iron: dry mitts, both hands, face back.';
+const [FIRST, SECOND] = [
+  'Lower it in, lid on, door shut. Children, stand back.',
+  'Hot iron: dry mitts, both hands, face back.',
+] as const;
+
+let speaker: HeardSpeaker;
+let voice: Voice;
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  speaker = makeHeardSpeaker();
+  voice = createRoot(() =>
+    makeVoice(speaker, (ms, then) => {
+      const timer = setTimeout(then, ms);
+      return () => clearTimeout(timer);
+    }),
+  );
+  return () => void vi.useRealTimers();
+});
+
+const said = () => speaker.said.map(({ words }) => words);
+const speaking = () => speaker.said.filter(({ ended }) => ended === 'no').length;
+/** The words are over after so long. */
+const finish = async (ms: number): Promise<void> => {
+  await vi.advanceTimersByTimeAsync(ms);
+  speaker.finish();
+  await vi.advanceTimersByTimeAsync(0);
+};
+
+describe('the voice', () => {
+  it('captions what it says, letter for letter, and clears it when it is said', async () => {
+    voice.say('Fold the dough.');
+    expect([said(), voice.caption()]).toEqual([['Fold the dough.'], 'Fold the dough.']);
+    await finish(1_200);
+    // Short words stand for two seconds.
+    await vi.advanceTimersByTimeAsync(790);
+    expect(voice.caption()).toBe('Fold the dough.');
+    await vi.advanceTimersByTimeAsync(20);
+    expect(voice.caption()).toBe('');
+  });
+
+  it('keeps the caption while it is still being said', async () => {
+    voice.say('Fold the dough.');
+    await vi.advanceTimersByTimeAsync(60_000);
+    expect(voice.caption()).toBe('Fold the dough.');
+    await finish(0);
+    expect(voice.caption()).toBe('');
+  });
+
+  it('says what is longer than 8 s in parts, a pause between them, each captioned by itself', async () => {
+    voice.say(LONG);
+    expect([said(), voice.caption()]).toEqual([[FIRST], FIRST]);
+    await finish(10_000);
+    await vi.advanceTimersByTimeAsync(490);
+    expect([said(), voice.caption()]).toEqual([[FIRST], FIRST]);
+    await vi.advanceTimersByTimeAsync(20);
+    expect([said(), voice.caption()]).toEqual([[FIRST, SECOND], SECOND]);
+    await finish(10_000);
+    expect([said().length, voice.caption()]).toEqual([2, '']);
+  });
+
+  it('is one voice: what comes cuts short what is being said, and drops what was still to come', async () => {
+    voice.say(LONG);
+    await vi.advanceTimersByTimeAsync(500);
+    voice.say('Hot, now: lift the lid.');
+    expect(speaker.said.map(({ ended }) => ended)).toEqual(['stopped', 'no']);
+    await vi.advanceTimersByTimeAsync(500);
+    expect([speaking(), voice.caption()]).toEqual([1, 'Hot, now: lift the lid.']);
+    await finish(60_000);
+    expect([said(), voice.caption()]).toEqual([[FIRST, 'Hot, now: lift the lid.'], '']);
+  });
+
+  it('does not let words that were cut short after their time clear the caption of the next', async () => {
+    voice.say('Fold the dough.');
+    // Its reading time is over, its words are not.
+    await vi.advanceTimersByTimeAsync(30_000);
+    voice.say('Hot, now: lift the lid.');
+    await vi.advanceTimersByTimeAsync(1_000);
+    expect(voice.caption()).toBe('Hot, now: lift the lid.');
+  });
+
+  it('says no more once it is hushed, in the middle or in the pause', async () => {
+    voice.say(LONG);
+    await vi.advanceTimersByTimeAsync(500);
+    voice.hush();
+    expect(speaking()).toBe(0);
+    await vi.advanceTimersByTimeAsync(60_000);
+    expect([said(), voice.caption()]).toEqual([[FIRST], '']);
+
+    voice.say(LONG);
+    await finish(10_000);
+    await vi.advanceTimersByTimeAsync(100);
+    voice.hush();
+    await vi.advanceTimersByTimeAsync(60_000);
+    expect([said(), voice.caption()]).toEqual([[FIRST, FIRST], '']);
+  });
+});

@@ -1,0 +1,89 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { secondsToSay, utterancesOf } from '../../../src/core/speech/utterances.ts';
+import { said, shown } from '../../../src/core/speech/facts.ts';
+import { fill } from '../../../src/core/speech/fill.ts';
+import { allTexts, sentencesOf } from './support/catalogue.ts';
+
+/** As long as anything of a bake is said. */
+const LONG = {
+  grams: 1450,
+  keepBack: 30,
+  celsius: 25.5,
+  minutes: 137,
+  loaves: 24,
+  load: 11,
+  loads: 12,
+  touch: 3,
+  touches: 4,
+  pot: 'the middle pot',
+  name: 'second water',
+  loaf: 'the second loaf',
+};
+const SYSTEMS = [
+  { units: { heat: 'C', weight: 'g' }, time: '19:15', until: '19:50' },
+  { units: { heat: 'F', weight: 'oz' }, time: '12:15\u00a0pm', until: '12:50\u00a0pm' },
+] as const;
+/** Said as they are shown, digits and all. */
+const AS_SHOWN = /\.(care|detail)$|^care\./;
+/** Names that are not facts of a step, as long as they come. */
+const OTHERS = { bake: 'Sunflower bake of seventeen thirty-five', count: 'twelve' };
+
+describe('what is said at once', () => {
+  it('takes as long as its words at 150 a minute, and half a second between sentences', () => {
+    expect(secondsToSay('one two three four five')).toBeCloseTo(2);
+    expect(secondsToSay('one two. three four. five six?')).toBeCloseTo(2.4 + 1);
+    expect(secondsToSay('twenty-five degrees')).toBeCloseTo(1.2);
+    // Digits are said in words: four hundred twenty.
+    expect(secondsToSay('420 °F')).toBeCloseTo(1.6);
+  });
+
+  it('is whole sentences, as many as 8 s hold', () => {
+    const [a, b, c] = [
+      'Lower it in, lid on, door shut.',
+      'Children, stand back.',
+      'Hot iron: dry mitts, both hands, face back.',
+    ];
+    expect(utterancesOf(`${a} ${b} ${c}`)).toEqual([`${a} ${b}`, c]);
+    expect(utterancesOf(a)).toEqual([a]);
+  });
+
+  it('loses and changes no word, and is over in 8 s wherever a sentence lets it', () => {
+    const word = fc.constantFrom('dough', 'twenty-five', '420', 'mitts,', 'back');
+    const sentence = fc
+      .array(word, { minLength: 1, maxLength: 20 })
+      .map((words) => `${words.join(' ')}.`);
+    fc.assert(
+      fc.property(fc.array(sentence, { minLength: 1, maxLength: 6 }), (sentences) => {
+        const text = sentences.join(' ');
+        const all = utterancesOf(text);
+        expect(all.join(' ')).toBe(text);
+        for (const one of all)
+          expect(secondsToSay(one) <= 8 || sentences.includes(one), one).toBe(true);
+        // No two could have been one.
+        all.slice(1).forEach((one, i) => {
+          expect(secondsToSay(`${all[i]} ${one}`)).toBeGreaterThan(8);
+        });
+      }),
+    );
+  });
+});
+
+it('no sentence that can be said takes longer than 8 s by itself', () => {
+  let looked = 0;
+  for (const { where, text } of allTexts) {
+    for (const { units, ...times } of SYSTEMS) {
+      for (const how of AS_SHOWN.test(where) ? [shown] : [said, shown]) {
+        const known = { ...how({ ...LONG, ...times }, units), ...OTHERS };
+        const filled = text.replace(/\{(\w+)\}/g, (_, name: string) =>
+          name in known ? fill(`{${name}}`, known) : 'something',
+        );
+        for (const sentence of sentencesOf(filled)) {
+          looked += 1;
+          expect(secondsToSay(sentence), `${where}: ${sentence}`).toBeLessThanOrEqual(8);
+        }
+      }
+    }
+  }
+  expect(looked).toBeGreaterThan(3_000);
+});
