@@ -1,11 +1,13 @@
 import { expect, inject, it, onTestFinished } from 'vitest';
 import { serve } from '../../src/serve/serve.ts';
-import { HEAR_FILES, HEAR_SCRIPT, heard, stretches } from './harness/hear.ts';
+import { HEAR_FILES, HEAR_SCRIPT, heard, stall, stretches } from './harness/hear.ts';
 import { openTab } from './harness/tab.ts';
 
 /** A rest of 30 minutes on a rehearsal's clock, 60 times as fast: 30 s of real time. */
 const REST_MS = 30_000;
 const ACT_EVERY = 6_000;
+/** From the finger on the glass to silence. */
+const HUSHED_MS = 200;
 
 it('is heard on time in real time, visible and hidden, and again where the deadline moved to', async () => {
   const server = await serve({ dir: inject('site'), extra: HEAR_FILES });
@@ -81,13 +83,29 @@ it('is heard on time in real time, visible and hidden, and again where the deadl
         ).length,
     )
     .toBeGreaterThanOrEqual(1);
-  // The first touch anywhere silences it.
+  // The first touch anywhere silences it, in the middle of a tone too.
   await tab.evaluate('scrollTo(0, 0)');
-  await tab.tap('.act-headline');
-  const hushed = Date.now();
+  await tab.evaluate(`addEventListener('touchstart', (e) => {
+    globalThis.touched = performance.timeOrigin + e.timeStamp;
+  }, { capture: true, once: true })`);
   await expect
-    .poll(async () => (await heard(tab)).some(({ wall }) => wall > hushed + 8_000))
+    .poll(async () => (await heard(tab)).at(-1)!.rms, { interval: 10, timeout: 20_000 })
+    .toBeGreaterThan(0.003);
+  await tab.tap('.act-headline');
+  const touched = Number(await tab.evaluate('globalThis.touched'));
+  await expect
+    .poll(async () => (await heard(tab)).some(({ wall }) => wall > touched + 8_000))
     .toBe(true);
-  const after = (await heard(tab)).filter(({ wall }) => wall > hushed + 400);
-  expect(stretches(after)).toEqual([]);
+  const moments = await heard(tab);
+  const during = moments.filter(({ wall }) => wall > touched - 300 && wall < touched + 50);
+  expect(stretches(during)).not.toEqual([]);
+  console.log(
+    'LAST',
+    stretches(moments)
+      .filter((x) => x.until < touched + 1500)
+      .at(-1)!.until - touched,
+    stall(moments, touched - 100, touched + 300),
+  );
+  const silent = touched + HUSHED_MS + stall(moments, touched - 100, touched + 300);
+  expect(stretches(moments.filter(({ wall }) => wall > silent))).toEqual([]);
 }, 240_000);
