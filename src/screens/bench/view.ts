@@ -23,8 +23,8 @@ import { leftView } from './left-view.ts';
 import { nextLoad } from './next-load.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
-import { doubtful } from './doubtful.ts';
 import { taskTiles, taskView } from './task-view.ts';
+import { waitDetail, warmPlaceWords } from './wait-detail.ts';
 import { besideLines, weighView } from './weigh-view.ts';
 import { wordsOf } from './words-of.ts';
 
@@ -188,6 +188,8 @@ export function benchView(
   const { marks, byDue } = machine.context;
   const show = (template: string) => fill(template, shown(facts, units));
   const place = show(placeOf(kitchen, focus, stage, hour));
+  const warm = (write: typeof shown) =>
+    warmPlaceWords(focus, Math.max(now, kitchen.now), hour, (of) => write(of, units));
   const whose = areSeveral(kitchen) ? bakeName(kitchen, focus.bake.context.id, hour) : null;
   return {
     who,
@@ -195,11 +197,13 @@ export function benchView(
     place: whose === null ? place : fill(several.place, { bake: whose, place }),
     whose,
     headline: show(asked.headline),
-    detail: show(task ? asked.detail : doubtful(asked.detail, focus)),
+    detail: show(task ? asked.detail : waitDetail(asked.detail, focus, warm(shown))),
     care:
       asked.care ??
       careOf(kitchen, focus, stage, words.care ? show(words.care) : null, equipment, units, hour),
-    spoken: asked.spoken ?? fill(words.spoken, said(facts, units)),
+    spoken:
+      asked.spoken ??
+      [fill(words.spoken, said(facts, units)), warm(said)].filter(Boolean).join(' '),
     slab: { ...asked.slab, label: show(asked.slab.label), then: show(asked.slab.then) },
     tiles: [...asked.tiles, ...(task ? [] : taskTiles(focus))].map((tile) => ({
       ...tile,

@@ -15,3 +15,6 @@ export const doubts: Readonly<Record<Exclude<Doubt, 'coldProof'>, string>> = {
   oddReading: 'An odd reading is in this: a rough guess.',
   laterThanModel: 'Longer than foreseen: trust your eyes.',
 };
+
+/** What a warm place would make of a sluggish dough. */
+export const warmPlace = 'At {celsius} it is ready about {time}.';

@@ -8,9 +8,9 @@ import { Hand } from '../machines/support/hand.ts';
 import { at } from '../machines/support/onward.ts';
 
 const hour = (instant: number): string => new Date(instant).toISOString().slice(11, 16);
-const detail = (hand: Hand): string =>
-  benchView(hand.kitchen, focusOn(hand.kitchen, 'a')!, hour, null, { heat: 'C', weight: 'g' })
-    .detail;
+const view = (hand: Hand) =>
+  benchView(hand.kitchen, focusOn(hand.kitchen, 'a')!, hour, null, { heat: 'C', weight: 'g' });
+const detail = (hand: Hand): string => view(hand).detail;
 const proving = (): Hand => at(new Hand({ wait: waitFor }), 'bulk.proving', 'levain.feed');
 
 describe('a window in doubt', () => {
@@ -28,6 +28,19 @@ describe('a window in doubt', () => {
     hand.takeBack();
     expect(detail(hand)).toMatch(/Keep it covered/);
     expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it('tells what a warm place would make of a cold dough, on screen and aloud', () => {
+    const hand = proving();
+    hand.measure('a', { what: 'kitchenTemperature', celsius: 17 });
+    const { likely, warmed } = hand.kitchen.bakes['a']!.context.marks;
+    expect(likely! - warmed!).toBeGreaterThan(45 * 60_000);
+    expect(detail(hand)).toMatch(
+      new RegExp(`^Next look at \\d\\d:\\d\\d\\. At 26 °C it is ready about ${hour(warmed!)}\\.$`),
+    );
+    expect(view(hand).spoken).toMatch(/twenty-six degrees/);
+    hand.turnTo(warmed! - 10 * 60_000);
+    expect(detail(hand)).toMatch(/Keep it covered/);
   });
 
   it('is forgotten with its wait', () => {

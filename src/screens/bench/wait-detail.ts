@@ -1,0 +1,34 @@
+import { metaOf } from '../../../machines/kitchen/stage-of.ts';
+import { WARM_PLACE } from '../../core/day/warm-place.ts';
+import { doubts, warmPlace } from '../../core/speech/en/doubts.ts';
+import { MINUTE, type Instant } from '../../core/units.ts';
+import type { Facts } from '../../core/speech/facts.ts';
+import { fill, type Values } from '../../core/speech/fill.ts';
+import type { Focus } from '../focus.ts';
+
+/** What a warm place is told for must still be so far away. */
+const SOON = 15 * MINUTE;
+
+/** When a sluggish dough would be ready in a warm place, as a sentence; null where that is no matter. */
+export function warmPlaceWords(
+  { machine }: Focus,
+  now: Instant,
+  hour: (at: Instant) => string,
+  write: (facts: Facts) => Values,
+): string | null {
+  const { warmed } = machine.context.marks;
+  if (warmed === undefined || warmed - now < SOON) return null;
+  return fill(warmPlace, write({ celsius: WARM_PLACE, time: hour(warmed) }));
+}
+
+/**
+ * The detail of a wait: when to look, and then what matters most about its window: why it is rough,
+ * else what `warm` says a warm place would make of it, else what is usual.
+ */
+export const waitDetail = (detail: string, { machine }: Focus, warm: string | null): string => {
+  const doubt = 'doubt' in machine.context ? machine.context.doubt : undefined;
+  if (metaOf(machine).waits === undefined) return detail;
+  const told = doubt && doubt !== 'coldProof' ? doubts[doubt] : warm;
+  const [first = ''] = detail.split(/(?<=\.) /);
+  return told ? `${first} ${told}` : detail;
+};
