@@ -15,7 +15,12 @@ import {
 import { heed } from '../../core/speech/en/heed.ts';
 import { questions, type QuestionList } from '../../core/speech/en/questions.ts';
 import { tinBase } from '../../core/speech/en/signs.ts';
-import { discardLevain, verdicts, type VerdictOn } from '../../core/speech/en/verdicts.ts';
+import {
+  discardLevain,
+  readyForCold,
+  verdicts,
+  type VerdictOn,
+} from '../../core/speech/en/verdicts.ts';
 import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
 import type { Focus } from '../focus.ts';
@@ -44,11 +49,18 @@ const VERDICT: Readonly<
   crustSigns: { on: 'crust', judge: crustVerdict },
 };
 
-/** At the oven too a warm loaf is told by its dent alone; a cold one is not. */
-const verdictOf = ({ bake }: Focus, list: QuestionList) =>
-  list === 'pokeSigns' && isWarm(bake.context.recipe.process)
-    ? { on: 'poke' as const, judge: warmVerdict, because: verdicts.warm.because }
-    : VERDICT[list];
+/**
+ * At the oven too a warm loaf is told by its dent alone, a cold one is not; and a dough that goes to
+ * the fridge is told so once it is ready.
+ */
+const verdictOf = ({ bake }: Focus, list: QuestionList) => {
+  const warm = isWarm(bake.context.recipe.process);
+  if (list === 'pokeSigns' && warm)
+    return { on: 'poke' as const, judge: warmVerdict, because: verdicts.warm.because };
+  if (list === 'bulkSigns' && !warm)
+    return { ...VERDICT.bulkSigns!, because: { ...verdicts.bulk.because, ready: readyForCold } };
+  return VERDICT[list];
+};
 
 /** What to mend about an answer, or null. */
 const heedOf = (list: QuestionList, item: string, value: string | undefined): string | null => {

@@ -99,6 +99,9 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   },
 };
 
+/** A ready dough that goes to the fridge next goes on for hours as it cools: no time to lose. */
+export const readyForCold = 'Ready, and it goes on in the fridge: divide it about now.';
+
 /** Pink, orange or mould in the levain: there is no going on with it. */
 export const discardLevain = {
   headline: 'Throw this levain away',
