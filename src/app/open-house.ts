@@ -11,6 +11,7 @@ import { makeAway } from './away.ts';
 import { openEquipment } from './equipment.ts';
 import { dateOf, dayOf, hourOf } from './hours.ts';
 import { makeFiles } from './files.ts';
+import { makeHalfTyped } from './half-typed.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
@@ -73,6 +74,7 @@ export async function openHouse(world: World): Promise<House> {
   const baking = () => Object.keys(kitchen().bakes).length > 0;
   const files = makeFiles(world, { records, equipment, equip });
   const { saveAsFile } = files;
+  const half = makeHalfTyped(settings, () => clock.now(), world.holds && clock.rate === 1);
   const { told, tell, troubles } = laterTold({
     store: () => kept().trouble,
     unsaved: () => kept().unsaved,
@@ -230,6 +232,7 @@ export async function openHouse(world: World): Promise<House> {
     lastKitchen,
     equipment,
     equip,
+    half,
     tryCall(kind, inMs) {
       void sound.arm();
       return sound.ring(kind, inMs);

@@ -1,5 +1,6 @@
-import { createSignal, For, onCleanup, Show, type JSX } from 'solid-js';
+import { createSignal, For, onCleanup, onMount, Show, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
+import type { Half } from './half.ts';
 import { Pressable } from './Pressable.tsx';
 import { numberOf, typeKey, type PadKey } from './typed.ts';
 import { unbroken } from './unbroken.ts';
@@ -13,6 +14,8 @@ export interface NumberPadWords {
   readonly hint?: string | undefined;
   /** In place of the hint when the number lies outside min and max. */
   readonly outside?: string | undefined;
+  /** In place of the hint while what stands there was keyed before and left. */
+  readonly again?: string | undefined;
   /** A key of its own to finish with; leave it out where the slab does. */
   readonly done?: string | undefined;
 }
@@ -28,8 +31,12 @@ export interface NumberPadProps {
   readonly max?: number | undefined;
   /** The highest number that can be: a third digit past it sets the point (typed.ts). */
   readonly possible?: number | undefined;
-  /** What was typed here before another bake came to the front; never what is expected. */
+  /** What was typed here before another page came to the front; never what is expected. */
   readonly begun?: number | null | undefined;
+  /** Keeps what is half typed, and gives it back when the same question is asked again. */
+  readonly half?: Half | undefined;
+  /** Each change: the keys so far. */
+  readonly onText?: ((text: string) => void) | undefined;
   /** Each change: the number, or null while nothing readable is typed. */
   readonly onTyped?: ((value: number | null) => void) | undefined;
   /** The done key; only pressed with a number typed. */
@@ -42,17 +49,30 @@ const KEYS: readonly PadKey[] = ['1', '2', '3', 'clear', '4', '5', '6', '.', '7'
 
 /** A keypad for one reading, blank at first: what is expected is never filled in. */
 export function NumberPad(props: NumberPadProps): JSX.Element {
-  // eslint-disable-next-line solid/reactivity -- it begins with it and goes its own way
-  const [typed, setTyped] = createSignal(String(props.begun ?? ''));
+  /* eslint-disable solid/reactivity -- it begins with it and goes its own way */
+  const left = (props.begun ?? null) === null ? (props.half?.read() ?? '') : '';
+  const [typed, setTyped] = createSignal(left || String(props.begun ?? ''));
+  /* eslint-enable solid/reactivity */
   const value = (): number | null => numberOf(typed());
   const outside = (): boolean => {
     const number = value();
     if (number === null) return false;
     return number < (props.min ?? -Infinity) || number > (props.max ?? Infinity);
   };
+  const tell = (): void => {
+    props.onText?.(typed());
+    props.onTyped?.(value());
+  };
   const press = (key: PadKey): void => {
     setTyped((text) => typeKey(text, key, props.possible));
-    props.onTyped?.(value());
+    props.half?.keep(typed());
+    tell();
+  };
+  if (left !== '') onMount(tell);
+  const hint = (): string => {
+    const first = outside() ? props.words.outside : undefined;
+    const again = left !== '' && typed() === left ? props.words.again : undefined;
+    return first ?? again ?? props.words.hint ?? '';
   };
   const finish = (): void => {
     const number = value();
@@ -84,7 +104,7 @@ export function NumberPad(props: NumberPadProps): JSX.Element {
           <span class="pad-unit">{props.unit}</span>
         </output>
         <p class="pad-hint" role="status">
-          {unbroken((outside() ? props.words.outside : undefined) ?? props.words.hint ?? '')}
+          {unbroken(hint())}
         </p>
       </div>
       <div class="pad-keys">

@@ -10,6 +10,7 @@ import type { LogRecord } from '../core/records/record.ts';
 import type { BakeStage, Join } from '../core/records/stage.ts';
 import type { Clock } from '../core/speech/show-time.ts';
 import type { Celsius, Instant, Units } from '../core/units.ts';
+import type { Half } from '../parts/half.ts';
 
 /** CSS pixels a millimetre that a screen can have: a wall's to a small telephone's. Judgement. */
 export const PX_PER_MM = { least: 3, most: 12 } as const;
@@ -73,6 +74,8 @@ export interface House {
   /** What this kitchen bakes with; a setting of the tablet. */
   readonly equipment: Accessor<Equipment>;
   equip(change: Partial<Equipment>): void;
+  /** What is half typed on the keypad of one question, kept across a reload; in no fact. */
+  half(question: string): Half;
   /** A call's whole burst as it really sounds, from `inMs` real milliseconds on, until stopped. */
   tryCall(kind: CallKind, inMs: number): Stop;
   /** The instant the page was last left for more than 30 s, and came back; null when read. */

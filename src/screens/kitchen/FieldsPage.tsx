@@ -5,6 +5,7 @@ import { kitchenFields } from '../../core/speech/en/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
+import type { Half } from '../../parts/half.ts';
 import { NumberPad } from '../../parts/NumberPad.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
@@ -18,6 +19,8 @@ export function FieldsPage(props: {
   readonly detail?: string | undefined;
   readonly care?: string | undefined;
   readonly fields: readonly Field[];
+  /** Keeps what is half typed, by its question. */
+  readonly half: (question: string) => Half;
   readonly back: string;
   readonly onBack: () => void;
 }): JSX.Element {
@@ -64,7 +67,14 @@ export function FieldsPage(props: {
         </Show>
       }
     >
-      {(field) => <NumberPage field={field()} back={props.title} onBack={close} />}
+      {(field) => (
+        <NumberPage
+          field={field()}
+          half={props.half(`${props.title} ${field().label}`)}
+          back={props.title}
+          onBack={close}
+        />
+      )}
     </Show>
   );
 }
@@ -98,6 +108,7 @@ export function ChoicePage(props: {
 /** A keypad that begins blank. What is left blank stays as it was. */
 function NumberPage(props: {
   readonly field: NumberField;
+  readonly half: Half;
   readonly back: string;
   readonly onBack: () => void;
 }): JSX.Element {
@@ -106,6 +117,7 @@ function NumberPage(props: {
   const good = () => numberTyped(props.field, typed());
   const take = (): void => {
     if (typed() !== null) props.field.set(good());
+    props.half.keep('');
     props.onBack();
   };
   return (
@@ -122,7 +134,9 @@ function NumberPage(props: {
               clear: keypad.clear,
               hint: keyed().range,
               outside: fill(kitchenFields.only, { range: keyed().range }),
+              again: keypad.again,
             }}
+            half={props.half}
             min={keyed().least}
             max={keyed().most}
             onTyped={setTyped}
@@ -143,6 +157,7 @@ function NumberPage(props: {
           label={kitchenFields.notKnown}
           onPress={() => {
             props.field.set(null);
+            props.half.keep('');
             props.onBack();
           }}
         />

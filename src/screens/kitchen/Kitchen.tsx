@@ -131,6 +131,7 @@ export default function Kitchen(props: {
         <FieldsPage
           title={words.oven.title}
           fields={ovenFields(props.house)}
+          half={(question) => props.house.half(question)}
           back={kitchenPage.title}
           onBack={toGrid}
         />
@@ -147,6 +148,7 @@ export default function Kitchen(props: {
               : undefined
           }
           fields={fridgeFields(props.house)}
+          half={(question) => props.house.half(question)}
           back={kitchenPage.title}
           onBack={toGrid}
         />
@@ -159,6 +161,7 @@ export default function Kitchen(props: {
             shown({ grams: handKilos(equipment().bowls) * 1000 }, units()),
           )}
           fields={bowlFields(props.house)}
+          half={(question) => props.house.half(question)}
           back={kitchenPage.title}
           onBack={toGrid}
         />

@@ -107,6 +107,7 @@ export function PlacesPage(props: {
               title={title()}
               care={careOf(potAt())}
               fields={potFields(props.house, potAt())}
+              half={(question) => props.house.half(question)}
               back={kitchenPage.made}
               onBack={() => setFace('pots')}
             />

@@ -45,6 +45,7 @@ export default function Start(props: {
 }): JSX.Element {
   const [draft, setDraft] = createSignal<Draft>(emptyDraft);
   const [face, setFace] = createSignal<Face>('grid');
+  const half = () => props.house.half('how warm is the kitchen');
   const formulas = () => props.house.formulas();
   const formula = createMemo(() => {
     const good = formulas().flatMap((found) => found.formula ?? []);
@@ -78,7 +79,9 @@ export default function Start(props: {
     if (order === null) return;
     if (unheard()) return void setFace('sound');
     const bake = await props.house.begin(order);
-    if (bake !== null) props.onBake(bake);
+    if (bake === null) return;
+    half().keep('');
+    props.onBake(bake);
   };
   const warmth = (): string => {
     const { kitchen } = draft();
@@ -139,6 +142,7 @@ export default function Start(props: {
                 <KitchenFace
                   last={props.house.lastKitchen()}
                   units={props.house.ways()}
+                  half={half()}
                   onTyped={(kitchen) => change({ kitchen })}
                 />
               </Match>

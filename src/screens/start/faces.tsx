@@ -8,6 +8,7 @@ import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { keyedHeat } from '../../core/speech/keyed.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
+import type { Half } from '../../parts/half.ts';
 import { NumberPad } from '../../parts/NumberPad.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
@@ -71,6 +72,7 @@ export function LoavesFace(props: {
 export function KitchenFace(props: {
   readonly last: number | null;
   readonly units: Units;
+  readonly half: Half;
   readonly onTyped: (celsius: number | null) => void;
 }): JSX.Element {
   const keyed = () => keyedHeat(KITCHEN, props.units);
@@ -88,7 +90,9 @@ export function KitchenFace(props: {
               ? fill(bench.usual, { range: keyed().range })
               : fill(start.kitchenLast, shown({ celsius: props.last }, props.units)),
           outside: fill(bench.only, { range: keyed().range }),
+          again: keypad.again,
         }}
+        half={props.half}
         min={keyed().least}
         max={keyed().most}
         onTyped={(typed) => props.onTyped(typed === null ? null : keyed().record(typed))}

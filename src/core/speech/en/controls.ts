@@ -44,4 +44,6 @@ export const controls = {
 export const keypad = {
   kitchenTemperature: 'Kitchen, {unit}',
   clear: 'Clear',
+  /** What was keyed before and left is shown again, never taken by itself. */
+  again: 'You keyed this before. Clear it if it is old.',
 } as const;
