@@ -13,6 +13,8 @@ export interface ControlProps {
   /** When it changes the control counts as new; its label unless given. */
   readonly fresh?: unknown;
   readonly chosen?: boolean | undefined;
+  /** Told from the rest by its weight and a thicker outline. */
+  readonly strong?: boolean;
   /** A name for ears where the label alone is not enough. */
   readonly name?: string | undefined;
   /** False where a key must not be enough (gates). A screen reader's click still is. */
@@ -26,7 +28,7 @@ export interface ControlProps {
 export function Control(props: ControlProps): JSX.Element {
   return (
     <Pressable
-      class="control"
+      class={props.strong ? 'control control-strong' : 'control'}
       onPress={() => props.onPress()}
       fresh={props.fresh ?? props.label}
       disabled={props.disabled}

@@ -1,4 +1,4 @@
-import { createSignal, For, Show, type JSX } from 'solid-js';
+import { createSignal, For, type JSX } from 'solid-js';
 import { MOST_TIMERS } from '../../machines/kitchen/timers.ts';
 import { TIMER_CALLS, TIMER_NAMES, type TimerName } from '../core/records/timer-names.ts';
 import { bench } from '../core/speech/en/bench.ts';
@@ -10,7 +10,6 @@ import { MINUTE } from '../core/units.ts';
 import { Control } from '../parts/Control.tsx';
 import { NumberPad } from '../parts/NumberPad.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
-import { Slab } from '../parts/Slab.tsx';
 import type { House } from './house.ts';
 import { timersOf } from './timer-view.ts';
 import './timers.css';
@@ -18,13 +17,16 @@ import './timers.css';
 /** Three digits; the longest that stands in the oven or boils is far below. Judgement. */
 const MINUTES = { least: 1, most: 999 } as const;
 
-/** Sets a timer of one's own by name and minutes, and stops those that run. */
+/**
+ * Sets a timer of one's own: its minutes are keyed, and the press that says what it is for starts it.
+ * Those that run are stopped here.
+ */
 export default function TimerSheet(props: {
   readonly house: House;
   readonly onClose: () => void;
 }): JSX.Element {
-  const [name, setName] = createSignal<TimerName | null>(null);
   const [typed, setTyped] = createSignal<number | null>(null);
+  const half = () => props.house.half('timer');
   const running = () => timersOf(props.house.kitchen());
   const full = (): boolean => running().length >= MOST_TIMERS;
   const minutes = (): number | null => {
@@ -32,11 +34,18 @@ export default function TimerSheet(props: {
     return n !== null && n >= MINUTES.least && n <= MINUTES.most ? n : null;
   };
   const until = (): number => Math.round(props.house.now() + (minutes() ?? 0) * MINUTE);
+  const title = (): string => {
+    if (full()) return words.full;
+    return minutes() === null
+      ? words.minutes
+      : fill(words.ask, { time: props.house.hour(until()) });
+  };
   const start = (chosen: TimerName): void => {
     const n = minutes();
     if (n === null) return;
     const end = until();
     const { seq } = props.house.kitchen();
+    half().keep('');
     void props.house
       // Named by where the log stands: pressed twice it is the same timer, set once.
       .take({
@@ -57,71 +66,44 @@ export default function TimerSheet(props: {
     props.onClose();
   };
   return (
-    <Show
-      when={name()}
-      fallback={
-        <Sheet title={full() ? words.full : words.ask}>
-          <div class="sheet-grid">
-            <Control label={controls.backToBench} onPress={() => props.onClose()} />
-            <For each={TIMER_NAMES}>
-              {(one) => (
-                <Control
-                  label={timerWords[one].name}
-                  disabled={full() || !props.house.holds}
-                  onPress={() => setName(one)}
-                />
-              )}
-            </For>
-          </div>
-          <Show when={running().length > 0}>
-            <div class="sheet-grid">
-              <For each={running()}>
-                {({ id, words: own, until: end }) => (
-                  <Control
-                    label={fill(words.stopOne, { name: own.name, time: props.house.hour(end) })}
-                    disabled={!props.house.holds}
-                    onPress={() => void props.house.take({ kind: 'timerOff', timer: id })}
-                  />
-                )}
-              </For>
-            </div>
-          </Show>
-        </Sheet>
-      }
-    >
-      {(chosen) => (
-        <Sheet title={fill(words.minutes, { name: timerWords[chosen()].name })}>
-          <div class="timer-minutes">
-            <NumberPad
-              label={fill(words.minutes, { name: timerWords[chosen()].name })}
-              unit={words.unit}
-              words={{ point: bench.point, clear: keypad.clear, hint: words.hint }}
-              possible={MINUTES.most}
-              onTyped={setTyped}
-            />
-            <div class="timer-side">
+    <Sheet title={title()}>
+      <div class="timer-minutes">
+        <NumberPad
+          label={words.minutes}
+          unit={words.unit}
+          words={{
+            point: bench.point,
+            clear: keypad.clear,
+            hint: words.hint,
+            again: keypad.again,
+          }}
+          half={half()}
+          possible={MINUTES.most}
+          onTyped={setTyped}
+        />
+        <div class="timer-names" role="group" aria-label={words.names}>
+          <For each={TIMER_NAMES}>
+            {(one) => (
               <Control
-                label={words.another}
-                onPress={() => {
-                  setTyped(null);
-                  setName(null);
-                }}
+                label={timerWords[one].name}
+                strong={minutes() !== null}
+                disabled={minutes() === null || full() || !props.house.holds}
+                onPress={() => start(one)}
               />
-              <Slab
-                label={words.start}
-                then={
-                  minutes() === null
-                    ? words.key
-                    : fill(words.starts, { time: props.house.hour(until()) })
-                }
-                fresh={`start ${chosen()}`}
-                disabled={minutes() === null || !props.house.holds}
-                onPress={() => start(chosen())}
+            )}
+          </For>
+          <Control label={controls.backToBench} onPress={() => props.onClose()} />
+          <For each={running()}>
+            {({ id, words: own, until: end }) => (
+              <Control
+                label={fill(words.stopOne, { name: own.name, time: props.house.hour(end) })}
+                disabled={!props.house.holds}
+                onPress={() => void props.house.take({ kind: 'timerOff', timer: id })}
               />
-            </div>
-          </div>
-        </Sheet>
-      )}
-    </Show>
+            )}
+          </For>
+        </div>
+      </div>
+    </Sheet>
   );
 }

@@ -29,21 +29,24 @@ const fits = async (app: App): Promise<void> => {
 
 /** Every kind of reading from the bench of a rising dough: what is pressed, one word a press. */
 const KINDS: readonly (readonly [readonly string[], Record<string, unknown>])[] = [
-  [['Dough temperature', '2', '4', '5', 'slab'], { what: 'doughTemperature', celsius: 24.5 }],
+  [['2', '4', '5', 'Dough|24.5'], { what: 'doughTemperature', celsius: 24.5 }],
   [['Kitchen temperature', '2', '1', 'slab'], { what: 'kitchenTemperature', celsius: 21 }],
-  [['Inside the loaf', '9', '6', 'slab'], { what: 'coreTemperature', celsius: 96 }],
+  [['9', '6', '5', 'Inside the loaf|96.5'], { what: 'coreTemperature', celsius: 96.5 }],
   [['Dough rise, by eye', 'By half'], { what: 'rise', percent: 50, of: 'dough' }],
-  [['Levain rise, in %', '8', '5', 'slab'], { what: 'rise', percent: 85, of: 'levain' }],
+  [['8', '5', 'Levain rise|85'], { what: 'rise', percent: 85, of: 'levain' }],
   [['Edge and bubbles', 'Domed', 'Many'], { what: 'edge', edge: 'domed', bubbles: 'many' }],
-  [['Dent test', 'Comes back slowly'], { what: 'poke', dent: 'slow' }],
-  [['Piece weight', '9', '1', '1', 'slab'], { what: 'weight', grams: 911, of: 'piece' }],
-  [['Crust colour', 'Golden'], { what: 'crust', colour: 'golden' }],
+  [['Other readings', 'Dent test', 'Comes back slowly'], { what: 'poke', dent: 'slow' }],
+  [['1', '8', '4', '0', 'Dough|1840'], { what: 'weight', grams: 1840, of: 'dough' }],
+  [['9', '1', '1', 'A piece|911'], { what: 'weight', grams: 911, of: 'piece' }],
+  [['Other readings', 'Crust colour', 'Golden'], { what: 'crust', colour: 'golden' }],
 ];
 
 const tap = (baker: Baker, what: string): Promise<void> => {
   if (what === 'slab') return baker.tap('.slab');
   if (/^\d$/.test(what)) return baker.key(what);
-  return baker.tap(`button:has-text("${what}")`);
+  // What a number is said to be stands over its amount.
+  const parts = what.split('|').map((part) => `:has-text("${part}")`);
+  return baker.tap(`button${parts.join('')}`);
 };
 
 it('takes every kind of reading in six single taps at most, and mends one', async () => {
@@ -67,7 +70,17 @@ it('takes every kind of reading in six single taps at most, and mends one', asyn
     expect(await app.page.locator('.sheet, .pad').count(), all.join(' ')).toBe(0);
   }
 
+  // Half typed, it outlives a reload and stands at its own question.
   await baker.press('New reading');
+  await baker.key('24');
+  await app.reopen();
+  await baker.press('New reading');
+  const typed = app.page.locator('.pad-typed');
+  await expect.poll(() => typed.innerText()).toBe('24');
+  await fits(app);
+  await baker.press('Clear');
+  await fits(app);
+  await baker.press('Other readings');
   await fits(app);
   await baker.press('Readings so far');
   expect(await app.page.locator('.reading-row').count()).toBe(6);

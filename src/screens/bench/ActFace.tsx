@@ -62,7 +62,7 @@ export function ActControls(props: {
     what === 'weigh' ? (WEIGH[props.view.measures] ?? '') : LABELS[what];
   const third = (): void => {
     const { third: what, ready, who, care, detail } = props.view;
-    if (what === 'reading') props.onRead({ at: 'kinds' });
+    if (what === 'reading') props.onRead({ at: 'new' });
     else if (what === 'sheet') props.onRead({ at: 'sheet' });
     else if (what === 'weigh') props.onRead(numberPage(props.view.measures));
     else if (what === 'ready' && ready) void props.house.take(ready);

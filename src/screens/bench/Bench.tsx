@@ -119,7 +119,8 @@ export default function Bench(props: BenchProps): JSX.Element {
       at.deadline !== null || (at.call === 'hot' && (ringing() !== null || !asksList(focus()!)))
     );
   };
-  const taking = () => ({ house, bake: props.bake, page: keyed()!, onTurn: setPage });
+  const reading = () => ({ house, bake: props.bake, act: key() ?? '', onTurn: setPage });
+  const taking = () => ({ ...reading(), page: keyed()! });
   const tick = (): number => tickOf(steps(), view()?.stage ?? '');
 
   return (
@@ -214,15 +215,7 @@ export default function Bench(props: BenchProps): JSX.Element {
           />
           <Suspense>
             <Show when={page()}>
-              {(at) => (
-                <ReadingSheets
-                  house={house}
-                  bake={props.bake}
-                  stage={shown().stage}
-                  page={at()}
-                  onTurn={setPage}
-                />
-              )}
+              {(at) => <ReadingSheets {...reading()} stage={shown().stage} page={at()} />}
             </Show>
             <Show when={more()}>
               <MoreSheet

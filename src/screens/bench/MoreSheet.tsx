@@ -91,7 +91,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             <Control label={controls.wipe} onPress={() => setPage('wipe')} />
             <Control label={timer.title} onPress={() => setPage('timers')} />
             <Show when={bake()}>
-              <Control label={controls.newReading} onPress={() => read({ at: 'kinds' })} />
+              <Control label={controls.newReading} onPress={() => read({ at: 'new' })} />
               <Control label={controls.readingsSoFar} onPress={() => read({ at: 'past' })} />
             </Show>
             <Control

@@ -14,7 +14,7 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-const press = async (at: AtBench, ...names: string[]): Promise<void> => {
+const press = async (at: AtBench, ...names: (string | RegExp)[]): Promise<void> => {
   for (const name of names) await at.press(name);
 };
 const shown = (): string => document.querySelector('.pad-typed')?.textContent ?? 'no keypad';
@@ -30,11 +30,36 @@ const rows = () =>
   );
 
 /** Every kind of reading, at a step where it is natural, and the presses from the bench. */
-const TAKEN: readonly (readonly [BakeStage, readonly string[], Reading])[] = [
+const TAKEN: readonly (readonly [BakeStage, readonly (string | RegExp)[], Reading])[] = [
   [
     'bulk.proving',
     ['New reading', 'Dough temperature', '2', '4', '5', 'That’s it'],
     { what: 'doughTemperature', celsius: 24.5 },
+  ],
+  [
+    'bulk.proving',
+    ['New reading', '2', '4', '5', /^Dough\s*24.5/],
+    { what: 'doughTemperature', celsius: 24.5 },
+  ],
+  [
+    'bulk.proving',
+    ['New reading', '1', '8', '4', '0', /^Dough\s*1840/],
+    { what: 'weight', grams: 1840, of: 'dough' },
+  ],
+  [
+    'cool.cooling',
+    ['New reading', '1', '1', '5', '0', /^A loaf\s*1150/],
+    { what: 'weight', grams: 1150, of: 'loaf' },
+  ],
+  [
+    'proof.retard',
+    ['New reading', '1', '2', '0', '5', /^A piece\s*1205/],
+    { what: 'weight', grams: 1205, of: 'piece' },
+  ],
+  [
+    'read.list',
+    ['New reading', '2', '1', '5', /^Kitchen\s*21.5/],
+    { what: 'kitchenTemperature', celsius: 21.5 },
   ],
   [
     'levain.feed',
@@ -173,7 +198,9 @@ describe('taking a reading', () => {
     await press(at, 'More', 'New reading', 'Inside the loaf');
     expect(hint()).toBe('Dry mitts. Pull the rack out, face back.');
     expect(at.said).toContain('Dry mitts. Pull the rack out, face back.');
-    await press(at, 'Other readings', 'Crust colour');
+    await press(at, 'Back to the bench', 'More', 'New reading');
+    expect(hint()).toBe('Dry mitts. Pull the rack out, face back.');
+    await press(at, 'Crust colour');
     expect(read(screen.getByRole('dialog'))).toContain('Dry mitts.');
   });
 
@@ -186,10 +213,84 @@ describe('taking a reading', () => {
     }
     expect(kindsAt('levain.look').first[0]?.label).toBe('Levain rise, by eye');
     expect(kindsAt('judge').first[0]?.label).toBe('Inside the loaf');
-    const at = await atBench('read.list');
-    await press(at, 'More', 'New reading', 'Kitchen temperature', '2', '0', 'That’s it');
+    const at = await atBench('bulk.proving');
+    await at.house.take({ kind: 'press', who: at.bake, act: 'doughSeen' });
+    await vi.waitFor(() =>
+      expect(screen.queryByRole('button', { name: 'New reading' })).toBeNull(),
+    );
+    await press(at, 'More', 'New reading', '2', '0', '5', /^Kitchen\s*20.5/);
     await lastFact(at, 'reading');
     expect(at.presses).toBe(6);
+    await vi.waitFor(() => expect(document.querySelector('.sheet')).toBeNull());
+  });
+});
+
+describe('a number keyed first', () => {
+  const tiles = (): string[] =>
+    [...document.querySelectorAll('.reading-which .control')].map((tile) => read(tile));
+
+  it('is said to be what it is by the press that takes it, with nothing filled in before', async () => {
+    const at = await atBench('bulk.proving');
+    await press(at, 'New reading');
+    expect(shown()).toBe('');
+    await press(at, '9', '1', '1');
+    expect(tiles()).toEqual([
+      'Inside the loaf91.1 °C',
+      'Dough911 g',
+      'A piece911 g',
+      'A loaf911 g',
+    ]);
+    expect(at.facts()).toHaveLength(1);
+    await press(at, 'Clear');
+    expect(tiles()).toEqual(['Other readings']);
+  });
+
+  it('that is odd for what it is said to be is asked again, and kept only then', async () => {
+    const at = await atBench('bulk.proving');
+    await press(at, 'New reading', '4', '1', /^Dough\s*41/);
+    await vi.waitFor(() =>
+      expect(hint()).toBe('41 °C is unusual. 10 to 35 °C is what I expected.'),
+    );
+    expect(at.facts()).toHaveLength(1);
+    await press(at, 'Keep it');
+    expect((await lastFact(at, 'reading')).reading).toEqual({
+      what: 'doughTemperature',
+      celsius: 41,
+      odd: true,
+    });
+  });
+});
+
+describe('a number half keyed', () => {
+  it('is there again at its own question after the bench was shown, and at no other', async () => {
+    const at = await atBench('bulk.proving');
+    await press(at, 'New reading', 'Dough temperature', '2', '4', 'Back to the bench');
+    await press(at, 'New reading', 'Kitchen temperature');
+    expect(shown()).toBe('');
+    await press(at, 'Back to the bench', 'New reading');
+    expect(shown()).toBe('');
+    await press(at, 'Dough temperature');
+    expect(shown()).toBe('24');
+    expect(hint()).toBe('You keyed this before. Clear it if it is old.');
+    expect(at.facts()).toHaveLength(1);
+    await press(at, '5', 'That’s it');
+    expect((await lastFact(at, 'reading')).reading).toEqual({
+      what: 'doughTemperature',
+      celsius: 24.5,
+    });
+    await press(at, 'New reading', 'Dough temperature');
+    expect(shown()).toBe('');
+  });
+
+  it('is gone with the act it was begun at', async () => {
+    const at = await atBench('bulk.proving');
+    await press(at, 'New reading', '2', '4', 'Back to the bench');
+    await press(at, 'New reading');
+    expect(shown()).toBe('24');
+    await press(at, 'Back to the bench');
+    await at.house.take({ kind: 'press', who: at.bake, act: 'doughSeen' });
+    await press(at, 'More', 'New reading');
+    expect(shown()).toBe('');
   });
 });
 

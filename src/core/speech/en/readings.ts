@@ -17,8 +17,22 @@ export const readingNames: Readonly<Record<Slot, string>> = {
   crust: 'Crust colour',
 };
 
+/** Over its amount, whose unit says the rest. */
+export const readingShort: Readonly<Partial<Record<Slot, string>>> = {
+  doughTemperature: 'Dough',
+  kitchenTemperature: 'Kitchen',
+  'weight.dough': 'Dough',
+  'weight.piece': 'A piece',
+  'weight.loaf': 'A loaf',
+};
+
 /** The page that asks what was measured, and what happens there. */
 export const reading = {
+  /** A number is keyed first, and said to be what it is by the press that takes it. */
+  begin: 'Key the number, or choose',
+  which: 'Press what you measured',
+  noKind: 'No reading has that number',
+  number: 'The number you read',
   choose: 'Choose what you measured',
   byEye: '{name}, by eye',
   inPercent: '{name}, in %',

@@ -32,13 +32,12 @@ export const timerWords: Readonly<Record<TimerName, TimerWords>> = {
 
 export const timer = {
   title: 'Timer',
-  ask: 'What is it for?',
-  minutes: '{name}: how many minutes?',
+  minutes: 'Key in how many minutes',
+  /** The press on a name starts it. */
+  ask: 'Till {time}: press what it is for',
+  names: 'What it is for',
   unit: 'min',
   hint: 'Up to 999 minutes',
-  start: 'Start',
-  starts: 'it calls at {time}',
-  key: 'Key in minutes first',
   began: '{name}: {minutes}, until {time}.',
   full: 'No more timers fit. Stop one first.',
   over: '{name}: time',
@@ -49,5 +48,4 @@ export const timer = {
   stopOne: 'Stop: {name}, {time}',
   line: '{time} {name}',
   running: 'Timers: {lines}',
-  another: 'Another name',
 } as const;

@@ -1,18 +1,17 @@
 import { createEffect, on, Show, type JSX } from 'solid-js';
-import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
 import type { Reading } from '../../../core/records/fact.ts';
-import { readingOf } from '../../../core/records/reading-slot.ts';
 import { bench } from '../../../core/speech/en/bench.ts';
 import { controls, keypad } from '../../../core/speech/en/controls.ts';
 import { reading as words, readingList, readingNames } from '../../../core/speech/en/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
-import { showNumber } from '../../../core/speech/numbers.ts';
 import { keysFor, showAmount } from '../../../core/speech/reading-text.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { NumberPad } from '../../../parts/NumberPad.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
+import { isHot } from './hot.ts';
+import { doubtOf, judged, readingFrom } from './judge-number.ts';
 import { numberPage, type NumberPage, type ReadingPage } from './page.ts';
 import { record } from './record.ts';
 
@@ -20,46 +19,12 @@ interface Keyed {
   readonly house: House;
   readonly bake: string;
   readonly page: NumberPage;
+  /** The act it was begun at: a half-typed number is this one's alone. */
+  readonly act: string;
   readonly onTurn: (page: ReadingPage | null) => void;
 }
 
 const usualOf = (house: House, { slot }: NumberPage) => keysFor(slot, 'usual', house.ways());
-
-const isWithin = (typed: number, { least, most }: { least: number; most: number }): boolean =>
-  typed >= least && typed <= most;
-
-/** How plausible what is typed is, in the baker's unit; null while nothing is. */
-const judged = (house: House, page: NumberPage): 'usual' | 'odd' | 'impossible' | null => {
-  if (page.typed === null) return null;
-  if (isWithin(page.typed, usualOf(house, page))) return 'usual';
-  const possible = keysFor(page.slot, 'possible', house.ways());
-  return isWithin(page.typed, possible) ? 'odd' : 'impossible';
-};
-
-/** A number that is usual in the other scale was most likely read off such a probe. */
-const otherScale = (house: House, { slot, typed }: NumberPage): string | null => {
-  const { heat, ...units } = house.ways();
-  const other = keysFor(slot, 'usual', { ...units, heat: heat === 'C' ? 'F' : 'C' });
-  const mine = keysFor(slot, 'usual', { ...units, heat });
-  return typed !== null && other.unit !== mine.unit && isWithin(typed, other) ? other.unit : null;
-};
-
-/** Why it was not taken at once, in words; null where it may be. */
-const doubtOf = (house: House, page: NumberPage): string | null => {
-  const how = judged(house, page);
-  if (page.typed === null || how === null || how === 'usual') return null;
-  const usual = usualOf(house, page);
-  const got = `${showNumber(page.typed)} ${usual.unit}`;
-  const unit = otherScale(house, page);
-  if (unit !== null) return fill(words.otherScale, { got, unit });
-  return how === 'odd'
-    ? fill(words.odd, { got, range: usual.range })
-    : fill(words.impossible, { got, range: keysFor(page.slot, 'possible', house.ways()).range });
-};
-
-/** At a hot oven the probe is read with the rack out. */
-const isHot = (house: House, { slot }: NumberPage): boolean =>
-  slot === 'coreTemperature' && stageOf(house.kitchen().oven) !== 'off';
 
 const hintOf = (house: House, page: NumberPage): string => {
   const { range } = usualOf(house, page);
@@ -72,15 +37,19 @@ const hintOf = (house: House, page: NumberPage): string => {
       got: spots.map((n) => showAmount(slot, n, house.ways())).join(', '),
     });
   }
-  return isHot(house, page) ? words.hot : fill(words.usual, { range });
+  return isHot(house.kitchen(), slot) ? words.hot : fill(words.usual, { range });
 };
+
+/** What is asked: a number left half typed is shown again here, and at no other question. */
+const questionOf = ({ bake, act, page }: Keyed): string =>
+  `${bake} ${act} ${page.slot} ${page.spots.length} ${page.mends?.target ?? ''}`;
 
 export function NumberWords(props: Keyed): JSX.Element {
   // What is to be heeded is said as well: at the oven the eyes are elsewhere.
   createEffect(
     on(
       () => props.page.slot,
-      () => isHot(props.house, props.page) && props.house.say(words.hot),
+      () => isHot(props.house.kitchen(), props.page.slot) && props.house.say(words.hot),
     ),
   );
   const possible = () => keysFor(props.page.slot, 'possible', props.house.ways());
@@ -89,19 +58,28 @@ export function NumberWords(props: Keyed): JSX.Element {
       ? fill(readingList.correct, { got: props.page.mends.says })
       : readingNames[props.page.slot];
   const hint = (): string =>
-    (props.page.asked ? doubtOf(props.house, props.page) : null) ?? hintOf(props.house, props.page);
+    (props.page.asked ? doubtOf(props.page, props.house.ways()) : null) ??
+    hintOf(props.house, props.page);
   return (
     <Words headline={headline()}>
       {/* Another spot is another number: the pad begins anew, blank. */}
-      <Show when={`${props.bake} ${props.page.slot} ${props.page.spots.length}`} keyed>
-        <NumberPad
-          label={headline()}
-          unit={possible().unit}
-          words={{ point: bench.point, clear: keypad.clear, hint: hint() }}
-          possible={possible().most}
-          begun={props.page.typed}
-          onTyped={(typed) => props.onTurn({ ...props.page, typed, asked: false })}
-        />
+      <Show when={questionOf(props)} keyed>
+        {(question) => (
+          <NumberPad
+            label={headline()}
+            unit={possible().unit}
+            words={{
+              point: bench.point,
+              clear: keypad.clear,
+              hint: hint(),
+              again: props.page.asked ? undefined : keypad.again,
+            }}
+            possible={possible().most}
+            begun={props.page.typed}
+            half={props.house.half(question)}
+            onTyped={(typed) => props.onTurn({ ...props.page, typed, asked: false })}
+          />
+        )}
       </Show>
     </Words>
   );
@@ -109,18 +87,13 @@ export function NumberWords(props: Keyed): JSX.Element {
 
 /** The reading that the page stands for, once it may be taken; else says what is the matter. */
 const settled = (props: Keyed): Reading | null => {
-  const { page } = props;
-  if (page.typed === null) return null;
-  const how = judged(props.house, page);
-  if (how === 'impossible' || (how === 'odd' && !page.asked)) {
-    props.house.say(doubtOf(props.house, page) ?? '');
+  const { page, house } = props;
+  const reading = readingFrom(page, page.asked, house.ways());
+  if (reading === null && page.typed !== null) {
+    house.say(doubtOf(page, house.ways()) ?? '');
     props.onTurn({ ...page, asked: true });
-    return null;
   }
-  return {
-    ...readingOf(page.slot, usualOf(props.house, page).record(page.typed)),
-    ...(how === 'odd' ? { odd: true } : {}),
-  };
+  return reading;
 };
 
 export function NumberSlab(props: Keyed): JSX.Element {
@@ -129,8 +102,8 @@ export function NumberSlab(props: Keyed): JSX.Element {
     return showAmount(props.page.slot, number, props.house.ways());
   };
   const refused = (): boolean =>
-    props.page.asked && judged(props.house, props.page) === 'impossible';
-  const keeps = (): boolean => props.page.asked && judged(props.house, props.page) === 'odd';
+    props.page.asked && judged(props.page, props.house.ways()) === 'impossible';
+  const keeps = (): boolean => props.page.asked && judged(props.page, props.house.ways()) === 'odd';
   const then = (): string => {
     if (props.page.typed === null) return bench.key;
     if (refused()) return words.change;
@@ -138,7 +111,9 @@ export function NumberSlab(props: Keyed): JSX.Element {
   };
   const press = (): void => {
     const reading = settled(props);
-    if (reading) void record(props, reading).then(() => props.onTurn(null));
+    if (reading === null) return;
+    props.house.half(questionOf(props)).keep('');
+    void record(props, reading).then(() => props.onTurn(null));
   };
   return (
     <Slab
@@ -156,6 +131,7 @@ export function NumberControls(props: Keyed): JSX.Element {
     const { slot, typed, spots } = props.page;
     const reading = settled(props);
     if (reading === null || typed === null) return;
+    props.house.half(questionOf(props)).keep('');
     const spot = usualOf(props.house, props.page).record(typed);
     void record(props, reading).then(() =>
       props.onTurn({ ...numberPage(slot), spots: [...spots, spot] }),

@@ -1,6 +1,7 @@
 import { lazy, Match, Switch, type JSX } from 'solid-js';
 import type { House } from '../../house.ts';
 import KindsSheet from './KindsSheet.tsx';
+import NewReadingSheet from './NewReadingSheet.tsx';
 import PastSheet from './PastSheet.tsx';
 import type { PicturePage, ReadingPage } from './page.ts';
 import PicturesSheet from './PicturesSheet.tsx';
@@ -16,11 +17,21 @@ export default function ReadingSheets(props: {
   readonly bake: string;
   readonly stage: string;
   readonly page: ReadingPage;
+  readonly act: string;
   readonly onTurn: (page: ReadingPage | null) => void;
 }): JSX.Element {
   const pictures = (): PicturePage | null => (props.page.at === 'pictures' ? props.page : null);
   return (
     <Switch>
+      <Match when={props.page.at === 'new'}>
+        <NewReadingSheet
+          house={props.house}
+          bake={props.bake}
+          stage={props.stage}
+          act={props.act}
+          onTurn={(page) => props.onTurn(page)}
+        />
+      </Match>
       <Match when={props.page.at === 'kinds'}>
         <KindsSheet stage={props.stage} onTurn={(page) => props.onTurn(page)} />
       </Match>

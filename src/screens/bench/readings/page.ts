@@ -31,6 +31,7 @@ export interface PicturePage {
  * nowhere.
  */
 export type ReadingPage =
+  | { readonly at: 'new' }
   | { readonly at: 'kinds' }
   | { readonly at: 'sheet' }
   | { readonly at: 'past' }

@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { numberKinds } from '../../src/screens/bench/readings/number-kinds.ts';
+
+const METRIC = { heat: 'C', weight: 'g' } as const;
+const offered = (text: string, stage: string, units: typeof METRIC | { heat: 'F'; weight: 'oz' }) =>
+  numberKinds(text, stage, units).map(({ slot, typed }) => [slot, typed]);
+
+/** Every kind of number with the longest that a home kitchen measures of it. */
+const LONGEST = [
+  ['doughTemperature', '245'],
+  ['kitchenTemperature', '215'],
+  ['coreTemperature', '965'],
+  ['rise.dough', '120'],
+  ['rise.levain', '220'],
+  ['weight.dough', '1840'],
+  ['weight.piece', '1205'],
+  ['weight.loaf', '1150'],
+] as const;
+
+/** The press that opens the page, and the one that says what it was. */
+const AROUND = 2;
+
+describe('what a number that was keyed first may be', () => {
+  it.each(['levain.ripening', 'bulk.proving', 'bulk.between', 'proof.retard', 'cool.cooling'])(
+    'is at %s every kind there is, within six presses',
+    (stage) => {
+      for (const [slot, text] of LONGEST) {
+        expect(numberKinds(text, stage, METRIC).map((kind) => kind.slot)).toContain(slot);
+        expect(text.length + AROUND).toBeLessThanOrEqual(6);
+      }
+    },
+  );
+
+  it('sets the point as the keypad of that kind does, and never makes a temperature of a weight', () => {
+    expect(offered('245', 'bulk.proving', METRIC).slice(0, 2)).toEqual([
+      ['doughTemperature', 24.5],
+      ['kitchenTemperature', 24.5],
+    ]);
+    expect(offered('1840', 'mix.first', METRIC)).toEqual([
+      ['weight.dough', 1840],
+      ['weight.piece', 1840],
+      ['weight.loaf', 1840],
+    ]);
+    expect(offered('765', 'bulk.proving', { heat: 'F', weight: 'oz' })).toContainEqual([
+      'doughTemperature',
+      76.5,
+    ]);
+  });
+
+  it('asks what is odd again only where it makes sense, after what is usual', () => {
+    const slots = offered('41', 'bulk.proving', METRIC).map(([slot]) => slot);
+    expect(slots).toEqual([
+      'rise.dough',
+      'coreTemperature',
+      'rise.levain',
+      'doughTemperature',
+      'kitchenTemperature',
+    ]);
+    expect(offered('41', 'cool.cooling', METRIC).map(([slot]) => slot)).not.toContain(
+      'doughTemperature',
+    );
+  });
+
+  it('is nothing where no reading has such a number', () => {
+    expect(offered('', 'bulk.proving', METRIC)).toEqual([]);
+    expect(offered('.', 'bulk.proving', METRIC)).toEqual([]);
+  });
+});
