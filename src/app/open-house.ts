@@ -16,9 +16,9 @@ import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
 import { laterTold } from './later-told.ts';
+import { laterVoice } from './later-voice.ts';
 import { loadJudge } from './load-judge.ts';
 import { makeRunner } from './runner.ts';
-import { makeVoice } from './voice.ts';
 import type { World } from './world.ts';
 
 /** The kitchen time is shown by the second; a rehearsal's by what a quarter of a second brings. */
@@ -58,7 +58,7 @@ export async function openHouse(world: World): Promise<House> {
   const [lastKitchen, setLastKitchen] = createSignal<number | null>(null);
   const [lost, setLost] = createSignal<Lost | null>(null);
   const [clockBack, setClockBack] = createSignal(time.fellBack());
-  const voice = makeVoice(speaker, later);
+  const voice = laterVoice(speaker, later);
   // What fell due before this page was opened is shown and rung, not recited.
   let catchingUp = true;
   const away = makeAway(last?.at ?? null, clock.rate);

@@ -1,4 +1,3 @@
-import { createSignal, type Accessor } from 'solid-js';
 import type { Speaker, Stop } from '../../machines/ports.ts';
 import { utterancesOf } from '../core/speech/utterances.ts';
 
@@ -12,12 +11,14 @@ export interface Voice {
   /** Says it and captions it, utterance by utterance; what is being said is cut short. */
   say(words: string): void;
   hush(): void;
-  readonly caption: Accessor<string>;
 }
 
 /** One voice at a time; its words are captioned whether it can be heard or not. */
-export function makeVoice(speaker: Speaker, later: (ms: number, then: () => void) => Stop): Voice {
-  const [caption, setCaption] = createSignal('');
+export function makeVoice(
+  speaker: Speaker,
+  later: (ms: number, then: () => void) => Stop,
+  setCaption: (words: string) => void,
+): Voice {
   let stopSpeech: Stop = () => {};
   let stopWait: Stop = () => {};
   /** What is still to be said. */
@@ -46,7 +47,6 @@ export function makeVoice(speaker: Speaker, later: (ms: number, then: () => void
     stopSpeech();
   };
   return {
-    caption,
     hush,
     say(words) {
       hush();
