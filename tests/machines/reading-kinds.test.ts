@@ -26,6 +26,21 @@ const KINDS: readonly (readonly [Reading, Reading, Reading])[] = [
     { what: 'doughTemperature', celsius: 69 },
   ],
   [
+    { what: 'flourTemperature', celsius: 16 },
+    { what: 'flourTemperature', celsius: 21 },
+    { what: 'levainTemperature', celsius: 21 },
+  ],
+  [
+    { what: 'levainTemperature', celsius: 12 },
+    { what: 'levainTemperature', celsius: 21 },
+    { what: 'water', celsius: 21, of: 'tap' },
+  ],
+  [
+    { what: 'water', celsius: 12, of: 'tap' },
+    { what: 'water', celsius: 21, of: 'tap' },
+    { what: 'water', celsius: 21, of: 'bowl' },
+  ],
+  [
     { what: 'rise', percent: 60, of: 'dough' },
     { what: 'rise', percent: 50, of: 'dough' },
     { what: 'rise', percent: 50, of: 'levain' },

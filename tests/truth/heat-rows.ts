@@ -35,6 +35,17 @@ export function heatRows(): Row[] {
       source: 'Cook’s Illustrated',
     }),
     rule('3 · 80 − 65 − 75 − 35', waterByMultiplier(80, [65, 75], 35), 65, { source: 'Lehmann' }),
+    rule('3 · 25 − 20 − 20, in °C and with no friction', waterByMultiplier(25, [20, 20], 0), 35, {
+      source: 'the same rule',
+    }),
+    ice(
+      '40 kg, 20 → 10 °C, of each',
+      iceFor({ water: 40, tap: 20, wanted: 10, ice: 0 }) / 40,
+      0.1,
+      {
+        source: 'heat balance, ice replacing water',
+      },
+    ),
     ice('60 → 40 °F', iced(60, 40), 0.115),
     ice('80 → 50 °F', iced(80, 50), 0.155),
   ];

@@ -90,6 +90,8 @@ export interface Formula {
   };
   readonly salt: number;
   readonly fillings: readonly Filling[];
+  /** Dough temperature aimed at after the mix; left out: the usual one (heat/wanted.ts). */
+  readonly doughCelsius?: Celsius;
   /** Dough weight of one piece, g. */
   readonly piece: Grams;
   readonly process: Process;

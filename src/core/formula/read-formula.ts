@@ -102,6 +102,7 @@ const read = (value: unknown): Formula => {
     levain: readLevain(file.inner('levain')),
     salt: file.number('salt', 0, 10),
     fillings,
+    ...(file.has('doughCelsius') ? { doughCelsius: file.number('doughCelsius', 15, 35) } : {}),
     piece: file.number('piece', 150, 2500),
     process: readProcess(file.inner('process')),
   };

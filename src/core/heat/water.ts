@@ -1,5 +1,7 @@
 import type { Celsius, Grams } from '../units.ts';
 import { HEAT, HYDRATION, WARMEST_WATER } from './heats.ts';
+import { iceFor } from './ice.ts';
+import { LEARNED_AFTER, learnedOffset } from './learned.ts';
 
 /** What goes into a mix besides the water, and what it is to come to. Grams and °C. */
 export interface Mix {
@@ -13,8 +15,11 @@ export interface Mix {
   readonly bowl?: { readonly heat: number; readonly celsius: Celsius };
 }
 
+/** What is taken of the heat of wetting: half of it, known to no one. Source: judgement. */
+export const HALF_WETTED = HYDRATION / 2;
+
 /** Heat capacity of everything in the bowl but the water, J/K by grams and kJ/kg·K. */
-const others = ({ flour, levain, bowl }: Mix): number =>
+const others = ({ flour, levain, bowl }: Omit<Mix, 'wanted'>): number =>
   flour.grams * HEAT.flour +
   levain.flour * HEAT.flour +
   levain.water * HEAT.water +
@@ -41,45 +46,61 @@ export function waterByBalance(
   return wanted + short / ofWater - learned;
 }
 
+/**
+ * The dough that comes of water at `celsius`, °C: the inverse of `waterByBalance`.
+ * Source: heat balance.
+ */
+export function doughByBalance(
+  mix: Omit<Mix, 'wanted'>,
+  celsius: Celsius,
+  { hydration, offset = 0 }: { readonly hydration: number; readonly offset?: number },
+): Celsius {
+  const { flour, levain, water, bowl } = mix;
+  const ofLevain = levain.flour * HEAT.flour + levain.water * HEAT.water;
+  const ofBowl = (bowl?.heat ?? 0) * 1000;
+  const held =
+    flour.grams * HEAT.flour * flour.celsius +
+    ofLevain * levain.celsius +
+    ofBowl * (bowl?.celsius ?? 0) +
+    water * HEAT.water * celsius +
+    hydration * flour.grams;
+  return held / heatOf(mix) + offset;
+}
+
+/** Heat capacity of the whole mix, J/K. */
+export const heatOf = (mix: Omit<Mix, 'wanted'>): number => others(mix) + mix.water * HEAT.water;
+
 /** How warm the water should be, and between which two it may lie. `capped`: the sum asked for more. */
 export interface WaterAdvice {
   readonly celsius: Celsius;
   readonly cool: Celsius;
   readonly warm: Celsius;
   readonly capped: boolean;
-  /** The sum asked for colder than the tap can give; ice would be needed. */
-  readonly iced: boolean;
+  /** Of the water, so many grams as ice: the tap is not that cold. 0 where it is. */
+  readonly ice: Grams;
 }
 
-/** Mixes it takes before the learned offset replaces the doubt about the heat of wetting. */
-export const LEARNED_AFTER = 5;
-
-const median = (values: readonly number[]): number => {
-  const sorted = values.toSorted((a, b) => a - b);
-  const half = sorted.length / 2;
-  return Number.isInteger(half)
-    ? (sorted[half - 1]! + sorted[half]!) / 2
-    : sorted[Math.floor(half)]!;
-};
+/** Held to what water can be: ice makes it 0 °C at the least, hands bear 40 at the most. */
+export const heldWater = (celsius: Celsius): Celsius =>
+  Math.min(WARMEST_WATER, Math.max(0, celsius));
 
 /**
- * The water to take. Until five mixes are logged both ends of the hydration heat are kept and the
- * middle is advised; after that the balance with the median of the last five offsets (measured −
- * wanted, K, the same mixing method). Never above 40 °C.
+ * The water to take, from a tap of `tap` °C. Until five mixes are logged both ends of the hydration
+ * heat are kept and the middle is advised, less what was learned so far; after that the learned
+ * offset alone. `offsets`: what mixes of this kitchen and way came out above the balance, K. Never
+ * above 40 °C.
  * Source: heat balance; the offset rule is judgement.
  */
-export function waterAdvice(mix: Mix, offsets: readonly number[], tap: Celsius = 5): WaterAdvice {
-  const learned = offsets.length >= LEARNED_AFTER;
-  const offset = learned ? median(offsets.slice(-LEARNED_AFTER)) : 0;
+export function waterAdvice(mix: Mix, offsets: readonly number[], tap: Celsius): WaterAdvice {
+  const offset = learnedOffset(offsets);
   const by = (hydration: number) => waterByBalance(mix, { hydration, offset });
-  const middle = by(HYDRATION / 2);
-  const [cool, warm] = learned ? [middle, middle] : [by(HYDRATION), by(0)];
-  const held = (celsius: Celsius) => Math.min(WARMEST_WATER, Math.max(tap, celsius));
+  const middle = by(HALF_WETTED);
+  const [cool, warm] = offsets.length >= LEARNED_AFTER ? [middle, middle] : [by(HYDRATION), by(0)];
   return {
-    celsius: held(middle),
-    cool: held(cool),
-    warm: held(warm),
+    celsius: heldWater(middle),
+    cool: heldWater(cool),
+    warm: heldWater(warm),
     capped: middle > WARMEST_WATER,
-    iced: middle < tap,
+    ice: iceFor({ water: mix.water, tap, wanted: middle }),
   };
 }

@@ -76,9 +76,16 @@ export type OvenAct =
  */
 export type Reading = { readonly odd?: true } & (
   | {
-      readonly what: 'doughTemperature' | 'kitchenTemperature' | 'coreTemperature';
+      readonly what:
+        | 'doughTemperature'
+        | 'kitchenTemperature'
+        | 'coreTemperature'
+        | 'flourTemperature'
+        | 'levainTemperature';
       readonly celsius: Celsius;
     }
+  /** As it runs from the cold tap, or as it went into the bowl. */
+  | { readonly what: 'water'; readonly celsius: Celsius; readonly of: 'tap' | 'bowl' }
   /**
    * Rise since the mix, or since the feed, %: doubled is 100. `in`: a sample of the dough in a jar,
    * which cools faster than the bowl; left out, the dough's own tub.
@@ -110,6 +117,12 @@ export type Reading = { readonly odd?: true } & (
   | { readonly what: 'crust'; readonly colour: 'pale' | 'golden' | 'dark' }
 );
 
+/** A mix measured against what was reckoned of it with nothing learned, °C. */
+export interface Mixed {
+  readonly reckoned: Celsius;
+  readonly measured: Celsius;
+}
+
 /**
  * What the models said when a fact was taken: the instants of one wait by name, and the belief
  * behind them. Replay uses these and never the models.
@@ -123,6 +136,10 @@ export interface Result {
   readonly belief?: Belief;
   /** Why these instants are in doubt, a key of the catalogue. */
   readonly doubt?: Doubt;
+  /** Of the dough's first temperature after its mix: what the balance had it at. */
+  readonly mixed?: Mixed;
+  /** Of a start: what earlier mixes of this kitchen came out above the balance, K, oldest first. */
+  readonly offsets?: readonly number[];
   readonly model: string;
 }
 

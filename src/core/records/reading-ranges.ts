@@ -38,6 +38,17 @@ export const READING_RANGES: Readonly<Record<NumberSlot, ReadingRange>> = {
     usual: { least: 2, most: 101 },
     possible: { least: -30, most: 130 },
   },
+  // From the cellar, or beside the oven; no bag is warmer than the air it can stand in.
+  flourTemperature: {
+    unit: '°C',
+    usual: { least: 5, most: 35 },
+    possible: { least: -30, most: 60 },
+  },
+  // Out of the fridge, or beside the oven.
+  levainTemperature: { unit: '°C', usual: { least: 2, most: 35 }, possible: WET },
+  // A winter main to a summer tank; it is liquid. Poured water is 40 °C at most, or is asked again.
+  'water.tap': { unit: '°C', usual: { least: 2, most: 30 }, possible: { least: 0, most: 60 } },
+  'water.bowl': { unit: '°C', usual: { least: 0, most: 40 }, possible: { least: 0, most: 100 } },
   'rise.dough': {
     unit: '%',
     usual: { least: 0, most: 150 },

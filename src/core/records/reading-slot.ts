@@ -5,6 +5,10 @@ export type NumberSlot =
   | 'doughTemperature'
   | 'kitchenTemperature'
   | 'coreTemperature'
+  | 'flourTemperature'
+  | 'levainTemperature'
+  | 'water.tap'
+  | 'water.bowl'
   | 'rise.dough'
   | 'rise.levain'
   | 'weight.dough'
@@ -38,7 +42,13 @@ export const readingOf = (slot: NumberSlot, number: number): Reading => {
     case 'doughTemperature':
     case 'kitchenTemperature':
     case 'coreTemperature':
+    case 'flourTemperature':
+    case 'levainTemperature':
       return { what: slot, celsius: number };
+    case 'water.tap':
+      return { what: 'water', celsius: number, of: 'tap' };
+    case 'water.bowl':
+      return { what: 'water', celsius: number, of: 'bowl' };
     case 'rise.dough':
       return { what: 'rise', percent: number, of: 'dough' };
     case 'rise.levain':

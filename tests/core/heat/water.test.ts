@@ -4,7 +4,12 @@ import { DOUGH_HEAT, HEAT, WARMEST_WATER } from '../../../src/core/heat/heats.ts
 import { iceFor } from '../../../src/core/heat/ice.ts';
 import { mixedIn } from '../../../src/core/heat/mixed-in.ts';
 import { multiplierAdvice } from '../../../src/core/heat/multiplier.ts';
-import { waterAdvice, waterByBalance, type Mix } from '../../../src/core/heat/water.ts';
+import {
+  doughByBalance,
+  waterAdvice,
+  waterByBalance,
+  type Mix,
+} from '../../../src/core/heat/water.ts';
 
 const MIX: Mix = {
   wanted: 25,
@@ -49,6 +54,16 @@ describe('water for a wanted dough temperature', () => {
     );
   });
 
+  it('makes of that water the dough it was reckoned for', () => {
+    fc.assert(
+      fc.property(mixes, fc.constantFrom(0, 7.5, 15.1), (mix, hydration) => {
+        const water = waterByBalance(mix, { hydration, offset: 1.2 });
+        expect(doughByBalance(mix, water, { hydration, offset: 1.2 })).toBeCloseTo(mix.wanted, 6);
+        expect(doughByBalance(mix, 30, { hydration })).toBeCloseTo(lands(mix, 30, hydration), 9);
+      }),
+    );
+  });
+
   it('is less warm by what earlier mixes came out too warm', () => {
     const plain = waterByBalance(MIX, { hydration: 7.55 });
     const learned = waterByBalance(MIX, { hydration: 7.55, offset: 1.5 });
@@ -57,10 +72,10 @@ describe('water for a wanted dough temperature', () => {
   });
 
   it('is advised between both ends of the heat of wetting until five mixes are logged', () => {
-    const open = waterAdvice(MIX, [1, 1, 1, 1]);
+    const open = waterAdvice(MIX, [1, 1, 1, 1], 15);
     expect(open.cool).toBeLessThan(open.celsius);
     expect(open.warm).toBeGreaterThan(open.celsius);
-    const learned = waterAdvice(MIX, [9, 9, 1, 1, 2, 1, 0]);
+    const learned = waterAdvice(MIX, [9, 9, 1, 1, 2, 1, 0], 15);
     expect(learned.cool).toBe(learned.warm);
     expect(learned.celsius).toBeCloseTo(waterByBalance(MIX, { hydration: 7.55, offset: 1 }), 6);
   });
@@ -68,13 +83,21 @@ describe('water for a wanted dough temperature', () => {
   it('is never above 40 °C, and says that the sum asked for more', () => {
     const cold = { ...MIX, wanted: 30, flour: { grams: 1000, celsius: 4 } };
     expect(waterByBalance(cold, { hydration: 7.55 })).toBeGreaterThan(WARMEST_WATER);
-    expect(waterAdvice(cold, [])).toMatchObject({ celsius: 40, warm: 40, capped: true });
-    expect(waterAdvice(MIX, []).capped).toBe(false);
+    expect(waterAdvice(cold, [], 15)).toMatchObject({ celsius: 40, warm: 40, capped: true });
+    expect(waterAdvice(MIX, [], 15).capped).toBe(false);
   });
 
-  it('is no colder than the tap, and says that ice would be needed', () => {
-    const hot = { ...MIX, wanted: 22, flour: { grams: 1000, celsius: 40 } };
-    expect(waterAdvice(hot, [], 12)).toMatchObject({ celsius: 12, iced: true });
+  it('names the ice that makes the tap as cold as that, and is never below freezing', () => {
+    const hot = { ...MIX, wanted: 22, flour: { grams: 1000, celsius: 34 } };
+    const advice = waterAdvice(hot, [], 18);
+    const wanted = waterByBalance(hot, { hydration: 7.55 });
+    expect(wanted).toBeGreaterThan(0);
+    expect(advice.celsius).toBeCloseTo(wanted, 6);
+    expect(advice.ice).toBeCloseTo(iceFor({ water: 750, tap: 18, wanted }), 6);
+    expect(advice.ice).toBeGreaterThan(20);
+    expect(waterAdvice(hot, [], wanted - 1).ice).toBe(0);
+    const hotter = { ...hot, flour: { grams: 1000, celsius: 60 } };
+    expect(waterAdvice(hotter, [], 18)).toMatchObject({ celsius: 0, cool: 0 });
   });
 
   it('by the rule of thumb counts levain as a fourth temperature', () => {
