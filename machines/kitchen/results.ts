@@ -11,6 +11,7 @@ import type { BakeSnapshot, Kitchen } from './kitchen.ts';
 import { doneTasks } from '../tasks.ts';
 import { lastBelief } from './last-belief.ts';
 import { loafMoves } from './loaf-moves.ts';
+import { mixResult, offsetsBefore } from './mixes.ts';
 import { bakeInput } from './pinned.ts';
 import { seenBy } from './seen-by.ts';
 import { soonBakes } from './settle.ts';
@@ -75,12 +76,23 @@ const openingOf = (kitchen: Kitchen, start: string, fact: Fact): Belief => {
   return carriedBelief(lastBelief(kitchen, found), found.recipe.formula);
 };
 
-/** A bake that does not begin with a wait begins with a belief all the same. */
+/** A bake begins with a belief, a wait or not, and with what earlier mixes taught. */
 const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
   if (fact.kind !== 'start') return [];
   const { bake: who, from: stage, at: since } = fact;
   const belief = openingOf(kitchen, fact.id, fact);
-  return [{ who, stage, since, marks: {}, belief, model: CARRY_MODEL }];
+  const offsets = offsetsBefore(kitchen, fact);
+  return [
+    {
+      who,
+      stage,
+      since,
+      marks: {},
+      belief,
+      ...(offsets.length > 0 ? { offsets } : {}),
+      model: CARRY_MODEL,
+    },
+  ];
 };
 
 /** A fact under judgement: which waits it measures, and by which model. */
@@ -161,6 +173,7 @@ export const resultsFor = (dry: Kitchen, fact: Fact, wait: WaitModel): Result[] 
   const measured = measuredBy(dry, fact);
   return [
     ...startResult(dry, fact),
+    ...mixResult(dry, fact),
     ...ovenResult(dry, isAgain(fact), wait),
     ...Object.values(dry.bakes).flatMap((bake) => bakeResult(bake, dry, { fact, measured, wait })),
   ];
