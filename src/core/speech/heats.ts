@@ -29,6 +29,26 @@ export function sayHeat(celsius: Celsius, units: Units): string {
   return `${value < 0 ? 'minus ' : ''}${sayNumber(Math.abs(value), NAME[units.heat])}`;
 }
 
+/** °C to the half, °F whole: a difference that a kitchen probe can tell. */
+const apart = (kelvins: number, { heat }: Units): number =>
+  heat === 'C' ? Math.round(kelvins * 2) / 2 : Math.round(kelvins * (9 / 5));
+
+/**
+ * How far two temperatures lie apart, as it is shown; 0 or more.
+ *
+ * @example showApart(1.2, { heat: 'F', weight: 'g' }) // '2 °F'
+ */
+export const showApart = (kelvins: number, units: Units): string =>
+  `${showNumber(apart(kelvins, units))} ${SIGN[units.heat]}`;
+
+/** How far two temperatures lie apart, as it is said; 0 or more. */
+export const sayApart = (kelvins: number, units: Units): string =>
+  sayNumber(apart(kelvins, units), NAME[units.heat]);
+
+/** A temperature nobody pours to a tenth: to the whole degree that is shown. */
+export const wholeDegrees = (celsius: Celsius, { heat }: Units): Celsius =>
+  heat === 'C' ? Math.round(celsius) : celsius;
+
 interface Heat {
   readonly least?: Celsius;
   readonly most: Celsius;

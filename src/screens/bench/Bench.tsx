@@ -21,6 +21,7 @@ import type { House } from '../house.ts';
 import { ActControls, ActSlab } from './ActFace.tsx';
 import { ActTimes } from './ActTimes.tsx';
 import { ActWords } from './ActWords.tsx';
+import { TargetFace } from './TargetFace.tsx';
 import { KitchenEar } from '../KitchenEar.tsx';
 import { bakeOf, focusOn } from '../focus.ts';
 import type { NumberPage, ReadingPage } from './readings/page.ts';
@@ -59,6 +60,7 @@ export default function Bench(props: BenchProps): JSX.Element {
   const house = props.house;
   // The checklists' words, the gate and the keypad come right after the first paint.
   const [questions] = createResource(() => import('./question-view.ts'));
+  const [waters] = createResource(() => import('./water-view.ts'));
   onMount(() => void Promise.all([import('./GateFace.tsx'), keypad(), import('./ReturnFace.tsx')]));
   const focus = createMemo(() => focusOn(house.kitchen(), props.bake));
   // How long something was left is told by the hour; the view is not made anew every second.
@@ -67,7 +69,7 @@ export default function Bench(props: BenchProps): JSX.Element {
     const at = focus();
     if (at === null) return null;
     const lists = asksList(at) ? questions() : questions.latest;
-    return benchView(
+    const shown = benchView(
       house.kitchen(),
       at,
       (instant) => house.hour(instant),
@@ -76,6 +78,7 @@ export default function Bench(props: BenchProps): JSX.Element {
       house.equipment(),
       hourNow(),
     );
+    return waters.latest?.withWater(shown, house.kitchen(), at, house.ways()) ?? shown;
   });
   const steps = createMemo(() => {
     const at = focus();
@@ -92,10 +95,7 @@ export default function Bench(props: BenchProps): JSX.Element {
   const beside = makeBeside(house, () => props.bake, props.onBake);
   const [opened, setOpened] = createSignal<string | null>(null);
   const [page, setPage] = createSignal<ReadingPage | null>(null);
-  const keyed = (): NumberPage | null => {
-    const at = page();
-    return at?.at === 'number' ? at : null;
-  };
+  const keyed = () => (page()?.at === 'number' ? (page() as NumberPage) : null);
   const [more, setMore] = createSignal<'more' | 'timers' | null>(null);
   keepHalfTaken({ key, bake: () => props.bake, page, setPage, onTurn: () => setOpened(null) });
   const ringing = createMemo(() => {
@@ -121,6 +121,7 @@ export default function Bench(props: BenchProps): JSX.Element {
   };
   const reading = () => ({ house, bake: props.bake, act: key() ?? '', onTurn: setPage });
   const taking = () => ({ ...reading(), page: keyed()! });
+  const target = () => (mode() === 'act' && ringing() === null ? view()?.target : null);
   const tick = (): number => tickOf(steps(), view()?.stage ?? '');
 
   return (
@@ -146,6 +147,8 @@ export default function Bench(props: BenchProps): JSX.Element {
             times={
               timed() ? (
                 <ActTimes house={house} view={shown()} focus={focus()!} mark={beside.mark()} />
+              ) : target() ? (
+                <TargetFace target={target()!} onWhy={() => setPage({ at: 'why' })} />
               ) : undefined
             }
             words={

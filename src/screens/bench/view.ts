@@ -73,6 +73,12 @@ export interface BenchView {
   readonly measures: NumberSlot;
   /** At a look: the deed of "it's ready", whatever the signs say. */
   readonly ready: Deed | null;
+  /** A number to hit, told beside the act: water-view.ts. */
+  readonly target: {
+    readonly value: string;
+    readonly label: string;
+    readonly range: string | null;
+  } | null;
 }
 
 /** The parts of a view that a list, a look or a plain act decides. */
@@ -224,5 +230,6 @@ export function benchView(
     hazard: asked.hazard ?? meta.hazard ?? 'none',
     measures: WEIGHS[stage] ?? 'doughTemperature',
     ready: asked.ready ?? null,
+    target: null,
   };
 }

@@ -112,6 +112,26 @@ const TAKEN: readonly (readonly [BakeStage, readonly (string | RegExp)[], Readin
     ['Weigh a loaf', '7', '8', '0', 'That’s it'],
     { what: 'weight', grams: 780, of: 'loaf' },
   ],
+  [
+    'mix.weigh',
+    ['New reading', 'Flour temperature', '1', '8', 'That’s it'],
+    { what: 'flourTemperature', celsius: 18 },
+  ],
+  [
+    'mix.weigh',
+    ['New reading', 'Levain temperature', '2', '3', 'That’s it'],
+    { what: 'levainTemperature', celsius: 23 },
+  ],
+  [
+    'levain.feed',
+    ['New reading', 'Cold tap water', '1', '2', 'That’s it'],
+    { what: 'water', celsius: 12, of: 'tap' },
+  ],
+  [
+    'mix.weigh',
+    ['New reading', 'Water poured in', '3', '1', 'That’s it'],
+    { what: 'water', celsius: 31, of: 'bowl' },
+  ],
   ['cool.cooling', ['New reading', 'Crust colour', 'Golden'], { what: 'crust', colour: 'golden' }],
 ];
 
@@ -208,8 +228,8 @@ describe('taking a reading', () => {
     for (const stage of [...BAKE_STAGES, ...OVEN_STAGES]) {
       const { first, others } = kindsAt(stage);
       const ids = [...first, ...others].map(({ id }) => id);
-      expect(new Set(ids).size, stage).toBe(14);
-      expect(ids, stage).toHaveLength(14);
+      expect(new Set(ids).size, stage).toBe(18);
+      expect(ids, stage).toHaveLength(18);
     }
     expect(kindsAt('levain.look').first[0]?.label).toBe('Levain rise, by eye');
     expect(kindsAt('judge').first[0]?.label).toBe('Inside the loaf');

@@ -5,6 +5,7 @@ import { Countdown } from '../../../src/parts/Countdown.tsx';
 import { NumberPad } from '../../../src/parts/NumberPad.tsx';
 import { RuledEdge } from '../../../src/parts/RuledEdge.tsx';
 import { Slab } from '../../../src/parts/Slab.tsx';
+import { Target } from '../../../src/parts/Target.tsx';
 import { Tiles } from '../../../src/parts/Tiles.tsx';
 import { Words } from '../../../src/parts/Words.tsx';
 import { CallMark } from '../../../src/parts/CallMark.tsx';
@@ -73,6 +74,28 @@ export const scenes: Record<string, Component> = {
       controls={controls('New reading')}
       ear={ear()}
       slab={<Slab label="That’s done" then="then scatter the filling" onPress={press('slab')} />}
+    />
+  ),
+  target: () => (
+    <BenchFrame
+      label="Bench"
+      further="Read on"
+      edge={edge(6)}
+      times={
+        <Target value="27 °C" label="for dough at 25 °C" range="or 24 to 29 °C">
+          <Control label="Why this?" onPress={press('why')} />
+        </Target>
+      }
+      words={
+        <Words
+          headline="978 g water"
+          detail="A guess: flour and levain as warm as the kitchen."
+          care="Raw flour is raw food: no tasting. Wash hands and bench after."
+        />
+      }
+      controls={controls('New reading')}
+      ear={ear()}
+      slab={<Slab label="It’s in" then="then levain" onPress={press('slab')} />}
     />
   ),
   tiles: () => (

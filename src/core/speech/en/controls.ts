@@ -13,6 +13,7 @@ export const controls = {
   weighLoaf: 'Weigh a loaf',
   notNow: 'Not now',
   why: 'Why?',
+  whyThis: 'Why this?',
   notNowWhy: 'Not now, why?',
   howMuchLonger: 'How much longer?',
   hush: 'Hush please',

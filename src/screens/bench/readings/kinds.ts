@@ -28,6 +28,10 @@ const rise = (slot: 'rise.dough' | 'rise.levain'): readonly [Kind, Kind] => [
 const dough = keyed('doughTemperature');
 const kitchen = keyed('kitchenTemperature');
 const core = keyed('coreTemperature');
+const flour = keyed('flourTemperature');
+const levain = keyed('levainTemperature');
+const tap = keyed('water.tap');
+const poured = keyed('water.bowl');
 const edge = seen('edge');
 const growth = seen('growth');
 const poke = seen('poke');
@@ -46,6 +50,10 @@ const ALL: readonly Kind[] = [
   core,
   crust,
   ...rise('rise.levain'),
+  levain,
+  flour,
+  tap,
+  poured,
   doughWeight,
   piece,
   loaf,
@@ -54,8 +62,8 @@ const ALL: readonly Kind[] = [
 /** What makes sense in each part of a bake; the oven's stages have no part of their own. */
 const FIRST: Readonly<Record<string, readonly Kind[]>> = {
   read: [kitchen],
-  levain: [...rise('rise.levain'), kitchen],
-  mix: [dough, kitchen, doughWeight],
+  levain: [...rise('rise.levain'), levain, flour, tap, kitchen],
+  mix: [dough, flour, levain, tap, poured, kitchen, doughWeight],
   bulk: [dough, ...rise('rise.dough'), edge, kitchen],
   shape: [piece, dough, kitchen],
   proof: [growth, poke, core, kitchen],

@@ -27,13 +27,14 @@ export interface PicturePage {
 }
 
 /**
- * Where the baker is among the readings, or at the drawing of the sheet; null on the bench is
- * nowhere.
+ * Where the baker is among the readings, at the drawing of the sheet, or at what the water rests on;
+ * null on the bench is nowhere.
  */
 export type ReadingPage =
   | { readonly at: 'new' }
   | { readonly at: 'kinds' }
   | { readonly at: 'sheet' }
+  | { readonly at: 'why' }
   | { readonly at: 'past' }
   | NumberPage
   | PicturePage;
