@@ -6,6 +6,12 @@ export const FRIDGE_MOST: Celsius = 5;
 /** The dial's place at which an oven is measured, °C. Judgement: the middle of a bake. */
 export const DIAL: Celsius = 230;
 
+/**
+ * Litres of pot a kilo of dough wants: it springs to some 2.5 litres, and the lid must not touch it.
+ * Judgement, beside the usual 3 to 5 litres for 900 g (common practice, no source).
+ */
+export const POT_LITRES_A_KILO = 3.3;
+
 /** What can be set, both ends included. Judgement: what home kitchens hold. */
 export const LIMITS = {
   oven: { least: 180, most: 320 },

@@ -3,8 +3,8 @@ import type { Recipe } from '../formula/recipe.ts';
 import type { Celsius } from '../units.ts';
 import { bowlsFor } from './bowls.ts';
 import { type Equipment } from './equipment.ts';
-import { DIAL, FRIDGE_MOST } from './limits.ts';
-import { placesFor } from './places.ts';
+import { DIAL, FRIDGE_MOST, POT_LITRES_A_KILO } from './limits.ts';
+import { placesFor, takesHeat } from './places.ts';
 
 /** A pot is heated at this, and loaves go in at the low end of 230–250, °C. Source: seen in print. */
 const POT_HEAT: Celsius = 260;
@@ -30,6 +30,15 @@ const fridge = (recipe: Recipe, loaves: number, { fridge }: Equipment): readonly
       ? [{ key: 'fridgeSmall', values: { count: holds, got: loaves } }]
       : []),
   ];
+};
+
+/** A loaf that would lift its lid: told while it can still be made lighter. */
+const pots = ({ process, piece }: Recipe, { pots }: Equipment): readonly Notice[] => {
+  if (process.vessel !== 'pot') return [];
+  const litres = Math.min(...pots.filter(takesHeat).map((pot) => pot.litres ?? Infinity));
+  return litres < (piece / 1000) * POT_LITRES_A_KILO
+    ? [{ key: 'potSmall', values: { got: litres } }]
+    : [];
 };
 
 const lids = ({ process }: Recipe, equipment: Equipment): readonly Notice[] => {
@@ -75,12 +84,13 @@ export function warnOf(
   if (stage === 'read.plan') {
     return [
       ...bowls(recipe, equipment),
+      ...pots(recipe, equipment),
       ...fridge(recipe, loaves, equipment),
       ...oven(recipe, equipment),
       ...lids(recipe, equipment),
     ];
   }
-  if (stage === 'mix.weigh') return bowls(recipe, equipment);
+  if (stage === 'mix.weigh') return [...bowls(recipe, equipment), ...pots(recipe, equipment)];
   if (stage === 'proof.counter' || stage === 'proof.toFridge') {
     return fridge(recipe, loaves, equipment);
   }

@@ -32,6 +32,25 @@ describe('what the kitchen cannot do', () => {
     expect(keys('mix.weigh', { bowls: { count: 1, kilos: 3, litres: 2 } })).toEqual(['bowlsShort']);
   });
 
+  it('tells of a pot too small for its loaf before the dough is mixed, and of no other pot', () => {
+    const pot = (litres: number | null) => ({ ...ANY_POT, material: 'bareIron', litres }) as const;
+    const told = (...litres: (number | null)[]) => keys('read.plan', { pots: litres.map(pot) });
+    expect(told(2)).toEqual(['potSmall']);
+    expect(told(4, 2.5)).toEqual(['potSmall']);
+    // 900 g to the lid of 3 litres: the smallest that is in use for it.
+    expect(told(3)).toEqual([]);
+    expect(told(null)).toEqual([]);
+    expect(keys('mix.weigh', { pots: [pot(2)] })).toEqual(['potSmall']);
+    expect(keys('read.plan', { pots: [pot(2)] }, 2, 'barley-tin')).toEqual([]);
+    const [warned] = warnOf('read.plan', recipeOf('lane-wheat'), 2, {
+      ...EQUIPMENT,
+      pots: [pot(2)],
+    });
+    expect(tellNotice(warned!, CELSIUS)).toBe(
+      'A pot of 2 litres is too small. Make these loaves lighter.',
+    );
+  });
+
   it('tells of a warm or small fridge while the loaves still stand on the counter', () => {
     const fridge = { celsius: 6, holds: 1 };
     for (const stage of ['proof.counter', 'proof.toFridge'])

@@ -2,6 +2,7 @@
 export const kitchenWarnings = {
   bowlsSplit: 'Share it between {count} bowls: too much for one.',
   bowlsShort: 'It needs {count} bowls. Borrow some, or mix in turns.',
+  potSmall: 'A pot of {got} litres is too small. Make these loaves lighter.',
   fridgeWarm: 'Your fridge is at {got}: turn it colder first.',
   fridgeSmall: 'The fridge takes {count} of {got} loaves. Bake the rest first.',
   potsNotHot: 'Cold dough can crack your pots. Use bare iron, or a tin.',
