@@ -1,6 +1,10 @@
 import { For, type JSX } from 'solid-js';
 import { BakeMark } from './BakeMark.tsx';
+import { OvenMark } from './OvenMark.tsx';
 import './RuledEdge.css';
+
+/** A running bake by its number, or the oven that heats ahead of its loaves. */
+export type EdgeMark = number | 'oven';
 
 export interface RuledEdgeProps {
   /** For ears: "Step 12 of 31, bulk". */
@@ -10,7 +14,7 @@ export interface RuledEdgeProps {
   /** Which tick the pointer stands at, from 0. */
   readonly at: number;
   /** Marks of other bakes and how far each is, 0 to 1. */
-  readonly others?: readonly { readonly mark: number; readonly at: number }[] | undefined;
+  readonly others?: readonly { readonly mark: EdgeMark; readonly at: number }[] | undefined;
 }
 
 /** The share of the edge a pointer and a mark need between their middles. */
@@ -47,7 +51,7 @@ export function RuledEdge(props: RuledEdgeProps): JSX.Element {
       <For each={beside()}>
         {(other) => (
           <i class="edge-other" style={{ '--at': `${100 * other.at}%` }}>
-            <BakeMark mark={other.mark} />
+            {other.mark === 'oven' ? <OvenMark /> : <BakeMark mark={other.mark} />}
           </i>
         )}
       </For>

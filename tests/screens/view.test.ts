@@ -8,10 +8,10 @@ import type { Units } from '../../src/core/units.ts';
 import { bakeOf, focusOn } from '../../src/screens/focus.ts';
 import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView, type BenchView } from '../../src/screens/bench/view.ts';
-import { stepsOf } from '../../src/screens/bench/steps.ts';
+import { ovenTick, stepsOf, tickOf } from '../../src/screens/bench/steps.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { stepOn, walkTo } from '../machines/support/onward.ts';
-import { SCOOP, STONE, TIN } from '../machines/support/recipe.ts';
+import { RECIPE, SCOOP, STONE, TIN } from '../machines/support/recipe.ts';
 import { WHOLE_BAKE } from '../machines/support/walk.ts';
 
 const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
@@ -102,6 +102,52 @@ describe('what the bench shows', () => {
     walkTo(hand, 'oven', 'judge');
     hand.answer('oven', { colour: 'golden' });
     expect(see(hand)!.detail).toMatch(/Tip it out of its tin/);
+  });
+
+  it('marks the oven on the edge while it heats ahead of the loaves, ever nearer to them', () => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'proof.soon', ['a1'], TIN);
+    const steps = stepsOf(TIN);
+    const mark = () => ovenTick(hand.kitchen, focusOn(hand.kitchen, 'a')!, steps);
+    expect(mark()).toBeNull();
+    hand.press('oven', 'ovenOn');
+    expect(steps[mark()!]).toBe('preheating');
+    expect(mark()).toBeGreaterThan(tickOf(steps, 'proof.warm'));
+    hand.turn(60);
+    expect(hand.stage('oven')).toBe('holding');
+    expect(steps[mark()!]).toBe('preheating');
+  });
+
+  it('speaks of all the loaves of a load, and of one where there is one', () => {
+    const out = (loaves: string[], recipe: Recipe, stage: string) => {
+      const hand = new Hand({ wait: waitFor });
+      hand.start('a', 'oven.queued', loaves, recipe);
+      // As the slab says: as many loaves as there are places.
+      walkTo(hand, 'oven', 'load');
+      if (stage !== 'load') hand.do(see(hand)!.slab.deed!);
+      return see(walkTo(hand, 'oven', stage))!;
+    };
+    expect(out(['a1'], TIN, 'unload')).toMatchObject({ headline: 'Take the loaf out' });
+    expect(out(['a1', 'a2'], TIN, 'unload')).toMatchObject({
+      headline: 'Take the loaves out',
+      spoken: 'Take the loaves out, tip each onto the rack. Children, stand back.',
+      slab: { label: 'All are out', deed: { act: 'unloaded' } },
+    });
+    expect(out(['a1', 'a2'], TIN, 'load').slab.label).toBe('All are in');
+    // One pot takes one loaf, whatever waits beside it.
+    expect(out(['a1', 'a2'], RECIPE, 'lift').headline).toBe('Lift the lid off the pot');
+  });
+
+  it('says how long a dense rye sets, and of no other bread', () => {
+    const cooling = (cool: number) => {
+      const hand = new Hand({ wait: waitFor });
+      const recipe = { ...TIN, process: { ...TIN.process, cool } };
+      hand.start('a', 'cool.cooling', ['a1'], recipe);
+      return see(hand)!;
+    };
+    expect(cooling(960).detail).toMatch(/Dense rye sets 12 to 24 hours\.$/);
+    expect(cooling(960).spoken).toMatch(/twelve to twenty-four hours\.$/);
+    expect(cooling(120).detail).not.toContain('rye');
   });
 
   it('shows the oven to be turned on while the loaves rise, and then the loaves again', () => {

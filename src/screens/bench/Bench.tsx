@@ -137,7 +137,9 @@ export default function Bench(props: BenchProps): JSX.Element {
                 label={fill(bench.edge, {
                   step: tick() + 1,
                   steps: steps().length,
-                  name: nameOf(shown().who, shown().stage),
+                  name: beside.heats()
+                    ? fill(bench.edgeOven, { name: nameOf(shown().who, shown().stage) })
+                    : nameOf(shown().who, shown().stage),
                 })}
                 ticks={steps().map((_, i) => ({ long: isLong(steps(), i) }))}
                 at={tick()}
@@ -153,7 +155,10 @@ export default function Bench(props: BenchProps): JSX.Element {
             }
             words={
               <Show when={mode() !== 'pad'} fallback={<NumberWords {...taking()} />}>
-                <Show when={mode() === 'act'} fallback={<GateWords house={house} view={shown()} />}>
+                <Show
+                  when={mode() === 'act'}
+                  fallback={<GateWords house={house} view={shown()} mark={beside.mark()} />}
+                >
                   <ActWords
                     house={house}
                     view={shown()}

@@ -1,6 +1,7 @@
-import type { JSX } from 'solid-js';
+import { Show, type JSX } from 'solid-js';
 import { controls } from '../../core/speech/en/controls.ts';
 import { childTasks, gate, gateHazards, type Gated } from '../../core/speech/en/gate.ts';
+import { BakeMark } from '../../parts/BakeMark.tsx';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';
 import { StandBack } from '../../parts/StandBack.tsx';
@@ -11,7 +12,12 @@ import type { House } from '../house.ts';
 import type { BenchView } from './view.ts';
 
 /** Before a hot, sharp or powered step: who does it, where the others stand, what they do meanwhile. */
-export function GateWords(props: { readonly house: House; readonly view: BenchView }): JSX.Element {
+export function GateWords(props: {
+  readonly house: House;
+  readonly view: BenchView;
+  /** The bake's mark, where more than one runs. */
+  readonly mark: number | undefined;
+}): JSX.Element {
   const hazard = (): Gated => props.view.hazard as Gated;
   const task = (): string => {
     const tasks = childTasks[hazard()];
@@ -21,7 +27,19 @@ export function GateWords(props: { readonly house: House; readonly view: BenchVi
     <Words
       headline={gate.grownUp}
       detail={`${gateHazards[hazard()]}. ${['lift', 'vent'].includes(props.view.stage) ? gate.bothHands : gate.ring}`}
-      picture={<StandBack alt={gate.standBack} />}
+      picture={
+        <>
+          <Show when={props.view.whose}>
+            {(whose) => (
+              <p class="act-place">
+                <Show when={props.mark}>{(mark) => <BakeMark mark={mark()} />}</Show>
+                <span>{whose()}</span>
+              </p>
+            )}
+          </Show>
+          <StandBack alt={gate.standBack} />
+        </>
+      }
     >
       <p class="act-detail gate-stand">{gate.standBack}</p>
       <p class="gate-task">{task()}</p>

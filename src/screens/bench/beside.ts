@@ -1,6 +1,7 @@
 import { createMemo, type Accessor } from 'solid-js';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
+import type { EdgeMark } from '../../parts/RuledEdge.tsx';
 import { several } from '../../core/speech/en/several.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { bakeSaid } from '../bake-name.ts';
@@ -8,7 +9,7 @@ import { focusOn } from '../focus.ts';
 import type { House } from '../house.ts';
 import { othersOf, type Other } from '../others.ts';
 import { nameOf } from '../stage-names.ts';
-import { stepsOf, tickOf } from './steps.ts';
+import { ovenTick, stepsOf, tickOf } from './steps.ts';
 
 export interface Beside {
   /** The other running bakes, overdue first. */
@@ -17,8 +18,10 @@ export interface Beside {
   readonly any: Accessor<boolean>;
   /** The mark of the bake on show; undefined while it is the only one. */
   readonly mark: Accessor<number | undefined>;
-  /** The others' marks and how far each is along its own steps, for the ruled edge. */
-  readonly onEdge: Accessor<readonly { readonly mark: number; readonly at: number }[]>;
+  /** The oven while it heats ahead of these loaves, and the others' marks along their own steps. */
+  readonly onEdge: Accessor<readonly { readonly mark: EdgeMark; readonly at: number }[]>;
+  /** Whether the oven heats ahead of the loaves on show. */
+  readonly heats: Accessor<boolean>;
   /** Shows another bake's bench and says which. */
   goTo(id: string): void;
 }
@@ -38,11 +41,22 @@ export function makeBeside(
     const steps = stepsOf(at.bake.context.recipe);
     return (tickOf(steps, stageOf(at.machine)) + 0.5) / steps.length;
   };
+  const ovenOnEdge = (): readonly { readonly mark: EdgeMark; readonly at: number }[] => {
+    const at = focusOn(house.kitchen(), bake());
+    if (at === null) return [];
+    const steps = stepsOf(at.bake.context.recipe);
+    const tick = ovenTick(house.kitchen(), at, steps);
+    return tick === null ? [] : [{ mark: 'oven', at: (tick + 0.5) / steps.length }];
+  };
   return {
     others,
     any: () => others().length > 0 || Object.keys(house.kitchen().timers).length > 0,
     mark: () => (others().length > 0 ? marks()[bake()] : undefined),
-    onEdge: () => others().map((other) => ({ mark: other.mark, at: along(other.id) })),
+    onEdge: () => [
+      ...ovenOnEdge(),
+      ...others().map((other) => ({ mark: other.mark, at: along(other.id) })),
+    ],
+    heats: () => ovenOnEdge().length > 0,
     goTo(id) {
       onBake(id);
       const at = focusOn(house.kitchen(), id);

@@ -1,4 +1,8 @@
+import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import { soonBakes } from '../../../machines/kitchen/settle.ts';
+import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { Recipe } from '../../core/formula/recipe.ts';
+import type { Focus } from '../focus.ts';
 import { bakeStagesOf, ovenStagesOf } from '../../core/records/stages-of.ts';
 
 /** They stand at their neighbours' ticks. */
@@ -29,6 +33,18 @@ const STANDS_AT: Readonly<Record<string, string>> = {
   standing: 'poke',
   recover: 'poke',
   'rescue.tray': 'turnOn',
+};
+
+/** The oven heats for this bake while its loaves still rise: its own tick, else null. */
+export const ovenTick = (
+  kitchen: Kitchen,
+  { who, bake }: Focus,
+  steps: readonly string[],
+): number | null => {
+  const stage = stageOf(kitchen.oven);
+  const heats = stage === 'preheating' || stage === 'holding';
+  const soon = soonBakes(kitchen).some(({ context }) => context.id === bake.context.id);
+  return who !== 'oven' && heats && soon ? tickOf(steps, stage) : null;
 };
 
 /** Which tick a stage stands at; the first where it has none. */

@@ -181,7 +181,7 @@ export function benchView(
   const { who, machine } = focus;
   const stage = stageOf(machine);
   const meta = metaOf(machine);
-  const words = wordsOf(kitchen, who, stage);
+  const words = wordsOf(kitchen, focus, stage, equipment);
   const facts = factsOf(kitchen, focus, hour, equipment);
   const task = taskView(focus);
   const asked =

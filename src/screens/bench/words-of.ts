@@ -2,10 +2,15 @@ import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Vessel } from '../../core/formula/formula.ts';
 import type { BakeStage, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
+import { denseCooling } from '../../core/speech/en/cool.ts';
+import { manyWords } from '../../core/speech/en/oven-many.ts';
 import { stoneWords } from '../../core/speech/en/oven-stone.ts';
 import { tinWords } from '../../core/speech/en/oven-tin.ts';
 import { ovenWords } from '../../core/speech/en/oven.ts';
 import type { StageWords } from '../../core/speech/words.ts';
+import type { Equipment } from '../../core/kitchen/equipment.ts';
+import type { Focus } from '../focus.ts';
+import { nextLoad } from './next-load.ts';
 
 /** What the oven says otherwise for what it is made ready for. */
 const VESSEL_WORDS: Readonly<Record<Vessel, Readonly<Partial<Record<OvenStage, StageWords>>>>> = {
@@ -14,9 +19,25 @@ const VESSEL_WORDS: Readonly<Record<Vessel, Readonly<Partial<Record<OvenStage, S
   tin: tinWords,
 };
 
-/** The words of a stage: the bake's own, or the oven's for what it is made ready for. */
-export const wordsOf = ({ oven }: Kitchen, who: string, stage: string): StageWords => {
-  if (who !== 'oven') return bakeWords[stage as BakeStage];
-  const own = VESSEL_WORDS[oven.context.vessel];
-  return own[stage as OvenStage] ?? ovenWords[stage as OvenStage];
+/** From here on a loaf is a dense rye, which sets for 12 to 24 hours (common practice, no source). */
+const DENSE = 12 * 60;
+
+/**
+ * The words of a stage: the bake's own, or the oven's for what it is made ready for and for as many
+ * loaves as are in it, or go in next.
+ */
+export const wordsOf = (
+  kitchen: Kitchen,
+  { who, bake }: Focus,
+  stage: string,
+  equipment: Equipment,
+): StageWords => {
+  if (who !== 'oven') {
+    const dense = stage === 'cool.cooling' && bake.context.recipe.process.cool >= DENSE;
+    return dense ? denseCooling : bakeWords[stage as BakeStage];
+  }
+  const { vessel, load } = kitchen.oven.context;
+  const one = VESSEL_WORDS[vessel][stage as OvenStage] ?? ovenWords[stage as OvenStage];
+  const count = load.length || nextLoad(kitchen, equipment).length;
+  return count > 1 ? { ...one, ...manyWords[vessel][stage as OvenStage] } : one;
 };

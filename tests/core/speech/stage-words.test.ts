@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { BAKE_STAGES, OVEN_STAGES } from '../../../src/core/records/stage.ts';
+import { BAKE_STAGES, OVEN_STAGES, type OvenStage } from '../../../src/core/records/stage.ts';
 import { bakeMachine } from '../../../machines/bake/bake.ts';
 import type { StageMeta } from '../../../machines/meta.ts';
 import { ovenMachine } from '../../../machines/oven/oven.ts';
@@ -9,6 +9,8 @@ import { bakeWords } from '../../../src/core/speech/en/bake-words.ts';
 import { bakeNames, ovenNames } from '../../../src/core/speech/en/names.ts';
 import { ovenWords } from '../../../src/core/speech/en/oven.ts';
 import { stoneWords } from '../../../src/core/speech/en/oven-stone.ts';
+import { denseCooling } from '../../../src/core/speech/en/cool.ts';
+import { manyWords } from '../../../src/core/speech/en/oven-many.ts';
 import { tinWords } from '../../../src/core/speech/en/oven-tin.ts';
 import { weighWords } from '../../../src/core/speech/en/weigh.ts';
 import { said, shown } from '../../../src/core/speech/facts.ts';
@@ -21,6 +23,14 @@ const stages: readonly (readonly [string, StageWords])[] = [
   ...Object.entries(ovenWords),
   ...Object.entries(stoneWords),
   ...Object.entries(tinWords),
+  ...Object.entries(manyWords).flatMap(([vessel, many]) =>
+    Object.entries(many).map(([stage, words]) => {
+      const one = { pot: {}, stone: stoneWords, tin: tinWords }[vessel] as typeof tinWords;
+      const all = ovenWords[stage as OvenStage];
+      return [stage, { ...all, ...one[stage as OvenStage], ...words }] as const;
+    }),
+  ),
+  ['cool.cooling', denseCooling],
 ];
 const withCards = [
   ...stages,

@@ -31,6 +31,16 @@ it('keeps what is typed while another bake is at the front, for its own bake onl
   });
 });
 
+it('names the bake at a gate, with its mark, where more than one runs', async () => {
+  const at = await atBench('oven.queued');
+  const place = () => document.querySelector('.act .act-place')?.textContent;
+  await screen.findByRole('heading', { name: /^A grown.up does this/ }, { timeout: 10_000 });
+  expect(place()).toBeUndefined();
+  await at.begin('bulk.proving');
+  await vi.waitFor(() => expect(place()).toMatch(/^\w/));
+  expect(document.querySelector('.act .act-place .bake-mark')).not.toBeNull();
+});
+
 it('closes an open page of readings over another bake’s call, and has it again at its own', async () => {
   const at = await atBench('bulk.proving');
   for (const name of ['New reading', 'Edge and bubbles', 'Domed']) await at.press(name);

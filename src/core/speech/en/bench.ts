@@ -2,6 +2,8 @@
 export const bench = {
   label: 'Bench',
   edge: 'Step {step} of {steps}: {name}',
+  /** For ears, after it: while the oven heats ahead of its loaves. */
+  edgeOven: '{name}. The oven heats up.',
   endsAt: 'at {time}',
   more: 'More',
   close: 'Close',

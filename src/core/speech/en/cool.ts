@@ -55,3 +55,11 @@ export const cool = {
     spoken: 'This bake has ended. What you did is in the log.',
   },
 } satisfies Record<string, StageWords>;
+
+/** A dense rye is cut no sooner: its crumb is still gum (seen in print: 12 to 24 h). */
+export const denseCooling: StageWords = {
+  ...cool['cool.cooling'],
+  detail: 'On a rack until {time}. Dense rye sets 12 to 24 hours.',
+  then: 'then hand them over',
+  spoken: '{time} is when they should be set. Dense rye needs twelve to twenty-four hours.',
+};
