@@ -11,6 +11,8 @@ export interface Call {
   readonly stage: string;
   readonly kind: CallKind;
   readonly since: Instant;
+  /** It stands to be seen and makes no sound. */
+  readonly quiet?: true;
 }
 
 /** A look or an act may be put off twice, two minutes each. A hot call never. */
@@ -31,7 +33,7 @@ const URGENCY: Readonly<Record<CallKind, number>> = { hot: 0, act: 1, look: 2 };
 /** Calls that sound now, the most urgent first, then the oldest. */
 export const sounding = (context: AttentionContext): readonly Call[] =>
   context.calls
-    .filter((call) => !context.heard.includes(call.id))
+    .filter((call) => !call.quiet && !context.heard.includes(call.id))
     .toSorted((a, b) => URGENCY[a.kind] - URGENCY[b.kind] || a.since - b.since);
 
 /** When the next snooze ends, or null. */

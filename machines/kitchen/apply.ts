@@ -10,6 +10,7 @@ import {
 } from './kitchen.ts';
 import { kitchenAt, positionOf } from './position.ts';
 import { settle } from './settle.ts';
+import { STARTER, starterJudged } from './starter.ts';
 import { stageOf } from './stage-of.ts';
 import { stepBake, stepOven, type Say, type Stepped } from './step.ts';
 import { takeBackTarget, without } from './take-back.ts';
@@ -23,6 +24,7 @@ const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
   const at = fact.at;
   return (fact.results ?? []).reduce((next, result) => {
     const { who, marks, belief, doubt } = result;
+    if (who === STARTER) return starterJudged(next, result, at);
     if (who === 'oven') {
       return isOf(next.oven, result)
         ? stepOven(next, machines, { type: 'judged', at, marks }).kitchen

@@ -6,6 +6,7 @@ import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { bakeInput } from './pinned.ts';
 import { vesselOf } from './settle.ts';
+import { keptBack, STARTER, tend } from './starter.ts';
 import { setTimer, stopTimer } from './timers.ts';
 import { stageOf, valueOf } from './stage-of.ts';
 import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
@@ -25,6 +26,7 @@ const mayStart = (kitchen: Kitchen, { id, bake, loaves }: FactOf<'start'>): bool
   return (
     bake !== 'oven' &&
     bake !== 'timer' &&
+    bake !== STARTER &&
     !(bake in kitchen.bakes) &&
     !(id in kitchen.starts) &&
     loaves.length > 0 &&
@@ -141,7 +143,7 @@ const press = (kitchen: Kitchen, machines: Machines, fact: FactOf<'press'>): Ste
   }
   return fact.who === 'oven'
     ? stepOven(kitchen, machines, ovenEvent(fact))
-    : stepBake(kitchen, machines, fact.who, bakeEvent(fact));
+    : keptBack(stepBake(kitchen, machines, fact.who, bakeEvent(fact)), kitchen, fact);
 };
 
 /** The act of a fact itself, given to the machine it concerns. */
@@ -172,6 +174,8 @@ export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepp
       return setTimer(kitchen, fact);
     case 'timerOff':
       return stopTimer(kitchen, fact);
+    case 'starter':
+      return tend(kitchen, fact);
     case 'takeBack':
       return stepAttention(kitchen, machines, { type: 'wake', at: fact.at });
     case 'jump':

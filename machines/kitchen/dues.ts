@@ -3,6 +3,7 @@ import { snoozeEnds, sounding, type Call } from '../attention/attention.ts';
 import type { BakeSnapshot, Kitchen, OvenSnapshot } from './kitchen.ts';
 import { openTasks } from './open-tasks.ts';
 import { metaOf } from './stage-of.ts';
+import { STARTER, starterDue } from './starter.ts';
 import { TIMER, timerDues } from './timers.ts';
 
 /** The instant at which a machine's wait runs out, a task of it falls due, or a timer ends. */
@@ -35,15 +36,17 @@ const duesOf = (who: string, machine: BakeSnapshot | OvenSnapshot): Due[] => {
   ];
 };
 
-/** The next deadline of all; the oven before the bakes, the bakes by id, timers, attention last. */
+/** The next deadline of all; the oven before the bakes, the bakes by id, timers, the starter, attention last. */
 export const nextDue = (kitchen: Kitchen): Due | null => {
   const snooze = snoozeEnds(kitchen.attention.context);
+  const starter = starterDue(kitchen);
   const dues: Due[] = [
     ...duesOf('oven', kitchen.oven),
     ...Object.keys(kitchen.bakes)
       .toSorted()
       .flatMap((who) => duesOf(who, kitchen.bakes[who]!)),
     ...timerDues(kitchen).map((due) => ({ who: TIMER, ...due })),
+    ...(starter === null ? [] : [{ who: STARTER, at: starter }]),
     ...(snooze === null ? [] : [{ who: 'attention', at: snooze }]),
   ];
   return dues.reduce<Due | null>((first, due) => (first && first.at <= due.at ? first : due), null);

@@ -3,6 +3,7 @@ import type { Due } from './dues.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { openTasks } from './open-tasks.ts';
 import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+import { STARTER } from './starter.ts';
 import { TIMER } from './timers.ts';
 
 /** A task falls due: its wait goes on, and where it calls it is said. */
@@ -26,6 +27,11 @@ export const fallDue = (kitchen: Kitchen, machines: Machines, due: Due): Stepped
   if (task !== undefined) return fallTask(kitchen, machines, due, task);
   // A timer is due by its instant alone: there is nothing to step.
   if (who === TIMER) return { kitchen, taken: true, says: [{ who, stage: timer ?? '' }] };
+  if (who === STARTER) {
+    // In the fridge it only stands to be seen: nothing is said.
+    const where = kitchen.starter.put?.where;
+    return { kitchen, taken: true, says: where === 'counter' ? [{ who, stage: where }] : [] };
+  }
   const event = { type: 'due', at } as const;
   if (who === 'oven') return stepOven(kitchen, machines, event);
   return who === 'attention'

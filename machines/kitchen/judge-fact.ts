@@ -2,6 +2,7 @@ import type { Fact } from '../../src/core/records/fact.ts';
 import { begin } from './apply.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { resultsFor, type WaitModel } from './results.ts';
+import type { StarterModel } from './starter-result.ts';
 import type { Stepped } from './step.ts';
 
 /**
@@ -14,11 +15,12 @@ export const judgeFact = (
   machines: Machines,
   bare: Fact,
   wait: WaitModel,
+  starter: StarterModel,
 ): { readonly fact: Fact; readonly stepped: Stepped } | null => {
   const begun = begin(kitchen, machines, bare);
   if (!begun.taken) return null;
   const dry = begun.close(bare);
-  const results = resultsFor(dry.kitchen, bare, wait);
+  const results = resultsFor(dry.kitchen, bare, wait, starter);
   if (results.length === 0) return { fact: bare, stepped: dry };
   const fact = { ...bare, results };
   return { fact, stepped: begun.close(fact) };

@@ -1,13 +1,14 @@
 import { initialTransition, type SnapshotFrom } from 'xstate';
 import type { Fact } from '../../src/core/records/fact.ts';
 import type { Position } from '../../src/core/records/position.ts';
+import { NO_STARTER, type Starter } from '../../src/core/records/starter.ts';
 import type { Instant } from '../../src/core/units.ts';
 import { attentionMachine } from '../attention/attention.ts';
 import { bakeMachine } from '../bake/bake.ts';
 import { ovenMachine } from '../oven/oven.ts';
 
 /** The version written with every record. Raised with any change of states, lists or transitions. */
-export const MACHINE_VERSION = 3;
+export const MACHINE_VERSION = 4;
 
 export type BakeSnapshot = SnapshotFrom<typeof bakeMachine>;
 export type OvenSnapshot = SnapshotFrom<typeof ovenMachine>;
@@ -39,6 +40,7 @@ export interface Kitchen {
   readonly oven: OvenSnapshot;
   readonly attention: AttentionSnapshot;
   readonly timers: Position['timers'];
+  readonly starter: Starter;
   readonly standing: readonly Fact[];
   /** Where the fold began: nothing, or the last jump. No take-back crosses it. */
   readonly base: Position | null;
@@ -61,6 +63,7 @@ export const emptyKitchen = (machines: Machines = MACHINES): Kitchen => ({
   oven: fresh(initialTransition(machines.oven), 'oven'),
   attention: fresh(initialTransition(machines.attention), 'attention'),
   timers: {},
+  starter: NO_STARTER,
   standing: [],
   base: null,
   idle: null,

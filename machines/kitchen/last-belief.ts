@@ -1,29 +1,58 @@
 import type { PastBelief } from '../../src/core/readiness/carry-over.ts';
+import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { Kitchen, StartFact } from './kitchen.ts';
 
 /**
- * What was believed of the starter at the end of the last bake before this one, as far as the fold
- * knows: since the last jump by every result, before it by what a bake began with. A bake whose start
- * was taken back never was.
+ * The bakes of this starter, the latest first, as far as they still stand: one whose start was taken
+ * back never was, and one of before the starter was another's is left aside.
  */
-export const lastBelief = (
-  { starts, standing, base }: Kitchen,
-  { id, at }: Pick<StartFact, 'id' | 'at'>,
-): PastBelief | null => {
+const bakesOf = ({ starts, standing, base, starter }: Kitchen): readonly StartFact[] => {
   const stands = new Set(standing.map((fact) => fact.id));
-  const past = Object.values(starts)
+  return Object.values(starts)
     .filter(
-      (s) => s.id !== id && s.at <= at && (stands.has(s.id) || (base !== null && s.at <= base.now)),
+      ({ id, at }) =>
+        at >= (starter.renewed ?? at) && (stands.has(id) || (base !== null && at <= base.now)),
     )
     .toSorted((a, b) => b.at - a.at);
-  for (const { bake, recipe, results } of past) {
-    const told = standing.findLast((fact) =>
-      fact.results?.some((result) => result.who === bake && result.belief),
-    );
-    const belief = (told?.results ?? results ?? []).find(
-      (result) => result.who === bake && result.belief,
-    )?.belief;
-    if (belief) return { formula: recipe.formula, belief };
+};
+
+type Told = Pick<StartFact, 'results'>;
+const beliefIn = (told: Told | undefined, bake: string): Belief | undefined =>
+  told?.results?.find(({ who, belief }) => who === bake && belief)?.belief;
+
+/** What was believed last of the starter in this bake, since the last jump. */
+const lastTold = ({ standing }: Kitchen, bake: string): Belief | undefined =>
+  beliefIn(
+    standing.findLast((fact) => beliefIn(fact, bake)),
+    bake,
+  );
+
+/**
+ * What was believed of the starter at the end of the last bake before this one, as far as the fold
+ * knows: since the last jump by every result, before it by what a bake began with.
+ */
+export const lastBelief = (
+  kitchen: Kitchen,
+  { id, at }: Pick<StartFact, 'id' | 'at'>,
+): PastBelief | null => {
+  for (const start of bakesOf(kitchen)) {
+    if (start.id === id || start.at > at) continue;
+    const belief = lastTold(kitchen, start.bake) ?? beliefIn(start, start.bake);
+    if (belief) return { formula: start.recipe.formula, belief };
   }
   return null;
+};
+
+/**
+ * How many bakes taught something of this starter: those that ended with another belief than they
+ * began with. Of one before the last jump the next bake's beginning tells.
+ */
+export const bakesTaught = (kitchen: Kitchen): number => {
+  const bakes = bakesOf(kitchen);
+  return bakes.filter((start, i) => {
+    const began = beliefIn(start, start.bake);
+    const next = bakes[i - 1];
+    const ended = lastTold(kitchen, start.bake) ?? (next && beliefIn(next, next.bake));
+    return began !== undefined && ended !== undefined && ended.mean !== began.mean;
+  }).length;
 };

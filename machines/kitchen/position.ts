@@ -46,6 +46,7 @@ export const positionOf = (kitchen: Kitchen): Position => ({
     snoozed: kitchen.attention.context.snoozed,
   },
   timers: kitchen.timers,
+  starter: kitchen.starter,
 });
 
 /**
@@ -78,6 +79,7 @@ export const kitchenAt = (
       context: { ...empty.attention.context, ...position.attention },
     }),
     timers: position.timers,
+    starter: position.starter,
     base: position,
     starts,
   };

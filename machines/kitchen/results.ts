@@ -16,6 +16,7 @@ import { bakeInput } from './pinned.ts';
 import { seenBy } from './seen-by.ts';
 import { soonBakes } from './settle.ts';
 import { metaOf, stageOf } from './stage-of.ts';
+import { starterResult, type StarterModel } from './starter-result.ts';
 
 /** What tells a wait its instants; the app gives the core's, tests a plain one. */
 export type WaitModel = (input: WaitInput) => {
@@ -169,11 +170,17 @@ const measuredBy =
  * The models' one run for a fact, on the kitchen that the bare fact leads to: every wait that has
  * no instants yet, and the wait of a bake just measured. What comes back is attached to the fact.
  */
-export const resultsFor = (dry: Kitchen, fact: Fact, wait: WaitModel): Result[] => {
+export const resultsFor = (
+  dry: Kitchen,
+  fact: Fact,
+  wait: WaitModel,
+  starter: StarterModel,
+): Result[] => {
   const measured = measuredBy(dry, fact);
   return [
     ...startResult(dry, fact),
     ...mixResult(dry, fact),
+    ...starterResult(dry, fact, starter),
     ...ovenResult(dry, isAgain(fact), wait),
     ...Object.values(dry.bakes).flatMap((bake) => bakeResult(bake, dry, { fact, measured, wait })),
   ];

@@ -6,6 +6,7 @@ import { openTasks } from './open-tasks.ts';
 import { samePlain } from './same-plain.ts';
 import { metaOf, stageOf } from './stage-of.ts';
 import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+import { starterCalls } from './starter.ts';
 import { timerCalls } from './timers.ts';
 
 /** Loaves whose bake stands at the oven and that are neither in it nor out, bakes in start order. */
@@ -52,11 +53,12 @@ const machineCalls = (who: string, machine: BakeSnapshot | OvenSnapshot): Call[]
   return [{ id: `${who}:${stage}:${since}`, who, stage, kind: call, since }, ...tasks];
 };
 
-/** The calls that stand: stages and tasks that time led into, and timers that are over. */
+/** The calls that stand: stages and tasks that time led into, and timers that are over, and the starter that waits for a feed. */
 export const callsOf = (kitchen: Kitchen): readonly Call[] => [
   ...machineCalls('oven', kitchen.oven),
   ...Object.entries(kitchen.bakes).flatMap(([who, bake]) => machineCalls(who, bake)),
   ...timerCalls(kitchen),
+  ...starterCalls(kitchen),
 ];
 
 /**

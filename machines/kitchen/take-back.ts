@@ -3,7 +3,7 @@ import type { Kitchen } from './kitchen.ts';
 
 /** What hands did and may withdraw; what a probe read or an ear heard is not theirs to take back. */
 const isCandidate = (fact: Fact): boolean =>
-  ['start', 'press', 'timer', 'timerOff'].includes(fact.kind) ||
+  ['start', 'press', 'timer', 'timerOff', 'starter'].includes(fact.kind) ||
   (fact.kind === 'reading' && fact.by === 'hand');
 
 /** The latest standing fact that can be taken back, or null. Strictly last in, first out. */

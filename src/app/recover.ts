@@ -38,6 +38,7 @@ export const positionSaid = (
   attention: { heard: [], snoozed: {} },
   // A timer of the baker's own runs by the clock, wherever the dough is.
   timers: last.timers,
+  starter: last.starter,
   bakes: Object.fromEntries(
     Object.entries(last.bakes).map(([id, place]): [string, BakePlace] => {
       const stage = places[id] ?? 'read.plan';

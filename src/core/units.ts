@@ -26,6 +26,9 @@ export const MINUTE = 60_000;
 /** One hour in milliseconds. */
 export const HOUR = 3_600_000;
 
+/** One day of twenty-four hours in milliseconds. */
+export const DAY = 24 * HOUR;
+
 /** Grams in a pound and in an ounce, avoirdupois: exact, by definition. */
 const POUND: Grams = 453.59237;
 const OUNCE: Grams = POUND / 16;

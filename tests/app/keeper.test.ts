@@ -10,7 +10,7 @@ import { makeKitchenTime } from '../../src/app/kitchen-time.ts';
 import { openLog } from '../../src/app/open-log.ts';
 import { makeMemoryStore } from '../fakes/memory-store.ts';
 import { makeTurnedClock } from '../fakes/turned-clock.ts';
-import { plainWait } from '../machines/support/hand.ts';
+import { plainStarter, plainWait } from '../machines/support/hand.ts';
 import { RECIPE } from '../machines/support/recipe.ts';
 
 const START: Deed = {
@@ -37,7 +37,9 @@ async function open(rows = makeMemoryStore(), at = 1_000 * MINUTE) {
     store: rows,
     machines: MACHINES,
     judge: () =>
-      Promise.resolve((kitchen, machines, bare) => judgeFact(kitchen, machines, bare, plainWait)),
+      Promise.resolve((kitchen, machines, bare) =>
+        judgeFact(kitchen, machines, bare, plainWait, plainStarter),
+      ),
     time: makeKitchenTime(clock, last),
     ids: { device: 'counter', next: () => `id${(n += 1)}` },
     onChange: (kept) => shown.push(kept),

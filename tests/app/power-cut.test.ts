@@ -9,7 +9,7 @@ import { makeKeeper, type Kept } from '../../src/app/keeper.ts';
 import { makeKitchenTime } from '../../src/app/kitchen-time.ts';
 import { openLog } from '../../src/app/open-log.ts';
 import { makeTurnedClock } from '../fakes/turned-clock.ts';
-import { plainWait } from '../machines/support/waits.ts';
+import { plainStarter, plainWait } from '../machines/support/waits.ts';
 import { RECIPE } from '../machines/support/recipe.ts';
 
 /**
@@ -87,7 +87,9 @@ async function bakeUntil(cut: number): Promise<{ shown: number; kept: number }> 
     store,
     machines: MACHINES,
     judge: () =>
-      Promise.resolve((kitchen, machines, bare) => judgeFact(kitchen, machines, bare, plainWait)),
+      Promise.resolve((kitchen, machines, bare) =>
+        judgeFact(kitchen, machines, bare, plainWait, plainStarter),
+      ),
     time: makeKitchenTime(clock, null),
     ids: { device: 'counter', next: () => `id${(n += 1)}` },
     onChange: (kept) => (shown = kept),

@@ -12,8 +12,8 @@ const ROW = {
 
 describe('reading one row of a log', () => {
   it('takes a whole record as it is', () => {
-    const row = { ...ROW, machineVersion: 3 };
-    expect(readRecord(row, 3).record).toBe(row);
+    const row = { ...ROW, machineVersion: 4 };
+    expect(readRecord(row, 4).record).toBe(row);
   });
 
   it('refuses a newer version by name, never half-read', () => {
@@ -47,8 +47,8 @@ describe('reading one row of a log', () => {
         { ...ROW.fact, kind: 'start', bake: 'a', loaves: [], from: 'x', recipe: { process: odd } },
       ];
       for (const fact of facts) {
-        const read = readRecord({ ...ROW, position: { oven: odd, bakes: { a: odd } }, fact }, 3);
-        expect(read.record?.machineVersion).toBe(3);
+        const read = readRecord({ ...ROW, position: { oven: odd, bakes: { a: odd } }, fact }, 4);
+        expect(read.record?.machineVersion).toBe(4);
       }
     },
   );
@@ -100,7 +100,37 @@ describe('a row of version 1', () => {
   });
 
   it('leaves a row of today as it is', () => {
-    const row = { ...ROW, machineVersion: 3, fact: start };
-    expect(upgrade(row, 3)).toBe(row);
+    const row = { ...ROW, machineVersion: 4, fact: start };
+    expect(upgrade(row, 4)).toBe(row);
+  });
+});
+
+describe('a deed of the starter', () => {
+  const fed = { ...ROW.fact, kind: 'starter', did: 'fed', flour: 2, celsius: 22 };
+  const read = (fact: object) => readRecord({ ...ROW, machineVersion: 4, fact }, 4);
+
+  it('is read as it is', () => {
+    for (const more of [{}, { did: 'renewed' }, { did: 'put', where: 'fridge' }])
+      expect(read({ ...fed, ...more }).record?.fact).toEqual({ ...fed, ...more });
+  });
+
+  it.each<[string, object]>([
+    ['fact.did', { did: 'eaten' }],
+    ['fact.flour', { flour: -1 }],
+    ['fact.celsius', { celsius: '22' }],
+    ['fact.where', { did: 'put', where: 'cellar' }],
+    ['fact.percent', { did: 'rose', percent: Number.NaN }],
+    ['fact.top', { did: 'topped' }],
+    ['fact.until', { did: 'later', until: Infinity }],
+  ])('is refused by name where its %s is wrong', (path, wrong) => {
+    const found = read({ ...fed, ...wrong });
+    expect('reason' in found && found.reason.path).toBe(path);
+  });
+
+  it('was unknown to rows of version 3, of a jump too', () => {
+    const jump = { ...ROW.fact, kind: 'jump', position: { now: 4 } };
+    const lifted = upgrade({ ...ROW, machineVersion: 3, fact: jump }, 3);
+    const starter = { signs: [], marks: {} };
+    expect(lifted).toMatchObject({ position: { starter }, fact: { position: { starter } } });
   });
 });

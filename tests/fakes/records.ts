@@ -25,6 +25,7 @@ export function makeRow(seq: number, call = `call ${seq}`): LogRecord {
       },
       attention: { heard: [call], snoozed: {} },
       timers: {},
+      starter: { signs: [], marks: {} },
     },
   };
 }

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { replay } from '../../machines/kitchen/replay.ts';
 import type { Fact } from '../../src/core/records/fact.ts';
 import { countedMachines } from './support/counted.ts';
-import { Hand, plainWait } from './support/hand.ts';
+import { Hand, plainStarter, plainWait } from './support/hand.ts';
 import { walkTo, walkToEnd } from './support/onward.ts';
 
 /** Weeks of bakes, one after the other, each with one press taken back and done again. */
@@ -75,7 +75,9 @@ describe('a log of 3,000 facts', () => {
     const at = hand.now;
     const fact: Fact = { kind: 'takeBack', target, id: 'x', device: 'test', at, raw: at };
     const folded = count(() => hand.fold.apply(hand.kitchen, machines, fact)).guards;
-    const judged = count(() => hand.fold.judgeFact(hand.kitchen, machines, fact, plainWait));
+    const judged = count(() =>
+      hand.fold.judgeFact(hand.kitchen, machines, fact, plainWait, plainStarter),
+    );
     expect(judged.result!.fact.results).not.toBeUndefined();
     expect(judged.guards).toBeLessThan(1.1 * folded);
   });

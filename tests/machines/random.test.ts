@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
 import { commandRuns, type Command } from './support/commands.ts';
 import { Driver } from './support/driver.ts';
+import { DEEDS } from './support/model-starter.ts';
 import { BAKE_ACTS, OVEN_ACTS } from './support/events.ts';
 
 /** One seed, so that a red run is red again; `npm run faults` walks with a fresh one. */
@@ -38,5 +39,6 @@ describe('random hands in the kitchen', () => {
     for (const kind of ['start', 'reading', 'correct', 'heard', 'snoozed', 'takeBack', 'jump']) {
       expect(seen).toContain(kind);
     }
+    for (const did of DEEDS) expect(seen).toContain(`starter:${did}`);
   }, 120_000);
 });

@@ -3,8 +3,9 @@ import type { Recipe } from '../formula/recipe.ts';
 import type { Belief } from '../readiness/belief.ts';
 import type { Celsius, Grams, Instant } from '../units.ts';
 import type { Position } from './position.ts';
+import type { StarterDeed } from './starter.ts';
 
-/** 'oven', or the id of a bake. */
+/** 'oven', 'starter', or the id of a bake. */
 export type Who = string;
 
 /** Acts a bake takes. A press names its act, so that a moved stage mismatches loudly. */
@@ -165,6 +166,7 @@ export type Deed =
       /** for `loaded`: those that go in; for `fewer`: those that remain */ readonly loaves?: readonly string[];
       /** for `lidOff` and `steamOut`: when it really was, if earlier than the press */ readonly was?: Instant;
       /** for `noted` */ readonly text?: string;
+      /** for `starterKept`: what is kept back for the next bake */ readonly grams?: Grams;
       /** the seq the baker saw when pressing a repeatable act */ readonly seen?: number;
     }
   | {
@@ -184,6 +186,7 @@ export type Deed =
       readonly call: TimerCall;
     }
   | { readonly kind: 'timerOff'; readonly timer: string }
+  | ({ readonly kind: 'starter' } & StarterDeed)
   | { readonly kind: 'takeBack'; readonly target: string }
   | { readonly kind: 'jump'; readonly position: Position };
 

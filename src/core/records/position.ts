@@ -3,6 +3,7 @@ import type { Vessel } from '../formula/formula.ts';
 import type { Belief } from '../readiness/belief.ts';
 import type { Instant } from '../units.ts';
 import type { Reading, TimerCall } from './fact.ts';
+import type { Starter } from './starter.ts';
 
 /** A task that a wait carries: when it called, and when it was done (null: not yet). */
 export interface TaskState {
@@ -71,4 +72,5 @@ export interface Position {
   readonly attention: AttentionPlace;
   /** By id. */
   readonly timers: Readonly<Record<string, RunningTimer>>;
+  readonly starter: Starter;
 }

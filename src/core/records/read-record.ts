@@ -1,5 +1,6 @@
 import type { Fact } from './fact.ts';
 import { readReading } from './read-reading.ts';
+import { starterFault } from './read-starter.ts';
 import type { LogRecord } from './record.ts';
 import { upgrade } from './upgrade.ts';
 
@@ -22,6 +23,7 @@ const KINDS: readonly Fact['kind'][] = [
   'snoozed',
   'timer',
   'timerOff',
+  'starter',
   'takeBack',
   'jump',
 ];
@@ -60,6 +62,7 @@ const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, Type])[]>
     ['call', 'string'],
   ],
   timerOff: [['timer', 'string']],
+  starter: [['did', 'string']],
   takeBack: [['target', 'string']],
   jump: [['position', 'object']],
 };
@@ -125,5 +128,7 @@ export function readRecord(
     const { reason } = readReading(fact['reading'], 'fact.reading', bounded);
     if (reason) return fail(reason.path, reason.expected, reason.got);
   }
+  const fault = fact['kind'] === 'starter' ? starterFault(fact) : null;
+  if (fault) return fail(`fact.${fault.path}`, fault.expected, fault.got);
   return { record: upgrade(row, machineVersion as number) as LogRecord };
 }

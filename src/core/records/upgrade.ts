@@ -64,6 +64,19 @@ const fact1 = (fact: Data, position: Data): Data => {
 const position2 = (position: Data): Data =>
   within(position, 'oven', (oven) => ({ soon: false, ...oven }));
 
+/** Before, nothing was known of the starter between bakes. */
+const position3 = (position: Data): Data => ({ starter: { signs: [], marks: {} }, ...position });
+
+/** A row's own position changed, and that of a jump. */
+const inPositions =
+  (change: (position: Data) => Data) =>
+  (row: Data): Data =>
+    within(
+      within(row, 'fact', (fact) => within(fact, 'position', change)),
+      'position',
+      change,
+    );
+
 /** What each version's rows lack against the next one's; the first is of version 1. */
 const UPGRADES: readonly ((row: Data) => Data)[] = [
   (row) => {
@@ -74,12 +87,8 @@ const UPGRADES: readonly ((row: Data) => Data)[] = [
       position1,
     );
   },
-  (row) =>
-    within(
-      within(row, 'fact', (fact) => within(fact, 'position', position2)),
-      'position',
-      position2,
-    ),
+  inPositions(position2),
+  inPositions(position3),
 ];
 
 /**

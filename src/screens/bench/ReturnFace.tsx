@@ -12,8 +12,10 @@ import type { BenchView } from './view.ts';
 
 /** Three lines at most: what is overdue, what was done last, what comes next. */
 const linesOf = (house: House, view: BenchView): readonly string[] => {
-  const calls = house.kitchen().attention.context.calls.toSorted((a, b) => a.since - b.since);
-  const late = calls[0];
+  const late = house
+    .kitchen()
+    .attention.context.calls.filter(({ quiet }) => !quiet)
+    .toSorted((a, b) => a.since - b.since)[0];
   const last = lastDone(house.records(), house.kitchen().starts);
   const name = nameOf(view.who, view.stage);
   return [

@@ -87,7 +87,7 @@ export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
 
 const pressOf = (
   kitchen: Kitchen,
-  { who }: Focus,
+  { who, bake }: Focus,
   act: BakeAct | OvenAct,
   equipment: Equipment,
 ): Extract<Deed, { kind: 'press' }> => ({
@@ -95,6 +95,7 @@ const pressOf = (
   who,
   act,
   ...(act === 'loaded' ? { loaves: nextLoad(kitchen, equipment) } : {}),
+  ...(act === 'starterKept' ? { grams: bake.context.recipe.keepBack } : {}),
   ...(REPEATABLE.includes(act) ? { seen: kitchen.seq } : {}),
 });
 

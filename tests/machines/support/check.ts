@@ -28,6 +28,8 @@ export const checkKitchen = (hand: Hand): void => {
   for (const { until } of Object.values(kitchen.attention.context.snoozed)) {
     if (until !== null) dues.push(until);
   }
+  const { remind } = kitchen.starter.marks;
+  if (remind !== undefined && remind > kitchen.now) dues.push(remind);
   const { alarmAt, ringing } = fold.wanted(kitchen);
   expect(alarmAt, 'the alarm is at the first deadline').toBe(
     dues.length > 0 ? Math.min(...dues) : null,

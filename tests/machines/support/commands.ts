@@ -23,7 +23,8 @@ export interface Command {
     | 'end'
     | 'reload'
     | 'jump'
-    | 'wallBack';
+    | 'wallBack'
+    | 'starter';
   readonly a: number;
   readonly b: number;
   readonly c: number;
@@ -49,6 +50,7 @@ const WEIGHTS: Readonly<Record<Command['do'], number>> = {
   reload: 2,
   jump: 1,
   wallBack: 2,
+  starter: 5,
 };
 
 const any = fc.nat({ max: 9_999 });

@@ -8,6 +8,7 @@ import { FROM, joinedAt, pick, readingOf, RECIPES, rightPresses } from './choice
 import type { Command } from './commands.ts';
 import { BAKE_ACTS, OVEN_ACTS } from './events.ts';
 import type { Fold } from './fold.ts';
+import { deedOf } from './model-starter.ts';
 import { Hand, type TimeRule } from './hand.ts';
 import { Mirror, type Done } from './mirror.ts';
 import { advance, copyOf, placesOf, recipeAt, type Model, type Press } from './model.ts';
@@ -75,7 +76,11 @@ export class Driver {
       return this.checkRefusal({ ...deed, id, device: 'test', at, raw: at } as Fact);
     }
     this.seen.add(
-      deed.kind === 'press' ? `${deed.who === 'oven' ? 'oven:' : ''}${deed.act}` : deed.kind,
+      deed.kind === 'press'
+        ? `${deed.who === 'oven' ? 'oven:' : ''}${deed.act}`
+        : deed.kind === 'starter'
+          ? `starter:${deed.did}`
+          : deed.kind,
     );
     this.follow();
   }
@@ -187,6 +192,10 @@ export class Driver {
         const target = name === 'takeBack' ? (mirror.latest ?? 'f0') : wrong;
         return this.do({ kind: 'takeBack', target }, { kind: 'takeBack', target });
       }
+      case 'starter': {
+        const deed = { kind: 'starter', ...deedOf(hand.now, a, b) } as const;
+        return this.do(deed, deed);
+      }
       case 'start':
         return this.start(running, a, b, c);
       case 'end':
@@ -207,7 +216,9 @@ export class Driver {
     const next = this.hand.fold.wanted(this.hand.kitchen).alarmAt;
     if (next !== null && (presses.length === 0 || b % 4 === 0)) return this.turnBy(0, 0);
     const press = pick(presses, a);
-    return press ? this.press(press) : this.start([], a, b, 0);
+    // A baker says how much is kept back; an older log does not.
+    const kept = press?.act === 'starterKept' && b % 2 === 0 ? { grams: 30 } : {};
+    return press ? this.press({ ...press, ...kept }) : this.start([], a, b, 0);
   }
 
   /** To the next due, just before it, past it, or a little. */

@@ -1,14 +1,16 @@
 import type { Deed, Fact, Reading } from '../../../src/core/records/fact.ts';
 import type { LogRecord } from '../../../src/core/records/record.ts';
+import type { StarterDeed } from '../../../src/core/records/starter.ts';
 import { MINUTE, type Instant } from '../../../src/core/units.ts';
 import type { Kitchen, Machines } from '../../../machines/kitchen/kitchen.ts';
 import type { WaitModel } from '../../../machines/kitchen/results.ts';
+import type { StarterModel } from '../../../machines/kitchen/starter-result.ts';
 import type { Say } from '../../../machines/kitchen/step.ts';
 import { FOLD, type Fold } from './fold.ts';
 import { RECIPE } from './recipe.ts';
-import { plainWait } from './waits.ts';
+import { plainStarter, plainWait } from './waits.ts';
 
-export { plainWait, WAITS } from './waits.ts';
+export { plainStarter, plainWait, WAITS } from './waits.ts';
 
 /** How kitchen time is read: the offset grows where the wall would put it before the fold's own now. */
 export type TimeRule = (wall: Instant, offset: number, kitchen: Kitchen) => number;
@@ -19,6 +21,7 @@ interface HandParts {
   readonly machines?: Machines;
   readonly fold?: Fold;
   readonly wait?: WaitModel;
+  readonly starter?: StarterModel;
   readonly time?: TimeRule;
 }
 
@@ -33,12 +36,14 @@ export class Hand {
   readonly fold: Fold;
   readonly machines: Machines;
   private readonly wait: WaitModel;
+  private readonly starter: StarterModel;
   private readonly time: TimeRule;
 
   constructor(parts: HandParts = {}) {
     this.fold = parts.fold ?? FOLD;
     this.machines = parts.machines ?? this.fold.MACHINES;
     this.wait = parts.wait ?? plainWait;
+    this.starter = parts.starter ?? plainStarter;
     this.time = parts.time ?? neverBack;
     this.wall = parts.now ?? 1_000 * MINUTE;
     this.kitchen = this.fold.emptyKitchen(this.machines);
@@ -74,10 +79,19 @@ export class Hand {
     const at = this.now;
     const id = `f${this.records.length + 1}`;
     const bare: Fact = { ...deed, id, device: 'test', at, raw: this.wall };
-    const judged = this.fold.judgeFact(this.kitchen, this.machines, bare, (input) => {
-      this.modelRuns += 1;
-      return this.wait(input);
-    });
+    const judged = this.fold.judgeFact(
+      this.kitchen,
+      this.machines,
+      bare,
+      (input) => {
+        this.modelRuns += 1;
+        return this.wait(input);
+      },
+      (input) => {
+        this.modelRuns += 1;
+        return this.starter(input);
+      },
+    );
     if (judged === null) return false;
     this.kitchen = judged.stepped.kitchen;
     this.says.push(...judged.stepped.says);
@@ -102,6 +116,10 @@ export class Hand {
     return Object.entries(items).every(([item, value]) =>
       this.press(who, 'answer', { item, value }),
     );
+  }
+
+  tend(did: StarterDeed): boolean {
+    return this.do({ kind: 'starter', ...did });
   }
 
   measure(bake: string, reading: Reading, by: 'hand' | 'probe' = 'hand'): boolean {

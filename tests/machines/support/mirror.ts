@@ -1,4 +1,5 @@
 import type { Reading } from '../../../src/core/records/fact.ts';
+import type { StarterDeed } from '../../../src/core/records/starter.ts';
 import { MINUTE, type Instant } from '../../../src/core/units.ts';
 import {
   advance,
@@ -16,6 +17,7 @@ import {
   type ModelBake,
   type Press,
 } from './model.ts';
+import { tend } from './model-starter.ts';
 
 /** What is done, as the model understands it. */
 export type Done =
@@ -30,7 +32,8 @@ export type Done =
   | { readonly kind: 'correct'; readonly target: string; readonly reading: Reading }
   | { readonly kind: 'heard'; readonly call: string }
   | { readonly kind: 'snoozed'; readonly call: string; readonly until: Instant }
-  | { readonly kind: 'takeBack'; readonly target: string };
+  | { readonly kind: 'takeBack'; readonly target: string }
+  | ({ readonly kind: 'starter' } & StarterDeed);
 
 /** A deed that stands: what was before it, and the ends of waits that it brought. */
 export interface Standing {
@@ -42,7 +45,8 @@ export interface Standing {
 }
 
 const isCandidate = ({ done }: Standing): boolean =>
-  done.kind === 'press' || done.kind === 'start' || (done.kind === 'reading' && done.by === 'hand');
+  ['press', 'start', 'starter'].includes(done.kind) ||
+  (done.kind === 'reading' && done.by === 'hand');
 
 /** A dough's rise is no levain's, and a piece's weight no loaf's. */
 const sameKind = (a: Reading, b: Reading): boolean =>
@@ -137,6 +141,8 @@ export class Mirror {
         return measure(model, done.bake, done.reading, at);
       case 'correct':
         return this.correct(done);
+      case 'starter':
+        return tend(model.starter, done, at);
       case 'heard':
         return this.silence(done.call, null);
       case 'snoozed': {
@@ -181,7 +187,9 @@ export class Mirror {
 
   private silence(call: string, until: Instant | null): boolean {
     const { quiet } = this.model;
-    const rings = pendingCalls(this.model).some(({ id }) => id === call && !(id in quiet));
+    const rings = pendingCalls(this.model).some(
+      ({ id, mute }) => id === call && !mute && !(id in quiet),
+    );
     if (rings) quiet[call] = until;
     return rings;
   }

@@ -14,6 +14,7 @@ import {
   SOME_WAIT,
 } from './chart.ts';
 import { RECIPE, STONE, TIN } from './recipe.ts';
+import { put, starterCall, type ModelStarter } from './model-starter.ts';
 import { LAID_LOOK, MINUTES_A_DEGREE, WAITS } from './waits.ts';
 
 /** Where one machine should stand. */
@@ -48,6 +49,7 @@ export interface Model {
   waiting: string[];
   load: string[];
   out: string[];
+  starter: ModelStarter;
   quiet: Record<string, Instant | null>;
   times: Record<string, number>;
 }
@@ -62,6 +64,7 @@ export const emptyModel = (): Model => ({
   waiting: [],
   load: [],
   out: [],
+  starter: { where: null, since: 0, fresh: false, remind: null },
   quiet: {},
   times: {},
 });
@@ -81,14 +84,20 @@ export interface ModelCall {
   readonly who: string;
   readonly kind: 'hot' | 'act' | 'look';
   readonly since: Instant;
+  /** It makes no sound. */
+  readonly mute?: boolean;
 }
 
-/** Pending calls; of equal ones the oven's first, then bakes as they were started. */
-export const pendingCalls = ({ oven, bakes }: Model): readonly ModelCall[] =>
-  [['oven', oven] as const, ...Object.entries(bakes)].flatMap(([who, { stage, byDue, since }]) => {
-    const kind = CALL_AT[stage];
-    return kind && byDue ? [{ id: `${who}:${stage}:${since}`, who, kind, since }] : [];
-  });
+/** Pending calls; of equal ones the oven's first, then bakes as they were started, then the starter's. */
+export const pendingCalls = ({ oven, bakes, starter, now }: Model): readonly ModelCall[] => [
+  ...[['oven', oven] as const, ...Object.entries(bakes)].flatMap(
+    ([who, { stage, byDue, since }]): ModelCall[] => {
+      const kind = CALL_AT[stage];
+      return kind && byDue ? [{ id: `${who}:${stage}:${since}`, who, kind, since }] : [];
+    },
+  ),
+  ...starterCall(starter, now),
+];
 
 /** Where a load of its kind bakes first. */
 const FIRST: Readonly<Record<Vessel, string>> = { pot: 'lidded', stone: 'steaming', tin: 'open' };
@@ -97,7 +106,7 @@ const URGENCY = ['hot', 'act', 'look'];
 
 export const ringingCall = (model: Model): ModelCall | null =>
   pendingCalls(model)
-    .filter(({ id }) => !(id in model.quiet))
+    .filter(({ id, mute }) => !mute && !(id in model.quiet))
     .toSorted(
       (a, b) => URGENCY.indexOf(a.kind) - URGENCY.indexOf(b.kind) || a.since - b.since,
     )[0] ?? null;
@@ -181,7 +190,7 @@ export const settle = (model: Model): void => {
     if (to) go(model, 'oven', to, model.now, called);
     else if (back) go(model, 'oven', back, model.now, called);
     else if (other && ['before', 'score', 'load'].includes(model.oven.stage)) {
-      go(model, 'oven', 'poke', model.now);
+      go(model, 'oven', 'poke', model.now, called);
     }
   }
   for (const [who, { stage, loaves }] of Object.entries(model.bakes)) {
@@ -224,6 +233,7 @@ export interface Press {
   readonly value?: string;
   readonly loaves?: readonly string[];
   readonly was?: Instant;
+  readonly grams?: number;
 }
 
 /** The recipe of a bake, or one of the kind the oven is made ready for. */
@@ -282,6 +292,7 @@ export const press = (model: Model, deed: Press, at: Instant): boolean => {
     model.load = [];
   }
   go(model, who, to, early ? (was ?? at) : at);
+  if (act === 'starterKept' && deed.grams !== undefined) put(model.starter, 'fridge', at);
   return true;
 };
 

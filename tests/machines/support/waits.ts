@@ -1,4 +1,5 @@
 import type { WaitModel } from '../../../machines/kitchen/results.ts';
+import type { StarterModel } from '../../../machines/kitchen/starter-result.ts';
 import { MINUTE } from '../../../src/core/units.ts';
 
 /** Minutes of each wait's first mark: plain numbers, so that a test can reckon in its head. */
@@ -31,8 +32,11 @@ export const MINUTES_A_DEGREE = 10;
 export const plainWait: WaitModel = ({ stage, now, seen }) => {
   const wait = WAITS[stage];
   if (!wait) throw new Error(`No wait at ${stage}.`);
-  const warm = seen.findLast(({ reading }) => reading.what === 'doughTemperature')?.reading;
-  const celsius = warm && 'celsius' in warm ? warm.celsius : 24;
+  // They come in any order; of one instant the newest comes first.
+  const newest = seen
+    .filter(({ reading }) => reading.what === 'doughTemperature')
+    .reduce<(typeof seen)[number] | null>((a, b) => (a && a.at >= b.at ? a : b), null);
+  const celsius = newest && 'celsius' in newest.reading ? newest.reading.celsius : 24;
   const shift = stage === 'bulk.proving' ? (24 - celsius) * MINUTES_A_DEGREE : 0;
   const laid =
     stage === 'proof.warm'
@@ -43,3 +47,12 @@ export const plainWait: WaitModel = ({ stage, now, seen }) => {
     model: 'plain',
   };
 };
+
+/** How long the plain starter waits for its feed, where it stands, minutes. */
+export const STARTER_WAITS = { counter: 600, fridge: 20_160 } as const;
+
+/** A starter's instants for tests: from where it was put, in so many minutes. */
+export const plainStarter: StarterModel = ({ starter: { put } }) => ({
+  marks: { remind: put!.at + STARTER_WAITS[put!.where] * MINUTE },
+  model: 'plain',
+});
