@@ -15,3 +15,5 @@ export const dayOf = (wall: Instant): string =>
 /** '3 May 2031'. */
 export const dateOf = (wall: Instant): string =>
   new Date(wall).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+/** Milliseconds since the last midnight on this tablet's wall. */
+export const sinceMidnight = (wall: Instant): number => wall - new Date(wall).setHours(0, 0, 0, 0);

@@ -9,7 +9,7 @@ import { fill } from '../core/speech/fill.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
 import { openEquipment } from './equipment.ts';
-import { dateOf, dayOf, hourOf } from './hours.ts';
+import { dateOf, dayOf, hourOf, sinceMidnight } from './hours.ts';
 import { makeFiles } from './files.ts';
 import { makeHalfTyped } from './half-typed.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
@@ -200,6 +200,7 @@ export async function openHouse(world: World): Promise<House> {
     hour,
     day: (at) => dayOf(onWall(at)),
     date: (at) => dateOf(onWall(at)),
+    midnight: (at) => at - sinceMidnight(wall(at)),
     take,
     takeBack,
     begin,

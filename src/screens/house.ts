@@ -45,6 +45,8 @@ export interface House {
   /** 'Sat', and '3 May 2031', in the tablet's own words. */
   day(at: Instant): string;
   date(at: Instant): string;
+  /** The last midnight before it on this tablet's wall, in kitchen time. */
+  midnight(at: Instant): Instant;
   /** One deed; resolves once it is written (or refused). */
   take(deed: Deed): Promise<void>;
   takeBack(): Promise<void>;

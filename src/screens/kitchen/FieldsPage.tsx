@@ -106,7 +106,7 @@ export function ChoicePage(props: {
 }
 
 /** A keypad that begins blank. What is left blank stays as it was. */
-function NumberPage(props: {
+export function NumberPage(props: {
   readonly field: NumberField;
   readonly half: Half;
   readonly back: string;

@@ -8,6 +8,7 @@ import { kitchenFields as words } from '../../core/speech/en/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
 import { readAFile } from '../../core/speech/en/read-a-file.ts';
 import { soundCheck } from '../../core/speech/en/sound-check.ts';
+import { starterWords } from '../../core/speech/en/starter.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { saveAsFile } from '../../core/speech/en/trouble.ts';
 import { shown } from '../../core/speech/facts.ts';
@@ -23,6 +24,7 @@ import { bowlFields, fridgeFields, ovenFields } from './fields.ts';
 import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
 import { FilePage } from './FilePage.tsx';
 import { PlacesPage } from './PlacesPage.tsx';
+import { StarterPage } from './StarterPage.tsx';
 
 type Face =
   | 'grid'
@@ -32,6 +34,7 @@ type Face =
   | 'fridge'
   | 'bowls'
   | 'scale'
+  | 'starter'
   | 'sound'
   | 'file'
   | 'promise';
@@ -75,6 +78,10 @@ export default function Kitchen(props: {
     const step = equipment().scale;
     return step === null ? kitchenPage.notSaid : `${step} g`;
   };
+  const starter = (): string => {
+    const { put } = props.house.kitchen().starter;
+    return put === undefined ? kitchenPage.notSaid : starterWords.places[put.where];
+  };
   const to = (label: string, value: string | undefined, next: Face): JSX.Element => (
     <Control label={label} value={value} onPress={() => setFace(next)} />
   );
@@ -104,6 +111,7 @@ export default function Kitchen(props: {
               </div>
             </Words>
           }
+          controls={to(starterWords.title, starter(), 'starter')}
         />
       </Match>
       <Match when={face() === 'tablet'}>
@@ -182,6 +190,9 @@ export default function Kitchen(props: {
           back={kitchenPage.title}
           onBack={toGrid}
         />
+      </Match>
+      <Match when={face() === 'starter'}>
+        <StarterPage house={props.house} onBack={toGrid} />
       </Match>
       <Match when={face() === 'sound'}>
         <SoundPage

@@ -1,0 +1,44 @@
+import { expect, it } from 'vitest';
+import { Baker } from './harness/baker.ts';
+import { expectNoFaults } from './harness/faults.ts';
+import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+
+it('feeds the starter by one press, and every page of it fits its screen', async () => {
+  const app = await openApp();
+  const baker = new Baker(app);
+  const measure = async (name: string) => {
+    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+      await app.setViewport(view);
+      await app.screenshot(`starter-${name}-${view}`);
+      const over = await app.page.evaluate(() => ({
+        tall: document.documentElement.scrollHeight - innerHeight,
+        wide: document.documentElement.scrollWidth - innerWidth,
+        further: document.querySelectorAll('.bench-further').length,
+      }));
+      expect.soft(over, `${name} at ${view}`).toEqual({ tall: 0, wide: 0, further: 0 });
+    }
+    await app.setViewport('wide');
+  };
+  await app.page.locator('.start-grid').waitFor();
+  await baker.tap('.bench-controls .control:has-text("Kitchen")');
+  await app.page.locator('.kitchen-grid').waitFor();
+  await baker.press('Starter');
+  await measure('unknown');
+  await baker.press('I fed it');
+  await measure('warmth');
+  await baker.key('24');
+  await baker.tap('.slab');
+  await measure('feed');
+  await baker.noted(() => baker.tap('.tile:has-text("1:2:2")'));
+  await app.page.locator('.act-detail:has-text("Ripe between")').waitFor();
+  await measure('fed');
+  await app.page.evaluate(() => (document.documentElement.dataset['theme'] = 'dark'));
+  await app.screenshot('starter-fed-dark');
+  expect.soft(await app.axe()).toEqual([]);
+  await baker.press('How fast it is');
+  await measure('speed');
+  await baker.press('It’s a new starter');
+  await measure('renew');
+  expect(await baker.facts()).toMatchObject([{ kind: 'starter', did: 'fed', flour: 2 }]);
+  expectNoFaults(app.faults);
+});
