@@ -87,7 +87,7 @@ export default defineConfig({
           groups: [
             {
               name: 'first',
-              test: /node_modules\/(xstate|solid-js)\/|\/machines\/(?!kitchen\/(results|judge-fact|seen-by|last-belief|standing-readings)\.)/,
+              test: /node_modules\/(xstate|solid-js)\/|\/machines\/(?!kitchen\/(apply|deliver|judge-fact|last-belief|replay|results|seen-by|standing-readings|starter-result|tend-starter)\.)/,
             },
           ],
         },

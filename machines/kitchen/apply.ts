@@ -10,7 +10,8 @@ import {
 } from './kitchen.ts';
 import { kitchenAt, positionOf } from './position.ts';
 import { settle } from './settle.ts';
-import { STARTER, starterJudged } from './starter.ts';
+import { STARTER } from './starter.ts';
+import { starterJudged } from './tend-starter.ts';
 import { stageOf } from './stage-of.ts';
 import { stepBake, stepOven, type Say, type Stepped } from './step.ts';
 import { takeBackTarget, without } from './take-back.ts';

@@ -1,10 +1,4 @@
-import { replay } from '../../machines/kitchen/replay.ts';
-import {
-  emptyKitchen,
-  MACHINE_VERSION,
-  type Kitchen,
-  type Machines,
-} from '../../machines/kitchen/kitchen.ts';
+import { emptyKitchen, type Kitchen, type Machines } from '../../machines/kitchen/kitchen.ts';
 import type { LogStore } from '../../machines/ports.ts';
 import type { Unreadable } from '../core/records/read-record.ts';
 import type { Position } from '../core/records/position.ts';
@@ -33,19 +27,7 @@ export async function openLog(store: LogStore, machines: Machines): Promise<Open
   } catch {
     return { records: [], kitchen: emptyKitchen(machines), trouble: { kind: 'closed' } };
   }
-  const records: LogRecord[] = [];
-  // The reader comes with the first row: an empty kitchen is shown without it.
-  if (rows.length === 0) return { records, kitchen: emptyKitchen(machines), trouble: null };
-  const { readRecord } = await import('../core/records/read-record.ts');
-  for (const row of rows) {
-    const read = readRecord(row, MACHINE_VERSION);
-    if (read.record === null) {
-      const { kitchen } = replay(records, machines);
-      const seq = records.length + 1;
-      return { records, kitchen, trouble: { kind: 'unreadable', reason: read.reason, seq } };
-    }
-    records.push(read.record);
-  }
-  const { kitchen, trouble } = replay(records, machines);
-  return { records, kitchen, trouble: trouble ? { kind: 'differs', ...trouble } : null };
+  // Reader and fold come with the first row: an empty kitchen is shown without them.
+  if (rows.length === 0) return { records: [], kitchen: emptyKitchen(machines), trouble: null };
+  return (await import('./fold-log.ts')).foldLog(rows, machines);
 }
