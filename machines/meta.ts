@@ -5,6 +5,8 @@ import type { CallKind } from './ports.ts';
 export interface StageMeta {
   /** The mark this stage waits for; its instant is the stage's deadline. */
   readonly waits?: string;
+  /** The mark that tells beforehand of a retard's counter: nothing falls due by it. */
+  readonly foretells?: string;
   /** How the stage calls the baker when time, not a press, led into it. */
   readonly call?: CallKind;
   readonly hazard?: Hazard;

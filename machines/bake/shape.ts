@@ -33,7 +33,7 @@ export const shape = bakeSetup.createStateConfig({
     },
     basket: {
       entry: entering('shape.basket'),
-      meta: { hazard: 'raw' },
+      meta: { hazard: 'raw', foretells: 'fridge' },
       on: { inBaskets: toProof },
     },
     scoop: { entry: entering('shape.scoop'), meta: { hazard: 'raw' }, on: { scooped: toProof } },

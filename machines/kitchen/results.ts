@@ -1,5 +1,6 @@
 import type { Doubt } from '../../src/core/clock/doubt.ts';
 import type { WaitInput } from '../../src/core/day/waits.ts';
+import { isWarm } from '../../src/core/formula/is-warm.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { OPENING_BELIEF, type Belief } from '../../src/core/readiness/belief.ts';
 import { CARRY_MODEL, carriedBelief } from '../../src/core/readiness/carry-over.ts';
@@ -113,13 +114,14 @@ const bakeResult = (
   { fact, measured, wait }: Judging,
 ): Result[] => {
   const stage = stageOf(bake) as BakeStage;
-  const { waits } = metaOf(bake);
-  if (waits === undefined) return [];
   const { id, start, recipe, entered, touches } = bake.context;
+  const meta = metaOf(bake);
+  const waits = meta.waits ?? (isWarm(recipe.process) ? undefined : meta.foretells);
+  if (waits === undefined) return [];
   const { now } = kitchen;
   const since = entered[stage] ?? now;
   const again = measured(id, since);
-  if (deadlineOf(bake) !== null && !again) return [];
+  if (bake.context.marks[waits] !== undefined && !again) return [];
   const said = wait({
     stage,
     now: since,

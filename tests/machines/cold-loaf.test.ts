@@ -3,6 +3,7 @@ import { waitFor } from '../../src/core/day/waits.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
 import { Hand } from './support/hand.ts';
 import { at } from './support/onward.ts';
+import { RECIPE, TIN } from './support/recipe.ts';
 
 const marks = (hand: Hand) => hand.kitchen.bakes['a']!.context.marks;
 const inFridge = () => at(new Hand({ wait: waitFor }), 'proof.retard', 'levain.feed');
@@ -15,6 +16,53 @@ const looked = (signs: Readonly<Record<string, string>>) => {
   hand.press('a', 'loafNotYet');
   return hand;
 };
+
+describe('the baskets', () => {
+  const filled = (from = 'levain.feed', bake = RECIPE) => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', from, ['a1'], bake);
+    return at(hand, 'shape.basket');
+  };
+
+  it('are told how long they will stand, once, and stand that long', () => {
+    const hand = filled('shape.divide');
+    const stands = marks(hand)['fridge']! - hand.now;
+    expect(stands).toBeGreaterThan(0);
+    const runs = hand.modelRuns;
+    hand.measure('a', { what: 'weight', grams: 900, of: 'piece' });
+    expect(hand.modelRuns).toBeLessThanOrEqual(runs + 1);
+    hand.turn(9);
+    hand.press('a', 'inBaskets');
+    expect(hand.deadline('a')! - hand.now).toBe(stands);
+  });
+
+  it('stand a little longer in a kitchen that turns out cooler, counted from where they were', () => {
+    const hand = filled('shape.divide');
+    hand.press('a', 'inBaskets');
+    const end = hand.deadline('a')!;
+    hand.turn(5);
+    hand.measure('a', { what: 'kitchenTemperature', celsius: 21 });
+    expect((hand.deadline('a')! - end) / MINUTE).toBeGreaterThan(0);
+    expect((hand.deadline('a')! - end) / MINUTE).toBeLessThanOrEqual(20);
+  });
+
+  it('of a warm proof are told nothing, and no model runs for them', () => {
+    const hand = filled('shape.divide', TIN);
+    const runs = hand.modelRuns;
+    expect(marks(hand)).toEqual({});
+    hand.measure('a', { what: 'weight', grams: 900, of: 'piece' });
+    expect(hand.modelRuns).toBe(runs);
+  });
+
+  it('are told anew when the dough turns out warmer, and never fall due', () => {
+    const hand = filled('shape.divide');
+    const stands = marks(hand)['fridge']! - hand.now;
+    hand.measure('a', { what: 'kitchenTemperature', celsius: 30 });
+    expect(marks(hand)['fridge']! - hand.now).toBeLessThan(stands);
+    hand.turn(300);
+    expect(hand.stage('a')).toBe('shape.basket');
+  });
+});
 
 describe('a loaf in the fridge', () => {
   it('shows earliest, likely and latest hour', () => {

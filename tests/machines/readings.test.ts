@@ -25,21 +25,17 @@ describe('a reading', () => {
     expect(hand.ringing).toBe('a:bulk.look');
   });
 
-  it.each([
-    'mix.rest',
-    'bulk.between',
-    'shape.benchRest',
-    'proof.counter',
-    'proof.retard',
-    'cool.cooling',
-  ])('does not start the wait of %s again', (stage) => {
-    const hand = at(new Hand({ wait: waitFor }), stage, 'levain.feed');
-    const deadline = hand.deadline('a');
-    expect(deadline).not.toBeNull();
-    hand.turn(5);
-    expect(hand.measure('a', { what: 'kitchenTemperature', celsius: 21 })).toBe(true);
-    expect(hand.deadline('a')).toBe(deadline);
-  });
+  it.each(['mix.rest', 'bulk.between', 'shape.benchRest', 'proof.retard', 'cool.cooling'])(
+    'does not start the wait of %s again',
+    (stage) => {
+      const hand = at(new Hand({ wait: waitFor }), stage, 'levain.feed');
+      const deadline = hand.deadline('a');
+      expect(deadline).not.toBeNull();
+      hand.turn(5);
+      expect(hand.measure('a', { what: 'kitchenTemperature', celsius: 21 })).toBe(true);
+      expect(hand.deadline('a')).toBe(deadline);
+    },
+  );
 
   it.each([
     ['levain.ripening', 'levainNotYet'],

@@ -55,6 +55,28 @@ const viewsOfWholeBake = (): BenchView[] => {
   });
 };
 
+describe('the baskets', () => {
+  const basket = (recipe: Recipe, kitchen = 24) => {
+    const hand = new Hand({ wait: waitFor });
+    hand.do({ kind: 'start', bake: 'a', loaves: ['a1'], from: 'shape.divide', recipe, kitchen });
+    return see(walkTo(hand, 'a', 'shape.basket'))!;
+  };
+
+  it('are told how long they stand before the fridge, on the screen and in the air', () => {
+    const view = basket(RECIPE, 26);
+    const minutes = /They stand (\d+\smin), then the fridge/.exec(view.detail)?.[1];
+    expect(minutes).toBeDefined();
+    expect(view.slab.then).toBe(`${minutes} out, then the fridge`);
+    expect(view.spoken).toMatch(/^[a-z, -]+ minutes they stand out, then the fridge\./);
+  });
+
+  it('go straight in where they would be over by the end, and rise warm without a word of it', () => {
+    const warm = { ...RECIPE, process: { ...RECIPE.process, fridge: 9 } };
+    expect(basket(warm, 27).detail).toMatch(/straight into the fridge/);
+    expect(basket(TIN).detail).not.toMatch(/fridge/);
+  });
+});
+
 describe('what the bench shows', () => {
   it('has words, one slab and no hole for every stage of a whole bake', () => {
     const views = [

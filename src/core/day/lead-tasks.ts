@@ -3,6 +3,7 @@ import type { Recipe } from '../formula/recipe.ts';
 import type { BakeStage, OvenStage } from '../records/stage.ts';
 import type { Task } from '../records/task.ts';
 import { MINUTE, type Instant, type Minutes } from '../units.ts';
+import { counterMinutes } from './counter-minutes.ts';
 import type { WaitInput } from './waits.ts';
 
 /**
@@ -45,9 +46,10 @@ const spreadAt = ({ touches }: Recipe['process'], done: number, now: Instant): I
 
 /** What is wanted ready in this wait, and by when. */
 const wanted = (
-  { stage, now, recipe, touches }: WaitInput,
+  input: WaitInput,
   end: Instant,
 ): readonly (readonly [Timed, Instant])[] => {
+  const { stage, now, recipe, touches } = input;
   const { process, formula } = recipe;
   const by = (at: Instant, ...tasks: Timed[]) => tasks.map((task) => [task, at] as const);
   if (stage === 'levain.ripening') {
@@ -61,7 +63,8 @@ const wanted = (
   }
   if (stage === 'bulk.proving' && process.shaping === 'scoop') return by(end, 'grease');
   if (stage === 'shape.benchRest') {
-    const shelf = process.retard > 0 && process.counter < BEFORE.shelf ? ['shelf' as const] : [];
+    const soon = process.retard > 0 && counterMinutes({ ...input, now: end }) < BEFORE.shelf;
+    const shelf = soon ? ['shelf' as const] : [];
     return by(end, process.vessel === 'tin' ? 'grease' : 'baskets', ...shelf);
   }
   if (stage === 'proof.counter') return by(end, 'shelf');

@@ -6,13 +6,14 @@ import type { BakeStage, OvenStage } from '../records/stage.ts';
 import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
 import { bulkWait } from './bulk-wait.ts';
 import { coldWait } from './cold-wait.ts';
+import { counterMinutes } from './counter-minutes.ts';
 import { leadTasks } from './lead-tasks.ts';
 import { levainWait } from './levain-wait.ts';
 import { warmWait } from './warm-wait.ts';
 
 /** Everything a wait's instants may depend on. */
 export interface WaitInput {
-  /** A waiting stage. */
+  /** A waiting stage, or one that foretells the next wait. */
   readonly stage: BakeStage | OvenStage;
   /** When the wait begins or is judged again. */
   readonly now: Instant;
@@ -54,7 +55,7 @@ const after = (at: Instant, minutes: Minutes): Instant => Math.round(at + minute
 
 /** The wait alone, without what it asks of free hands. */
 function plainWait(input: WaitInput): Wait {
-  const { stage, now, recipe, touches, again } = input;
+  const { stage, now, recipe, entered, touches, again } = input;
   const { process } = recipe;
   const plain = (mark: string, minutes: Minutes): Wait => ({
     marks: { [mark]: after(now, minutes) },
@@ -77,8 +78,11 @@ function plainWait(input: WaitInput): Wait {
       return bulkWait(input);
     case 'shape.benchRest':
       return plain('end', process.benchRest);
+    case 'shape.basket':
+      return plain('fridge', counterMinutes(input));
+    // As it was said while the baskets were filled.
     case 'proof.counter':
-      return plain('end', process.counter);
+      return plain('end', counterMinutes({ ...input, now: entered['shape.basket'] ?? now }));
     case 'proof.warm':
     case 'proof.soon':
       return warmWait(input);
@@ -117,7 +121,8 @@ const ENDS: Readonly<Partial<Record<BakeStage | OvenStage, string>>> = {
 };
 
 /**
- * The instants of a waiting stage: levain and bulk by the dough clock, the rest by the process; and
+ * The instants of a waiting stage, levain, dough and loaf by the dough clock, the rest by the process;
+ * of the baskets being filled, when they would go into the fridge; and
  * as `lead.<task>` when each task falls due that it asks of free hands.
  * Pure; every instant is finite and in whole milliseconds.
  *

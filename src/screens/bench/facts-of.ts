@@ -3,6 +3,7 @@ import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import { pots } from '../../core/speech/en/names.ts';
 import type { Facts } from '../../core/speech/facts.ts';
+import { counterOf } from './counter-of.ts';
 import { loadSize } from '../load-size.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
@@ -30,9 +31,12 @@ export const factsOf = (
 ): Facts & { readonly name: string } => {
   const { recipe, touches, loaves } = focus.bake.context;
   const deadline = deadlineOf(focus.machine);
+  const counter = counterOf(focus.bake.context);
   return {
     ...(deadline === null
-      ? {}
+      ? counter === null
+        ? {}
+        : { minutes: counter }
       : {
           time: hour(deadline),
           minutes: Math.max(0, Math.round((deadline - kitchen.now) / MINUTE)),

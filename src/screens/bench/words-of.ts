@@ -4,9 +4,11 @@ import type { BakeStage, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
 import { denseCooling } from '../../core/speech/en/cool.ts';
 import { manyWords } from '../../core/speech/en/oven-many.ts';
+import { basketWords } from '../../core/speech/en/shape.ts';
 import { stoneWords } from '../../core/speech/en/oven-stone.ts';
 import { tinWords } from '../../core/speech/en/oven-tin.ts';
 import { ovenWords } from '../../core/speech/en/oven.ts';
+import { counterOf } from './counter-of.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import type { Focus } from '../focus.ts';
@@ -33,6 +35,8 @@ export const wordsOf = (
   equipment: Equipment,
 ): StageWords => {
   if (who !== 'oven') {
+    const stands = stage === 'shape.basket' ? counterOf(bake.context) : null;
+    if (stands !== null) return stands > 0 ? basketWords.counter : basketWords.fridge;
     const dense = stage === 'cool.cooling' && bake.context.recipe.process.cool >= DENSE;
     return dense ? denseCooling : bakeWords[stage as BakeStage];
   }

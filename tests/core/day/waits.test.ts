@@ -173,7 +173,6 @@ describe('the instants of a wait', () => {
     ['recover', 'hot', false, 10],
     ['mix.rest', 'end', false, 30],
     ['shape.benchRest', 'end', false, 20],
-    ['proof.counter', 'end', false, 20],
     ['cool.cooling', 'end', false, 120],
     ['bulk.between', 'touch', false, 30],
   ] as const)('of %s: %s (again: %s) is %d min on', (stage, mark, again, minutes) => {

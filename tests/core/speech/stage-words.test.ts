@@ -8,6 +8,7 @@ import { countdown } from '../../../src/core/speech/en/running.ts';
 import { bakeWords } from '../../../src/core/speech/en/bake-words.ts';
 import { bakeNames, ovenNames } from '../../../src/core/speech/en/names.ts';
 import { ovenWords } from '../../../src/core/speech/en/oven.ts';
+import { basketWords } from '../../../src/core/speech/en/shape.ts';
 import { stoneWords } from '../../../src/core/speech/en/oven-stone.ts';
 import { denseCooling } from '../../../src/core/speech/en/cool.ts';
 import { manyWords } from '../../../src/core/speech/en/oven-many.ts';
@@ -31,6 +32,7 @@ const stages: readonly (readonly [string, StageWords])[] = [
     }),
   ),
   ['cool.cooling', denseCooling],
+  ...Object.entries(basketWords).map(([to, w]) => [`basket ${to}`, w] as const),
 ];
 const withCards = [
   ...stages,
@@ -38,6 +40,7 @@ const withCards = [
 ];
 
 const BIG_BAKE = {
+  minutes: 75,
   grams: 1450,
   keepBack: 30,
   loaves: 24,

@@ -28,9 +28,13 @@ export const LAID_LOOK = 105;
 /** Each °C of the dough above 24 takes this many minutes off the long wait of the bulk. */
 export const MINUTES_A_DEGREE = 10;
 
+/** No wait: the stage whose mark tells beforehand of the counter. */
+const FORETELLS = 'shape.basket';
+const COUNTER = { mark: 'fridge', minutes: 20 };
+
 /** A model that a test can foretell: fixed minutes, and a warmer dough is looked at sooner. */
 export const plainWait: WaitModel = ({ stage, now, seen }) => {
-  const wait = WAITS[stage];
+  const wait = stage === FORETELLS ? COUNTER : WAITS[stage];
   if (!wait) throw new Error(`No wait at ${stage}.`);
   // They come in any order; of one instant the newest comes first.
   const newest = seen

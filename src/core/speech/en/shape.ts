@@ -50,3 +50,21 @@ export const shape = {
     care: RAW_DOUGH,
   },
 } satisfies Record<string, StageWords>;
+
+const basket = shape['shape.basket'];
+
+/** Baskets that go cold: after their time on the counter, or at once. */
+export const basketWords = {
+  counter: {
+    ...basket,
+    detail: 'Seam up, then cover. They stand {minutes}, then the fridge.',
+    then: '{minutes} out, then the fridge',
+    spoken: '{minutes} they stand out, then the fridge. Seam up, then cover.',
+  },
+  fridge: {
+    ...basket,
+    detail: 'Seam up, then cover. Then straight into the fridge.',
+    then: 'then straight into the fridge',
+    spoken: 'Lay each loaf in its basket. Then straight into the fridge.',
+  },
+} satisfies Record<string, StageWords>;
