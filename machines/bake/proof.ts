@@ -1,7 +1,10 @@
 import { entering } from '../meta.ts';
 import { bakeSetup } from './bake-setup.ts';
 
-/** Counter, fridge, the looks at a cold loaf; or a warm proof, with the oven wanted hot by its end. */
+/**
+ * Counter, fridge, the looks at a cold loaf; or a warm proof, with the oven wanted hot by its end. A
+ * cold loaf that has hardly grown stands out as in a warm proof; one far over gets a new goal.
+ */
 export const proof = bakeSetup.createStateConfig({
   initial: 'counter',
   states: {
@@ -28,6 +31,9 @@ export const proof = bakeSetup.createStateConfig({
         loafReady: '#bake.oven.queued',
         loafNotYet: 'retard',
         loafOver: '#bake.oven.queued',
+        // Out of the cold they rise as warm loaves do, oven and all.
+        standOut: 'warm',
+        loafFlat: '#bake.rescue.tray',
       },
     },
     warm: {
@@ -49,6 +55,7 @@ export const proof = bakeSetup.createStateConfig({
         loafReady: '#bake.oven.queued',
         loafNotYet: [{ guard: 'ovenWanted', target: 'soon' }, { target: 'warm' }],
         loafOver: '#bake.oven.queued',
+        loafFlat: '#bake.rescue.tray',
       },
     },
   },

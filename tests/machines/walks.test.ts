@@ -136,7 +136,9 @@ const walk = (who: string, { to, steps, recipe = RECIPE }: Path & { recipe?: Rec
 
 describe('in a kitchen, hands and time alone reach', () => {
   it('every stage there is, by a generated path', () => {
-    expect(bakePaths.map(({ to }) => to).toSorted()).toEqual([...BAKE_STAGES].toSorted());
+    expect([...new Set(bakePaths.map(({ to }) => to))].toSorted()).toEqual(
+      [...BAKE_STAGES].toSorted(),
+    );
     expect(ovenPaths.map(({ to }) => to).toSorted()).toEqual([...OVEN_STAGES].toSorted());
   });
 

@@ -77,6 +77,69 @@ describe('the baskets', () => {
   });
 });
 
+describe('a look at a cold loaf', () => {
+  const looked = (signs: Readonly<Record<string, string>>) => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'shape.divide');
+    walkTo(hand, 'a', 'proof.look');
+    hand.answer('a', { wobble: 'notSure', skin: 'smooth', ...signs });
+    return hand;
+  };
+  const acts = ({ slab, tiles }: BenchView) =>
+    [slab, ...tiles].map(({ deed }) => (deed?.kind === 'press' ? deed.act : null));
+
+  it('that has not grown and springs back is told to stand out, and for how long', () => {
+    const hand = looked({ grown: 'none', rim: 'below', dent: 'springs' });
+    expect(acts(see(hand)!)[0]).toBe('standOut');
+    expect(see(hand)!.detail).toMatch(/let them stand out/);
+    hand.press('a', 'standOut');
+    const view = see(hand)!;
+    expect(view.headline).toBe('Let the loaves stand out');
+    expect(view.spoken).toMatch(/^[a-z, -]+ they stand out\. You are needed at /);
+    hand.press('a', 'loafSeen');
+    expect(see(hand)!.progress).toEqual({ done: 0, of: 2 });
+    hand.answer('a', { dent: 'stays' });
+    expect(see(hand)!.headline).toBe('How much has it grown?');
+  });
+
+  it('that has not grown but does not spring back stays in the cold, standing out within reach', () => {
+    const view = see(looked({ grown: 'little', rim: 'below', dent: 'slowly' }))!;
+    expect(acts(view)).toEqual(['loafNotYet', 'loafReady', 'standOut', 'loafOver']);
+  });
+
+  it('that has gone over is told to bake now, or to a new goal, and never to wait', () => {
+    const hand = looked({ grown: 'grown', rim: 'above', dent: 'stays' });
+    const view = see(hand)!;
+    expect(acts(view)).toEqual(['loafOver', 'loafFlat', 'loafReady']);
+    expect(view.detail).toMatch(/bake now, from cold, with a shallow cut/);
+    hand.press('a', 'loafOver');
+    walkTo(hand, 'oven', 'poke');
+    // At the oven too: no question whether it is ready, and no more waiting.
+    expect(see(hand)!.progress).toBeNull();
+    expect(acts(see(hand)!)).toEqual(['pokeOver', 'pokeReady']);
+    hand.press('oven', 'pokeOver');
+    walkTo(hand, 'oven', 'score');
+    expect(see(hand)!.detail).toMatch(/shallow cut, half as deep/);
+  });
+
+  it('that is ready keeps its deep cut', () => {
+    const hand = looked({ grown: 'grown', rim: 'level', dent: 'slowly' });
+    hand.press('a', 'loafReady');
+    expect(see(walkTo(hand, 'oven', 'score'))!.detail).toMatch(/1 cm deep/);
+  });
+
+  it('stands at the tick of the fridge while it stands out', () => {
+    const hand = looked({ grown: 'none', rim: 'below', dent: 'springs' });
+    const steps = stepsOf(RECIPE);
+    const at = tickOf(steps, 'proof.look');
+    hand.press('a', 'standOut');
+    expect(at).toBeGreaterThan(0);
+    expect(tickOf(steps, hand.stage('a')!)).toBe(at);
+    expect(tickOf(steps, 'proof.poke')).toBe(at);
+    expect(tickOf(stepsOf(TIN), 'proof.poke')).toBe(stepsOf(TIN).indexOf('proof.poke'));
+  });
+});
+
 describe('what the bench shows', () => {
   it('has words, one slab and no hole for every stage of a whole bake', () => {
     const views = [

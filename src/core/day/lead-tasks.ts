@@ -45,10 +45,7 @@ const spreadAt = ({ touches }: Recipe['process'], done: number, now: Instant): I
 };
 
 /** What is wanted ready in this wait, and by when. */
-const wanted = (
-  input: WaitInput,
-  end: Instant,
-): readonly (readonly [Timed, Instant])[] => {
+const wanted = (input: WaitInput, end: Instant): readonly (readonly [Timed, Instant])[] => {
   const { stage, now, recipe, touches } = input;
   const { process, formula } = recipe;
   const by = (at: Instant, ...tasks: Timed[]) => tasks.map((task) => [task, at] as const);

@@ -9,6 +9,7 @@ import { coldWait } from './cold-wait.ts';
 import { counterMinutes } from './counter-minutes.ts';
 import { leadTasks } from './lead-tasks.ts';
 import { levainWait } from './levain-wait.ts';
+import { standOutWait } from './stand-out-wait.ts';
 import { warmWait } from './warm-wait.ts';
 
 /** Everything a wait's instants may depend on. */
@@ -85,7 +86,7 @@ function plainWait(input: WaitInput): Wait {
       return plain('end', counterMinutes({ ...input, now: entered['shape.basket'] ?? now }));
     case 'proof.warm':
     case 'proof.soon':
-      return warmWait(input);
+      return input.takenOut === undefined ? warmWait(input) : standOutWait(input, input.takenOut);
     case 'proof.retard':
       return coldWait(input);
     case 'preheating':

@@ -40,6 +40,9 @@ const KEEPS: readonly Keeps[] = [
   { what: 'loaves', stages: ['proof.retard', 'proof.look', 'oven.queued'], most: 96 },
 ];
 
+/** Loaves that stood out after the fridge: what came before was in the cold. */
+const OUT: Keeps = { what: 'loaves', stages: ['proof.warm', 'proof.soon', 'proof.poke'], most: 30 };
+
 /**
  * What has been left for days at this stage, or null. A wait that still runs says when to look, as
  * in a cold kitchen: then nothing is given up.
@@ -52,7 +55,10 @@ export function leftForDays(
   deadline: Instant | null,
   now: Instant,
 ): Left | null {
-  const keeps = KEEPS.find(({ stages }) => (stages as readonly string[]).includes(stage));
+  const keeps =
+    OUT.stages.includes(stage as BakeStage) && 'proof.retard' in entered
+      ? OUT
+      : KEEPS.find(({ stages }) => (stages as readonly string[]).includes(stage));
   if (keeps === undefined || (deadline !== null && deadline > now)) return null;
   const began = Math.min(...keeps.stages.flatMap((name) => entered[name] ?? []));
   return now - began > keeps.most * HOUR ? keeps.what : null;

@@ -43,6 +43,8 @@ export type BakeAct =
   | 'loafReady'
   | 'loafNotYet'
   | 'loafOver'
+  | 'standOut'
+  | 'loafFlat'
   | 'cooled'
   | 'handedOver'
   | 'noted'

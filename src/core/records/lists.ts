@@ -13,7 +13,7 @@ export const LISTS: Readonly<
   bulkSigns: ['rise', 'edge', 'bubbles', 'wobble', 'top'],
   loafSigns: ['grown', 'rim', 'dent', 'wobble', 'skin'],
   pokeSigns: ['dent', 'grown'],
-  warmSigns: ['dent'],
+  warmSigns: ['dent', 'grown'],
   beforeOven: ['mitts', 'floor', 'child', 'landing', 'parchment', 'knob', 'blade'],
   crustSigns: ['colour', 'base', 'core'],
 };

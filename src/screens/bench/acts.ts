@@ -55,7 +55,7 @@ export const REPEATABLE: readonly (BakeAct | OvenAct)[] = [
   'scattered',
 ];
 
-/** The three answers of a look. */
+/** The three answers of a look; cold loaves have two more (question-view.ts). */
 export const VERDICT_ACTS: Readonly<
   Record<VerdictOn, Readonly<Record<'ready' | 'notYet' | 'over', BakeAct | OvenAct>>>
 > = {

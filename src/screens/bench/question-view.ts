@@ -1,4 +1,3 @@
-import type { BakeAct, OvenAct } from '../../core/records/fact.ts';
 import { beforeOvenItems, closes } from '../../core/records/lists.ts';
 import { isWarm } from '../../core/formula/is-warm.ts';
 import type { ListName } from '../../core/records/stage.ts';
@@ -19,10 +18,13 @@ import {
   discardLevain,
   readyForCold,
   verdicts,
+  type MoreAct,
   type VerdictOn,
 } from '../../core/speech/en/verdicts.ts';
 import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
+import { choose } from './choose.ts';
+import { isOut } from './stood-out.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked, Press } from './view.ts';
 
@@ -50,7 +52,7 @@ const VERDICT: Readonly<
 };
 
 /**
- * At the oven too a warm loaf is told by its dent alone, a cold one is not; and a dough that goes to
+ * At the oven too a warm loaf is told by its dent alone, a cold one, standing out or not, is not; and a dough that goes to
  * the fridge is told so once it is ready.
  */
 const verdictOf = ({ bake }: Focus, list: QuestionList) => {
@@ -59,8 +61,19 @@ const verdictOf = ({ bake }: Focus, list: QuestionList) => {
     return { on: 'poke' as const, judge: warmVerdict, because: verdicts.warm.because };
   if (list === 'bulkSigns' && !warm)
     return { ...VERDICT.bulkSigns!, because: { ...verdicts.bulk.because, ready: readyForCold } };
+  if (list === 'warmSigns' && isOut(bake.context))
+    return { on: 'warm' as const, judge: pokeVerdict, because: verdicts.poke.because };
   return VERDICT[list];
 };
+
+/** What loaves may be chosen for besides the three answers: cold ones stand out, those over bake flat. */
+const MORE: Readonly<Partial<Record<QuestionList, readonly MoreAct[]>>> = {
+  loafSigns: ['standOut', 'flat'],
+  warmSigns: ['flat'],
+};
+
+/** Not grown, and it springs back at once. */
+const isTight = ({ grown, dent }: Answers): boolean => grown !== 'grown' && dent === 'springs';
 
 /** What to mend about an answer, or null. */
 const heedOf = (list: QuestionList, item: string, value: string | undefined): string | null => {
@@ -93,43 +106,18 @@ const ask = (
   };
 };
 
-const actPress = (who: string, act: BakeAct | OvenAct, label: string): Press => ({
-  label,
-  deed: { kind: 'press', who, act },
-});
-
 /** Hands beat the model: a look may be called ready before its signs are said. */
 const readyPress = (who: string, on: VerdictOn) =>
   ({ kind: 'press', who, act: VERDICT_ACTS[on].ready }) as const;
 
-/** All signs are in: the likeliest act is the slab, the other two are tiles. Hands beat the model. */
-const choose = (
-  { who }: Focus,
-  on: VerdictOn,
-  { say }: Verdict,
-  because: (typeof verdicts)[VerdictOn]['because'],
-): Asked => {
-  const words = verdicts[on];
-  const first = say === 'unsure' ? 'notYet' : say;
-  const others = (['ready', 'notYet', 'over'] as const).filter((act) => act !== first);
-  const slab = words.acts[first];
-  return {
-    headline: words.headline,
-    detail: because[say],
-    spoken: because[say],
-    slab: {
-      label: slab.label,
-      then: slab.then,
-      deed: { kind: 'press', who, act: VERDICT_ACTS[on][first] },
-    },
-    tiles: others.map((act) => actPress(who, VERDICT_ACTS[on][act], words.acts[act].label)),
-  };
+const isAskedHere = ({ machine, bake }: Focus, list: QuestionList, item: string): boolean => {
+  if (list === 'warmSigns') return item === 'dent' || isOut(bake.context);
+  return (
+    list !== 'beforeOven' ||
+    !('vessel' in machine.context) ||
+    beforeOvenItems(machine.context.vessel).includes(item)
+  );
 };
-
-const isAskedHere = ({ machine }: Focus, list: QuestionList, item: string): boolean =>
-  list !== 'beforeOven' ||
-  !('vessel' in machine.context) ||
-  beforeOvenItems(machine.context.vessel).includes(item);
 
 /** A question as it is asked here: at the oven a warm loaf's dent is no hint, and a tin is tipped out. */
 const askedHere = (focus: Focus, list: QuestionList, question: Question): Question => {
@@ -142,8 +130,13 @@ const askedHere = (focus: Focus, list: QuestionList, question: Question): Questi
     : question;
 };
 
-/** A checklist's present question, or its verdict once all signs are in. Null for a weigh card. */
-export function questionView(focus: Focus, list: ListName): Asked | null {
+const OVER: Verdict = { say: 'over' };
+
+/**
+ * A checklist's present question, or its verdict once all signs are in. Null for a weigh card. `over`:
+ * the loaves were called over at their look.
+ */
+export function questionView(focus: Focus, list: ListName, over = false): Asked | null {
   if (list === 'feed' || list === 'first' || list === 'second') return null;
   const { answers } = focus.machine.context;
   if (list === 'levainSigns' && mustDiscard(answers)) {
@@ -155,14 +148,17 @@ export function questionView(focus: Focus, list: ListName): Asked | null {
   const all = questions[list]
     .filter(({ item }) => isAskedHere(focus, list, item))
     .map((question) => askedHere(focus, list, question));
-  const open = all.find(({ item }) => !closes(list, item, answers[item]));
+  const given = (item: string): boolean => closes(list, item, answers[item]);
+  // Loaves that were called over are not asked again whether they are ready.
+  const open = over && list === 'pokeSigns' ? undefined : all.find(({ item }) => !given(item));
   const verdict = verdictOf(focus, list);
   if (open === undefined) {
     if (!verdict) return null;
     const { on, judge, because = verdicts[on].because } = verdict;
-    return choose(focus, on, judge(answers), because);
+    const { say } = over && list === 'pokeSigns' ? OVER : judge(answers);
+    return choose(focus.who, { on, say, because, more: MORE[list] ?? [], tight: isTight(answers) });
   }
-  const closed = all.filter(({ item }) => closes(list, item, answers[item]));
+  const closed = all.filter(({ item }) => given(item));
   const before = closed.at(-1);
   const last = before ? heedOf(list, before.item, answers[before.item]) : null;
   const done = closed.length;

@@ -27,6 +27,9 @@ export const stepsOf = ({ process }: Recipe): readonly string[] => {
 /** Stages that have no tick of their own stand at their neighbour's. */
 const STANDS_AT: Readonly<Record<string, string>> = {
   'proof.soon': 'proof.warm',
+  // Where nothing else is warm: loaves that stand out after the fridge.
+  'proof.warm': 'proof.look',
+  'proof.poke': 'proof.look',
   'oven.queued': 'turnOn',
   off: 'turnOn',
   holding: 'preheating',
@@ -48,8 +51,11 @@ export const ovenTick = (
 };
 
 /** Which tick a stage stands at; the first where it has none. */
-export const tickOf = (steps: readonly string[], stage: string): number =>
-  Math.max(0, steps.indexOf(STANDS_AT[stage] ?? stage));
+export const tickOf = (steps: readonly string[], stage: string): number => {
+  const at = steps.indexOf(stage);
+  const neighbour = STANDS_AT[stage];
+  return at < 0 && neighbour !== undefined ? tickOf(steps, neighbour) : Math.max(0, at);
+};
 
 /** Where the steps of a bake open a new part: those ticks are long. */
 export const isLong = (steps: readonly string[], i: number): boolean =>

@@ -19,6 +19,7 @@ import { areSeveral, bakeName } from '../bake-name.ts';
 import { bakeOf, type Focus } from '../focus.ts';
 import { careOf } from './care-of.ts';
 import type { questionView } from './question-view.ts';
+import { loavesOver } from './gone-over.ts';
 import { leftView } from './left-view.ts';
 import { nextLoad } from './next-load.ts';
 import { noteView } from './note-view.ts';
@@ -189,7 +190,9 @@ export function benchView(
     task ??
     leftView(kitchen, focus, stage, Math.max(now, kitchen.now)) ??
     weighView(focus, stage, units) ??
-    (meta.list && lists ? lists(focus, meta.list) : null) ??
+    (meta.list && lists
+      ? lists(focus, meta.list, loavesOver(kitchen, focus.bake.context.id))
+      : null) ??
     noteView(focus, stage) ??
     plain(kitchen, focus, stage, words, units, equipment);
   const { marks, byDue } = machine.context;

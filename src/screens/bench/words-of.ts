@@ -5,10 +5,13 @@ import { bakeWords } from '../../core/speech/en/bake-words.ts';
 import { denseCooling } from '../../core/speech/en/cool.ts';
 import { manyWords } from '../../core/speech/en/oven-many.ts';
 import { basketWords } from '../../core/speech/en/shape.ts';
+import { standOutWords } from '../../core/speech/en/proof.ts';
 import { stoneWords } from '../../core/speech/en/oven-stone.ts';
 import { tinWords } from '../../core/speech/en/oven-tin.ts';
-import { ovenWords } from '../../core/speech/en/oven.ts';
+import { overWords, ovenWords } from '../../core/speech/en/oven.ts';
+import { loadOver } from './gone-over.ts';
 import { counterOf } from './counter-of.ts';
+import { isOut } from './stood-out.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import type { Focus } from '../focus.ts';
@@ -20,6 +23,8 @@ const VESSEL_WORDS: Readonly<Record<Vessel, Readonly<Partial<Record<OvenStage, S
   stone: stoneWords,
   tin: tinWords,
 };
+
+const outWords: Readonly<Partial<Record<BakeStage, StageWords>>> = standOutWords;
 
 /** From here on a loaf is a dense rye, which sets for 12 to 24 hours (common practice, no source). */
 const DENSE = 12 * 60;
@@ -38,10 +43,13 @@ export const wordsOf = (
     const stands = stage === 'shape.basket' ? counterOf(bake.context) : null;
     if (stands !== null) return stands > 0 ? basketWords.counter : basketWords.fridge;
     const dense = stage === 'cool.cooling' && bake.context.recipe.process.cool >= DENSE;
-    return dense ? denseCooling : bakeWords[stage as BakeStage];
+    const out = isOut(bake.context) ? outWords[stage as BakeStage] : undefined;
+    return dense ? denseCooling : (out ?? bakeWords[stage as BakeStage]);
   }
   const { vessel, load } = kitchen.oven.context;
   const one = VESSEL_WORDS[vessel][stage as OvenStage] ?? ovenWords[stage as OvenStage];
   const count = load.length || nextLoad(kitchen, equipment).length;
-  return count > 1 ? { ...one, ...manyWords[vessel][stage as OvenStage] } : one;
+  const words = count > 1 ? { ...one, ...manyWords[vessel][stage as OvenStage] } : one;
+  const over = stage === 'score' && loadOver(kitchen, bake.context.id);
+  return over ? { ...words, ...overWords.score } : words;
 };

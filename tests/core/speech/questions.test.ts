@@ -56,7 +56,10 @@ test('the record keeps these items and values, and no others', () => {
       grown: sure('grown', 'little'),
       dent: sure('springs', 'slowly', 'stays'),
     },
-    warmSigns: { dent: sure('springs', 'slowly', 'stays') },
+    warmSigns: {
+      dent: sure('springs', 'slowly', 'stays'),
+      grown: sure('grown', 'little', 'none'),
+    },
     crustSigns: {
       colour: sure('pale', 'golden', 'dark'),
       base: sure('hollow', 'dull'),

@@ -43,6 +43,8 @@ export const BAKE_ACTS = Object.keys({
   loafReady: 1,
   loafNotYet: 1,
   loafOver: 1,
+  standOut: 1,
+  loafFlat: 1,
   cooled: 1,
   handedOver: 1,
   noted: 1,

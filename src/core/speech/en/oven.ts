@@ -148,3 +148,11 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
     care: 'The pot stays hot for a long time. Children stay 1 m back.',
   },
 };
+
+/** What is done otherwise with loaves that went over: they hardly open any more. */
+export const overWords = {
+  score: {
+    detail: 'It has gone over. One shallow cut, half as deep.',
+    spoken: 'One shallow cut, half as deep. Then cover the blade.',
+  },
+} satisfies Partial<Record<OvenStage, Partial<StageWords>>>;

@@ -52,3 +52,22 @@ export const proof = {
     spoken: 'Look at a warm loaf. One centimetre in, with a floured finger.',
   },
 } satisfies Record<string, StageWords>;
+
+/** Loaves that stand out after the fridge, at the stages of a warm proof. */
+export const standOutWords = {
+  'proof.warm': {
+    ...proof['proof.warm'],
+    headline: 'Let the loaves stand out',
+    detail: 'You are needed at {time}. Keep them covered.',
+    spoken: '{minutes} they stand out. You are needed at {time}.',
+  },
+  'proof.soon': {
+    ...proof['proof.soon'],
+    headline: 'Let the loaves stand out',
+  },
+  'proof.poke': {
+    ...proof['proof.poke'],
+    headline: 'Look at a loaf that stood out',
+    spoken: 'Look at a loaf that stood out. Press a dent, then its growth.',
+  },
+} satisfies Record<string, StageWords>;

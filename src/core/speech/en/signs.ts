@@ -161,6 +161,18 @@ export const warmSigns: readonly Question[] = [
       notSure,
     ],
   },
+  // Asked of loaves that came out of the fridge alone: their dent is still a hint.
+  {
+    item: 'grown',
+    ask: 'How much has it grown?',
+    detail: 'Since it stands out.',
+    slab: { value: 'grown', label: 'Clearly grown' },
+    tiles: [
+      { value: 'little', label: 'A little' },
+      { value: 'none', label: 'Not at all' },
+      notSure,
+    ],
+  },
 ];
 
 /** A crumb's heat: the low end of a finished crumb, a sign and never alone (trade usage, seen). */

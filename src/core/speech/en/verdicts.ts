@@ -12,6 +12,19 @@ export interface VerdictWords {
   readonly because: Readonly<Record<VerdictAct | 'unsure', string>>;
 }
 
+/** What cold loaves may be chosen for besides the three answers. */
+export type MoreAct = 'standOut' | 'flat';
+
+/** Out of the fridge for a while, or a new goal; the first is told with why it is the likeliest. */
+export const moreActs: Readonly<
+  Record<MoreAct, { readonly label: string; readonly then: string }>
+> = {
+  standOut: { label: 'Stand them out', then: 'they warm up and rise' },
+  flat: { label: 'Bake them flat', then: 'in an oiled tray, now' },
+};
+export const standOutBecause =
+  'They have hardly grown and spring back: let them stand out, then look. You may go on.';
+
 export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   levain: {
     headline: 'Choose for the levain',
@@ -51,7 +64,7 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
     because: {
       ready: 'They have grown and they jiggle: ready to bake. You may go on.',
       notYet: 'They have grown little: leave them longer in the cold. You may go on.',
-      over: 'They stand over the rim: bake now, from cold, with a shallow cut.',
+      over: 'Over the rim: bake now, from cold, with a shallow cut. Far gone: bake them flat.',
       unsure: 'A cold dent alone says little. Look again soon, or go on.',
     },
   },
@@ -65,7 +78,7 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
     because: {
       ready: 'The dent comes back slowly: ready to bake. You may go on.',
       notYet: 'It springs back: give it more time. You may go on all the same.',
-      over: 'The dent stays: bake now, with a shallow cut.',
+      over: 'The dent stays: bake now, with a shallow cut. Far gone: bake them flat.',
       unsure: 'Press once more in another spot. Look again soon, or go on.',
     },
   },
