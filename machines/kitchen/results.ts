@@ -11,13 +11,12 @@ import { deadlineOf } from './dues.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
 import { doneTasks } from '../tasks.ts';
 import { lastBelief } from './last-belief.ts';
-import { loafMoves } from './loaf-moves.ts';
 import { mixResult, offsetsBefore } from './mixes.ts';
 import { bakeInput } from './pinned.ts';
-import { seenBy } from './seen-by.ts';
 import { soonBakes } from './settle.ts';
 import { metaOf, stageOf } from './stage-of.ts';
 import { starterResult, type StarterModel } from './starter-result.ts';
+import { waitInput } from './wait-input.ts';
 
 /** What tells a wait its instants; the app gives the core's, tests a plain one. */
 export type WaitModel = (input: WaitInput) => {
@@ -114,7 +113,7 @@ const bakeResult = (
   { fact, measured, wait }: Judging,
 ): Result[] => {
   const stage = stageOf(bake) as BakeStage;
-  const { id, start, recipe, entered, touches } = bake.context;
+  const { id, start, recipe, entered } = bake.context;
   const meta = metaOf(bake);
   const waits = meta.waits ?? (isWarm(recipe.process) ? undefined : meta.foretells);
   if (waits === undefined) return [];
@@ -122,19 +121,7 @@ const bakeResult = (
   const since = entered[stage] ?? now;
   const again = measured(id, since);
   if (bake.context.marks[waits] !== undefined && !again) return [];
-  const said = wait({
-    stage,
-    now: since,
-    recipe,
-    kitchen: bake.context.kitchen,
-    entered,
-    touches,
-    prior: openingOf(kitchen, start, fact),
-    seen: seenBy(kitchen, bake),
-    done: doneTasks(bake.context.tasks),
-    ...loafMoves(kitchen, bake),
-    again: `${stage.split('.')[0]}.look` in entered || 'proof.poke' in entered,
-  });
+  const said = wait(waitInput(kitchen, bake, openingOf(kitchen, start, fact)));
   const marks = endingMarks(stage, waits, said.marks);
   return [
     {

@@ -15,6 +15,8 @@ import { beganIn, HORIZON } from './window.ts';
 export interface BulkDough {
   readonly begin: Instant;
   readonly path: Path;
+  /** The way of a sample of it in a jar, which follows the room faster. */
+  readonly jar: Path;
   readonly posterior: Posterior;
   /** Its temperature as last measured, or the room's. */
   readonly celsius: Celsius;
@@ -52,6 +54,7 @@ export function bulkDough(input: WaitInput, tau: Hours): BulkDough {
   return {
     begin,
     path,
+    jar,
     posterior: weighDough(prior, signs, { path, jar, p: clock.p }),
     celsius: measured && 'celsius' in measured ? measured.celsius : roomOf(body).at(-1)!.celsius,
   };

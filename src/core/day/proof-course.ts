@@ -38,12 +38,11 @@ export function proofCourse(
     const celsius = temperatureAt(path, hours);
     const at = (vigour: number): number => proofIndex(grown + vigour * sum, p, celsius);
     const doubt = coldSince === null ? 0 : coldDoubt(Math.max(0, hours - coldSince));
-    course.push({
-      hours,
-      low: Math.max(0, at(slow!) - doubt),
-      likely: at(middle!),
-      high: at(fast!) + doubt,
-    });
+    // Doubt gathers faster than a slow loaf grows in the cold; what it has grown it keeps.
+    const kept = course.at(-1)?.low ?? 0;
+    const likely = at(middle!);
+    const low = Math.min(likely, Math.max(kept, at(slow!) - doubt));
+    course.push({ hours, low, likely, high: at(fast!) + doubt });
   }
   return course;
 }

@@ -20,15 +20,16 @@ const oneOf = <T extends string>(values: readonly T[], value: string | undefined
 const HIGHEST = 100;
 
 /**
- * A rise told by picture or word.
+ * A rise told by picture or word, of the dough itself or of a sample of it in a jar.
  *
  * @example
  * riseByEye(100, 'dough') // → { what: 'rise', percent: 100, of: 'dough', atLeast: true }
  */
-export const riseByEye = (percent: number, of: 'dough' | 'levain'): Reading => ({
+export const riseByEye = (percent: number, of: 'dough' | 'levain', jar = false): Reading => ({
   what: 'rise',
   percent,
   of,
+  ...(jar ? { in: 'jar' } : {}),
   ...(percent >= HIGHEST ? { atLeast: true } : {}),
 });
 

@@ -1,4 +1,5 @@
 import { createEffect, createSignal, For, lazy, on, Show, Suspense, type JSX } from 'solid-js';
+import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { calls } from '../../core/speech/en/calls.ts';
@@ -55,6 +56,10 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
     const name = call && aboutOf(props.house.kitchen(), call);
     return call && name ? fill(calls[call.kind], { name }) : undefined;
   };
+  const rises = (): boolean => {
+    const at = bake();
+    return at !== undefined && /^(bulk|proof)\./.test(stageOf(at));
+  };
   const mayBeFewer = (): boolean => {
     const { all, least } = loavesToKeep(props.house.kitchen(), props.bake);
     return props.house.holds && least < all.length;
@@ -93,6 +98,9 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             <Show when={bake()}>
               <Control label={controls.newReading} onPress={() => read({ at: 'new' })} />
               <Control label={controls.readingsSoFar} onPress={() => read({ at: 'past' })} />
+            </Show>
+            <Show when={rises()}>
+              <Control label={controls.showRise} onPress={() => read({ at: 'rise' })} />
             </Show>
             <Control
               label={controls.howMuchLonger}

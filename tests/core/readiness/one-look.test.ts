@@ -12,6 +12,14 @@ const rise = (minutes: number, percent: number): Seen => ({
 });
 
 describe('readings of one look', () => {
+  it('of the dough and of a jar beside it are two witnesses', () => {
+    const jar: Seen = {
+      at: MINUTE,
+      reading: { what: 'rise', percent: 20, of: 'dough', in: 'jar' },
+    };
+    expect(oncePerLook([rise(0, 50), jar])).toEqual([rise(0, 50), jar]);
+  });
+
   it('are the last of each kind within ten minutes, whatever order they come in', () => {
     const edge: Seen = { at: MINUTE, reading: { what: 'edge', edge: 'flat', bubbles: 'none' } };
     const all = [rise(0, 0), rise(9, 50), edge, rise(18, 25), rise(30, 60)];

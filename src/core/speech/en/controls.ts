@@ -8,6 +8,7 @@ export const controls = {
   newReading: 'New reading',
   readingsSoFar: 'Readings so far',
   showSheet: 'Show the sheet',
+  showRise: 'Show the rise',
   weighDough: 'Weigh the dough',
   weighPiece: 'Weigh a piece',
   weighLoaf: 'Weigh a loaf',

@@ -71,6 +71,14 @@ export const readingList = {
   older: 'Older',
 } as const;
 
+/** A sample of the dough, which keeps the kitchen's time and not the bowl's. */
+export const riseInJar = {
+  name: 'Dough rise in a jar',
+  mark: 'in a jar',
+  ask: 'How far has the jar risen?',
+  detail: 'A sample of this dough, from its mark.',
+} as const;
+
 /** What each picture tile asks, and its answers, in the order they are shown. */
 export const readingPictures = {
   rise: {

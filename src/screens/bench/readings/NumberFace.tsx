@@ -93,7 +93,7 @@ const settled = (props: Keyed): Reading | null => {
     house.say(doubtOf(page, house.ways()) ?? '');
     props.onTurn({ ...page, asked: true });
   }
-  return reading;
+  return reading?.what === 'rise' && page.jar ? { ...reading, in: 'jar' } : reading;
 };
 
 export function NumberSlab(props: Keyed): JSX.Element {

@@ -3,9 +3,10 @@ import {
   standingReadings,
   type StandingReading,
 } from '../../../../machines/kitchen/standing-readings.ts';
+import type { Reading } from '../../../core/records/fact.ts';
 import { slotOf } from '../../../core/records/reading-slot.ts';
 import { controls } from '../../../core/speech/en/controls.ts';
-import { readingList, readingNames } from '../../../core/speech/en/readings.ts';
+import { readingList, readingNames, riseInJar } from '../../../core/speech/en/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showReading } from '../../../core/speech/reading-text.ts';
 import type { Units } from '../../../core/units.ts';
@@ -19,8 +20,11 @@ import './readings.css';
 /** So many stand on one page at every viewport, without scrolling. */
 const A_PAGE = 6;
 
+const isInJar = (reading: Reading): boolean => reading.what === 'rise' && reading.in === 'jar';
+
 /** What stands under a reading beside its hour: whether it is odd, by a probe, and what it was. */
 const marksOf = ({ reading, was, by }: StandingReading, units: Units): readonly string[] => [
+  ...(isInJar(reading) ? [riseInJar.mark] : []),
   ...(reading.odd ? [readingList.odd] : []),
   ...(by === 'probe' ? [readingList.probe] : []),
   ...(was ? [fill(readingList.was, { got: showReading(was, units) })] : []),
@@ -35,13 +39,14 @@ export default function PastSheet(props: {
   const all = createMemo(() => standingReadings(props.house.kitchen(), props.bake));
   const [from, setFrom] = createSignal(0);
   const correct = ({ id, at, reading }: StandingReading): void =>
-    props.onTurn(
-      mendingPage(slotOf(reading), {
+    props.onTurn({
+      ...mendingPage(slotOf(reading), {
         target: id,
         says: showReading(reading, props.house.ways()),
         time: props.house.hour(at),
       }),
-    );
+      ...(isInJar(reading) ? { jar: true } : {}),
+    });
   return (
     <Sheet title={controls.readingsSoFar}>
       <p class="reading-detail">{all().length === 0 ? readingList.none : readingList.how}</p>

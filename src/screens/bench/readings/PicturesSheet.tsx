@@ -9,6 +9,7 @@ import {
   readingList,
   readingNames,
   readingPictures,
+  riseInJar,
 } from '../../../core/speech/en/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
@@ -65,8 +66,9 @@ const askedOn = (page: PicturePage): Asked => {
     const of = slot === 'rise.dough' ? 'dough' : 'levain';
     return {
       ...rise,
+      ...(page.jar ? { ask: riseInJar.ask, detail: riseInJar.detail } : {}),
       options: rise.tiles.map((t) => ({ ...t, picture: <RisePicture percent={+t.value} /> })),
-      take: (percent: string) => riseByEye(Number(percent), of),
+      take: (percent: string) => riseByEye(Number(percent), of, page.jar),
     };
   }
   const stands = page.edge;

@@ -1,4 +1,4 @@
-import { lazy, Match, Switch, type JSX } from 'solid-js';
+import { lazy, Match, Suspense, Switch, type JSX } from 'solid-js';
 import type { House } from '../../house.ts';
 import KindsSheet from './KindsSheet.tsx';
 import NewReadingSheet from './NewReadingSheet.tsx';
@@ -6,12 +6,13 @@ import PastSheet from './PastSheet.tsx';
 import type { PicturePage, ReadingPage } from './page.ts';
 import PicturesSheet from './PicturesSheet.tsx';
 
+const RiseFace = lazy(() => import('../rise/RiseFace.tsx'));
 const WhyWater = lazy(() => import('../WhyWater.tsx'));
 const SheetFace = lazy(() => import('../SheetFace.tsx'));
 
 /**
  * The pages of the readings that lie over the bench; the keypad stands in its place on it. The
- * drawing of the sheet is laid over it the same way.
+ * drawing of the sheet and the chart of the rise are laid over it the same way.
  */
 export default function ReadingSheets(props: {
   readonly house: House;
@@ -44,6 +45,12 @@ export default function ReadingSheets(props: {
       </Match>
       <Match when={props.page.at === 'why'}>
         <WhyWater house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />
+      </Match>
+      <Match when={props.page.at === 'rise'}>
+        {/* Its own boundary: while it loads the bench must not blink away. */}
+        <Suspense>
+          <RiseFace house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />
+        </Suspense>
       </Match>
       <Match when={pictures()}>
         {(page) => (

@@ -1,5 +1,5 @@
 import type { NumberSlot } from '../../../core/records/reading-slot.ts';
-import { reading, readingNames } from '../../../core/speech/en/readings.ts';
+import { reading, readingNames, riseInJar } from '../../../core/speech/en/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { numberPage, picturePage, type PicturePage, type ReadingPage } from './page.ts';
 
@@ -32,6 +32,11 @@ const flour = keyed('flourTemperature');
 const levain = keyed('levainTemperature');
 const tap = keyed('water.tap');
 const poured = keyed('water.bowl');
+const jar: Kind = {
+  id: 'rise in a jar',
+  label: riseInJar.name,
+  page: { ...picturePage('rise.dough'), jar: true },
+};
 const edge = seen('edge');
 const growth = seen('growth');
 const poke = seen('poke');
@@ -43,6 +48,7 @@ const loaf = keyed('weight.loaf');
 const ALL: readonly Kind[] = [
   dough,
   ...rise('rise.dough'),
+  jar,
   edge,
   kitchen,
   growth,
@@ -64,7 +70,7 @@ const FIRST: Readonly<Record<string, readonly Kind[]>> = {
   read: [kitchen],
   levain: [...rise('rise.levain'), levain, flour, tap, kitchen],
   mix: [dough, flour, levain, tap, poured, kitchen, doughWeight],
-  bulk: [dough, ...rise('rise.dough'), edge, kitchen],
+  bulk: [dough, ...rise('rise.dough'), jar, edge, kitchen],
   shape: [piece, dough, kitchen],
   proof: [growth, poke, core, kitchen],
   oven: [core, crust, poke],

@@ -15,6 +15,8 @@ export interface NumberPage {
   readonly asked: boolean;
   /** What other spots of the same thing read, this time. */
   readonly spots: readonly number[];
+  /** A rise read off a sample of the dough in a jar. */
+  readonly jar?: true;
   readonly mends: Mended | null;
 }
 
@@ -23,12 +25,14 @@ export interface PicturePage {
   readonly at: 'pictures';
   readonly slot: SignSlot | 'rise.dough' | 'rise.levain';
   readonly edge: 'flat' | 'domed' | 'fallen' | null;
+  /** A rise read off a sample of the dough in a jar. */
+  readonly jar?: true;
   readonly mends: Mended | null;
 }
 
 /**
- * Where the baker is among the readings, at the drawing of the sheet, or at what the water rests on;
- * null on the bench is nowhere.
+ * Where the baker is among the readings, at the drawing of the sheet, the chart of the rise, or at
+ * what the water rests on; null on the bench is nowhere.
  */
 export type ReadingPage =
   | { readonly at: 'new' }
@@ -36,6 +40,7 @@ export type ReadingPage =
   | { readonly at: 'sheet' }
   | { readonly at: 'why' }
   | { readonly at: 'past' }
+  | { readonly at: 'rise' }
   | NumberPage
   | PicturePage;
 
