@@ -1,14 +1,18 @@
-import { For, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { rehearsal, saving } from '../core/speech/en/saving.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { RehearsalMark } from '../parts/RehearsalMark.tsx';
+import { starterIsTold } from '../screens/starter-due.ts';
 import type { House } from '../screens/house.ts';
 
+const StarterNotice = lazy(() => import('../screens/StarterNotice.tsx'));
+const StarterSheet = lazy(() => import('../screens/StarterSheet.tsx'));
 const TimerCall = lazy(() => import('../screens/TimerCall.tsx'));
 
-/** What lies over every screen: the rehearsal's mark, what the program has to tell, a timer that is over. */
+/** What lies over every screen: the rehearsal's mark, what the program has to tell, a timer that is over, a starter that waits. */
 export default function OverAll(props: { readonly house: House }): JSX.Element {
+  const [tends, setTends] = createSignal(false);
   return (
     <>
       <Show when={props.house.rehearsal}>
@@ -27,7 +31,17 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
           />
         </Show>
         <For each={props.house.told()}>{(t) => <Notice text={t.text} action={t.action} />}</For>
+        <Show when={starterIsTold(props.house.kitchen())}>
+          <Suspense>
+            <StarterNotice house={props.house} onSee={() => setTends(true)} />
+          </Suspense>
+        </Show>
       </div>
+      <Show when={tends()}>
+        <Suspense>
+          <StarterSheet house={props.house} onClose={() => setTends(false)} />
+        </Suspense>
+      </Show>
       <Show when={Object.keys(props.house.kitchen().timers).length > 0}>
         <Suspense>
           <TimerCall house={props.house} />

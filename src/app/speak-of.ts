@@ -1,8 +1,10 @@
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
+import { STARTER } from '../../machines/kitchen/starter.ts';
 import { TIMER } from '../../machines/kitchen/timers.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import { calls } from '../core/speech/en/calls.ts';
+import { starterWords } from '../core/speech/en/starter.ts';
 import { timerSaid } from '../screens/timer-view.ts';
 import { several } from '../core/speech/en/several.ts';
 import { fill } from '../core/speech/fill.ts';
@@ -24,6 +26,9 @@ export function speakOf(
   equipment: Equipment,
 ): string | null {
   if (who === TIMER) return timerSaid(kitchen, stage);
+  if (who === STARTER) {
+    return [fill(calls.look, { name: starterWords.call.subject }), starterWords.care].join(' ');
+  }
   const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   const subject = subjectOf(stage);
   if (call && subject !== null) {

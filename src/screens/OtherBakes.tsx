@@ -1,11 +1,14 @@
-import { For, Show, type JSX } from 'solid-js';
+import { For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { several } from '../core/speech/en/several.ts';
 import { fill } from '../core/speech/fill.ts';
 import { BakeControl } from '../parts/BakeControl.tsx';
 import { runningText } from '../parts/running.ts';
 import type { House } from './house.ts';
 import type { Other } from './others.ts';
+import { starterIsBeside } from './starter-due.ts';
 import { TimersControl } from './TimersControl.tsx';
+
+const StarterControl = lazy(() => import('./StarterControl.tsx'));
 
 /** With the one on show three: more times at once are not read. */
 export const MOST_BESIDE = 2;
@@ -30,6 +33,9 @@ export function OtherBakes(props: {
   const onTimers = () =>
     Object.keys(props.house.kitchen().timers).length > 0 ? props.onTimers : undefined;
   const many = (): number => (onTimers() ? MOST_BESIDE - 1 : MOST_BESIDE);
+  /** It hurries less than anything else here, and takes no other's place. */
+  const starter = (): boolean =>
+    starterIsBeside(props.house.kitchen()) && props.others.length < many();
   return (
     <>
       <For each={props.others.slice(0, many()).map(({ id }) => id)}>
@@ -50,6 +56,11 @@ export function OtherBakes(props: {
       </For>
       <Show when={onTimers()}>
         {(open) => <TimersControl house={props.house} onPress={() => open()()} />}
+      </Show>
+      <Show when={starter()}>
+        <Suspense>
+          <StarterControl house={props.house} />
+        </Suspense>
       </Show>
     </>
   );

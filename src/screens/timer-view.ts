@@ -1,7 +1,9 @@
 import type { Call } from '../../machines/attention/attention.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
+import { STARTER } from '../../machines/kitchen/starter.ts';
 import { TIMER } from '../../machines/kitchen/timers.ts';
 import { timerNameOf } from '../core/records/timer-names.ts';
+import { starterWords } from '../core/speech/en/starter.ts';
 import { timer as words, timerWords, type TimerWords } from '../core/speech/en/timers.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Instant } from '../core/units.ts';
@@ -45,13 +47,17 @@ export function timerOver(kitchen: Kitchen, ringing: Call | null): TimerShown | 
 }
 
 const wordsOfCall = ({ timers }: Kitchen, { who, stage }: Pick<Call, 'who' | 'stage'>) =>
-  who === TIMER ? timerWords[timerNameOf(timers[stage]?.name ?? '')] : null;
+  who === TIMER
+    ? timerWords[timerNameOf(timers[stage]?.name ?? '')]
+    : who === STARTER
+      ? starterWords.call
+      : null;
 
-/** What a call is about, a timer's too, as it follows the call word; null where no words are known. */
+/** What a call is about, a timer's and the starter's too, as it follows the call word; null where no words are known. */
 export const aboutOf = (kitchen: Kitchen, call: Pick<Call, 'who' | 'stage'>): string | null =>
   wordsOfCall(kitchen, call)?.subject ?? subjectOf(call.stage);
 
-/** The short name of what calls: a step's, a task's or a timer's. */
+/** The short name of what calls: a step's, a task's, a timer's or the starter's. */
 export const calledOf = (kitchen: Kitchen, call: Pick<Call, 'who' | 'stage'>): string =>
   wordsOfCall(kitchen, call)?.name ?? nameOf(call.who, call.stage);
 

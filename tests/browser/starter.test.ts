@@ -39,6 +39,24 @@ it('feeds the starter by one press, and every page of it fits its screen', async
   await measure('speed');
   await baker.press('It’s a new starter');
   await measure('renew');
-  expect(await baker.facts()).toMatchObject([{ kind: 'starter', did: 'fed', flour: 2 }]);
+  await baker.press('Keep it');
+  for (let n = 0; n < 3; n++) await baker.tap('.slab');
+
+  // It is ripe at night: it calls in the morning, on whatever screen.
+  await app.turn(13 * 60 * 60_000);
+  await app.page.locator('.notice:has-text("should be ripe")').waitFor();
+  await measure('due');
+  await baker.noted(() => baker.press('See to it'));
+  await baker.press('See to it');
+  await app.page.locator('.sheet').waitFor();
+  await measure('sheet');
+  expect.soft(await app.axe()).toEqual([]);
+  await baker.noted(() => baker.tap('.sheet .tile:has-text("1:5:5")'));
+  await app.page.locator('.notice').waitFor({ state: 'detached' });
+  expect(await baker.facts()).toMatchObject([
+    { kind: 'starter', did: 'fed', flour: 2 },
+    { kind: 'heard' },
+    { kind: 'starter', did: 'fed', flour: 5 },
+  ]);
   expectNoFaults(app.faults);
 });

@@ -8,13 +8,14 @@ import { bakeSaid } from '../bake-name.ts';
 import { focusOn } from '../focus.ts';
 import type { House } from '../house.ts';
 import { othersOf, type Other } from '../others.ts';
+import { starterIsBeside } from '../starter-due.ts';
 import { nameOf } from '../stage-names.ts';
 import { ovenTick, stepsOf, tickOf } from './steps.ts';
 
 export interface Beside {
   /** The other running bakes, overdue first. */
   readonly others: Accessor<readonly Other[]>;
-  /** Whether anything stands beside the act: another bake, or a timer. */
+  /** Whether anything stands beside the act: another bake, a timer, or the starter. */
   readonly any: Accessor<boolean>;
   /** The mark of the bake on show; undefined while it is the only one. */
   readonly mark: Accessor<number | undefined>;
@@ -50,7 +51,10 @@ export function makeBeside(
   };
   return {
     others,
-    any: () => others().length > 0 || Object.keys(house.kitchen().timers).length > 0,
+    any: () =>
+      others().length > 0 ||
+      Object.keys(house.kitchen().timers).length > 0 ||
+      starterIsBeside(house.kitchen()),
     mark: () => (others().length > 0 ? marks()[bake()] : undefined),
     onEdge: () => [
       ...ovenOnEdge(),

@@ -49,6 +49,7 @@ export const starterWords = {
     cold: 'Your starter has long been cold. Feed it this week.',
   },
   see: 'See to it',
+  beside: 'look now',
   call: { name: 'Starter', short: 'Starter', subject: 'the starter' },
   chill: 'Into the fridge',
   tomorrow: 'Remind me tomorrow',
