@@ -1,10 +1,8 @@
 import { createSignal } from 'solid-js';
-import { wanted } from '../../machines/kitchen/dues.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
 import type { Deed } from '../core/records/fact.ts';
-import { controls } from '../core/speech/en/controls.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
@@ -18,6 +16,7 @@ import { openLog, type Opened } from './open-log.ts';
 import { laterTold } from './later-told.ts';
 import { laterVoice } from './later-voice.ts';
 import { loadJudge } from './load-judge.ts';
+import { makeHearing } from './quiet.ts';
 import { makeRunner } from './runner.ts';
 import type { World } from './world.ts';
 
@@ -63,6 +62,7 @@ export async function openHouse(world: World): Promise<House> {
   let catchingUp = true;
   const away = makeAway(last?.at ?? null, clock.rate);
   const wall = (at: number) => time.wallOf(at);
+  const hearing = await makeHearing(equipment().quiet, wall);
   const [zone, setZone] = createSignal(0);
   const onWall = (at: number) => {
     zone();
@@ -91,7 +91,7 @@ export async function openHouse(world: World): Promise<House> {
 
   const speak = async (says: readonly Say[]): Promise<void> => {
     const { sayAloud } = await import('./say-aloud.ts');
-    sayAloud(voice, says, keeper.kept().kitchen, hour, world.ways.ways(), equipment());
+    sayAloud(voice, says, hearing, keeper.kept().kitchen, hour, world.ways.ways(), equipment());
   };
   const keeper = makeKeeper({
     opened: start,
@@ -118,7 +118,9 @@ export async function openHouse(world: World): Promise<House> {
     machines: MACHINES,
     wallOf: wall,
     tick: () => keeper.tick(),
+    quiet: hearing.quiet,
   });
+  const follow = () => world.holds && runner.follow(keeper.kept().kitchen);
 
   const take = async (deed: Deed): Promise<void> => {
     if (!world.holds) return;
@@ -143,7 +145,7 @@ export async function openHouse(world: World): Promise<House> {
 
   const takeBack = async (): Promise<void> => {
     const target = takeBackTarget(kitchen());
-    if (target === null) return voice.say(controls.nothingBack);
+    if (target === null) return voice.say((await troubles()).nothingToTakeBack);
     await take({ kind: 'takeBack', target: target.id });
   };
 
@@ -160,7 +162,7 @@ export async function openHouse(world: World): Promise<House> {
     if (world.holds) keeper.tick();
     const { at } = time.read(keeper.kept().kitchen.now);
     // The tablet's clock was set back: every alarm is at another hour of the wall now.
-    if (world.holds && time.wallOf(0) !== offset) runner.follow(keeper.kept().kitchen);
+    if (time.wallOf(0) !== offset) follow();
     offset = time.wallOf(0);
     setClockBack(time.fellBack());
     setZone(new Date(at).getTimezoneOffset());
@@ -170,7 +172,7 @@ export async function openHouse(world: World): Promise<House> {
   if (world.holds) {
     keeper.tick();
     catchingUp = false;
-    runner.follow(keeper.kept().kitchen);
+    follow();
     world.every(RETRY_MS, () => void keeper.retry());
     screen.hold();
     if (opened.trouble) {
@@ -206,9 +208,9 @@ export async function openHouse(world: World): Promise<House> {
     begin,
     saving: () => (kept().slow ? 'slow' : kept().unsaved > 0 ? 'unsaved' : 'saved'),
     unsaved: () => kept().unsaved,
-    ringing: () => (world.holds ? wanted(kitchen()).ringing : null),
+    ringing: () => (world.holds ? hearing.ringing(kitchen()) : null),
     hush() {
-      const call = wanted(keeper.kept().kitchen).ringing;
+      const call = hearing.ringing(keeper.kept().kitchen);
       if (call === null || !world.holds) return false;
       voice.hush();
       runner.quiet();
@@ -232,7 +234,7 @@ export async function openHouse(world: World): Promise<House> {
     formulas,
     lastKitchen,
     equipment,
-    equip,
+    equip: hearing.keptBy(equip, follow),
     half,
     tryCall(kind, inMs) {
       void sound.arm();

@@ -1,6 +1,6 @@
 import { wanted } from '../../machines/kitchen/dues.ts';
 import type { Kitchen, Machines } from '../../machines/kitchen/kitchen.ts';
-import { nextCall } from '../../machines/kitchen/next-call.ts';
+import { nextCall, type Quiet } from '../../machines/kitchen/next-call.ts';
 import type { Clock, Sound, Stop } from '../../machines/ports.ts';
 import type { Instant } from '../core/units.ts';
 
@@ -11,6 +11,7 @@ export interface RunnerParts {
   /** The clock's instant of a kitchen instant. */
   readonly wallOf: (at: Instant) => Instant;
   readonly tick: () => void;
+  readonly quiet: Quiet;
 }
 
 export interface Runner {
@@ -22,9 +23,15 @@ export interface Runner {
 }
 
 /** Alarms are levels: what is wanted is held against what stands, and only the difference is done. */
-export function makeRunner({ clock, sound, machines, wallOf, tick }: RunnerParts): Runner {
+export function makeRunner({ clock, sound, machines, wallOf, tick, quiet }: RunnerParts): Runner {
   let alarm: { readonly at: Instant; readonly stop: Stop } | null = null;
-  let ring: { readonly id: string; readonly at: Instant; readonly stop: Stop } | null = null;
+  /** `from` is a kitchen instant, `at` the clock's. */
+  let ring: {
+    readonly id: string;
+    readonly from: Instant;
+    readonly at: Instant;
+    readonly stop: Stop;
+  } | null = null;
 
   const arm = (at: Instant | null): void => {
     if (alarm?.at === at) return;
@@ -33,17 +40,20 @@ export function makeRunner({ clock, sound, machines, wallOf, tick }: RunnerParts
   };
   return {
     follow(kitchen) {
-      const { alarmAt, ringing } = wanted(kitchen);
+      const { alarmAt } = wanted(kitchen);
       arm(alarmAt === null ? null : wallOf(alarmAt));
-      const call = nextCall(kitchen, machines);
-      const at = call && wallOf(call.since);
+      const next = nextCall(kitchen, machines, quiet);
+      const at = next && wallOf(next.at);
       // A call laid ahead moves with the tablet's clock; one that has begun is not begun again.
-      if (ring?.id === call?.id && (ringing !== null || ring?.at === (at ?? undefined))) return;
+      const isOn =
+        ring !== null && ring.from <= kitchen.now && next !== null && next.at <= kitchen.now;
+      if (ring?.id === next?.call.id && (isOn || ring?.at === (at ?? undefined))) return;
       ring?.stop();
-      ring = call && {
-        id: call.id,
-        at: wallOf(call.since),
-        stop: sound.ring(call.kind, (wallOf(call.since) - clock.now()) / clock.rate),
+      ring = next && {
+        id: next.call.id,
+        from: next.at,
+        at: wallOf(next.at),
+        stop: sound.ring(next.call.kind, (wallOf(next.at) - clock.now()) / clock.rate),
       };
     },
     quiet: () => ring?.stop(),

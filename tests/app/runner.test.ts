@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
-import { MINUTE } from '../../src/core/units.ts';
+import type { Quiet } from '../../machines/kitchen/next-call.ts';
+import { HOUR, MINUTE } from '../../src/core/units.ts';
 import { makeRunner, type Runner } from '../../src/app/runner.ts';
 import { makeSilentSound, type SilentSound } from '../fakes/silent-sound.ts';
 import { makeTurnedClock, type TurnedClock } from '../fakes/turned-clock.ts';
@@ -11,18 +12,21 @@ let sound: SilentSound;
 let runner: Runner;
 let ticks: number;
 let hand: Hand;
+let quiet: Quiet;
 
 beforeEach(() => {
   hand = new Hand();
   clock = makeTurnedClock(hand.now);
   sound = makeSilentSound('armed');
   ticks = 0;
+  quiet = () => null;
   runner = makeRunner({
     clock,
     sound,
     machines: MACHINES,
     wallOf: (at) => at,
     tick: () => void (ticks += 1),
+    quiet: (call, at) => quiet(call, at),
   });
   hand.start('a', 'mix.first');
   hand.press('a', 'mixed');
@@ -82,8 +86,37 @@ describe('the effect runner', () => {
       machines: MACHINES,
       wallOf: (at) => at,
       tick: () => undefined,
+      quiet: () => null,
     }).follow(hand.kitchen);
     expect(fast.ringing()).toMatchObject([{ inMs: 30_000 }]);
+  });
+
+  it('rings a quiet call where its quiet ends, once, whatever happens meanwhile', () => {
+    const morning = hand.now + 8 * HOUR;
+    quiet = (_, at) => (at < morning ? morning : null);
+    runner.follow(hand.kitchen);
+    expect(sound.ringing()).toMatchObject([{ inMs: 8 * HOUR }]);
+    hand.turn(30);
+    clock.turn(30 * MINUTE);
+    hand.start('b', 'bulk.proving');
+    runner.follow(hand.kitchen);
+    expect(sound.ringing()).toHaveLength(1);
+    const rung = sound.rung.length;
+    hand.turnTo(morning + MINUTE);
+    clock.turn(morning + MINUTE - clock.now());
+    runner.follow(hand.kitchen);
+    expect(sound.rung).toHaveLength(rung);
+    expect(sound.ringing()).toHaveLength(1);
+  });
+
+  it('stops a call that rings when its quiet begins, and lays it for the end', () => {
+    hand.turn(30);
+    clock.turn(30 * MINUTE);
+    runner.follow(hand.kitchen);
+    const until = hand.now + 8 * HOUR;
+    quiet = () => until;
+    runner.follow(hand.kitchen);
+    expect(sound.ringing()).toMatchObject([{ inMs: 8 * HOUR }]);
   });
 
   it('leaves nothing behind when it stops', () => {

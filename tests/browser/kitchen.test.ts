@@ -71,6 +71,13 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   await baker.tap('.slab');
   await baker.press('This tablet');
   await measure('tablet');
+  await baker.press('Night hours');
+  await baker.press('Quiet from');
+  await measure('from');
+  await baker.press('23:00');
+  await baker.tap('.slab');
+  await measure('night');
+  await baker.tap('.slab');
   await baker.press('Sound check');
   await measure('sound');
   await baker.press('Play the calls');
@@ -97,6 +104,7 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
       fridge: { celsius: 6 },
       scale: 5,
       sound: { heard: 'yes' },
+      quiet: { from: 1380, to: 360 },
       savedAt: expect.any(Number),
     });
   });

@@ -167,6 +167,33 @@ describe('the Kitchen', () => {
     expect(house.equipment().bowls.count).toBeNull();
   });
 
+  it('keeps no night until one is chosen, moves its ends, and does away with it', () => {
+    press(/^This tablet/);
+    expect(screen.getByRole('button', { name: /^Night hours/ }).textContent).toContain(
+      'Never quiet',
+    );
+    press(/^Night hours/);
+    expect(screen.getByText(/hot steps, the oven and timers always ring/)).toBeTruthy();
+    expect(screen.queryByRole('button', { name: /^Until/ })).toBeNull();
+    press(/^Quiet from/);
+    press(/^23:00/);
+    expect(house.equipment().quiet).toEqual({ from: 1380, to: 360 });
+    press(/^That’s it/);
+    press(/^Until/);
+    press(/^07:00/);
+    press(/^That’s it/);
+    expect(house.equipment().quiet).toEqual({ from: 1380, to: 420 });
+    press(/^That’s it/);
+    expect(screen.getByRole('button', { name: /^Night hours/ }).textContent).toContain(
+      '23:00 to 07:00',
+    );
+    press(/^Night hours/);
+    press(/^Quiet from/);
+    press(/^Never quiet/);
+    press(/^That’s it/);
+    expect(house.equipment().quiet).toBeNull();
+  });
+
   it('asks for a maker’s word of enamel, not of bare iron, and forgets it with the material', () => {
     press(/^Pots and tins/);
     press(/^What are the pots made of/);

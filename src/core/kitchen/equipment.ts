@@ -21,6 +21,12 @@ export type ScaleStep = (typeof SCALE_STEPS)[number];
 /** Minutes since midnight, on the tablet's clock. */
 export type MinuteOfDay = number;
 
+/** From the first quiet minute to the first that is not, over midnight or not. */
+export interface QuietHours {
+  readonly from: MinuteOfDay;
+  readonly to: MinuteOfDay;
+}
+
 /** How the calls were heard from where the baker will be. `sightOnly`: no sound here, and accepted. */
 export const HEARD = ['yes', 'no', 'sightOnly'] as const;
 export type Heard = (typeof HEARD)[number];
@@ -54,8 +60,8 @@ export interface Equipment {
     readonly litres: number | null;
   };
   readonly scale: ScaleStep | null;
-  /** Looks that can wait are quiet meanwhile; null where no hour is quiet. */
-  readonly night: { readonly from: MinuteOfDay; readonly to: MinuteOfDay } | null;
+  /** Calls that can wait are seen and not heard meanwhile; null where no hour is quiet. */
+  readonly quiet: QuietHours | null;
   readonly sound: { readonly at: Instant; readonly heard: Heard } | null;
   /** When the log was last saved as a file. */
   readonly savedAt: Instant | null;
@@ -63,7 +69,7 @@ export interface Equipment {
 
 export const ANY_POT: Pot = { material: null, litres: null, knob: null, cold: null };
 
-/** Before anyone has said: one pot, 3 kg a bowl by hand, a quiet night. Common practice, no source. */
+/** Before anyone has said: one pot, 3 kg a bowl by hand. Common practice, no source. */
 export const EQUIPMENT: Equipment = {
   oven: { most: null, steams: null, atDial: null, preheat: null, parchment: null },
   pots: [ANY_POT],
@@ -72,7 +78,7 @@ export const EQUIPMENT: Equipment = {
   fridge: { celsius: null, holds: null },
   bowls: { count: null, kilos: 3, litres: null },
   scale: null,
-  night: { from: 22 * 60, to: 6 * 60 },
+  quiet: null,
   sound: null,
   savedAt: null,
 };

@@ -20,7 +20,7 @@ import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
 import SoundPage from '../SoundPage.tsx';
 import { WaysControls } from '../WaysControls.tsx';
-import { bowlFields, fridgeFields, ovenFields } from './fields.ts';
+import { bowlFields, fridgeFields, nightFields, ovenFields, showMinute } from './fields.ts';
 import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
 import { FilePage } from './FilePage.tsx';
 import { PlacesPage } from './PlacesPage.tsx';
@@ -35,6 +35,7 @@ type Face =
   | 'bowls'
   | 'scale'
   | 'starter'
+  | 'night'
   | 'sound'
   | 'file'
   | 'promise';
@@ -82,6 +83,13 @@ export default function Kitchen(props: {
     const { put } = props.house.kitchen().starter;
     return put === undefined ? kitchenPage.notSaid : starterWords.places[put.where];
   };
+  const night = (): string => {
+    const { quiet } = equipment();
+    if (quiet === null) return words.night.never;
+    const { clock } = units();
+    const [time, until] = [showMinute(quiet.from, clock), showMinute(quiet.to, clock)];
+    return fill(words.night.between, { time, until });
+  };
   const to = (label: string, value: string | undefined, next: Face): JSX.Element => (
     <Control label={label} value={value} onPress={() => setFace(next)} />
   );
@@ -122,6 +130,7 @@ export default function Kitchen(props: {
             <Words headline={words.tablet}>
               <div class="kitchen-grid">
                 {to(soundCheck.title, heard(), 'sound')}
+                {to(words.night.title, night(), 'night')}
                 <Control
                   label={saveAsFile}
                   value={saved()}
@@ -193,6 +202,17 @@ export default function Kitchen(props: {
       </Match>
       <Match when={face() === 'starter'}>
         <StarterPage house={props.house} onBack={toGrid} />
+      </Match>
+      <Match when={face() === 'night'}>
+        <FieldsPage
+          title={words.night.title}
+          detail={words.night.detail}
+          care={words.night.always}
+          fields={nightFields(props.house)}
+          half={(question) => props.house.half(question)}
+          back={words.tablet}
+          onBack={toTablet}
+        />
       </Match>
       <Match when={face() === 'sound'}>
         <SoundPage

@@ -1,10 +1,12 @@
 import { ANY_POT, KNOBS, POT_MATERIALS, type Pot } from '../../core/kitchen/equipment.ts';
 import { DIAL, LIMITS } from '../../core/kitchen/limits.ts';
+import { USUAL_NIGHT } from '../../core/kitchen/quiet-hours.ts';
 import { kitchenFields as words } from '../../core/speech/en/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';
 import { keyedHeat, type Keyed } from '../../core/speech/keyed.ts';
+import { showTime } from '../../core/speech/show-time.ts';
 import type { House } from '../house.ts';
 import { keyedIn, type ChoiceField, type Field, type NumberField } from './field.ts';
 
@@ -153,5 +155,44 @@ export function potFields({ equipment, equip }: House, at: number): readonly Fie
             set: (value) => set({ cold: value === 'yes' }),
           }),
         ]),
+  ];
+}
+
+const NEVER = 'never';
+/** Hours offered: when a house goes to bed and gets up. Judgement. */
+const FROM = [20, 21, 22, 23, 0];
+const TO = [4, 5, 6, 7, 8, 9];
+
+/** '22:00' or '10:00 pm' of minutes since midnight. */
+export const showMinute = (minute: number, clock: '12' | '24'): string => {
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return showTime(`${two(Math.floor(minute / 60))}:${two(minute % 60)}`, clock);
+};
+
+/** From when, until when; where no hour is quiet there is no end to ask for. */
+export function nightFields({ equipment, equip, ways }: House): readonly Field[] {
+  const { quiet } = equipment();
+  const hours = (list: readonly number[]) =>
+    list.map((hour) => ({ value: String(hour * 60), label: showMinute(hour * 60, ways().clock) }));
+  const one = (
+    name: 'from' | 'to',
+    list: readonly number[],
+    more: ChoiceField['options'],
+  ): ChoiceField => ({
+    kind: 'choice',
+    label: words.night[name],
+    ask: words.night[name],
+    value: quiet ? showMinute(quiet[name], ways().clock) : words.night.never,
+    chosen: quiet ? String(quiet[name]) : NEVER,
+    options: [...hours(list), ...more],
+    set: (value) =>
+      equip({
+        quiet:
+          value === NEVER ? null : { ...(equipment().quiet ?? USUAL_NIGHT), [name]: Number(value) },
+      }),
+  });
+  return [
+    one('from', FROM, [{ value: NEVER, label: words.night.never }]),
+    ...(quiet ? [one('to', TO, [])] : []),
   ];
 }

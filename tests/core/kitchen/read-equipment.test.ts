@@ -15,7 +15,7 @@ const WHOLE: Equipment = {
   fridge: { celsius: 4.5, holds: 6 },
   bowls: { count: 2, kilos: 3, litres: 7 },
   scale: 0.1,
-  night: { from: 1320, to: 360 },
+  quiet: { from: 1320, to: 360 },
   sound: { at: Date.UTC(2031, 4, 3), heard: 'yes' },
   savedAt: Date.UTC(2031, 4, 2),
 };
@@ -34,14 +34,20 @@ describe('reading what the kitchen holds', () => {
     });
   });
 
+  it('takes no quiet hours from a setting in which nobody had chosen them', () => {
+    const { quiet: _, ...rest } = WHOLE;
+    const { equipment } = readEquipment({ ...rest, night: { from: 1320, to: 360 } });
+    expect(equipment).toEqual({ ...WHOLE, quiet: null });
+  });
+
   it('takes a call that was heard faintly for one not heard', () => {
     const { equipment } = readEquipment({ ...WHOLE, sound: { at: 5, heard: 'faint' } });
     expect(equipment?.sound).toEqual({ at: 5, heard: 'no' });
   });
 
-  it('keeps a night that was switched off, and what was never said', () => {
-    const read = readEquipment({ ...WHOLE, night: null, sound: null, scale: null }).equipment;
-    expect(read).toMatchObject({ night: null, sound: null, scale: null });
+  it('keeps quiet hours that were switched off, and what was never said', () => {
+    const read = readEquipment({ ...WHOLE, quiet: null, sound: null, scale: null }).equipment;
+    expect(read).toMatchObject({ quiet: null, sound: null, scale: null });
   });
 
   it.each<[string, unknown, string, string]>([
@@ -57,7 +63,7 @@ describe('reading what the kitchen holds', () => {
     ],
     ['tins', { tins: 1.5 }, 'a whole number 1 to 12', '1.5'],
     ['scale', { scale: 3 }, 'one of 0.1, 1, 2, 5', '3'],
-    ['night.to', { night: { from: 0, to: 1440 } }, 'a whole number 0 to 1439', '1440'],
+    ['quiet.to', { quiet: { from: 0, to: 1440 } }, 'a whole number 0 to 1439', '1440'],
     [
       'sound.heard',
       { sound: { at: 5, heard: 'maybe' } },

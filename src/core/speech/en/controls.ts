@@ -38,7 +38,6 @@ export const controls = {
   smallHands: 'Small hands',
   otherBakes: 'Other bakes',
   /** Nothing to take back. */
-  nothingBack: 'Nothing to take back.',
   tookBack: 'Taken back: {name}.',
 } as const;
 

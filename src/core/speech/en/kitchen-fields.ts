@@ -33,6 +33,15 @@ export const kitchenFields = {
     detail: 'What you weigh is rounded to it.',
     coarse: 'Steps this wide are rough for salt and starter.',
   },
+  night: {
+    title: 'Night hours',
+    from: 'Quiet from',
+    to: 'Until',
+    never: 'Never quiet',
+    detail: 'Looks that can wait are seen, not heard. They ring once it ends.',
+    always: 'Rising dough, hot steps, the oven and timers always ring.',
+    between: '{time} to {until}',
+  },
   pot: {
     material: 'Made of',
     litres: 'How big',

@@ -1,0 +1,156 @@
+import { readFileSync } from 'node:fs';
+import { createRoot } from 'solid-js';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { openHouse } from '../../src/app/open-house.ts';
+import { quietUntil } from '../../src/app/quiet-until.ts';
+import type { BakeStage } from '../../src/core/records/stage.ts';
+import { HOUR, MINUTE } from '../../src/core/units.ts';
+import type { House } from '../../src/screens/house.ts';
+import { makeHeardSpeaker } from '../fakes/heard-speaker.ts';
+import { makeFakeWorld } from '../fakes/world.ts';
+
+const NIGHT = { from: 22 * 60, to: 6 * 60 };
+/** Eight in the evening on the tablet's wall, wherever it hangs. */
+const EVENING = new Date(2031, 4, 3, 20).getTime();
+
+beforeEach(() =>
+  vi.stubGlobal(
+    'fetch',
+    async (path: string) => new Response(readFileSync(`assets${path}`, 'utf8')),
+  ),
+);
+afterEach(() => vi.unstubAllGlobals());
+
+/** A house at eight in the evening with one bake that stands at `from`. */
+const houseWith = async (from: BakeStage) => {
+  const speaker = makeHeardSpeaker();
+  const world = { ...makeFakeWorld({ at: EVENING }), speaker };
+  const house: House = await createRoot(() => openHouse(world));
+  await vi.waitFor(() => expect(house.formulas()).toHaveLength(6), { timeout: 20_000 });
+  const formula = house
+    .formulas()
+    .find((found) => found.formula?.name === 'Cherry and hazelnut')!.formula!;
+  await house.begin({ formula, loaves: 2, kitchen: 22, from });
+  return { house, world, said: () => speaker.said.map(({ words }) => words).join(' ') };
+};
+/** Everything of the feed is in: the levain rises. */
+const feed = async (house: House): Promise<void> => {
+  for (const { item } of house.kitchen().bakes['bake-1']!.context.recipe.lines.feed)
+    await house.take({ kind: 'press', who: 'bake-1', act: 'answer', item, value: 'in' });
+  expect(house.ringing()).toBeNull();
+};
+/** Turns to a deadline: it is shown, and whatever is said with it is said. */
+const turnTo = async (opened: Awaited<ReturnType<typeof houseWith>>, at: number): Promise<void> => {
+  const { world } = opened;
+  world.clock.turn(at - world.clock.now());
+  world.beat();
+  await vi.waitFor(() => undefined);
+  await new Promise((then) => setTimeout(then));
+};
+const rings = ({ world }: Awaited<ReturnType<typeof houseWith>>) => world.sound.ringing();
+
+describe('in the quiet hours', () => {
+  it('a levain to look at is seen and not heard, and rings gently as they end', async () => {
+    const opened = await houseWith('levain.feed');
+    const { house, world } = opened;
+    house.equip({ quiet: NIGHT });
+    await feed(house);
+    const [look] = world.clock.pending();
+    const morning = new Date(2031, 4, 4, 6).getTime();
+    expect(look).toBeGreaterThan(new Date(2031, 4, 3, 22).getTime());
+    expect(look).toBeLessThan(morning);
+    // Laid ahead on the audio clock for the morning, not for the look.
+    expect(rings(opened)).toMatchObject([{ kind: 'look', inMs: morning - world.clock.now() }]);
+    const before = opened.said();
+    await turnTo(opened, look!);
+    expect(house.ringing()).toMatchObject({ stage: 'levain.look' });
+    expect(opened.said()).toBe(before);
+    expect(rings(opened)).toHaveLength(1);
+    const laid = world.sound.rung.length;
+    await turnTo(opened, morning + MINUTE);
+    expect(world.sound.rung).toHaveLength(laid);
+    // Heard by a touch, it is silent.
+    expect(house.hush()).toBe(true);
+    await vi.waitFor(() => expect(house.ringing()).toBeNull());
+    expect(rings(opened)).toEqual([]);
+  });
+
+  it('dough that rises is heard, before a look that waits and is only seen', async () => {
+    const opened = await houseWith('levain.feed');
+    const { house, world } = opened;
+    house.equip({ quiet: { from: 20 * 60, to: 19 * 60 } });
+    await feed(house);
+    await turnTo(opened, world.clock.pending()[0]!);
+    expect(house.ringing()).toMatchObject({ who: 'bake-1', stage: 'levain.look' });
+    const formula = house.formulas().find(({ formula: f }) => f?.name === 'Olive and seed')!;
+    await house.begin({
+      formula: formula.formula!,
+      loaves: 2,
+      kitchen: 22,
+      from: 'proof.counter' as never,
+    });
+    const other = Object.keys(house.kitchen().bakes).find((id) => id !== 'bake-1')!;
+    const due = world.clock.pending()[0]!;
+    // What will be heard next is laid, and not what waits for the morning.
+    expect(rings(opened)).toMatchObject([{ inMs: due - world.clock.now() }]);
+    const before = opened.said();
+    await turnTo(opened, due);
+    expect(house.ringing()).toMatchObject({ who: other });
+    expect(rings(opened)).toHaveLength(1);
+    await vi.waitFor(() => expect(opened.said()).not.toBe(before));
+    house.hush();
+    await vi.waitFor(() => expect(house.ringing()).toMatchObject({ who: 'bake-1' }));
+    expect(rings(opened)).toMatchObject([{ kind: 'act' }]);
+    await turnTo(opened, world.clock.pending()[0]!);
+    expect(house.ringing()).toMatchObject({ who: other, stage: 'proof.toFridge' });
+    await vi.waitFor(() => expect(opened.said()).toContain('loaves into the fridge'));
+    house.hush();
+    await vi.waitFor(() => expect(house.ringing()).toMatchObject({ who: 'bake-1' }));
+    expect(rings(opened)).toMatchObject([{ kind: 'look' }]);
+    expect(rings(opened)[0]!.inMs).toBeGreaterThan(HOUR);
+  });
+
+  it('begin and end by the baker’s choice, at once', async () => {
+    const opened = await houseWith('levain.feed');
+    const { house, world } = opened;
+    await feed(house);
+    const [look] = world.clock.pending();
+    expect(rings(opened)).toMatchObject([{ inMs: look! - world.clock.now() }]);
+    house.equip({ quiet: NIGHT });
+    await vi.waitFor(() => expect(rings(opened)[0]!.inMs).toBeGreaterThan(look! - EVENING));
+    house.equip({ quiet: null });
+    await vi.waitFor(() => expect(rings(opened)[0]!.inMs).toBe(look! - world.clock.now()));
+    expect(rings(opened)).toHaveLength(1);
+  });
+
+  it('hold for a page that is opened in the middle of them', async () => {
+    const first = await houseWith('levain.feed');
+    first.house.equip({ quiet: NIGHT });
+    await feed(first.house);
+    const [look] = first.world.clock.pending();
+    first.world.clock.turn(look! + MINUTE - first.world.clock.now());
+    const { settings, store, clock } = first.world;
+    const world = { ...makeFakeWorld(), settings, store, clock };
+    await createRoot(() => openHouse(world));
+    const morning = new Date(2031, 4, 4, 6).getTime();
+    expect(world.sound.ringing()).toMatchObject([{ inMs: morning - clock.now() }]);
+  });
+});
+
+describe('until when a call is quiet', () => {
+  const call = (stage: string) => ({ id: 'x', who: 'a', stage, kind: 'look' as const, since: 0 });
+  const until = quietUntil(NIGHT, (at) => at);
+
+  it('is the very minute in which the hours end, to the second', () => {
+    const at = new Date(2031, 4, 3, 23, 17, 42, 5).getTime();
+    expect(until(call('levain.look'), at)).toBe(new Date(2031, 4, 4, 6).getTime());
+    expect(until(call('levain.look'), new Date(2031, 4, 4, 6).getTime())).toBeNull();
+  });
+
+  it.each(['lift', 'judge', 'turnOff', 'turnOn', 'bulk.look', 'proof.toFridge', 'mix.salt'])(
+    '%s is never quiet',
+    (stage) => {
+      expect(until(call(stage), new Date(2031, 4, 4, 2).getTime())).toBeNull();
+    },
+  );
+});
