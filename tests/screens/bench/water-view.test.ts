@@ -87,7 +87,9 @@ describe('the water at the mix', () => {
     const hand = atWater(31);
     hand.measure('a', { what: 'water', celsius: 22, of: 'tap' });
     const { detail, spoken } = see(hand);
-    const grams = Number(/^(\d+) g of it as ice, the rest from the cold tap\./.exec(detail)?.[1]);
+    const grams = Number(
+      /^(\d+) g of it as ice\. The rest is from the cold tap\./.exec(detail)?.[1],
+    );
     expect(grams).toBeGreaterThan(20);
     expect(grams).toBeLessThan(120);
     expect(spoken).toMatch(/grams of it as ice/);

@@ -11,7 +11,7 @@ export const water = {
   /** After the weight that is called: "600 grams of water, at 31 degrees." */
   spoken: '{line}, at {celsius}.',
   moved: 'The water is now {celsius}.',
-  ice: '{grams} of it as ice, the rest from the cold tap.',
+  ice: '{grams} of it as ice. The rest is from the cold tap.',
   /** Hotter than hands and culture bear. */
   hot: 'No hotter: it starts at {celsius} and takes longer.',
   warmer: 'Your last doughs came out {got} warmer: cooler water.',
