@@ -13,6 +13,15 @@ const paeth = (a: number, b: number, c: number): number => {
   return pa <= pb && pa <= pc ? a : pb <= pc ? b : c;
 };
 
+/** What a row's bytes are told against, by its filter: PNG (ISO/IEC 15948), 9.2. */
+const GUESSES: readonly ((left: number, up: number, corner: number) => number)[] = [
+  () => 0,
+  (left) => left,
+  (_, up) => up,
+  (left, up) => (left + up) >> 1,
+  paeth,
+];
+
 /** Reads a PNG of 8-bit RGB or RGBA, not interlaced, as Chromium photographs. @throws on any other */
 export function readPng(png: Buffer): Pixels {
   const width = png.readUInt32BE(16);
@@ -32,13 +41,12 @@ export function readPng(png: Buffer): Pixels {
   const stride = width * channels;
   const out = Buffer.alloc(stride * height);
   for (let y = 0; y < height; y++) {
-    const filter = raw[y * (stride + 1)];
+    const guess = GUESSES[raw[y * (stride + 1)] ?? 0]!;
     for (let i = 0; i < stride; i++) {
       const left = i >= channels ? out[y * stride + i - channels]! : 0;
       const up = y > 0 ? out[(y - 1) * stride + i]! : 0;
       const corner = y > 0 && i >= channels ? out[(y - 1) * stride + i - channels]! : 0;
-      const guess = [0, left, up, (left + up) >> 1, paeth(left, up, corner)][filter ?? 0] ?? 0;
-      out[y * stride + i] = (raw[y * (stride + 1) + 1 + i]! + guess) & 255;
+      out[y * stride + i] = raw[y * (stride + 1) + 1 + i]! + guess(left, up, corner);
     }
   }
   return {
@@ -51,14 +59,15 @@ export function readPng(png: Buffer): Pixels {
   };
 }
 
+/** What each value of a channel gives of light. */
+const LIGHT = Float64Array.from({ length: 256 }, (_, n) => {
+  const c = n / 255;
+  return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+});
+
 /** Relative luminance after WCAG 2.2, 0 to 1. */
-export const luminance = (rgb: readonly number[]): number => {
-  const [r, g, b] = rgb.map((n) => {
-    const c = n / 255;
-    return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * r! + 0.7152 * g! + 0.0722 * b!;
-};
+export const luminance = ([r, g, b]: readonly [number, number, number]): number =>
+  0.2126 * LIGHT[r]! + 0.7152 * LIGHT[g]! + 0.0722 * LIGHT[b]!;
 
 export interface Rect {
   readonly left: number;
@@ -67,20 +76,22 @@ export interface Rect {
   readonly bottom: number;
 }
 
+/** Luminances closer than this are one. */
+const STEPS = 1_000;
+
 /**
  * Contrast of what is painted in a box: of the ground, which is its most frequent luminance, against the
  * ink, which is whatever lies furthest from it. 1 where nothing is painted.
  */
 export function paintedContrast(picture: Pixels, { left, top, right, bottom }: Rect): number {
-  const seen = new Map<number, number>();
+  const seen = new Uint32Array(STEPS + 1);
   for (let y = Math.max(0, Math.ceil(top)); y < Math.min(picture.height, bottom); y++)
-    for (let x = Math.max(0, Math.ceil(left)); x < Math.min(picture.width, right); x++) {
-      const light = Math.round(luminance(picture.at(x, y)) * 1_000) / 1_000;
-      seen.set(light, (seen.get(light) ?? 0) + 1);
-    }
-  const [ground = 0] = [...seen].reduce((a, b) => (b[1] > a[1] ? b : a), [0, 0]);
+    for (let x = Math.max(0, Math.ceil(left)); x < Math.min(picture.width, right); x++)
+      seen[Math.round(luminance(picture.at(x, y)) * STEPS)]! += 1;
+  const ground = seen.indexOf(Math.max(...seen));
+  const ends = [seen.findIndex((n) => n > 0), seen.findLastIndex((n) => n > 0)];
+  if (ends[0] === -1) return 1;
   return Math.max(
-    1,
-    ...[...seen.keys()].map((l) => (Math.max(l, ground) + 0.05) / (Math.min(l, ground) + 0.05)),
+    ...ends.map((l) => (Math.max(l, ground) / STEPS + 0.05) / (Math.min(l, ground) / STEPS + 0.05)),
   );
 }
