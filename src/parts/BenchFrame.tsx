@@ -2,6 +2,7 @@ import { Show, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
 import { makeOverflow } from './overflow.ts';
 import './BenchFrame.css';
+import './BenchLong.css';
 
 export interface BenchFrameProps {
   /** What this screen is, for ears: "Bench". */

@@ -1,9 +1,13 @@
 import { onCleanup, onMount, Show, type JSX } from 'solid-js';
+import { controls } from '../core/speech/en/controls.ts';
+import { Control } from './Control.tsx';
+import { makeOverflow } from './overflow.ts';
 import './Sheet.css';
 
 /**
  * A page laid over the bench: a title, what it holds, and the way back among it. The focus goes into
- * it, stays in it, and returns to where it was.
+ * it, stays in it, and returns to where it was. What is longer than the screen is read on by single
+ * presses, as on the bench.
  */
 export function Sheet(props: {
   readonly title: string;
@@ -14,6 +18,7 @@ export function Sheet(props: {
   readonly children: JSX.Element;
 }): JSX.Element {
   let sheet!: HTMLElement;
+  const words = makeOverflow();
   const before = document.activeElement;
   const stay = (e: FocusEvent): void => {
     // Of two sheets the upper one holds the focus.
@@ -36,12 +41,23 @@ export function Sheet(props: {
       aria-modal="true"
       aria-label={props.title}
       tabindex={-1}
-      ref={sheet}
+      data-long={words.long() ? '' : undefined}
+      ref={(el) => {
+        sheet = el;
+        words.box(el);
+      }}
     >
-      <Show when={!props.headless}>
-        <h1 class="sheet-title">{props.title}</h1>
+      <div class="sheet-inner" ref={words.inner}>
+        <Show when={!props.headless}>
+          <h1 class="sheet-title">{props.title}</h1>
+        </Show>
+        {props.children}
+      </div>
+      <Show when={words.long()}>
+        <div class="sheet-further">
+          <Control label={controls.readOn} onPress={words.further} />
+        </div>
       </Show>
-      {props.children}
     </section>
   );
 }

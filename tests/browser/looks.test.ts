@@ -1,5 +1,7 @@
 import { expect, it } from 'vitest';
-import { lookWalk, WAYS, type LookedWay } from './harness/look-walk.ts';
+import { WAYS, type LookedWay } from './harness/look-at.ts';
+import { lookPages } from './harness/look-pages.ts';
+import { lookWalk } from './harness/look-walk.ts';
 import { everyWay, pairwise } from './harness/ways.ts';
 
 const pairs = (rows: readonly LookedWay[]): Set<string> =>
@@ -20,4 +22,15 @@ it('holds sizes, gaps, cap heights, contrast, digits and axe in every kind of st
   const ways = pairwise(WAYS);
   const looked = await lookWalk((n) => [ways[n % ways.length]!]);
   expect(looked).toBeGreaterThanOrEqual(ways.length);
+}, 240_000);
+
+/** Tiles that are read on from a left hand's side. */
+const LONGEST: LookedWay = { view: 'wide', theme: 'light', hands: 'left', text: 'bigger' };
+
+it('holds the same on every page of Start and Kitchen, and on all that lies over a bench', async () => {
+  const ways = pairwise(WAYS);
+  await lookPages((n, name) => [
+    ...[0, 3].map((on) => ways[(n + on) % ways.length]!),
+    ...(name === 'where is the dough' ? [LONGEST] : []),
+  ]);
 }, 240_000);

@@ -1,9 +1,11 @@
-import { expect, it } from 'vitest';
+import { it } from 'vitest';
 import { Baker } from '../browser/harness/baker.ts';
 import { beginBread } from '../browser/harness/begin-bread.ts';
 import { expectNoFaults } from '../browser/harness/faults.ts';
 import { openApp } from '../browser/harness/open-app.ts';
-import { contact, SLICES, type Slice } from './support/contact.ts';
+import { PAGES } from '../browser/harness/pages.ts';
+import { contact } from './support/contact.ts';
+import { SLICES, type Slice } from './support/slices.ts';
 
 /** A baker with a camera, from the page a bake begins on. */
 const open = async (name: string, slice: Slice) => {
@@ -23,95 +25,13 @@ const open = async (name: string, slice: Slice) => {
   };
 };
 
-it.each(SLICES)('photographs start, ways and kitchen: %s', async (_, slice) => {
+it.each(SLICES)('photographs every page beside the act: %s', async (_, slice) => {
   const { app, baker, shoot, done } = await open('pages', slice);
-  await shoot('start');
-  for (const ask of ['Which bread?', 'How many loaves?', 'How warm is', 'Where is your dough?']) {
-    await baker.press(ask);
-    await shoot(ask);
-    await baker.tap('.slab');
-  }
-  await baker.press('Past bakes');
-  await shoot('past bakes, none');
-  await baker.tap('.slab');
-  await baker.press('More');
-  await shoot('more of start');
-  await baker.press('Ways of showing');
-  await shoot('ways');
-  await baker.press('Size by a bank card');
-  await shoot('bank card');
-  await app.reopen();
-  await baker.tap('.bench-controls .control:has-text("Kitchen")');
-  await app.page.locator('.kitchen-grid').waitFor();
-  await shoot('kitchen');
-  const pages = await app.page.locator('.kitchen-grid .control').allInnerTexts();
-  for (const page of pages) {
-    const [ask = ''] = page.split('\n');
-    await baker.press(ask);
+  for (const { name, go } of PAGES) {
+    await go(baker);
     await app.turn(1_000);
-    await shoot(`kitchen: ${ask}`);
-    await app.reopen();
-    await baker.tap('.bench-controls .control:has-text("Kitchen")');
-    await app.page.locator('.kitchen-grid').waitFor();
+    await shoot(name);
   }
-  expect(pages.length).toBeGreaterThan(3);
-  await done();
-});
-
-it.each(SLICES)('photographs readings and what lies over the bench: %s', async (_, slice) => {
-  const { baker, shoot, done } = await open('over', slice);
-  await beginBread(baker, 'Cherry and hazelnut', 'My dough is in the bowl', 2);
-  await shoot('bulk.proving');
-  await baker.press('More');
-  await shoot('more');
-  await baker.press('Fewer loaves');
-  await shoot('fewer loaves');
-  await baker.press('Back to the bench');
-  await baker.press('More');
-  await baker.press('End this bake');
-  await shoot('end this bake');
-  await baker.press('Keep baking');
-  await baker.press('Back to the bench');
-  for (const kind of [
-    'Dough temperature',
-    'Dough rise, by eye',
-    'Levain rise, in %',
-    'Edge and bubbles',
-    'Dent test',
-    'Piece weight',
-    'Crust colour',
-  ]) {
-    await baker.press('New reading');
-    if (kind === 'Dough temperature') await shoot('new reading');
-    if (kind === 'Dough rise, by eye') {
-      await baker.key('245');
-      await shoot('a number first');
-      await baker.press('Clear');
-    }
-    // What makes no sense at this step is behind the others.
-    if ((await baker.page.locator(`.sheet button:has-text("${kind}")`).count()) === 0) {
-      await baker.press('Other readings');
-    }
-    await baker.press(kind);
-    await shoot(kind);
-    if (kind === 'Edge and bubbles') {
-      await baker.press('Domed');
-      await shoot('bubbles');
-    }
-    await baker.press('Back to the bench');
-  }
-  await baker.press('New reading');
-  await baker.press('Dough temperature');
-  await baker.key('38');
-  await shoot('an odd number');
-  await baker.tap('.slab');
-  await shoot('an odd number, asked');
-  await baker.noted(() => baker.tap('.slab'));
-  await baker.press('New reading');
-  await baker.press('Readings so far');
-  await shoot('readings so far');
-  await baker.press('Dough temperature');
-  await shoot('mended');
   await done();
 });
 

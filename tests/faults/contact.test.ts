@@ -3,7 +3,8 @@ import { Baker } from '../browser/harness/baker.ts';
 import { expectNoFaults } from '../browser/harness/faults.ts';
 import { openApp } from '../browser/harness/open-app.ts';
 import { WHOLE_BAKE } from '../browser/harness/whole-bake.ts';
-import { contact, SLICES } from './support/contact.ts';
+import { contact } from './support/contact.ts';
+import { SLICES } from './support/slices.ts';
 
 /** Every state of a whole bake, for eyes: tests/browser/out/sheet-bake-*.png. */
 it.each(SLICES)('photographs a whole bake: %s', async (_, slice) => {

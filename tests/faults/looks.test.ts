@@ -1,7 +1,17 @@
 import { it } from 'vitest';
-import { lookWalk, WAYS } from '../browser/harness/look-walk.ts';
+import { WAYS } from '../browser/harness/look-at.ts';
+import { lookPages } from '../browser/harness/look-pages.ts';
+import { lookWalk } from '../browser/harness/look-walk.ts';
 import { everyWay } from '../browser/harness/ways.ts';
+import { SLICES, type Slice } from './support/slices.ts';
 
-it('holds the look in every way there is', async () => {
-  await lookWalk(() => everyWay(WAYS));
+const waysOf = ({ view, theme }: Slice) =>
+  everyWay(WAYS).filter((way) => way.view === view && way.theme === theme);
+
+it.each(SLICES)('holds the look of a bake in every way there is: %s', async (_, slice) => {
+  await lookWalk(() => waysOf(slice));
+});
+
+it.each(SLICES)('holds the look of every page in every way there is: %s', async (_, slice) => {
+  await lookPages(() => waysOf(slice));
 });

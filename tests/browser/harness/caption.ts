@@ -11,12 +11,11 @@ export const captionCovers = (page: Page): Promise<readonly string[]> =>
     for (let n = 0; n < 2; n++)
       await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
     const caption = document.querySelector('.caption[data-seen]')?.getBoundingClientRect();
-    if (!caption) return [];
+    // What lies over the whole bench lies over the caption too.
+    if (!caption || document.querySelector('.sheet')) return [];
     const kept =
       '.slab-label, .slab-then, .control, .tile, .ear, .times, .lines li, .through li, .window-hours dd';
     return [...document.querySelectorAll(kept)].flatMap((el) => {
-      // What lies over the whole bench lies over the caption too.
-      if (el.closest('.sheet')) return [];
       const range = document.createRange();
       range.selectNodeContents(el);
       // Words that are read on are in sight only within their place.

@@ -1,21 +1,10 @@
 import { expect } from 'vitest';
 import { Baker } from './baker.ts';
 import { expectNoFaults } from './faults.ts';
-import { check, checkPainted, measure, MM } from './look.ts';
-import { openApp, type App } from './open-app.ts';
-import { readPng } from './pixels.ts';
+import { lookAt, type LookedWay } from './look-at.ts';
+import { openApp } from './open-app.ts';
 import { checkSmall, WINDOWS } from './small-window.ts';
-import type { Way } from './ways.ts';
 import { WHOLE_BAKE } from './whole-bake.ts';
-
-/** In what ways each state is looked at. */
-export const WAYS = {
-  view: ['wide', 'small', 'tall'],
-  theme: ['light', 'dark'],
-  hands: ['right', 'left'],
-  text: ['plain', 'bigger'],
-} as const;
-export type LookedWay = Way<typeof WAYS>;
 
 /** One state of each kind: a wait, a card, a question, a look, a gate, a call, a verdict. */
 const LOOKED_AT = [
@@ -36,16 +25,6 @@ const LOOKED_AT = [
 ];
 const RINGING = ['levain-ripening', 'mix-rest', 'load1-lidded'];
 
-async function dress(app: App, { view, theme, hands, text }: LookedWay): Promise<void> {
-  await app.setViewport(view);
-  await app.page.evaluate((ways) => Object.assign(document.documentElement.dataset, ways), {
-    theme,
-    hands,
-    text,
-  });
-  await app.turn(50);
-}
-
 /**
  * Walks a bake up to its first judged loaf and looks at one state of each kind, the nth in
  * `waysOf(n)`; every state also in the small windows. Gives how many were looked at.
@@ -55,15 +34,7 @@ export async function lookWalk(waysOf: (n: number) => readonly LookedWay[]): Pro
   const baker = new Baker(app);
   let looked = 0;
   const look = async (name: string) => {
-    for (const way of waysOf(looked)) {
-      const at = `${name}, ${Object.values(way).join(', ')}`;
-      await dress(app, way);
-      const found = await measure(app);
-      check(at, MM[way.view], way.text === 'bigger' ? 1.4 : 1, found);
-      checkPainted(at, found, readPng(await app.page.screenshot()));
-      expect.soft(await app.axe(), `axe: ${at}`).toEqual([]);
-    }
-    await dress(app, { view: 'wide', theme: 'light', hands: 'right', text: 'plain' });
+    await lookAt(app, name, waysOf(looked));
     for (const size of WINDOWS)
       await checkSmall(app, `${name}, ${size.width} × ${size.height}`, size);
     await app.setViewport('wide');

@@ -4,12 +4,7 @@ import { expect } from 'vitest';
 import type { App, ViewportName } from '../../browser/harness/open-app.ts';
 import { captionCovers } from '../../browser/harness/caption.ts';
 import { montage, type Photo } from '../../browser/harness/montage.ts';
-
-/** Each slice of the contact sheets is run by itself: `-t "wide, light"`. */
-export const SLICES = (['wide', 'small', 'tall'] as const).flatMap((view) =>
-  (['light', 'dark'] as const).map((theme) => [`${view}, ${theme}`, { view, theme }] as const),
-);
-export type Slice = (typeof SLICES)[number][1];
+import type { Slice } from './slices.ts';
 
 const out = fileURLToPath(new URL('../../browser/out/', import.meta.url));
 

@@ -1,0 +1,40 @@
+import { expect } from 'vitest';
+import { captionCovers } from './caption.ts';
+import { check, checkPainted, measure, MM } from './look.ts';
+import type { App } from './open-app.ts';
+import { readPng } from './pixels.ts';
+import type { Way } from './ways.ts';
+
+/** In what ways each state is looked at. */
+export const WAYS = {
+  view: ['wide', 'small', 'tall'],
+  theme: ['light', 'dark'],
+  hands: ['right', 'left'],
+  text: ['plain', 'bigger'],
+} as const;
+export type LookedWay = Way<typeof WAYS>;
+
+export async function dress(app: App, { view, theme, hands, text }: LookedWay): Promise<void> {
+  await app.setViewport(view);
+  await app.page.evaluate((ways) => Object.assign(document.documentElement.dataset, ways), {
+    theme,
+    hands,
+    text,
+  });
+  await app.turn(50);
+}
+
+/** Looks at what stands on the screen in each of these ways, and dresses it plain again. */
+export async function lookAt(app: App, name: string, ways: readonly LookedWay[]): Promise<void> {
+  for (const way of ways) {
+    const at = `${name}, ${Object.values(way).join(', ')}`;
+    await dress(app, way);
+    const found = await measure(app);
+    if (process.env['SHOTS']) await app.screenshot(`look-${at.replace(/[^a-z0-9]+/gi, '-')}`);
+    check(at, MM[way.view], way.text === 'bigger' ? 1.4 : 1, found);
+    checkPainted(at, found, readPng(await app.page.screenshot()));
+    expect.soft(await captionCovers(app.page), `${at}: under the caption`).toEqual([]);
+    expect.soft(await app.axe(), `axe: ${at}`).toEqual([]);
+  }
+  await dress(app, { view: 'wide', theme: 'light', hands: 'right', text: 'plain' });
+}

@@ -1,0 +1,23 @@
+import { Baker } from './baker.ts';
+import { expectNoFaults } from './faults.ts';
+import { lookAt, type LookedWay } from './look-at.ts';
+import { openApp } from './open-app.ts';
+import { PAGES } from './pages.ts';
+
+/** Opens every page of Start and Kitchen and all that lies over a bench, and looks at each in its ways. */
+export async function lookPages(
+  waysOf: (n: number, name: string) => readonly LookedWay[],
+): Promise<void> {
+  const app = await openApp();
+  const baker = new Baker(app);
+  for (const [n, { name, go }] of PAGES.entries()) {
+    await go(baker).catch(async (e: unknown) => {
+      await app.screenshot('look-failed');
+      throw e;
+    });
+    await app.turn(1_000);
+    await lookAt(app, name, waysOf(n, name));
+  }
+  expectNoFaults(app.faults);
+  await app.close();
+}

@@ -1,0 +1,155 @@
+import type { Baker } from './baker.ts';
+import { beginBread } from './begin-bread.ts';
+
+/** A page beside the act, and the way to it from the one before. */
+export interface PageStep {
+  readonly name: string;
+  readonly go: (baker: Baker) => Promise<void>;
+}
+
+/** Of two such words the upper sheet's: it comes last. */
+const last = (label: string): string => `button:not(.slab):has-text("${label}") >> nth=-1`;
+const press = async (baker: Baker, labels: readonly string[]): Promise<void> => {
+  for (const label of labels) await baker.tap(last(label));
+};
+const to = (name: string, ...labels: readonly string[]): PageStep => ({
+  name,
+  go: (baker) => press(baker, labels),
+});
+/** Back by so many slabs, and on from there. */
+const back = (name: string, slabs: number, ...labels: readonly string[]): PageStep => ({
+  name,
+  async go(baker) {
+    for (let n = 0; n < slabs; n++) await baker.tap('.slab:visible');
+    await press(baker, labels);
+  },
+});
+const keyed = (name: string, digits: string): PageStep => ({
+  name,
+  go: (baker) => baker.key(digits),
+});
+
+/** Ways of showing and what opens from there; it ends on the page it began on. */
+const WAYS_PAGES: readonly PageStep[] = [
+  to('ways', 'Ways of showing'),
+  to('bank card', 'Size by a bank card'),
+];
+
+/** Start, each of its faces, and what lies over it. */
+const START_PAGES: readonly PageStep[] = [
+  { name: 'start', go: (baker) => baker.page.locator('.start-grid').waitFor() },
+  to('which bread', 'Which bread?'),
+  back('how many loaves', 1, 'How many loaves?'),
+  back('how warm', 1, 'How warm is the kitchen?'),
+  keyed('how warm, keyed in', '22'),
+  back('where is the dough', 1, 'Where is your dough?'),
+  back('past bakes, none', 1, 'Past bakes'),
+  back('start, ready', 1),
+  back('sound check before the first bake', 1),
+  to('start, more', 'Start a bake', 'More'),
+  to('take care', 'Take care'),
+  to('start, more again', 'Close'),
+  ...WAYS_PAGES,
+];
+
+/** The Kitchen, from the start page: each page, its questions, its second page. */
+const KITCHEN_PAGES: readonly PageStep[] = [
+  {
+    name: 'kitchen',
+    async go(baker) {
+      await press(baker, ['Close', 'Close', 'Close', 'Kitchen']);
+      await baker.page.locator('.kitchen-grid').waitFor();
+    },
+  },
+  to('pots and tins', 'Pots and tins'),
+  to('pots', 'What are the pots made of?'),
+  to('pot', 'Pot 1'),
+  to('what the pot is made of', 'Made of'),
+  to('what a pot of clay may not do', 'Clay'),
+  back('how many litres', 1, 'How big'),
+  back('no pot for the heat', 3),
+  back('oven', 1, 'Oven'),
+  to('highest heat', 'Highest heat'),
+  back('fridge', 2, 'Fridge'),
+  to('how cold is the fridge', 'Its heat'),
+  { name: 'how cold, keyed in', go: (baker) => baker.key('7') },
+  back('a warm fridge', 1),
+  back('bowls', 1, 'Bowls'),
+  to('how many bowls', 'How many'),
+  back('scale', 2, 'Scale'),
+  to('a rough scale', '5'),
+  back('this tablet', 1, 'This tablet'),
+  to('sound check', 'Sound check'),
+  back('sound check, asked', 1),
+  to('sound check, not heard', 'I did not'),
+  back('read a saved file', 1, 'Read a saved file'),
+  back('no promise', 1, 'What a tablet cannot promise'),
+  back('this tablet, checked', 1),
+];
+
+/** Readings, timers and whatever else lies over the bench of a rising dough. */
+const OVER_PAGES: readonly PageStep[] = [
+  {
+    name: 'bulk.proving',
+    async go(baker) {
+      await baker.app.reopen();
+      await baker.page.locator('.start-grid').waitFor();
+      // What was keyed in has outlived the reload.
+      await press(baker, ['How warm is the kitchen?', 'Clear']);
+      await baker.tap('.slab');
+      await beginBread(baker, 'Cherry and hazelnut', 'My dough is in the bowl', 2);
+    },
+  },
+  to('more', 'More'),
+  to('fewer loaves', 'Fewer loaves'),
+  to('end this bake', 'Back to the bench', 'More', 'End this bake'),
+  to('timer', 'Keep baking', 'Back to the bench', 'More', 'Timer'),
+  keyed('timer, keyed in', '15'),
+  to('new reading', 'Back to the bench', 'New reading'),
+  keyed('new reading, keyed in', '24'),
+  {
+    name: 'other readings',
+    async go(baker) {
+      await press(baker, ['Clear', 'Other readings']);
+    },
+  },
+  ...[
+    'Dough temperature',
+    'Dough rise, by eye',
+    'Levain rise, in %',
+    'Dent test',
+    'Piece weight',
+    'Crust colour',
+    'Edge and bubbles',
+  ].map((kind, n) =>
+    to(
+      `reading: ${kind}`,
+      ...(n === 0 ? [kind] : ['Back to the bench', 'New reading', 'Other readings', kind]),
+    ),
+  ),
+  to('reading: bubbles', 'Domed'),
+  {
+    name: 'reading: an odd number',
+    async go(baker) {
+      await press(baker, [
+        'Back to the bench',
+        'New reading',
+        'Other readings',
+        'Dough temperature',
+      ]);
+      await baker.key('38');
+    },
+  },
+  back('reading: an odd number, asked', 1),
+  {
+    name: 'readings so far',
+    async go(baker) {
+      await baker.noted(() => baker.tap('.slab'));
+      await press(baker, ['New reading', 'Readings so far']);
+    },
+  },
+  to('a reading mended', 'Dough temperature'),
+];
+
+/** In this order, from the app's first screen on. */
+export const PAGES: readonly PageStep[] = [...START_PAGES, ...KITCHEN_PAGES, ...OVER_PAGES];
