@@ -16,6 +16,9 @@ import { numberPage, type ReadingPage } from './page.ts';
 import { record } from './record.ts';
 import './readings.css';
 
+/** So many stand beside the keys on each of the tablets; a rarer one has its own keypad. */
+const BESIDE = 8;
+
 /**
  * A new reading: keyed first, then the press that says what it is takes it. A sign, or a number whose
  * keypad is wanted first, is chosen while nothing is typed.
@@ -76,7 +79,7 @@ export default function NewReadingSheet(props: {
           <Show
             when={typed() === ''}
             fallback={
-              <For each={kinds()}>
+              <For each={kinds().slice(0, BESIDE)}>
                 {(kind) => (
                   <Control
                     label={readingShort[kind.slot] ?? readingNames[kind.slot]}
