@@ -3,6 +3,7 @@ import type { MixInput } from '../../src/core/day/mix-known.ts';
 import { LEARNED_AFTER } from '../../src/core/heat/learned.ts';
 import type { Fact, Result } from '../../src/core/records/fact.ts';
 import type { Instant } from '../../src/core/units.ts';
+import { fedRecipe } from './fed.ts';
 import type { BakeSnapshot, Kitchen, StartFact } from './kitchen.ts';
 import { seenBy } from './seen-by.ts';
 
@@ -40,7 +41,7 @@ export const offsetsBefore = (
 
 /** All that the water of a running bake is reckoned from. */
 export const mixInput = (kitchen: Kitchen, bake: BakeSnapshot): MixInput => ({
-  recipe: bake.context.recipe,
+  recipe: fedRecipe(kitchen, bake),
   kitchen: bake.context.kitchen,
   entered: bake.context.entered,
   seen: seenBy(kitchen, bake),

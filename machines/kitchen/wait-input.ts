@@ -2,6 +2,7 @@ import type { WaitInput } from '../../src/core/day/waits.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { BakeStage } from '../../src/core/records/stage.ts';
 import { doneTasks } from '../tasks.ts';
+import { fedRecipe } from './fed.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
 import { loafMoves } from './loaf-moves.ts';
 import { seenBy } from './seen-by.ts';
@@ -10,11 +11,11 @@ import { stageOf } from './stage-of.ts';
 /** Everything the models may know of a bake where it stands; `prior` is what it began with. */
 export const waitInput = (kitchen: Kitchen, bake: BakeSnapshot, prior: Belief): WaitInput => {
   const stage = stageOf(bake) as BakeStage;
-  const { recipe, entered, touches, tasks } = bake.context;
+  const { entered, touches, tasks } = bake.context;
   return {
     stage,
     now: entered[stage] ?? kitchen.now,
-    recipe,
+    recipe: fedRecipe(kitchen, bake),
     kitchen: bake.context.kitchen,
     entered,
     touches,

@@ -16,7 +16,7 @@ import { RuledEdge } from '../../parts/RuledEdge.tsx';
 import { bench } from '../../core/speech/en/bench.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { fill } from '../../core/speech/fill.ts';
-import { HOUR } from '../../core/units.ts';
+import { HOUR, MINUTE, type Instant } from '../../core/units.ts';
 import type { House } from '../house.ts';
 import { ActControls, ActSlab } from './ActFace.tsx';
 import { ActTimes } from './ActTimes.tsx';
@@ -60,25 +60,23 @@ export default function Bench(props: BenchProps): JSX.Element {
   const house = props.house;
   // The checklists' words, the gate and the keypad come right after the first paint.
   const [questions] = createResource(() => import('./question-view.ts'));
-  const [waters] = createResource(() => import('./water-view.ts'));
+  const [measured] = createResource(() => import('./measured-view.ts'));
   onMount(() => void Promise.all([import('./GateFace.tsx'), keypad(), import('./ReturnFace.tsx')]));
   const focus = createMemo(() => focusOn(house.kitchen(), props.bake));
   // How long something was left is told by the hour; the view is not made anew every second.
   const hourNow = createMemo(() => Math.floor(house.now() / HOUR) * HOUR);
+  // An hour that is told from now on is told anew every five minutes.
+  const minutesNow = createMemo(() => Math.floor(house.now() / (5 * MINUTE)) * 5 * MINUTE);
   const view = createMemo<BenchView | null>(() => {
-    const at = focus();
-    if (at === null) return null;
+    const found = focus();
+    if (found === null) return null;
+    const at = measured.latest?.fedFocus(house.kitchen(), found) ?? found;
     const lists = asksList(at) ? questions() : questions.latest;
-    const shown = benchView(
-      house.kitchen(),
-      at,
-      (instant) => house.hour(instant),
-      lists?.questionView ?? null,
-      house.ways(),
-      house.equipment(),
-      hourNow(),
-    );
-    return waters.latest?.withWater(shown, house.kitchen(), at, house.ways()) ?? shown;
+    const [kitchen, ways] = [house.kitchen(), house.ways()];
+    const hour = (instant: Instant): string => house.hour(instant);
+    const asked = lists?.questionView ?? null;
+    const shown = benchView(kitchen, at, hour, asked, ways, house.equipment(), hourNow());
+    return measured.latest?.withTarget(shown, kitchen, at, ways, hour, minutesNow()) ?? shown;
   });
   const steps = createMemo(() => {
     const at = focus();
@@ -150,7 +148,7 @@ export default function Bench(props: BenchProps): JSX.Element {
               timed() ? (
                 <ActTimes house={house} view={shown()} focus={focus()!} mark={beside.mark()} />
               ) : target() ? (
-                <TargetFace target={target()!} onWhy={() => setPage({ at: 'why' })} />
+                <TargetFace target={target()!} onOpen={setPage} />
               ) : undefined
             }
             words={

@@ -1,13 +1,14 @@
 import type { JSX } from 'solid-js';
 import { controls } from '../../core/speech/en/controls.ts';
+import { feed } from '../../core/speech/en/feed.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Target } from '../../parts/Target.tsx';
 import type { BenchView } from './view.ts';
 
-/** The number to hit, and the one press that says what it rests on. */
+/** The number to hit, and the one press that says what it rests on, or chooses another. */
 export function TargetFace(props: {
   readonly target: NonNullable<BenchView['target']>;
-  readonly onWhy: () => void;
+  readonly onOpen: (page: { readonly at: 'why' | 'feedHour' }) => void;
 }): JSX.Element {
   return (
     <Target
@@ -15,7 +16,10 @@ export function TargetFace(props: {
       label={props.target.label}
       range={props.target.range ?? undefined}
     >
-      <Control label={controls.whyThis} onPress={() => props.onWhy()} />
+      <Control
+        label={props.target.opens === 'why' ? controls.whyThis : feed.another}
+        onPress={() => props.onOpen({ at: props.target.opens })}
+      />
     </Target>
   );
 }

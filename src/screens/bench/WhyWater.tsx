@@ -43,7 +43,7 @@ export default function WhyWater(props: {
           </div>
           <div class="sheet-grid">
             <Control label={controls.backToBench} onPress={() => props.onTurn(null)} />
-            <Control label={controls.newReading} onPress={() => props.onTurn({ at: 'kinds' })} />
+            <Control label={controls.newReading} onPress={() => props.onTurn({ at: 'new' })} />
           </div>
         </Sheet>
       )}

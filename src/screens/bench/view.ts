@@ -74,11 +74,13 @@ export interface BenchView {
   readonly measures: NumberSlot;
   /** At a look: the deed of "it's ready", whatever the signs say. */
   readonly ready: Deed | null;
-  /** A number to hit, told beside the act: water-view.ts. */
+  /** A number to hit, told beside the act: measured-view.ts. */
   readonly target: {
     readonly value: string;
     readonly label: string;
     readonly range: string | null;
+    /** The page that one press beside it opens. */
+    readonly opens: 'why' | 'feedHour';
   } | null;
 }
 

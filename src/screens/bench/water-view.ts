@@ -98,7 +98,7 @@ export function withWater(
   focus: Focus,
   units: Units,
 ): BenchView {
-  const poured = view.task === null ? pouredNext(kitchen, focus, view.stage) : null;
+  const poured = pouredNext(kitchen, focus, view.stage);
   if (poured === null) return view;
   const { advice } = poured;
   const [seen, air] = [onScreen(units), inTheAir(units)];
@@ -123,6 +123,7 @@ export function withWater(
       value: celsius,
       label: fill(label, { celsius: seen.heat(advice.wanted) }),
       range: isKnown(advice, units) ? null : fill(water.range, { range: span }),
+      opens: 'why',
     },
     detail: sentences(poured, seen) || view.detail,
     spoken: [

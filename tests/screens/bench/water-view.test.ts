@@ -54,6 +54,7 @@ describe('the water at the mix', () => {
       value: '27 °C',
       label: 'for dough at 25 °C',
       range: 'or 24 to 29 °C',
+      opens: 'why',
     });
     expect(lines).toEqual([]);
   });

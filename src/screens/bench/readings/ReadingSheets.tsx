@@ -6,6 +6,7 @@ import PastSheet from './PastSheet.tsx';
 import type { PicturePage, ReadingPage } from './page.ts';
 import PicturesSheet from './PicturesSheet.tsx';
 
+const FeedHour = lazy(() => import('../FeedHour.tsx'));
 const RiseFace = lazy(() => import('../rise/RiseFace.tsx'));
 const WhyWater = lazy(() => import('../WhyWater.tsx'));
 const SheetFace = lazy(() => import('../SheetFace.tsx'));
@@ -42,6 +43,9 @@ export default function ReadingSheets(props: {
       </Match>
       <Match when={props.page.at === 'sheet'}>
         <SheetFace house={props.house} bake={props.bake} onClose={() => props.onTurn(null)} />
+      </Match>
+      <Match when={props.page.at === 'feedHour'}>
+        <FeedHour house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />
       </Match>
       <Match when={props.page.at === 'why'}>
         <WhyWater house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />

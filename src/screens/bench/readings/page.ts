@@ -31,14 +31,15 @@ export interface PicturePage {
 }
 
 /**
- * Where the baker is among the readings, at the drawing of the sheet, the chart of the rise, or at
- * what the water rests on; null on the bench is nowhere.
+ * Where the baker is among the readings; or at the drawing of the sheet, the chart of the rise, what
+ * the water rests on, or the hour of the levain; null on the bench is nowhere.
  */
 export type ReadingPage =
   | { readonly at: 'new' }
   | { readonly at: 'kinds' }
   | { readonly at: 'sheet' }
   | { readonly at: 'why' }
+  | { readonly at: 'feedHour' }
   | { readonly at: 'past' }
   | { readonly at: 'rise' }
   | NumberPage

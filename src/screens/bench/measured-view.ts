@@ -1,0 +1,21 @@
+import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import type { Instant, Units } from '../../core/units.ts';
+import type { Focus } from '../focus.ts';
+import { withRipeHour } from './feed-view.ts';
+import type { BenchView } from './view.ts';
+import { withWater } from './water-view.ts';
+
+export { fedFocus } from './feed-view.ts';
+
+/** The bench's view with the number to hit at a weigh card, where there is one. */
+export const withTarget = (
+  view: BenchView,
+  kitchen: Kitchen,
+  focus: Focus,
+  units: Units,
+  hour: (at: Instant) => string,
+  now: Instant,
+): BenchView =>
+  view.task === null
+    ? withRipeHour(withWater(view, kitchen, focus, units), kitchen, focus, hour, now)
+    : view;
