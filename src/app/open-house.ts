@@ -74,7 +74,6 @@ export async function openHouse(world: World): Promise<House> {
   const baking = () => Object.keys(kitchen().bakes).length > 0;
   const files = makeFiles(world, { records, equipment, equip });
   const { saveAsFile } = files;
-  const half = makeHalfTyped(settings, () => clock.now(), world.holds && clock.rate === 1);
   const { told, tell, troubles } = laterTold({
     store: () => kept().trouble,
     unsaved: () => kept().unsaved,
@@ -149,11 +148,9 @@ export async function openHouse(world: World): Promise<House> {
     await take({ kind: 'takeBack', target: target.id });
   };
 
-  if (misread) {
-    void troubles().then(({ equipmentUnreadable }) => {
-      tell({ id: 'equipment', text: fill(equipmentUnreadable, { ...misread }), action: null });
-    });
-  }
+  const misreadTold = (text: string) => tell({ id: 'equipment', text, action: null });
+  if (misread)
+    void troubles().then((all) => misreadTold(fill(all.equipmentUnreadable, { ...misread })));
   sound.onState(setSoundState);
   screen.onState(setLit);
   world.update.onOffer((go) => setOffer(() => go));
@@ -205,6 +202,10 @@ export async function openHouse(world: World): Promise<House> {
     midnight: (at) => at - sinceMidnight(wall(at)),
     take,
     takeBack,
+    async clockWasWrong() {
+      const { goOn } = await import('./clock-wrong.ts');
+      await goOn(records(), time.read(kitchen().now).at, take, voice.say);
+    },
     begin,
     saving: () => (kept().slow ? 'slow' : kept().unsaved > 0 ? 'unsaved' : 'saved'),
     unsaved: () => kept().unsaved,
@@ -235,7 +236,7 @@ export async function openHouse(world: World): Promise<House> {
     lastKitchen,
     equipment,
     equip: hearing.keptBy(equip, follow),
-    half,
+    half: makeHalfTyped(settings, () => clock.now(), world.holds && clock.rate === 1),
     tryCall(kind, inMs) {
       void sound.arm();
       return sound.ring(kind, inMs);

@@ -50,6 +50,8 @@ export interface House {
   /** One deed; resolves once it is written (or refused). */
   take(deed: Deed): Promise<void>;
   takeBack(): Promise<void>;
+  /** The tablet's clock had leapt: everything stands as at the last press, with as long to go. */
+  clockWasWrong(): Promise<void>;
   /** A new bake; the recipe is pinned in its first fact. */
   begin(order: Order): Promise<string | null>;
   readonly saving: Accessor<'saved' | 'slow' | 'unsaved'>;

@@ -1,5 +1,6 @@
 import { Show, type JSX } from 'solid-js';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
+import { clockAsk } from '../../core/speech/en/left.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
@@ -41,6 +42,7 @@ const LABELS: Readonly<Record<Exclude<Third, 'weigh'>, string>> = {
   why: controls.notNowWhy,
   probe: controls.noProbe,
   sheet: controls.showSheet,
+  clock: clockAsk.press,
 };
 
 const WEIGH: Readonly<Partial<Record<NumberSlot, string>>> = {
@@ -66,6 +68,7 @@ export function ActControls(props: {
     else if (what === 'sheet') props.onRead({ at: 'sheet' });
     else if (what === 'weigh') props.onRead(numberPage(props.view.measures));
     else if (what === 'ready' && ready) void props.house.take(ready);
+    else if (what === 'clock') void props.house.clockWasWrong();
     else if (what === 'probe') void props.house.take({ kind: 'press', who, act: 'unmeasured' });
     else props.house.say(what === 'why' ? (care ?? detail) : longerWords(props.house, props.view));
   };

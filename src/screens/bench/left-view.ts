@@ -2,7 +2,7 @@ import { deadlineOf } from '../../../machines/kitchen/dues.ts';
 import type { BakeSnapshot, Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { leftForDays } from '../../core/readiness/left-for-days.ts';
-import { left } from '../../core/speech/en/left.ts';
+import { clockAsk, left } from '../../core/speech/en/left.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked } from './view.ts';
@@ -39,6 +39,7 @@ export function leftView(
     lines: [],
     hazard: 'none',
     // Nothing is heated or loaded any more: the step's own caution would only confuse.
-    care: '',
+    care: clockAsk.care,
+    third: 'clock',
   };
 }

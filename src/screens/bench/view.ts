@@ -36,7 +36,7 @@ export interface Press {
 }
 
 /** What the third control does here; null where its place is kept for reading on. */
-export type Third = 'reading' | 'longer' | 'ready' | 'why' | 'weigh' | 'probe' | 'sheet';
+export type Third = 'reading' | 'longer' | 'ready' | 'why' | 'weigh' | 'probe' | 'sheet' | 'clock';
 
 /** One line of a weigh card. */
 export interface Line {
@@ -86,7 +86,7 @@ export interface BenchView {
 
 /** The parts of a view that a list, a look or a plain act decides. */
 export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
-  Partial<Pick<BenchView, 'lines' | 'progress' | 'spoken' | 'care' | 'ready' | 'hazard'>>;
+  Partial<Pick<BenchView, 'lines' | 'progress' | 'spoken' | 'care' | 'ready' | 'hazard' | 'third'>>;
 
 const pressOf = (
   kitchen: Kitchen,
@@ -221,7 +221,7 @@ export function benchView(
       ...tile,
       label: show(tile.label),
     })),
-    third: thirdOf(focus, stage, asked.ready !== undefined),
+    third: asked.third ?? thirdOf(focus, stage, asked.ready !== undefined),
     lines: asked.lines ?? besideLines(focus, stage, units),
     progress: asked.progress ?? null,
     deadline: deadlineOf(machine),

@@ -1,3 +1,10 @@
+/** The days may be the clock's alone: it is asked, and one press lets the bake go on. */
+export const clockAsk = {
+  care: 'Was the tablet’s clock wrong? Say so, and the bake goes on.',
+  press: 'The clock was wrong',
+  said: 'It stands as at your last press. Check the dough.',
+} as const;
+
 /** What was left for days is thrown away, never baked: it is past judging by its signs. */
 export const left = {
   levain: {

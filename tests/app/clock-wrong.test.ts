@@ -1,0 +1,76 @@
+import { readFileSync } from 'node:fs';
+import { createRoot } from 'solid-js';
+import { afterAll, afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { stageOf } from '../../machines/kitchen/stage-of.ts';
+import { deadlineOf } from '../../machines/kitchen/dues.ts';
+import { MACHINES } from '../../machines/kitchen/kitchen.ts';
+import { replay } from '../../machines/kitchen/replay.ts';
+import { clockWasWrong } from '../../src/app/clock-wrong.ts';
+import { openHouse } from '../../src/app/open-house.ts';
+import { HOUR, MINUTE } from '../../src/core/units.ts';
+import type { House } from '../../src/screens/house.ts';
+import { makeFakeWorld } from '../fakes/world.ts';
+
+const YEAR = 365 * 24 * HOUR;
+
+beforeEach(() => {
+  vi.stubGlobal('fetch', async (path: string) => {
+    return new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8'));
+  });
+});
+afterEach(() => vi.unstubAllGlobals());
+// What a house loads after the first paint comes before the test's end.
+afterAll(async () => {
+  await Promise.all([
+    import('../../src/core/speech/utterances.ts'),
+    import('../../src/core/day/waits.ts'),
+  ]);
+});
+
+const place = (house: House, id: string) => {
+  const bake = house.kitchen().bakes[id]!;
+  return { stage: stageOf(bake), deadline: deadlineOf(bake) };
+};
+
+it('lets a dough go on that only a clock set a year forward made old', async () => {
+  const world = makeFakeWorld();
+  const house = await createRoot(() => openHouse(world));
+  await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0), { timeout: 20_000 });
+  const formula = house.formulas().find((f) => f.formula !== null)!.formula!;
+  const id = (await house.begin({ formula, loaves: 2, kitchen: 22, from: 'bulk.proving' }))!;
+  const began = house.now();
+  await house.take({
+    kind: 'reading',
+    by: 'hand',
+    bake: id,
+    reading: { what: 'doughTemperature', celsius: 24 },
+  });
+  const before = place(house, id);
+  const left = before.deadline! - began;
+
+  world.clock.turn(YEAR);
+  world.beat();
+  expect(place(house, id).stage).toBe('bulk.look');
+  house.hush();
+  await vi.waitFor(() => expect(house.records().at(-1)!.fact.kind).toBe('heard'));
+  await house.clockWasWrong();
+  const after = place(house, id);
+  expect(after.stage).toBe('bulk.proving');
+  expect(after.deadline! - house.now()).toBe(left);
+  expect(house.ringing()).toBeNull();
+
+  // Set right again, the hours on the screen are the wall's; the wait goes on.
+  world.clock.turn(-YEAR);
+  world.beat();
+  world.clock.turn(left - MINUTE);
+  world.beat();
+  expect(place(house, id).stage).toBe('bulk.proving');
+  world.clock.turn(MINUTE);
+  world.beat();
+  expect(place(house, id).stage).toBe('bulk.look');
+  expect(replay(house.records(), MACHINES).trouble).toBeNull();
+}, 30_000);
+
+it('does nothing where nothing was done yet', () => {
+  expect(clockWasWrong([], 5)).toBeNull();
+});
