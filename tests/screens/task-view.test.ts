@@ -73,6 +73,30 @@ describe('a task that calls', () => {
     expect(see(hand).tiles.map(({ label }) => label)).toContain(tasks.toast.done);
   });
 
+  it('comes in its turn where more than two were due as the wait began', () => {
+    const fillings = [
+      { ...first!, prepare: ['soak', 'toast', 'drain'] as const, keeps: 'hardCheese' as const },
+    ];
+    const recipe: Recipe = { ...RECIPE, formula: { ...RECIPE.formula, fillings } };
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'mix.first', ['a1'], recipe);
+    walkTo(hand, 'a', 'bulk.fold');
+    hand.press('a', 'folded');
+    const tiles = () => see(hand).tiles.map(({ label }) => label);
+    expect(tiles()).toEqual([tasks.soak.done, tasks.takeOut.done]);
+    expect(hand.ringing).toBeNull();
+    const called: (string | null)[] = [];
+    for (let minute = 0; minute < 12; minute += 1) {
+      hand.turn(1);
+      const { task, slab } = see(hand);
+      if (task === null) continue;
+      called.push(task);
+      hand.do(slab.deed!);
+    }
+    expect(called).toEqual(['toast', 'drain']);
+    expect(tiles()).toEqual([tasks.soak.done, tasks.takeOut.done]);
+  });
+
   it('of the oven is shown though the loaves still rise', () => {
     const hand = new Hand({ wait: waitFor });
     hand.start('a', 'proof.soon', ['a1'], { ...TIN, process: { ...TIN.process, vessel: 'stone' } });

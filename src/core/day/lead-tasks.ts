@@ -79,6 +79,31 @@ const TIDY: Readonly<Partial<Record<BakeStage | OvenStage, Task>>> = {
   'shape.benchRest': 'tidyBench',
 };
 
+type Due = readonly [Task, Instant];
+
+/** Tasks that stand beside a running time at once, and minutes after which the next one calls. Judgement. */
+const AT_ONCE = 2;
+const TURN: Minutes = 4;
+
+/** The longest work, which stands first here, is asked for first. */
+const lead = ([task]: Due): Minutes => BEFORE[task as Timed] ?? 0;
+
+/**
+ * Of many that are due as the wait begins the first ones stand beside its time; the others call in
+ * their turn, as far as the wait goes.
+ */
+const inTurn = (all: readonly Due[], now: Instant, end: Instant): readonly Due[] => {
+  const late = all
+    .filter(([, at]) => at <= now)
+    .toSorted((a, b) => lead(b) - lead(a))
+    .slice(AT_ONCE)
+    .map(([task]) => task);
+  return all.map(([task, at]): Due => {
+    const turn = now + (late.indexOf(task) + 1) * TURN * MINUTE;
+    return [task, turn < end ? Math.max(at, turn) : at];
+  });
+};
+
 /**
  * When each task that a wait carries falls due, called early enough before it is needed and never
  * before the wait begins. A task that is needed only after this wait's end `end` is left to the next
@@ -94,7 +119,8 @@ export function leadTasks(
     return at < end ? [[task, at] as const] : [];
   });
   const tidy = TIDY[stage];
-  const all: (readonly [Task, Instant])[] = [...(tidy ? [[tidy, now] as const] : []), ...due];
+  const all: Due[] = [...due, ...(tidy ? [[tidy, now] as const] : [])];
   const again = (task: Task): boolean => stage === 'recover' && task === 'kettle';
-  return Object.fromEntries(all.filter(([task]) => again(task) || !done.includes(task)));
+  const open = all.filter(([task]) => again(task) || !done.includes(task));
+  return Object.fromEntries(inTurn(open, now, end));
 }

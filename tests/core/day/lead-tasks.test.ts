@@ -53,6 +53,27 @@ describe('what a wait asks of free hands', () => {
     expect(due(30, { touches: 1, done: ['toast'] })).toEqual({ cut: 5, bench: 27 });
   });
 
+  it('has two at most beside the time as the wait begins; the others call in their turn', () => {
+    const many = filled([filling(['soak', 'toast', 'drain', 'cut', 'coat'], 'hardCheese')]);
+    expect(due(30, { recipe: many, touches: 1 })).toEqual({
+      soak: 0,
+      takeOut: 0,
+      toast: 4,
+      drain: 8,
+      cut: 5,
+      coat: 15,
+      bench: 27,
+    });
+    // What is done makes room for the next.
+    expect(due(30, { recipe: many, touches: 1, done: ['soak'] })).toMatchObject({
+      takeOut: 0,
+      toast: 0,
+      drain: 4,
+    });
+    // A wait too short for turns asks at once, as before.
+    expect(due(3, { recipe: many, touches: 1 })).toMatchObject({ toast: 0, drain: 0 });
+  });
+
   it('asks for nothing after the sheet, and nothing of a plain dough', () => {
     expect(due(30, { touches: 2 })).toEqual({});
     const plain = { ...RECIPE, process: { ...RECIPE.process, touches: [] } };
