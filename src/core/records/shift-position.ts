@@ -27,6 +27,8 @@ export function shiftPosition(position: Position, by: number): Position {
   const to: Shift = <T extends Instant | null>(at: T): T =>
     (at === null ? null : (at as number) + by) as T;
   return {
+    // The starter's feeds are told by the day, and stay where they were.
+    ...position,
     now: position.now + by,
     bakes: each(position.bakes, (bake) => ({
       ...shiftPlace(bake, to),
