@@ -26,7 +26,7 @@ export function Sheet(props: {
     if (e.target instanceof Node && !sheet.contains(e.target)) sheet.focus();
   };
   onMount(() => {
-    sheet.focus();
+    sheet.focus({ preventScroll: true });
     document.addEventListener('focusin', stay);
   });
   onCleanup(() => {

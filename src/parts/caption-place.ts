@@ -1,6 +1,11 @@
 /** Free px kept above and below a caption that stands among the words. */
 const AIR = 12;
 
+/** Written only where it changes: each write has the whole page laid out again. */
+const put = (caption: HTMLElement, place: 'words' | 'slab'): void => {
+  if (caption.dataset['place'] !== place) caption.dataset['place'] = place;
+};
+
 /**
  * Lays a caption where it hides nothing that it does not repeat: in the free place under the words,
  * above what is answered, listed or shown there; else on the slab's empty top; else over the end of the
@@ -14,13 +19,14 @@ function place(caption: HTMLElement, bench: Element): void {
   const last = [...act.children].findLast((el) => el !== more);
   const foot = words.getBoundingClientRect().bottom;
   const floor = Math.min(foot, more?.getBoundingClientRect().top ?? foot);
-  caption.dataset['place'] = 'words';
-  caption.style.setProperty('--lift', `${foot - floor + (floor < foot ? AIR : 0)}px`);
   const free = floor - (last?.getBoundingClientRect().bottom ?? floor);
+  put(caption, 'words');
+  const lift = `${foot - floor + (floor < foot ? AIR : 0)}px`;
+  if (caption.style.getPropertyValue('--lift') !== lift) caption.style.setProperty('--lift', lift);
   if (caption.offsetHeight + 2 * AIR <= free) return;
   const label = bench.querySelector('.slab-label')?.getBoundingClientRect().top ?? 0;
-  caption.dataset['place'] = 'slab';
-  if (caption.getBoundingClientRect().bottom > label) caption.dataset['place'] = 'words';
+  put(caption, 'slab');
+  if (caption.getBoundingClientRect().bottom > label) put(caption, 'words');
 }
 
 /** Keeps a caption in its place, whatever is said, shown or turned. Gives what ends it. */
@@ -30,7 +36,11 @@ export function keepPlace(caption: HTMLElement): () => void {
   if (!bench || typeof ResizeObserver === 'undefined') return () => {};
   const again = (): void => place(caption, bench);
   const sizes = new ResizeObserver(again);
-  const shown = new MutationObserver(again);
+  // Observed anew it is asked once more after the frame's own layout, however much changed before it.
+  const shown = new MutationObserver(() => {
+    sizes.unobserve(caption);
+    sizes.observe(caption);
+  });
   for (const css of ['.bench-words', '.bench-slab']) {
     const part = bench.querySelector(css);
     if (!part) continue;

@@ -78,10 +78,13 @@ export default function Bench(props: BenchProps): JSX.Element {
     const shown = benchView(kitchen, at, hour, asked, ways, house.equipment(), hourNow());
     return measured.latest?.withTarget(shown, kitchen, at, ways, hour, minutesNow()) ?? shown;
   });
+  // By the recipe alone: the edge stays as it is drawn while facts come and go.
+  const recipe = createMemo(() => focus()?.bake.context.recipe);
   const steps = createMemo(() => {
-    const at = focus();
-    return at ? stepsOf(at.bake.context.recipe) : [];
+    const found = recipe();
+    return found ? stepsOf(found) : [];
   });
+  const ticks = createMemo(() => steps().map((_, i) => ({ long: isLong(steps(), i) })));
   const key = createMemo(() => {
     const at = focus();
     return (
@@ -139,7 +142,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                     ? fill(bench.edgeOven, { name: nameOf(shown().who, shown().stage) })
                     : nameOf(shown().who, shown().stage),
                 })}
-                ticks={steps().map((_, i) => ({ long: isLong(steps(), i) }))}
+                ticks={ticks()}
                 at={tick()}
                 others={beside.onEdge()}
               />

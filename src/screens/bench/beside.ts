@@ -10,7 +10,7 @@ import type { House } from '../house.ts';
 import { othersOf, type Other } from '../others.ts';
 import { starterIsBeside } from '../starter-due.ts';
 import { nameOf } from '../stage-names.ts';
-import { ovenTick, stepsOf, tickOf } from './steps.ts';
+import { ovenAhead, stepsOf, tickOf } from './steps.ts';
 
 export interface Beside {
   /** The other running bakes, overdue first. */
@@ -44,10 +44,10 @@ export function makeBeside(
   };
   const ovenOnEdge = (): readonly { readonly mark: EdgeMark; readonly at: number }[] => {
     const at = focusOn(house.kitchen(), bake());
-    if (at === null) return [];
+    const stage = at && ovenAhead(house.kitchen(), at);
+    if (!at || !stage) return [];
     const steps = stepsOf(at.bake.context.recipe);
-    const tick = ovenTick(house.kitchen(), at, steps);
-    return tick === null ? [] : [{ mark: 'oven', at: (tick + 0.5) / steps.length }];
+    return [{ mark: 'oven', at: (tickOf(steps, stage) + 0.5) / steps.length }];
   };
   return {
     others,

@@ -38,16 +38,12 @@ const STANDS_AT: Readonly<Record<string, string>> = {
   'rescue.tray': 'turnOn',
 };
 
-/** The oven heats for this bake while its loaves still rise: its own tick, else null. */
-export const ovenTick = (
-  kitchen: Kitchen,
-  { who, bake }: Focus,
-  steps: readonly string[],
-): number | null => {
+/** The oven's stage while it heats for this bake's loaves and they still rise; else null. */
+export const ovenAhead = (kitchen: Kitchen, { who, bake }: Focus): string | null => {
   const stage = stageOf(kitchen.oven);
   const heats = stage === 'preheating' || stage === 'holding';
   const soon = soonBakes(kitchen).some(({ context }) => context.id === bake.context.id);
-  return who !== 'oven' && heats && soon ? tickOf(steps, stage) : null;
+  return who !== 'oven' && heats && soon ? stage : null;
 };
 
 /** Which tick a stage stands at; the first where it has none. */
