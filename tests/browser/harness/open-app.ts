@@ -38,6 +38,8 @@ export interface OpenOptions {
   readonly profile?: string;
   /** A server of the test's own, which closes it. Else one on a free port. */
   readonly server?: Served;
+  /** The zone is the page's own to change: none is set for it. */
+  readonly ownZone?: boolean;
   /** Further wishes: colour scheme, reduced motion, permissions. */
   readonly context?: BrowserContextOptions;
 }
@@ -73,7 +75,7 @@ async function newContext(options: OpenOptions): Promise<BrowserContext> {
     viewport: VIEWPORTS[options.viewport ?? 'wide'],
     hasTouch: true,
     locale: 'en-GB',
-    timezoneId: 'UTC',
+    ...(options.ownZone ? {} : { timezoneId: 'UTC' }),
     ...options.context,
   };
   if (options.profile === undefined) return (await sharedBrowser()).newContext(settings);
