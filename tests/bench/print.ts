@@ -2,6 +2,7 @@ import { builtSite } from '../browser/harness/built-site.ts';
 import { firstLoad } from '../browser/harness/first-load.ts';
 import { beliefUpdate } from './belief.ts';
 import { pressToPaint } from './first-screens.ts';
+import { interactionToPaint } from './inp.ts';
 import { refold } from './refold.ts';
 
 /** `npm run bench`: figures of this machine, as it is just now. */
@@ -20,6 +21,12 @@ for (const throttle of [1, 6]) {
   rows.push([
     `press → paint at ${throttle}×, ${presses} presses, p50 / p95`,
     `${p50.toFixed(0)} / ${p95.toFixed(0)} ms`,
+  ]);
+}
+for (const { kind, presses, p50, p95, worst } of await interactionToPaint(site, 6)) {
+  rows.push([
+    `INP at 6×, ${kind}, ${presses} presses, p50 / p95 / worst`,
+    `${p50} / ${p95} / ${worst} ms`,
   ]);
 }
 const wide = Math.max(...rows.map(([name]) => name.length));
