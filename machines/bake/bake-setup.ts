@@ -135,6 +135,8 @@ export const bakeSetup = setup({
       event.reading.what === 'doughTemperature' &&
       context.recipe.process.touches.length > 0,
     isWarm: ({ context }) => isWarm(context.recipe.process),
+    straightIn: ({ context: { marks, entered } }) =>
+      (marks['fridge'] ?? Infinity) <= (entered['shape.basket'] ?? 0),
     isScooped: ({ context }) => context.recipe.process.shaping === 'scoop',
     /** A look comes before the oven has to go on. */
     looksFirst: ({ context: { marks } }) => (marks['look'] ?? 0) < (marks['oven'] ?? 0),

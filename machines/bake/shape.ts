@@ -1,11 +1,10 @@
 import { entering } from '../meta.ts';
 import { bakeSetup } from './bake-setup.ts';
 
-/** Warm where nothing is retarded. */
-const toProof = [
-  { guard: 'isWarm', target: '#bake.proof.warm' },
-  { target: '#bake.proof.counter' },
-] as const;
+const warm = { guard: 'isWarm', target: '#bake.proof.warm' } as const;
+const counter = { target: '#bake.proof.counter' } as const;
+/** Past the counter where the baskets were told to go straight in: nobody is called for it. */
+const straightIn = { guard: 'straightIn', target: '#bake.proof.toFridge' } as const;
 
 /** Divide, preshape, bench rest, final shape, basket; or spooned into the tin. */
 export const shape = bakeSetup.createStateConfig({
@@ -34,8 +33,12 @@ export const shape = bakeSetup.createStateConfig({
     basket: {
       entry: entering('shape.basket'),
       meta: { hazard: 'raw', foretells: 'fridge' },
-      on: { inBaskets: toProof },
+      on: { inBaskets: [warm, straightIn, counter] },
     },
-    scoop: { entry: entering('shape.scoop'), meta: { hazard: 'raw' }, on: { scooped: toProof } },
+    scoop: {
+      entry: entering('shape.scoop'),
+      meta: { hazard: 'raw' },
+      on: { scooped: [warm, counter] },
+    },
   },
 });

@@ -46,6 +46,17 @@ describe('the baskets', () => {
     expect((hand.deadline('a')! - end) / MINUTE).toBeLessThanOrEqual(20);
   });
 
+  it('told to go straight in are put there by the next press, and nothing rings for it', () => {
+    const hand = filled('shape.divide', {
+      ...RECIPE,
+      process: { ...RECIPE.process, fridge: 9, retard: 1080 },
+    });
+    expect(marks(hand)['fridge']).toBe(hand.now);
+    hand.press('a', 'inBaskets');
+    expect([hand.stage('a'), hand.ringing]).toEqual(['proof.toFridge', null]);
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
   it('of a warm proof are told nothing, and no model runs for them', () => {
     const hand = filled('shape.divide', TIN);
     const runs = hand.modelRuns;

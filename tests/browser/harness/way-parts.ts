@@ -31,7 +31,8 @@ export const loadActs = (asked: number, steam: 'lidOff' | 'steamOut'): string[] 
 ];
 
 export const RING_TO_BOWL = ['levain.look', 'mix.salt'];
-export const RING_COLD = ['bulk.look', 'shape.finalShape', 'proof.toFridge', 'proof.look'];
+/** A dough told to have doubled goes straight into the fridge: there is no counter to wait for. */
+export const RING_COLD = ['bulk.look', 'shape.finalShape', 'proof.look'];
 
 export const WAITS_TO_PROOF = [
   'Leave the levain to rise',
@@ -39,4 +40,4 @@ export const WAITS_TO_PROOF = [
   'Leave the dough to rise',
   'Let the pieces rest',
 ];
-export const WAITS_COLD = ['Leave the loaves out', 'Leave the loaves in the fridge'];
+export const WAITS_COLD = ['Leave the loaves in the fridge'];

@@ -76,7 +76,6 @@ export const WHOLE_BAKE: readonly Step[] = [
   wait('shape-bench-rest', 20),
   slab('shape-final'),
   slab('shape-basket'),
-  wait('proof-counter', 90),
   slab('proof-to-fridge'),
   wait('proof-retard', 14 * 60),
   ...many('proof-look', 5),

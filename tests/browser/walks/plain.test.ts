@@ -37,10 +37,6 @@ it('bakes a plain loaf in the pot, with folds and no lamination', async () => {
       'Let the pot heat up again',
       'Let the loaves cool',
     ],
-    reload: [
-      'Leave the levain to rise',
-      'Put the loaves in the fridge',
-      'Leave the loaves in the fridge',
-    ],
+    reload: ['Leave the levain to rise', 'Leave the loaves in the fridge'],
   });
 });

@@ -119,7 +119,7 @@ export const bakeEvents = (bake: BakeSnapshot): readonly BakeEvent[] => {
       at: 0,
       marks: { look: 1, oven: 1, turn: 1, end: 1, touch: 1, 'lead.nuts': 1 },
     },
-    { type: 'judged', at: 0, marks: { look: 1, oven: 2, turn: 1, end: 1, touch: 1 } },
+    { type: 'judged', at: 0, marks: { look: 1, oven: 2, turn: 1, end: 1, touch: 1, fridge: 0 } },
   ];
 };
 
