@@ -45,7 +45,7 @@ export const kitchenFields = {
   pot: {
     material: 'Made of',
     litres: 'How big',
-    litresAsk: 'How many litres does it hold?',
+    litresAsk: 'How many litres?',
     knob: 'Lid knob',
     knobs: { heatProof: 'Metal', plastic: 'Plastic' },
     cold: 'Cold dough in it hot',
