@@ -114,6 +114,14 @@ describe('a loaf in the fridge', () => {
     expect(marks(hand)['likely']).toBe(first['likely']);
   });
 
+  it('joined in the fridge has had its bench and counter before', () => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'proof.retard');
+    const hours = (marks(hand)['likely']! - hand.now) / HOUR;
+    expect(hours).toBeGreaterThan(6);
+    expect(hours).toBeLessThan(30);
+  });
+
   it('is told by a reading too, and its look moves where it is likely over', () => {
     const hand = inFridge();
     const look = hand.deadline('a')!;

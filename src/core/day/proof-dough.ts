@@ -12,13 +12,16 @@ import {
   weighIn,
   type Posterior,
 } from '../readiness/posterior.ts';
-import { HOUR, type Celsius, type Hours, type Instant } from '../units.ts';
+import { HOUR, MINUTE, type Celsius, type Hours, type Instant } from '../units.ts';
 import { bulkDough } from './bulk-dough.ts';
 import { loafPath } from './loaf-path.ts';
 import type { WaitInput } from './waits.ts';
 
 /** What handling does to a dough's speed, as a scatter of ln v: proof has a doubt of its own. Judgement. */
 const HANDLED_SD = 0.2;
+
+/** Minutes of hands from dividing to the baskets. Common practice, no source. */
+const HANDS = 15;
 
 /** A dough as its bulk ended: when, how warm, what it had grown by then, and the belief. */
 export interface ShapedDough {
@@ -45,12 +48,15 @@ export interface ProofDough extends ShapedDough {
 
 /**
  * A dough as it is divided. Joined later, it is taken to have risen as far as its process wants and
- * to have the room's temperature.
+ * to have the room's temperature; joined in the fridge, to have had its usual bench and counter before.
  */
 export function shapedDough(input: WaitInput): ShapedDough {
   const { recipe, entered, now, seen, chilled } = input;
   const clock = doughClock(recipe.formula);
-  const began = entered['shape.divide'] ?? entered['shape.scoop'] ?? chilled;
+  const { benchRest, counter } = recipe.process;
+  const shaping = (benchRest + counter + HANDS) * MINUTE;
+  const joined = chilled === undefined ? undefined : chilled - shaping;
+  const began = entered['shape.divide'] ?? entered['shape.scoop'] ?? joined;
   const begin = Math.min(now, began ?? now);
   const before = seen.filter(({ at }) => at <= begin);
   const dough = bulkDough({ ...input, now: begin, seen: before }, TAU.bowl);

@@ -116,6 +116,12 @@ describe('the chart of a rise', () => {
     expect(Math.min(...viewOf(far).band.map(({ y }) => y))).toBe(0);
   });
 
+  it('tells nothing to the percent that the clock does not know', () => {
+    const steep = course();
+    const far = { ...steep, band: steep.band.map((one) => ({ ...one, high: 2 * one.high })) };
+    expect(viewOf(far).rows.find(({ time }) => time === '10:00')?.span).toBe('65 to over 110 %');
+  });
+
   it('reads the course between its points, and no further than its ends', () => {
     const { band } = course();
     expect(courseAt(band, T0 + 1.5 * HOUR).likely).toBe(27);

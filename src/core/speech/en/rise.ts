@@ -28,6 +28,7 @@ export const rise = {
     span: 'Between',
   },
   span: '{least} to {most}',
+  over: 'over {percent}',
   alt: {
     dough: 'Rise against time. Likely {percent} now, goal {goal}. Readings: {count}.',
     loaf: 'Readiness against time. Likely {percent} of ready now. Looks: {count}.',

@@ -57,6 +57,9 @@ const USUAL_ROOM: Room = { letter: 0.017, line: 0.09 };
 /** Model values are told in steps of this, %: nobody knows them better. Judgement. */
 const STEP = 5;
 
+/** Beyond these the clock extrapolates: a rise over 110 %, a loaf past its best. Judgement. */
+const KNOWN: Readonly<Record<RiseCourse['of'], number>> = { dough: 110, loaf: 135 };
+
 const rounded = (percent: number): number => STEP * Math.round(percent / STEP);
 const shownPercent = (percent: number): string => `${percent} %`;
 
@@ -141,6 +144,11 @@ export function riseView(
   const letters = Math.max(...[from, to].map((at) => when(at).length)) + 2;
   const ticks = ticksOf(from, to, Math.max(1, 1 / (letters * room.letter)));
   const present = Math.min(to, Math.max(from, now));
+  const known = KNOWN[of];
+  const told = (percent: number): string =>
+    percent > known
+      ? fill(words.over, { percent: shownPercent(known) })
+      : shownPercent(rounded(percent));
   const rows = [...ticks, present, ...seen.map(({ at }) => at)]
     .toSorted((a, b) => a - b)
     .filter((at, i, all) => at !== all[i - 1])
@@ -152,13 +160,16 @@ export function riseView(
       return {
         time: at === present ? `${when(at)} ${words.now}` : when(at),
         read: labels.length > 0 ? labels.join(', ') : null,
-        likely: shownPercent(rounded(likely)),
-        span: fill(words.span, { least: rounded(low), most: shownPercent(rounded(high)) }),
+        likely: told(likely),
+        span: low > known ? told(low) : fill(words.span, { least: rounded(low), most: told(high) }),
       };
     });
   const spots = (key: 'low' | 'likely' | 'high'): Spot[] =>
     band.map((one) => ({ x: x(one.at), y: y(one[key]) }));
-  const [likely, inJar] = [spots('likely'), jar.map((one) => ({ x: x(one.at), y: y(one.likely) }))];
+  const [likely, inJar] = [
+    spots('likely').filter((_, i) => band[i]!.likely <= top),
+    jar.map((one) => ({ x: x(one.at), y: y(one.likely) })),
+  ];
   /** The last place of a line that is well within the chart. */
   const endOf = (line: readonly Spot[]): Spot[] => {
     const end = line.findLast((spot) => spot.y > room.line && spot.x < 0.97) ?? line[0];
