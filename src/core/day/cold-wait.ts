@@ -31,8 +31,8 @@ const printedWait = ({ now, recipe, again }: WaitInput, chilled: Instant): Wait 
 
 /**
  * A cold loaf's ready window, in whole hours, since in the fridge no minute is known: from the hour
- * at which four of five such loaves could be ready to the one at which they are, or at which a likely
- * one goes past. The look stands where the process has it, sooner where the loaf is likely over by
+ * at which a quick one in ten could be ready to the one at which all but a slow one in ten are, or at
+ * which a likely one goes past. The look stands where the process has it, sooner where the loaf is likely over by
  * then, and after a "not yet" half-way to the likely hour.
  */
 export function coldWait(input: WaitInput): Wait {
