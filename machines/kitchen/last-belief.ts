@@ -1,5 +1,7 @@
 import type { PastBelief } from '../../src/core/readiness/carry-over.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
+import type { Fact } from '../../src/core/records/fact.ts';
+import type { Starter } from '../../src/core/records/starter.ts';
 import type { Kitchen, StartFact } from './kitchen.ts';
 
 /**
@@ -20,27 +22,29 @@ type Told = Pick<StartFact, 'results'>;
 const beliefIn = (told: Told | undefined, bake: string): Belief | undefined =>
   told?.results?.find(({ who, belief }) => who === bake && belief)?.belief;
 
-/** What was believed last of the starter in this bake, since the last jump. */
-const lastTold = ({ standing }: Kitchen, bake: string): Belief | undefined =>
-  beliefIn(
-    standing.findLast((fact) => beliefIn(fact, bake)),
-    bake,
-  );
+/** What last told a belief of the starter in this bake, since the last jump. */
+const lastTold = ({ standing }: Kitchen, bake: string): Fact | undefined =>
+  standing.findLast((fact) => beliefIn(fact, bake));
 
 /**
  * What was believed of the starter at the end of the last bake before this one, as far as the fold
- * knows: since the last jump by every result, before it by what a bake began with.
+ * knows: since the last jump by every result, before it by what a bake began with. What the starter
+ * showed by itself after that (`own`) goes before it: it was weighed in with it.
  */
 export const lastBelief = (
   kitchen: Kitchen,
   { id, at }: Pick<StartFact, 'id' | 'at'>,
+  own: Starter['known'] | null = kitchen.starter.weighed ?? kitchen.starter.known,
 ): PastBelief | null => {
   for (const start of bakesOf(kitchen)) {
     if (start.id === id || start.at > at) continue;
-    const belief = lastTold(kitchen, start.bake) ?? beliefIn(start, start.bake);
-    if (belief) return { formula: start.recipe.formula, belief };
+    const told = lastTold(kitchen, start.bake) ?? start;
+    const belief = beliefIn(told, start.bake);
+    if (!belief) continue;
+    const { formula } = start.recipe;
+    return own && own.at >= told.at ? { formula, belief: own.belief } : { formula, belief };
   }
-  return null;
+  return own ? { formula: null, belief: own.belief } : null;
 };
 
 /**
@@ -52,7 +56,8 @@ export const bakesTaught = (kitchen: Kitchen): number => {
   return bakes.filter((start, i) => {
     const began = beliefIn(start, start.bake);
     const next = bakes[i - 1];
-    const ended = lastTold(kitchen, start.bake) ?? (next && beliefIn(next, next.bake));
+    const told = beliefIn(lastTold(kitchen, start.bake), start.bake);
+    const ended = told ?? (next && beliefIn(next, next.bake));
     return began !== undefined && ended !== undefined && ended.mean !== began.mean;
   }).length;
 };

@@ -1,5 +1,5 @@
 import type { StarterInput } from '../../src/core/day/starter-wait.ts';
-import { carriedBelief } from '../../src/core/readiness/carry-over.ts';
+import { carriedBelief, type PastBelief } from '../../src/core/readiness/carry-over.ts';
 import { OPENING_BELIEF, type Belief } from '../../src/core/readiness/belief.ts';
 import type { Fact, Result } from '../../src/core/records/fact.ts';
 import type { Kitchen } from './kitchen.ts';
@@ -11,11 +11,16 @@ export type StarterModel = (
   input: StarterInput,
 ) => Pick<Result, 'marks' | 'belief' | 'doubt' | 'model'>;
 
-/** What is believed of the starter now, before it shows anything new: what the last bake taught. */
-export const starterBelief = (kitchen: Kitchen, of: Pick<Fact, 'id' | 'at'>): Belief => {
-  const last = lastBelief(kitchen, of);
-  return last === null ? OPENING_BELIEF : carriedBelief(last, last.formula);
-};
+type Of = Pick<Fact, 'id' | 'at'>;
+const carried = (last: PastBelief | null): Belief =>
+  last === null ? OPENING_BELIEF : carriedBelief(last, last.formula);
+
+/** What is believed of the starter now: what the last bake taught, or it showed by itself since. */
+export const starterBelief = (kitchen: Kitchen, of: Of): Belief => carried(lastBelief(kitchen, of));
+
+/** What was believed as its last feed began: what was seen since is weighed in anew, never twice. */
+export const beliefAtFeed = (kitchen: Kitchen, of: Of): Belief =>
+  carried(lastBelief(kitchen, of, kitchen.starter.known ?? null));
 
 /** A feed, another place, a sign of how it rises, what a bake kept back: each has instants of its own. */
 const asks = (fact: Fact): boolean =>
@@ -30,7 +35,7 @@ export const starterResult = (kitchen: Kitchen, fact: Fact, model: StarterModel)
   const { starter, now } = kitchen;
   const { put } = starter;
   if (put === undefined || !asks(fact)) return [];
-  const prior = starterBelief(kitchen, fact);
+  const prior = beliefAtFeed(kitchen, fact);
   const said = model({ starter, now, prior, night: nightOf(fact) });
   return [{ who: STARTER, stage: put.where, since: put.at, ...said }];
 };

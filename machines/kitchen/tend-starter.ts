@@ -20,7 +20,12 @@ const tended = (starter: Starter, fact: Tended): Starter | null => {
   switch (fact.did) {
     case 'fed': {
       const { flour, celsius } = fact;
-      const next = moved(starter, { at, where: 'counter', fresh: true });
+      const { weighed, ...rest } = starter;
+      const known = weighed ?? rest.known;
+      const next = moved(
+        { ...rest, ...(known ? { known } : {}) },
+        { at, where: 'counter', fresh: true },
+      );
       return { ...next, fed: { at, flour, celsius }, signs: [] };
     }
     case 'put':

@@ -1,6 +1,4 @@
 import { createMemo, createSignal, Show, untrack, type JSX } from 'solid-js';
-import { starterBelief } from '../../machines/kitchen/starter-result.ts';
-import { starterWait } from '../core/day/starter-wait.ts';
 import { FEEDS } from '../core/records/starter.ts';
 import { bench } from '../core/speech/en/bench.ts';
 import { keypad } from '../core/speech/en/controls.ts';
@@ -16,6 +14,7 @@ import { Words } from '../parts/Words.tsx';
 import type { House } from './house.ts';
 import { nightOf } from './night-of.ts';
 import { ratioOf } from './starter-view.ts';
+import { ripeAt } from './strength-view.ts';
 
 /** A kitchen outside this is a slip of the finger, °C. Judgement. */
 const KITCHEN = { least: 5, most: 40 } as const;
@@ -25,22 +24,10 @@ export function makeFeed(house: House, onFed: () => void) {
   const [typed, setTyped] = createSignal<Celsius | null>(null);
   const [asks, setAsks] = createSignal(false);
   const celsius = () => typed() ?? house.kitchen().starter.fed?.celsius ?? house.lastKitchen();
-  /** When a feed of now would be ripe. */
-  const ripeAt = (flour: number): Instant => {
-    const now = untrack(() => house.now());
-    const kitchen = untrack(() => house.kitchen());
-    const { marks } = starterWait({
-      starter: {
-        signs: [],
-        marks: {},
-        put: { at: now, where: 'counter', fresh: true },
-        fed: { at: now, flour, celsius: celsius()! },
-      },
-      now,
-      prior: starterBelief(kitchen, { id: '', at: now }),
-      night: null,
-    });
-    return marks['likely']!;
+  /** When a feed of now would be ripe: of the moment this was opened. */
+  const ripeOf = (flour: number): Instant => {
+    const [now, kitchen] = untrack(() => [house.now(), house.kitchen()] as const);
+    return ripeAt(kitchen, now, flour, celsius()!);
   };
   const feed = (flour: number): void => {
     const warm = celsius();
@@ -61,7 +48,7 @@ export function makeFeed(house: House, onFed: () => void) {
     house.half(words.warmthAsk).keep('');
     setAsks(false);
   };
-  return { warmthTold, celsius, ripeAt, feed, asksWarmth, setAsks, setTyped };
+  return { warmthTold, celsius, ripeOf, feed, asksWarmth, setAsks, setTyped };
 }
 export type Feed = ReturnType<typeof makeFeed>;
 
@@ -76,7 +63,7 @@ export function FeedWords(props: { readonly house: House; readonly feed: Feed })
           value: String(flour),
           label: fill(words.ripeAbout, {
             ratio: ratioOf(flour),
-            time: props.house.hour(props.feed.ripeAt(flour)),
+            time: props.house.hour(props.feed.ripeOf(flour)),
           }),
         })),
   );

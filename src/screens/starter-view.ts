@@ -109,3 +109,30 @@ export function speedOf(kitchen: Kitchen, now: Instant) {
     }),
   };
 }
+
+/**
+ * How the starter stands for a bake that begins with it; null where nobody has said. Out of the cold
+ * a week is woken by the bake's own levain, longer wants feeds before.
+ */
+export function starterForBake(told: Told): string | null {
+  const { starter } = told.kitchen();
+  const { put, marks } = starter;
+  const now = told.now();
+  if (put === undefined) return null;
+  const { earliest, latest, until } = marks;
+  if (
+    put.where === 'counter' &&
+    earliest !== undefined &&
+    latest !== undefined &&
+    until !== undefined
+  ) {
+    if (now < earliest) {
+      const times = { time: near(told, earliest), until: near(told, latest) };
+      return fill(words.before.ripening, times);
+    }
+    if (now < until) return fill(words.before.ripeNow, { until: near(told, until) });
+  }
+  const days = daysCold(starter, now);
+  const feeds = days === null ? 1 : feedsAfterCold(days);
+  return feeds === 0 ? words.before.ready : counted(words.before.feedFirst, feeds);
+}

@@ -160,6 +160,32 @@ describe('what bakes taught of the starter', () => {
     expect(starterBelief(hand.kitchen, { id: '', at: hand.now })).toEqual(known);
   });
 
+  it('by two looks after a feed it teaches the next bake by itself, each look weighed once', () => {
+    const hand = real();
+    hand.turn(9 * 60);
+    hand.tend({ did: 'fed', flour: 1, celsius: 24 });
+    hand.turn(5 * 60);
+    hand.tend({ did: 'rose', percent: 40 });
+    expect(starterOf(hand).weighed).toBeUndefined();
+    hand.turn(4 * 60);
+    hand.tend({ did: 'topped', top: 'domed' });
+    const first = starterOf(hand).weighed!.belief;
+    expect(first.mean).toBeLessThan(-0.1);
+    hand.start('a');
+    expect(hand.kitchen.bakes['a']!.context.belief.mean).toBe(first.mean);
+    hand.press('a', 'ended');
+    // The same again after another feed begins from there.
+    hand.tend({ did: 'fed', flour: 1, celsius: 24 });
+    expect(starterOf(hand).weighed).toBeUndefined();
+    hand.start('b');
+    expect(hand.kitchen.bakes['b']!.context.belief.mean).toBe(first.mean);
+    hand.press('b', 'ended');
+    expect(hand.replayed().trouble).toBeNull();
+    hand.turn(1);
+    hand.tend({ did: 'renewed' });
+    expect(starterBelief(hand.kitchen, { id: '', at: hand.now })).toEqual(OPENING_BELIEF);
+  });
+
   it('times its feed: a starter known as quick is ripe sooner than an unknown one', () => {
     const quick = taught(real(), 'a');
     const unknown = real();

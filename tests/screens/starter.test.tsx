@@ -121,6 +121,46 @@ describe('the starter’s page', () => {
     await until(() => expect(headline()).toBe('Your starter'));
   });
 
+  it('tells by two looks after a feed whether it is strong enough, and how sure; never by one', async () => {
+    press(/^Is it strong enough/);
+    expect(detail()).toBe('Feed it first, then look twice.');
+    expect(screen.queryByRole('button', { name: /^Doubled/ })).toBeNull();
+    await house.take({ kind: 'starter', did: 'fed', flour: 1, celsius: 24 });
+    expect(detail()).toBe('Look twice after a feed: one look says too little.');
+    turn(4.5 * HOUR);
+    press(/^Doubled/);
+    await until(() => expect(starter().signs).toHaveLength(1));
+    expect(headline()).toBe('Is it strong enough?');
+    expect(detail()).toContain('one look is not enough.');
+    turn(HOUR);
+    press(/^Domed/);
+    await until(() => expect(headline()).toBe('Strong enough'));
+    expect(detail()).toMatch(/^(Nearly sure|Not sure, but likely)\. Use it while it is domed\.$/);
+    await until(() => expect(said.at(-1)).toMatch(/^Strong enough\. (Nearly|Not sure)/));
+  });
+
+  it('asks for a further feed and says when it would be ripe, or for several', async () => {
+    await house.take({ kind: 'starter', did: 'fed', flour: 1, celsius: 24 });
+    press(/^Is it strong enough/);
+    turn(4 * HOUR);
+    for (const digit of ['4', '5']) {
+      if (digit === '4') press(/^Key in its rise/);
+      press(new RegExp(`^${digit}$`));
+    }
+    press(/^That’s it/);
+    await until(() => expect(starter().signs).toEqual([{ at: house.now(), percent: 45 }]));
+    turn(2 * HOUR);
+    await house.take({ kind: 'starter', did: 'rose', percent: 80 });
+    expect(headline()).toBe('Feed it once more');
+    expect(detail()).toMatch(/Fed 1:2:2 now: ripe \d\d:\d\d\.$/);
+    await house.take({ kind: 'starter', did: 'fed', flour: 1, celsius: 24 });
+    turn(6 * HOUR);
+    await house.take({ kind: 'starter', did: 'rose', percent: 0 });
+    turn(4 * HOUR);
+    await house.take({ kind: 'starter', did: 'rose', percent: 5 });
+    expect(headline()).toBe('Too weak to bake yet');
+  });
+
   it('uses the last feed’s warmth, and takes another', async () => {
     await house.take({ kind: 'starter', did: 'fed', flour: 1, celsius: 21 });
     turn(5 * HOUR);

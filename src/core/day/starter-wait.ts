@@ -4,7 +4,8 @@ import { ripeGrowth, seedShare, USABLE } from '../clock/levain-ripe.ts';
 import { TAU } from '../clock/stretch.ts';
 import type { Belief } from '../readiness/belief.ts';
 import { FRIDGE_DAYS } from '../readiness/fridge-rest.ts';
-import { openPosterior, quantile, type Posterior } from '../readiness/posterior.ts';
+import { beliefOf, openPosterior, quantile, type Posterior } from '../readiness/posterior.ts';
+import { weighStarter } from '../readiness/starter-strength.ts';
 import type { NightHours, Starter } from '../records/starter.ts';
 import { DAY, HOUR, MINUTE, type Instant } from '../units.ts';
 import { temperaturePath } from './dough-path.ts';
@@ -18,7 +19,7 @@ export const STARTER_MODEL = 'starter-1';
 export interface StarterInput {
   readonly starter: Starter;
   readonly now: Instant;
-  /** What the last bake taught. */
+  /** What was believed as it was fed. */
   readonly prior: Belief;
   /** Null where every hour is one to be reminded in. */
   readonly night: NightHours | null;
@@ -87,9 +88,14 @@ export function starterWait({ starter, now, prior, night }: StarterInput): Wait 
     };
     return { marks, model: STARTER_MODEL };
   }
-  const { marks, doubt } = risingMarks(fed, now, openPosterior(prior));
+  const weighed = weighStarter(starter, prior);
+  const { marks, doubt } = risingMarks(fed, now, weighed ?? openPosterior(prior));
+  const likely = remindAt(marks['likely']!);
+  // A sign seen after its reminder rings no bell once more.
+  const remind = likely > now ? likely : (starter.marks['remind'] ?? likely);
   return {
-    marks: { ...marks, remind: remindAt(marks['likely']!) },
+    marks: { ...marks, remind },
+    ...(weighed === null ? {} : { belief: beliefOf(weighed) }),
     ...(doubt ? { doubt } : {}),
     model: STARTER_MODEL,
   };

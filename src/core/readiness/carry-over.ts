@@ -12,7 +12,8 @@ const SAME_FLOUR = 10;
 
 /** A bake of the past, by what the starter fed on and what was believed of it in the end. */
 export interface PastBelief {
-  readonly formula: Formula;
+  /** Null where only the starter itself has shown something yet. */
+  readonly formula: Formula | null;
   readonly belief: Belief;
 }
 
@@ -35,9 +36,9 @@ export function sameFlour(one: Formula, other: Formula): boolean {
  * its mean, its sd grown by what a starter changes in between; a change of flour opens the sd again.
  * Source: judgement.
  */
-export function carriedBelief(last: PastBelief | null, formula: Formula): Belief {
+export function carriedBelief(last: PastBelief | null, formula: Formula | null): Belief {
   if (last === null) return OPENING_BELIEF;
   const { mean, sd } = last.belief;
-  if (!sameFlour(last.formula, formula)) return { mean, sd: MOST_SD };
+  if (last.formula && formula && !sameFlour(last.formula, formula)) return { mean, sd: MOST_SD };
   return { mean, sd: Math.min(MOST_SD, Math.hypot(sd, DRIFT_SD)) };
 }

@@ -58,7 +58,9 @@ export interface Starter {
   readonly signs: readonly StarterSign[];
   /** By the models: when it is ripe, until when it is good where it stands, when to be reminded. */
   readonly marks: Readonly<Record<string, Instant>>;
-  /** What its own signs last taught, once they were enough. */
+  /** What was believed by the signs of an earlier feed as this one began. */
+  readonly known?: { readonly at: Instant; readonly belief: Belief };
+  /** What the signs since the feed taught, once they were enough. */
   readonly weighed?: { readonly at: Instant; readonly belief: Belief };
   readonly doubt?: Doubt;
 }

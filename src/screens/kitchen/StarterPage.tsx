@@ -14,9 +14,10 @@ import { nightOf } from '../night-of.ts';
 import { careOfStarter, fedText, speedOf, starterName, stateOf } from '../starter-view.ts';
 import { ChoicePage, NumberPage } from './FieldsPage.tsx';
 import { StarterFeedPage } from './StarterFeedPage.tsx';
+import { StarterStrong } from './StarterStrong.tsx';
 import { StarterSpeed } from './StarterSpeed.tsx';
 
-type Face = 'grid' | 'feed' | 'where' | 'kept' | 'name' | 'speed';
+type Face = 'grid' | 'feed' | 'where' | 'kept' | 'name' | 'speed' | 'strong';
 
 /** What is kept back of a levain is grams, not kilos. Judgement. */
 const KEPT = { least: 5, most: 2000 } as const;
@@ -78,6 +79,7 @@ export function StarterPage(props: {
               <Show when={mayTakeBack()}>
                 <Control label={controls.takeBack} onPress={() => void props.house.takeBack()} />
               </Show>
+              <Control label={words.strong} onPress={() => setFace('strong')} />
               {cell(words.name, starter().name && starterName(starter()), 'name')}
             </>
           }
@@ -141,6 +143,9 @@ export function StarterPage(props: {
           back={starterName(starter())}
           onBack={toGrid}
         />
+      </Match>
+      <Match when={face() === 'strong'}>
+        <StarterStrong house={props.house} onBack={toGrid} />
       </Match>
       <Match when={face() === 'speed'}>
         <StarterSpeed house={props.house} onBack={toGrid} />

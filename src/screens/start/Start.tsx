@@ -22,6 +22,7 @@ import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenEar } from '../KitchenEar.tsx';
+import { starterForBake } from '../starter-view.ts';
 import { MOST_BESIDE, OtherBakes } from '../OtherBakes.tsx';
 import { othersOf } from '../others.ts';
 import { JOINS } from '../../core/records/stage.ts';
@@ -74,6 +75,9 @@ export default function Start(props: {
     props.house.rehearsal === null &&
     props.house.equipment().sound === null &&
     Object.keys(props.house.kitchen().starts).length === 0;
+  /** Where a bake begins with its starter, how that stands. */
+  const starterNow = (): string | undefined =>
+    draft().from === 'levain.feed' ? (starterForBake(props.house) ?? undefined) : undefined;
   const go = async (): Promise<void> => {
     const { order } = checked();
     if (order === null) return;
@@ -114,7 +118,7 @@ export default function Start(props: {
           words={
             <Switch>
               <Match when={face() === 'grid' || face() === 'ways'}>
-                <Words headline={start.title}>
+                <Words headline={start.title} detail={starterNow()}>
                   <div class="start-grid">
                     {cell(start.formula, formula()?.name ?? start.noFormulas, 'formula')}
                     {cell(start.loaves, String(draft().loaves), 'loaves')}

@@ -44,6 +44,24 @@ describe('a starter fed on the counter', () => {
     expect(slow.marks['likely']).toBeGreaterThan(ask(fed(2, 24)).marks['likely']!);
   });
 
+  it('is reckoned anew by two looks, and says what they taught; one look moves nothing', () => {
+    const one = { ...fed(1, 24), signs: [{ at: at(14), percent: 20 }] };
+    const two = { ...one, signs: [...one.signs, { at: at(16), percent: 40 }] };
+    expect(ask(one, at(14))).toEqual(ask(fed(1, 24), at(14)));
+    const { belief, marks } = ask(two, at(16));
+    expect(belief!.mean).toBeLessThan(-0.1);
+    expect(marks['likely']).toBeGreaterThan(ask(one, at(14)).marks['likely']!);
+  });
+
+  it('a look after its reminder lets that stand as it is', () => {
+    const late = { ...fed(1, 24), marks: { remind: at(14) } };
+    const signs = [
+      { at: at(15), top: 'domed' as const },
+      { at: at(16), top: 'fallen' as const },
+    ];
+    expect(ask({ ...late, signs }, at(16)).marks['remind']).toBe(at(14));
+  });
+
   it('calls in the morning where it is ripe at night', () => {
     const evening = fed(2, 24, 20);
     const { likely, remind } = ask(evening).marks;

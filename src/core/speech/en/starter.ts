@@ -42,6 +42,17 @@ export const starterWords = {
   days: { one: 'one day', more: '{count} days' },
   rough: 'A rough guess: it is very warm or cold here.',
 
+  /** On the start page, before a bake that begins with it. */
+  before: {
+    ripeNow: 'Your starter is ripe: use it by {until}.',
+    ripening: 'Your starter is ripe between {time} and {until}.',
+    feedFirst: {
+      one: 'Your starter wants one feed first.',
+      more: 'Your starter wants {count} feeds first.',
+    },
+    ready: 'Your starter is in the fridge: its levain wakes it.',
+  },
+
   /** Its reminder: on the notice, beside other calls, and as it follows the call word. */
   due: {
     ripe: 'Your starter should be ripe. Use it, feed it or chill it.',
@@ -87,6 +98,36 @@ export const starterWords = {
     one: 'One bake taught this.',
     more: '{count} bakes taught this.',
   },
+  strong: 'Is it strong enough?',
+  strongNotFed: 'Feed it first, then look twice.',
+  strongFirst: 'Look twice after a feed: one look says too little.',
+  strongAgain: 'Look again after {time}: one look is not enough.',
+  strongUnclear: 'Not clear: look again',
+  strongUnclearWhy: 'What you saw does not tell yet.',
+  /** By the share of the belief that says so. */
+  sures: { nearly: 'Nearly sure.', likely: 'Not sure, but likely.' },
+  strengths: {
+    strong: 'Strong enough',
+    once: 'Feed it once more',
+    weak: 'Too weak to bake yet',
+  },
+  strengthThen: {
+    strong: 'Use it while it is domed.',
+    once: 'Fed {ratio} now: ripe {time}.',
+    weak: 'Feed it twice a day, kept warm.',
+  },
+  seeAsk: 'What do you see?',
+  sees: {
+    '0': 'Not risen',
+    '50': 'By half',
+    '100': 'Doubled',
+    '200': 'Tripled',
+    domed: 'Domed',
+    fallen: 'Fallen',
+  },
+  keyRise: 'Key in its rise',
+  keyRiseAsk: 'How far has it risen?',
+
   renew: 'It’s a new starter',
   renewTitle: 'Forget all about the old one?',
   renewDetail: 'Its speed, feeds and name start anew. The bakes stay.',
