@@ -7,6 +7,7 @@ import { weighDough, type DoughSign } from '../readiness/weigh-dough.ts';
 import { IN_BOWL } from '../records/in-bowl.ts';
 import type { Seen } from '../records/seen.ts';
 import { HOUR, type Celsius, type Hours, type Instant } from '../units.ts';
+import { fillingChill } from './filling-chill.ts';
 import { roomOf, salted, temperaturePath } from './dough-path.ts';
 import type { WaitInput } from './waits.ts';
 import { beganIn, HORIZON } from './window.ts';
@@ -41,7 +42,8 @@ export function bulkDough(input: WaitInput, tau: Hours): BulkDough {
   const { recipe, entered, prior, kitchen, seen, now } = input;
   const clock = doughClock(recipe.formula);
   const begin = beganIn(entered, IN_BOWL, now);
-  const body = { kitchen, seen, begin, hours: HORIZON, tau };
+  const chill = fillingChill(input, begin);
+  const body = { kitchen, seen, begin, hours: HORIZON, tau, chill };
   const salting = { ...clock, saltedAt: entered['mix.work'] ?? null };
   const bowl = temperaturePath(body);
   const sample = { from: bowl[0]!.from, tau: TAU.jar, offset: 0 };

@@ -13,6 +13,9 @@ export interface DoughBody {
   readonly tau: Hours;
   /** Its temperature at `begin`, where known; else the room's. */
   readonly start?: Celsius;
+  /** What was mixed into it at an hour, and what that makes of its temperature. */
+  readonly chill?:
+    { readonly hours: Hours; readonly to: (celsius: Celsius) => Celsius } | undefined;
 }
 
 /** The rate's factor before the salt is in, and after `saltedAt` (null: salted from the start). */
@@ -71,7 +74,7 @@ export const cut = (path: Path, hours: Hours): Path => {
 /**
  * Temperature of a dough from `begin` on, as stretches of Newton's law: the drift fitted to what was
  * measured in it, in the room as it was measured. Where a reading lies far from what drift can
- * explain the dough was moved, and a new drift begins there.
+ * explain the dough was moved, and a new drift begins there; so it does where a filling went in.
  */
 export function temperaturePath(body: DoughBody): Path {
   const room = roomOf(body);
@@ -85,8 +88,17 @@ export function temperaturePath(body: DoughBody): Path {
   };
   let group = begin(0, body.start ?? room[0]!.celsius);
   const way = (): Path => driftPath(group.drift, group.here, body.hours - group.from);
+  let { chill } = body;
+  const chillBy = (hours: Hours): void => {
+    if (chill === undefined || chill.hours > hours) return;
+    const since = chill.hours - group.from;
+    path = [...path, ...cut(way(), since)];
+    group = begin(chill.hours, chill.to(driftedTo(group.drift, group.here, since)));
+    chill = undefined;
+  };
   for (const { hours, celsius } of readings) {
     if (hours >= body.hours) break;
+    chillBy(hours);
     const since = hours - group.from;
     if (group.read && Math.abs(driftedTo(group.drift, group.here, since) - celsius) > MOVED) {
       path = [...path, ...cut(way(), since)];
@@ -95,6 +107,7 @@ export function temperaturePath(body: DoughBody): Path {
     const drift = group.fit({ hours: hours - group.from, celsius });
     group = { ...group, drift, read: true };
   }
+  chillBy(body.hours);
   return [...path, ...way()];
 }
 

@@ -84,7 +84,8 @@ export type Reading = { readonly odd?: true } & (
         | 'kitchenTemperature'
         | 'coreTemperature'
         | 'flourTemperature'
-        | 'levainTemperature';
+        | 'levainTemperature'
+        | 'fillingTemperature';
       readonly celsius: Celsius;
     }
   /** As it runs from the cold tap, or as it went into the bowl. */

@@ -7,6 +7,7 @@ export type NumberSlot =
   | 'coreTemperature'
   | 'flourTemperature'
   | 'levainTemperature'
+  | 'fillingTemperature'
   | 'water.tap'
   | 'water.bowl'
   | 'rise.dough'
@@ -44,6 +45,7 @@ export const readingOf = (slot: NumberSlot, number: number): Reading => {
     case 'coreTemperature':
     case 'flourTemperature':
     case 'levainTemperature':
+    case 'fillingTemperature':
       return { what: slot, celsius: number };
     case 'water.tap':
       return { what: 'water', celsius: number, of: 'tap' };

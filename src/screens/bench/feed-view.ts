@@ -56,6 +56,7 @@ export function withRipeHour(
   return {
     ...view,
     lines: [],
+    fuller: true,
     target: {
       value: hour(at),
       label: feed.ripe,

@@ -1,13 +1,14 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Instant, Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
+import { slowedView } from './slowed-view.ts';
 import { withRipeHour } from './feed-view.ts';
 import type { BenchView } from './view.ts';
 import { withWater } from './water-view.ts';
 
 export { fedFocus } from './feed-view.ts';
 
-/** The bench's view with the number to hit at a weigh card, where there is one. */
+/** The bench's view with the number to hit at a weigh card, and what the filling does. */
 export const withTarget = (
   view: BenchView,
   kitchen: Kitchen,
@@ -17,5 +18,10 @@ export const withTarget = (
   now: Instant,
 ): BenchView =>
   view.task === null
-    ? withRipeHour(withWater(view, kitchen, focus, units), kitchen, focus, hour, now)
+    ? slowedView(
+        withRipeHour(withWater(view, kitchen, focus, units), kitchen, focus, hour, now),
+        kitchen,
+        focus,
+        now,
+      )
     : view;

@@ -74,6 +74,8 @@ export interface BenchView {
   readonly measures: NumberSlot;
   /** At a look: the deed of "it's ready", whatever the signs say. */
   readonly ready: Deed | null;
+  /** What is said was made fuller after the stage had begun to speak. */
+  readonly fuller: boolean;
   /** A number to hit, told beside the act: measured-view.ts. */
   readonly target: {
     readonly value: string;
@@ -236,6 +238,7 @@ export function benchView(
     hazard: asked.hazard ?? meta.hazard ?? 'none',
     measures: WEIGHS[stage] ?? 'doughTemperature',
     ready: asked.ready ?? null,
+    fuller: false,
     target: null,
   };
 }

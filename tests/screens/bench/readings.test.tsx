@@ -228,8 +228,8 @@ describe('taking a reading', () => {
     for (const stage of [...BAKE_STAGES, ...OVEN_STAGES]) {
       const { first, others } = kindsAt(stage);
       const ids = [...first, ...others].map(({ id }) => id);
-      expect(new Set(ids).size, stage).toBe(19);
-      expect(ids, stage).toHaveLength(19);
+      expect(new Set(ids).size, stage).toBe(20);
+      expect(ids, stage).toHaveLength(20);
     }
     expect(kindsAt('levain.look').first[0]?.label).toBe('Levain rise, by eye');
     expect(kindsAt('judge').first[0]?.label).toBe('Inside the loaf');

@@ -1,6 +1,9 @@
 import { RAW_DOUGH } from './care.ts';
 import type { StageWords } from '../words.ts';
 
+/** Where the filling puts the dough's hour off by five minutes or more. */
+export const fillingSlows = 'Cold filling slows it: about {minutes} more.';
+
 export const bulk = {
   'bulk.between': {
     headline: 'Leave the dough to rise',

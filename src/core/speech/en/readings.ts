@@ -7,6 +7,7 @@ export const readingNames: Readonly<Record<Slot, string>> = {
   coreTemperature: 'Inside the loaf',
   flourTemperature: 'Flour temperature',
   levainTemperature: 'Levain temperature',
+  fillingTemperature: 'Filling temperature',
   'water.tap': 'Cold tap water',
   'water.bowl': 'Water poured in',
   'rise.dough': 'Dough rise',

@@ -30,6 +30,7 @@ const kitchen = keyed('kitchenTemperature');
 const core = keyed('coreTemperature');
 const flour = keyed('flourTemperature');
 const levain = keyed('levainTemperature');
+const filling = keyed('fillingTemperature');
 const tap = keyed('water.tap');
 const poured = keyed('water.bowl');
 const jar: Kind = {
@@ -60,6 +61,7 @@ const ALL: readonly Kind[] = [
   flour,
   tap,
   poured,
+  filling,
   doughWeight,
   piece,
   loaf,
@@ -70,7 +72,7 @@ const FIRST: Readonly<Record<string, readonly Kind[]>> = {
   read: [kitchen],
   levain: [...rise('rise.levain'), levain, flour, tap, kitchen],
   mix: [dough, flour, levain, tap, poured, kitchen, doughWeight],
-  bulk: [dough, ...rise('rise.dough'), jar, edge, kitchen],
+  bulk: [dough, ...rise('rise.dough'), jar, edge, kitchen, filling],
   shape: [piece, dough, kitchen],
   proof: [growth, poke, core, kitchen],
   oven: [core, crust, poke],
