@@ -47,7 +47,7 @@ export interface Wait {
 }
 
 /** Written with every result, so that an old bake says which model it was judged by. */
-export const MODEL = 'clock-3';
+export const MODEL = 'clock-4';
 
 /** Minutes to the next look after a "not yet": a crust, a loaf left standing. Judgement. */
 const AGAIN = { crust: 5, standing: 20 } as const;
