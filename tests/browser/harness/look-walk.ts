@@ -9,7 +9,7 @@ import { WHOLE_BAKE } from './whole-bake.ts';
 /** One state of each kind: a wait, a card, a question, a look, a gate, a call, a verdict. */
 const LOOKED_AT = [
   'read-list-4',
-  'levain-feed-1',
+  'levain-feed-3',
   'levain-ripening',
   'levain-look-1',
   'levain-verdict',
