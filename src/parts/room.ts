@@ -163,6 +163,10 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     ['blur', onBlur],
   ];
   for (const [type, then] of listeners) win.addEventListener(type, then as EventListener, true);
+  // The screen was turned: what lies under a finger now is not what it came down on.
+  const upright =
+    typeof win.matchMedia === 'function' ? win.matchMedia('(orientation: portrait)') : null;
+  upright?.addEventListener('change', spend);
 
   const room: PressRoom = {
     now,
@@ -187,6 +191,7 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
       spend();
     },
     stop: () => {
+      upright?.removeEventListener('change', spend);
       for (const [type, then] of listeners)
         win.removeEventListener(type, then as EventListener, true);
     },
