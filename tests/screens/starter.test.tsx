@@ -94,6 +94,15 @@ describe('the starter’s page', () => {
     expect(care()).toMatch(/^So long in the cold: look well first\./);
   });
 
+  it('keeps its controls from second to second: a press under a finger is not made anew', () => {
+    const before = screen.getAllByRole('button');
+    turn(1_000);
+    turn(HOUR);
+    expect(screen.getAllByRole('button').map((one, i) => one === before[i])).toEqual(
+      before.map(() => true),
+    );
+  });
+
   it('keeps its name and what was kept back, in the baker’s units', async () => {
     press(/^Its name/);
     press(/^Rye\sstarter/);
@@ -137,6 +146,9 @@ describe('the starter’s page', () => {
     await until(() => expect(headline()).toBe('Strong enough'));
     expect(detail()).toMatch(/^(Nearly sure|Not sure, but likely)\. Use it while it is domed\.$/);
     await until(() => expect(said.at(-1)).toMatch(/^Strong enough\. (Nearly|Not sure)/));
+    press(/^That’s it/);
+    press(/^How fast it is/);
+    expect(detail()).toContain('No bake has taught this yet.');
   });
 
   it('asks for a further feed and says when it would be ripe, or for several', async () => {

@@ -32,15 +32,16 @@ export function StarterPage(props: {
   const toGrid = (): void => void setFace('grid');
   const tend = (deed: StarterDeed): void => void props.house.take({ kind: 'starter', ...deed });
   const units = () => props.house.ways();
+  // What it shows is asked anew, the press itself stays: one made anew each second would never arm.
   const cell = (
     label: string,
-    value: string | null | undefined,
+    value: () => string | null | undefined,
     to: Face,
     unsaid: string = kitchenPage.notSaid,
   ): JSX.Element => (
     <Control
       label={label}
-      value={value ?? unsaid}
+      value={value() ?? unsaid}
       disabled={!props.house.holds}
       onPress={() => setFace(to)}
     />
@@ -62,12 +63,12 @@ export function StarterPage(props: {
               care={careOfStarter(starter(), props.house.now())}
             >
               <div class="kitchen-grid">
-                {cell(words.feed, fedText(props.house), 'feed')}
-                {cell(words.where, place(), 'where')}
-                {cell(words.kept, kept(), 'kept')}
+                {cell(words.feed, () => fedText(props.house), 'feed')}
+                {cell(words.where, place, 'where')}
+                {cell(words.kept, kept, 'kept')}
                 {cell(
                   words.speed,
-                  speedOf(props.house.kitchen(), props.house.now()).value,
+                  () => speedOf(props.house.kitchen(), props.house.now()).value,
                   'speed',
                   words.speedUnknown,
                 )}
@@ -80,7 +81,7 @@ export function StarterPage(props: {
                 <Control label={controls.takeBack} onPress={() => void props.house.takeBack()} />
               </Show>
               <Control label={words.strong} onPress={() => setFace('strong')} />
-              {cell(words.name, starter().name && starterName(starter()), 'name')}
+              {cell(words.name, () => starter().name && starterName(starter()), 'name')}
             </>
           }
         />
