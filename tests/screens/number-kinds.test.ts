@@ -53,6 +53,7 @@ describe('what a number that was keyed first may be', () => {
       'rise.dough',
       'coreTemperature',
       'rise.levain',
+      'fillingTemperature',
       'doughTemperature',
       'kitchenTemperature',
     ]);
