@@ -53,9 +53,9 @@ describe('what a number that was keyed first may be', () => {
       'rise.dough',
       'coreTemperature',
       'rise.levain',
-      'fillingTemperature',
       'doughTemperature',
       'kitchenTemperature',
+      'fillingTemperature',
     ]);
     expect(offered('41', 'cool.cooling', METRIC).map(([slot]) => slot)).not.toContain(
       'doughTemperature',
