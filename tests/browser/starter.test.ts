@@ -35,6 +35,15 @@ it('feeds the starter by one press, and every page of it fits its screen', async
   await app.page.evaluate(() => (document.documentElement.dataset['theme'] = 'dark'));
   await app.screenshot('starter-fed-dark');
   expect.soft(await app.axe()).toEqual([]);
+  await baker.press('Is it strong enough?');
+  await measure('strong');
+  for (const seen of ['By half', 'Doubled']) {
+    await app.turn(2.4 * 60 * 60_000);
+    await baker.noted(() => baker.tap(`.tile:has-text("${seen}")`));
+  }
+  await app.page.locator('.act-headline:has-text("Strong enough")').waitFor();
+  await measure('answer');
+  await baker.tap('.slab');
   await baker.press('How fast it is');
   await measure('speed');
   await baker.press('It’s a new starter');
@@ -55,6 +64,8 @@ it('feeds the starter by one press, and every page of it fits its screen', async
   await app.page.locator('.notice').waitFor({ state: 'detached' });
   expect(await baker.facts()).toMatchObject([
     { kind: 'starter', did: 'fed', flour: 2 },
+    { kind: 'starter', did: 'rose', percent: 50 },
+    { kind: 'starter', did: 'rose', percent: 100 },
     { kind: 'heard' },
     { kind: 'starter', did: 'fed', flour: 5 },
   ]);
