@@ -30,6 +30,9 @@ const proving = (celsius: number): Hand => {
 
 /** Looks at once and says what is seen, sign after sign. */
 const look = (hand: Hand, signs: Readonly<Record<string, string>>): void => {
+  // An ask for its rise, where one calls, is answered by what is seen.
+  if (view(hand).task?.startsWith('rise'))
+    hand.measure('a', { what: 'rise', percent: Number(signs['rise']), of: 'dough' });
   expect(pressSlab(hand)).toBe(true);
   expect(hand.stage('a')).toBe('bulk.look');
   expect(hand.answer('a', signs)).toBe(true);

@@ -107,6 +107,26 @@ describe('a task that calls', () => {
   });
 });
 
+describe('the ask for a rise', () => {
+  it('leads to the pictures of a rise, and one press leaves it out', () => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'mix.first', ['a1']);
+    walkTo(hand, 'a', 'bulk.proving');
+    const { marks } = hand.kitchen.bakes['a']!.context;
+    const [mark, instant] = Object.entries(marks).find(([name]) => name.startsWith('lead.rise'))!;
+    hand.turnTo(instant);
+    const view = see(hand);
+    expect([view.headline, view.slab.deed, view.measures]).toEqual([
+      tasks.rise45.headline,
+      null,
+      'rise.dough',
+    ]);
+    hand.do(view.tiles[0]!.deed);
+    expect(see(hand).task).toBeNull();
+    expect(hand.kitchen.bakes['a']!.context.tasks[mark.slice(5)]?.done).not.toBeNull();
+  });
+});
+
 describe('the words of every task', () => {
   it.each(TASKS)('%s: verb first, short, plain, and named where it calls', (task) => {
     const { headline, detail, done, care = '' } = tasks[task];

@@ -40,6 +40,7 @@ describe('a window in doubt', () => {
     );
     expect(view(hand).spoken).toMatch(/twenty-six degrees/);
     hand.turnTo(warmed! - 10 * 60_000);
+    for (const item of ['rise45', 'rise70', 'rise85']) hand.press('a', 'taskDone', { item });
     expect(detail(hand)).toMatch(/Keep it covered/);
   });
 

@@ -10,7 +10,12 @@ import type { WaitInput } from './waits.ts';
  * Minutes before it is needed that a task is called. Toasting takes 10 min and cooling 30; cheese
  * out of the fridge loses its chill in an hour; the rest is handwork. Common practice, no source.
  */
-const BEFORE: Readonly<Record<Exclude<Task, 'tidyMix' | 'tidyBulk' | 'tidyBench'>, Minutes>> = {
+const BEFORE: Readonly<
+  Record<
+    Exclude<Task, 'tidyMix' | 'tidyBulk' | 'tidyBench' | 'rise45' | 'rise70' | 'rise85'>,
+    Minutes
+  >
+> = {
   soak: 120,
   takeOut: 60,
   toast: 45,

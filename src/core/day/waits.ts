@@ -9,6 +9,7 @@ import { coldWait } from './cold-wait.ts';
 import { counterMinutes } from './counter-minutes.ts';
 import { leadTasks } from './lead-tasks.ts';
 import { levainWait } from './levain-wait.ts';
+import { riseAsks } from './rise-asks.ts';
 import { standOutWait } from './stand-out-wait.ts';
 import { warmWait } from './warm-wait.ts';
 
@@ -133,6 +134,10 @@ export function waitFor(input: WaitInput): Wait {
   const wait = plainWait(input);
   const end = wait.marks[ENDS[input.stage] ?? ''];
   if (end === undefined) return wait;
-  const leads = Object.entries(leadTasks(input, end)).map(([task, at]) => [`lead.${task}`, at]);
+  const asks = riseAsks(input, { likely: wait.marks['likely'], end });
+  const leads = Object.entries({ ...leadTasks(input, end), ...asks }).map(([task, at]) => [
+    `lead.${task}`,
+    at,
+  ]);
   return { ...wait, marks: { ...wait.marks, ...(Object.fromEntries(leads) as Wait['marks']) } };
 }

@@ -16,5 +16,8 @@ export const TASKS = [
   'tidyMix', // clear away at the start of a rest
   'tidyBulk',
   'tidyBench',
+  'rise45', // say how far the dough has risen, at so much of its time, %
+  'rise70',
+  'rise85',
 ] as const;
 export type Task = (typeof TASKS)[number];

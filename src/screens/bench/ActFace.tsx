@@ -8,7 +8,7 @@ import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
 import { sayFor } from '../bake-name.ts';
 import type { House } from '../house.ts';
 import { longerWords } from './longer.ts';
-import { numberPage, type ReadingPage } from './readings/page.ts';
+import { numberPage, picturePage, type ReadingPage } from './readings/page.ts';
 import type { BenchView, Third } from './view.ts';
 
 /** The big press: the act is done. */
@@ -21,6 +21,7 @@ export function ActSlab(props: {
   const press = (): void => {
     const { deed } = props.view.slab;
     if (deed) void props.house.take(deed);
+    else if (props.view.measures === 'rise.dough') props.onRead(picturePage('rise.dough'));
     else props.onRead(numberPage(props.view.measures));
   };
   return (

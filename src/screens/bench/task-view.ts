@@ -29,6 +29,9 @@ export interface TaskAct extends Asked {
   readonly since: Instant;
 }
 
+/** Tasks that ask for a reading of the dough's rise. */
+export const asksRise = (task: string | null): boolean => task?.startsWith('rise') ?? false;
+
 /** The task that calls, as an act of its own while the wait goes on; the first due first. Null: none. */
 export function taskView(focus: Focus): TaskAct | null {
   const first = open(focus).find(({ calls }) => calls);
@@ -42,7 +45,10 @@ export function taskView(focus: Focus): TaskAct | null {
     detail: words.detail,
     care: words.care ?? null,
     spoken: `${words.headline}. ${words.detail}`,
-    slab: { label: words.done, then: taskPress.then, deed: done(focus.who, task) },
+    // What is asked is answered by a reading, which closes it.
+    slab: asksRise(task)
+      ? { label: words.done, then: taskPress.byPicture, deed: null }
+      : { label: words.done, then: taskPress.then, deed: done(focus.who, task) },
     tiles: [{ label: taskPress.leave, deed: done(focus.who, task, 'left') }],
     lines: [],
   };

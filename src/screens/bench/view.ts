@@ -24,7 +24,7 @@ import { leftView } from './left-view.ts';
 import { nextLoad } from './next-load.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
-import { taskTiles, taskView } from './task-view.ts';
+import { asksRise, taskTiles, taskView } from './task-view.ts';
 import { waitDetail, warmPlaceWords } from './wait-detail.ts';
 import { besideLines, weighView } from './weigh-view.ts';
 import { wordsOf } from './words-of.ts';
@@ -236,7 +236,7 @@ export function benchView(
     since: task?.since ?? (byDue && meta.call ? (machine.context.entered[stage] ?? null) : null),
     task: task?.task ?? null,
     hazard: asked.hazard ?? meta.hazard ?? 'none',
-    measures: WEIGHS[stage] ?? 'doughTemperature',
+    measures: asksRise(task?.task ?? null) ? 'rise.dough' : (WEIGHS[stage] ?? 'doughTemperature'),
     ready: asked.ready ?? null,
     fuller: false,
     target: null,

@@ -21,6 +21,8 @@ export const actsOf = (records: readonly LogRecord[], who: string): string[] =>
   standing(records).reduce<string[]>((acts, fact) => {
     if (fact.kind === 'reading' && fact.bake === who) return [...acts, fact.reading.what];
     if (fact.kind !== 'press' || fact.who !== who) return acts;
+    // Tasks that a wait carries are no step of the way.
+    if (fact.act === 'taskDone') return acts;
     if (fact.act !== 'answer') return [...acts, fact.act];
     const [, before] = /^(\d+) answers$/.exec(acts.at(-1) ?? '') ?? [];
     const row = `${Number(before ?? 0) + 1} answers`;

@@ -52,7 +52,9 @@ export class ManyWalker extends Walker {
     // The gate before a hot step names no bake: it is opened first.
     const seen = await this.clear();
     expect(this.shownOf(seen), `after going to ${name}`).toBe(name);
-    expect(await baker.app.countRows()).toBe(rows);
+    // But for an ask that called there, was hushed and left out.
+    const written = (await baker.app.storeRows('log', rows + 1)) as { fact: Fact }[];
+    expect(written.filter(({ fact }) => !['taskDone', 'heard'].includes(nameOf(fact)))).toEqual([]);
     this.moves.push(`${this.shown} > ${name}`);
     this.shown = name;
   }

@@ -11,7 +11,18 @@ export interface TaskWords {
   readonly care?: string;
 }
 
+/** One early look helps little, two halve the doubt: the same is asked three times in a bulk. */
+const HOW_FAR: TaskWords = {
+  done: 'Say how far',
+  subject: 'how far it has risen',
+  headline: 'Look how far it has risen',
+  detail: 'One look at the mark on the tub tells me more.',
+};
+
 export const tasks: Readonly<Record<Task, TaskWords>> = {
+  rise45: HOW_FAR,
+  rise70: HOW_FAR,
+  rise85: HOW_FAR,
   soak: {
     done: 'Seeds are in water',
     subject: 'the seeds to soak',
@@ -115,4 +126,8 @@ export const tasks: Readonly<Record<Task, TaskWords>> = {
 };
 
 /** What follows a task's press, and how it is passed over. */
-export const taskPress = { then: 'the wait goes on', leave: 'Leave it out' } as const;
+export const taskPress = {
+  then: 'the wait goes on',
+  leave: 'Leave it out',
+  byPicture: 'by picture',
+} as const;
