@@ -46,5 +46,5 @@ export const keypad = {
   kitchenTemperature: 'Kitchen, {unit}',
   clear: 'Clear',
   /** What was keyed before and left is shown again, never taken by itself. */
-  again: 'You keyed this before. Clear it if it is old.',
+  again: 'Keyed before: clear it if old.',
 } as const;

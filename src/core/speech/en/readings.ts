@@ -43,18 +43,19 @@ export const reading = {
   inPercent: '{name}, in %',
   back: 'Other readings',
   usual: '{range} is usual.',
-  odd: '{got} is unusual. {range} is what I expected.',
-  otherScale: '{got} is unusual. Does your probe show {unit}?',
-  impossible: '{got} cannot be. It is {range} here: change it.',
+  // One line in bigger words, or the last row of keys goes out of sight.
+  odd: 'Odd: {range} is usual.',
+  otherScale: 'Odd: does your probe show {unit}?',
+  impossible: 'Change it: {range} here.',
   keep: 'Keep it',
   keepOdd: '{got}, marked as odd',
   change: 'Change the number',
   spot: 'One more spot',
-  spots: 'So far: {got}. Key in the next spot.',
+  spots: 'So far {got}. Next spot:',
   taken: '{got}: {name}.',
   takenOdd: '{got}: {name}. Kept, and marked as odd.',
   /** The core is measured at a hot oven, the crust seen there. */
-  hot: 'Dry mitts. Pull the rack out, face back.',
+  hot: 'Dry mitts. Rack out, face back.',
 } as const;
 
 /** The list of the readings of one bake. */
@@ -65,7 +66,7 @@ export const readingList = {
   was: 'was {got}',
   probe: 'by probe',
   correct: 'Correct {got}',
-  correctHint: '{name}, {time}. {range} is usual.',
+  correctHint: '{time}: {range} is usual.',
   correctPictures: '{name}, {time}: it says {got}.',
   corrected: '{got}: {name}, corrected.',
   newer: 'Newer',

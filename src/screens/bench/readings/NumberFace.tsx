@@ -30,7 +30,7 @@ const hintOf = (house: House, page: NumberPage): string => {
   const { range } = usualOf(house, page);
   const { mends, slot, spots } = page;
   if (mends) {
-    return fill(readingList.correctHint, { name: readingNames[slot], time: mends.time, range });
+    return fill(readingList.correctHint, { time: mends.time, range });
   }
   if (spots.length > 0) {
     return fill(words.spots, {

@@ -2,7 +2,6 @@ import type { Reading } from '../../../core/records/fact.ts';
 import { readingOf, type NumberSlot } from '../../../core/records/reading-slot.ts';
 import { reading as words } from '../../../core/speech/en/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
-import { showNumber } from '../../../core/speech/numbers.ts';
 import { keysFor } from '../../../core/speech/reading-text.ts';
 import type { Units } from '../../../core/units.ts';
 
@@ -38,12 +37,11 @@ export const doubtOf = (number: Typed, units: Units): string | null => {
   const { slot, typed } = number;
   if (typed === null || how === null || how === 'usual') return null;
   const usual = keysFor(slot, 'usual', units);
-  const got = `${showNumber(typed)} ${usual.unit}`;
   const unit = otherScale(number, units);
-  if (unit !== null) return fill(words.otherScale, { got, unit });
+  if (unit !== null) return fill(words.otherScale, { unit });
   return how === 'odd'
-    ? fill(words.odd, { got, range: usual.range })
-    : fill(words.impossible, { got, range: keysFor(slot, 'possible', units).range });
+    ? fill(words.odd, { range: usual.range })
+    : fill(words.impossible, { range: keysFor(slot, 'possible', units).range });
 };
 
 /**
