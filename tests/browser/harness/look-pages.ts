@@ -3,8 +3,12 @@ import { expectNoFaults } from './faults.ts';
 import { lookAt, type LookedWay } from './look-at.ts';
 import { openApp } from './open-app.ts';
 import { PAGES } from './pages.ts';
+import { checkSmallPage } from './small-page.ts';
 
-/** Opens every page of Start and Kitchen and all that lies over a bench, and looks at each in its ways. */
+/**
+ * Opens every page of Start and Kitchen and all that lies over a bench, and looks at each in its ways
+ * and at a zoom of 200 %.
+ */
 export async function lookPages(
   waysOf: (n: number, name: string) => readonly LookedWay[],
 ): Promise<void> {
@@ -17,6 +21,7 @@ export async function lookPages(
     });
     await app.turn(1_000);
     await lookAt(app, name, waysOf(n, name));
+    await checkSmallPage(app, `${name}, at 200 %`);
   }
   expectNoFaults(app.faults);
   await app.close();
