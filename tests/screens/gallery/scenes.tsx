@@ -19,6 +19,7 @@ import { ReturnCard } from '../../../src/parts/ReturnCard.tsx';
 import { StandBack } from '../../../src/parts/StandBack.tsx';
 import { TwoTaps } from '../../../src/parts/TwoTaps.tsx';
 import { riseScenes } from './rise-scenes.tsx';
+import { stageScenes } from './stage-scenes.tsx';
 import { States } from './states.tsx';
 
 /** Presses are counted on the root, so that a browser test can read them. */
@@ -52,6 +53,7 @@ const hour = (h: number, m: number, s = 0): number => Date.UTC(2031, 4, 9, h, m,
 
 export const scenes: Record<string, Component> = {
   ...riseScenes,
+  ...stageScenes,
   states: States,
   act: () => (
     <BenchFrame
