@@ -3,6 +3,7 @@ import { firstLoad } from '../browser/harness/first-load.ts';
 import { beliefUpdate } from './belief.ts';
 import { pressToPaint } from './first-screens.ts';
 import { interactionToPaint } from './inp.ts';
+import { pressToMoved } from './moved.ts';
 import { refold } from './refold.ts';
 
 /** `npm run bench`: figures of this machine, as it is just now. */
@@ -23,6 +24,11 @@ for (const throttle of [1, 6]) {
     `${p50.toFixed(0)} / ${p95.toFixed(0)} ms`,
   ]);
 }
+const moved = await pressToMoved(site, 6);
+rows.push([
+  `reading taken → moved hour painted at 6×, ${moved.readings} readings, p50 / worst`,
+  `${moved.p50.toFixed(0)} / ${moved.worst.toFixed(0)} ms`,
+]);
 for (const { kind, presses, p50, p95, worst } of await interactionToPaint(site, 6)) {
   rows.push([
     `INP at 6×, ${kind}, ${presses} presses, p50 / p95 / worst`,
