@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { goldenNight } from './cold.ts';
 import { goldenDay } from './day.ts';
 import { goldenWalk } from './walk.ts';
 
@@ -8,7 +9,8 @@ import { goldenWalk } from './walk.ts';
  * those that are there are never written again, for they stand for the logs that bakers have.
  */
 const name = `walk-${process.argv[2] ?? '1'}.json`;
-const walk = process.argv[2] === '1' ? goldenWalk : goldenDay;
+const walks: Record<string, () => readonly object[]> = { 1: goldenWalk, 2: goldenDay };
+const walk = walks[process.argv[2] ?? '1'] ?? goldenNight;
 const rows = walk().map((record) => JSON.stringify(record));
 const file = fileURLToPath(new URL(name, import.meta.url));
 writeFileSync(file, `[\n${rows.join(',\n')}\n]\n`, { flag: 'wx' });
