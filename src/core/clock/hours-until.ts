@@ -3,7 +3,7 @@ import { temperatureAt, type Path } from './stretch.ts';
 import { theta } from './theta.ts';
 
 /** Step of the search, hours. */
-const STEP = 1 / 6;
+const STEP = 1 / 3;
 /** The answer is found to this, hours (0.02 s). */
 const CLOSE = 5e-6;
 
@@ -13,7 +13,7 @@ export type ReadyCurve = (vigour: number) => Hours | null;
 /**
  * The clock's ETA for every vigour at once: the first hour of a path, from `begin` on, at which v·Θ
  * since `begin` reaches what is needed at the dough's temperature of that moment; null when that is
- * not before `horizon` (both hours of the path). The path is walked once, in steps of ten minutes,
+ * not before `horizon` (both hours of the path). The path is walked once, in steps of twenty minutes,
  * and only as far as was asked; each answer is then closed in on to 0.02 s.
  * Source: the clock's ETA, ready at the first t with v·Θ(t)/m_needed(T(t)) ≥ 1.
  */

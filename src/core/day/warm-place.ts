@@ -1,10 +1,10 @@
-import { temperatureAt } from '../clock/stretch.ts';
 import { readyCurve } from '../clock/hours-until.ts';
+import { temperatureAt } from '../clock/stretch.ts';
+import { theta } from '../clock/theta.ts';
 import { driftPath } from '../heat/drift.ts';
 import { quantile } from '../readiness/posterior.ts';
 import { HOUR, MINUTE, type Celsius, type Instant } from '../units.ts';
 import type { BulkDough } from './bulk-dough.ts';
-import { cut } from './dough-path.ts';
 import { HORIZON } from './window.ts';
 
 /** A warm place as a kitchen has one, °C: within the 24–27 a sluggish dough is warmed to. Common practice, no source. */
@@ -21,13 +21,18 @@ export function readyInWarmPlace(
   { from, likely, tau }: { readonly from: Instant; readonly likely: Instant; readonly tau: number },
   needed: (celsius: Celsius) => number,
 ): Instant | null {
+  if (likely - from < WORTH) return null;
   const stood = Math.max(0, (from - begin) / HOUR);
-  const first = cut(path, stood);
   const factor = path.at(-1)!.factor;
   const body = { from: temperatureAt(path, stood), tau, offset: 0 };
-  const warmed = driftPath(body, [{ hours: 0, celsius: WARM_PLACE }], HORIZON);
-  const there = [...first, ...warmed.map((stretch) => ({ ...stretch, factor }))];
-  const hours = readyCurve(there, 0, HORIZON, needed)(Math.exp(quantile(posterior, 0.5)));
-  const ready = Math.round(begin + (hours ?? HORIZON) * HOUR);
+  const there = driftPath(body, [{ hours: 0, celsius: WARM_PLACE }], HORIZON).map((stretch) => ({
+    ...stretch,
+    factor,
+  }));
+  // What it has grown by then it need not grow there.
+  const v = Math.exp(quantile(posterior, 0.5));
+  const grown = v * theta(path, 0, stood);
+  const hours = readyCurve(there, 0, HORIZON, (celsius) => needed(celsius) - grown)(v);
+  const ready = Math.round(from + (hours ?? HORIZON) * HOUR);
   return likely - ready >= WORTH && ready > from ? ready : null;
 }
