@@ -115,6 +115,16 @@ function proofs(): Row[] {
     port('20 min + 14 h: q', proof(1, 20, 14), 1),
     usual('20 min + 10 h is a ready loaf: q', proof(1, 20, 10), [0.85, 1.25]),
     usual('20 min + 14 h is a ready loaf: q', proof(1, 20, 14), [0.85, 1.25]),
+    usual(
+      '20 min + 12 h, between what published growth curves give: q',
+      proof(1, 20, 12),
+      [0.78, 1.11],
+      {
+        mark: 'outside',
+        source:
+          'cardinal temperatures as quoted at nyx.net/~dgreenw/whatfactorsaffectmicrobial.html',
+      },
+    ),
     ...table.flatMap(([v, expected]) =>
       expected.map((q, i) => {
         const counter = COUNTER[i] ?? NaN;
