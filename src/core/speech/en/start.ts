@@ -14,7 +14,7 @@ export const start = {
   slab: 'Start baking',
   then: 'you can take it back',
   checkFirst: 'a sound check comes first',
-  rehearse: 'Rehearse it first',
+  rehearse: 'Try it first',
   rehearseDetail: 'The same bake on a fast clock. Nothing is kept.',
   fewer: 'One less',
   more: 'One more',
