@@ -144,9 +144,13 @@ it('is held against a bank card, stays so, and fits at 3 and at 8 px a millimetr
   const scale = () =>
     app.page.evaluate(() => document.documentElement.style.getPropertyValue('--px-per-mm'));
   expect(await scale()).toBe('6.26');
+  // A page may be closed before a write of that very moment is through: it is kept by then.
+  await expect
+    .poll(async () => JSON.stringify(await app.storeRows('settings')))
+    .toContain('"pxPerMm":6.26');
   await app.reopen();
   await app.page.locator('.act-headline').waitFor();
-  expect(await scale()).toBe('6.26');
+  await expect.poll(scale).toBe('6.26');
 
   for (const pxPerMm of [3, 8]) {
     await app.page.evaluate((px) => {
