@@ -16,6 +16,10 @@ export function App(props: { readonly house: House }): JSX.Element {
   // Coming back in the middle of a bake is coming back to its bench.
   const [bake, setBake] = createSignal(openingBake(house.kitchen(), house.records()));
   const [kitchen, setKitchen] = createSignal(false);
+  // A call shows on a bench: it is here before any bake can ring, whatever screen is on show.
+  createEffect(() => {
+    if (Object.keys(house.kitchen().bakes).length > 0) void Bench.preload();
+  });
   createEffect(() => {
     const shown = untrack(() => (kitchen() ? null : bake()));
     const front = frontOf(house.kitchen(), house.ringing(), shown);

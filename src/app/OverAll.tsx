@@ -5,12 +5,12 @@ import { Notice } from '../parts/Notice.tsx';
 import { RehearsalMark } from '../parts/RehearsalMark.tsx';
 import { starterIsTold } from '../screens/starter-due.ts';
 import type { House } from '../screens/house.ts';
+import { StarterNotice } from '../screens/StarterNotice.tsx';
+import { TimerCall } from '../screens/TimerCall.tsx';
 
-const StarterNotice = lazy(() => import('../screens/StarterNotice.tsx'));
 const StarterSheet = lazy(() => import('../screens/StarterSheet.tsx'));
-const TimerCall = lazy(() => import('../screens/TimerCall.tsx'));
 
-/** What lies over every screen: the rehearsal's mark, what the program has to tell, a timer that is over, a starter that waits. */
+/** Only a press may ask for more: what rings is here before it does. What lies over every screen: the rehearsal's mark, what the program has to tell, a timer that is over, a starter that waits. */
 export default function OverAll(props: { readonly house: House }): JSX.Element {
   const [tends, setTends] = createSignal(false);
   return (
@@ -32,9 +32,7 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
         </Show>
         <For each={props.house.told()}>{(t) => <Notice text={t.text} action={t.action} />}</For>
         <Show when={starterIsTold(props.house.kitchen())}>
-          <Suspense>
-            <StarterNotice house={props.house} onSee={() => setTends(true)} />
-          </Suspense>
+          <StarterNotice house={props.house} onSee={() => setTends(true)} />
         </Show>
       </div>
       <Show when={tends()}>
@@ -43,9 +41,7 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
         </Suspense>
       </Show>
       <Show when={Object.keys(props.house.kitchen().timers).length > 0}>
-        <Suspense>
-          <TimerCall house={props.house} />
-        </Suspense>
+        <TimerCall house={props.house} />
       </Show>
     </>
   );

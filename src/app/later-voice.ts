@@ -2,11 +2,11 @@ import { createSignal, type Accessor } from 'solid-js';
 import type { Speaker, Stop } from '../../machines/ports.ts';
 import type { Voice } from './voice.ts';
 
-/** A voice that comes with its first word: nothing is said while the first screen is on its way. */
+/** A voice that comes after the first paint, or with its first word. */
 export function laterVoice(
   speaker: Speaker,
   later: (ms: number, then: () => void) => Stop,
-): Voice & { readonly caption: Accessor<string> } {
+): Voice & { readonly caption: Accessor<string>; fetch(): Promise<unknown> } {
   const [caption, setCaption] = createSignal('');
   let coming: Promise<Voice> | null = null;
   const voice = (): Promise<Voice> =>
@@ -15,6 +15,8 @@ export function laterVoice(
     ));
   return {
     caption,
+    /** Has it here before the first word. */
+    fetch: voice,
     say: (words) => void voice().then((one) => one.say(words)),
     hush: () => void coming?.then((one) => one.hush()),
   };

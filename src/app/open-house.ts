@@ -187,7 +187,8 @@ export async function openHouse(world: World): Promise<House> {
     });
     world.whenFree(() => setFree(true));
   }
-  later(0, () => void loadJudge());
+  // Needed as soon as something rings, or is hushed: not fetched only then.
+  later(0, () => void Promise.all([loadJudge(), import('./say-aloud.ts'), voice.fetch()]));
   void import('./formulas.ts').then(({ loadFormulas }) => loadFormulas()).then(setFormulas);
   const keepKitchen = (c: unknown) => void setLastKitchen(typeof c === 'number' ? c : null);
   void settings.get(LAST_KITCHEN).then(keepKitchen, () => undefined);

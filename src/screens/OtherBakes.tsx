@@ -1,4 +1,4 @@
-import { For, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { For, Show, type JSX } from 'solid-js';
 import { several } from '../core/speech/en/several.ts';
 import { fill } from '../core/speech/fill.ts';
 import { BakeControl } from '../parts/BakeControl.tsx';
@@ -6,9 +6,8 @@ import { runningText } from '../parts/running.ts';
 import type { House } from './house.ts';
 import type { Other } from './others.ts';
 import { starterIsBeside } from './starter-due.ts';
+import { StarterControl } from './StarterControl.tsx';
 import { TimersControl } from './TimersControl.tsx';
-
-const StarterControl = lazy(() => import('./StarterControl.tsx'));
 
 /** With the one on show three: more times at once are not read. */
 export const MOST_BESIDE = 2;
@@ -58,9 +57,7 @@ export function OtherBakes(props: {
         {(open) => <TimersControl house={props.house} onPress={() => open()()} />}
       </Show>
       <Show when={starter()}>
-        <Suspense>
-          <StarterControl house={props.house} />
-        </Suspense>
+        <StarterControl house={props.house} />
       </Show>
     </>
   );

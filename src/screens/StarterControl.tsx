@@ -6,7 +6,7 @@ import type { House } from './house.ts';
 const StarterSheet = lazy(() => import('./StarterSheet.tsx'));
 
 /** The starter that has called, beside the bakes: one press leads to its feed. */
-export default function StarterControl(props: { readonly house: House }): JSX.Element {
+export function StarterControl(props: { readonly house: House }): JSX.Element {
   const [open, setOpen] = createSignal(false);
   return (
     <>

@@ -4,7 +4,7 @@ import { Notice } from '../parts/Notice.tsx';
 import type { House } from './house.ts';
 
 /** The starter's reminder, on whatever screen: a sentence, and one press that leads to its feed. */
-export default function StarterNotice(props: {
+export function StarterNotice(props: {
   readonly house: House;
   readonly onSee: () => void;
 }): JSX.Element {

@@ -12,7 +12,7 @@ import { timerOver } from './timer-view.ts';
 import './timers.css';
 
 /** A timer that is over, on whatever screen: its name, how long ago, and one press that stops it. */
-export default function TimerCall(props: { readonly house: House }): JSX.Element {
+export function TimerCall(props: { readonly house: House }): JSX.Element {
   const over = createMemo(() => timerOver(props.house.kitchen(), props.house.ringing()));
   return (
     <Show when={over()?.id} keyed>

@@ -35,6 +35,7 @@ export const STAGES: Readonly<Record<string, () => Hand>> = {
   'stage: water': () => stands('mix.weigh', RECIPE, 'mix.weigh'),
   'stage: task': () => called(stands('mix.rest')),
   'stage: timer': () => timed(stands('bulk.proving'), 15),
+  'stage: timer calls': () => called(timed(stands('bulk.proving'), 3)),
   'stage: fridge': () => stands('proof.retard'),
   'stage: warm proof': () => stands('proof.warm', TIN),
   'stage: warm look': () => stands('proof.poke', TIN),
