@@ -34,7 +34,7 @@ it('bakes a plain loaf in the pot, with folds and no lamination', async () => {
       'Let the pot get hot',
       'Leave the lid on',
       'Let the crust colour',
-      'Let the pot heat up again',
+      'Let the pot reheat',
       'Let the loaves cool',
     ],
     reload: ['Leave the levain to rise', 'Leave the loaves in the fridge'],

@@ -35,7 +35,7 @@ it('bakes olive and seed on a hot stone with steam', async () => {
       'Let the stone get hot',
       'Leave the steam in',
       'Let the crust colour',
-      'Let the stone heat up again',
+      'Let the stone reheat',
       'Let the loaves cool',
     ],
     reload: [

@@ -45,7 +45,7 @@ it('bakes a loaf that rises warm the same day', async () => {
       'Let the loaves rise warm',
       'Leave the lid on',
       'Let the crust colour',
-      'Let the pot heat up again',
+      'Let the pot reheat',
       'Let the loaves cool',
     ],
     reload: ['Let the loaves rise warm', 'Heat the oven, pot and lid in', 'Leave the lid on'],

@@ -64,7 +64,7 @@ export const stoneWords: Readonly<Partial<Record<OvenStage, StageWords>>> = {
     care: `${MITTS} ${RING}`,
   },
   recover: {
-    headline: 'Let the stone heat up again',
+    headline: 'Let the stone reheat',
     detail: 'Empty tray back in. Hot at {time}.',
     slab: 'It’s hot now',
     then: 'then check the next loaf',

@@ -71,7 +71,7 @@ export const tinWords: Readonly<Partial<Record<OvenStage, StageWords>>> = {
     care: `${MITTS} ${RING}`,
   },
   recover: {
-    headline: 'Let the oven heat up again',
+    headline: 'Let the oven reheat',
     detail: 'Door shut. Hot at {time}.',
     slab: 'It’s hot now',
     then: 'then check the next loaf',

@@ -132,7 +132,7 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
     care: `${MITTS} ${RING}`,
   },
   recover: {
-    headline: 'Let the pot heat up again',
+    headline: 'Let the pot reheat',
     detail: 'Pot and lid back in. Hot at {time}.',
     slab: 'It’s hot now',
     then: 'then check the next loaf',
