@@ -9,6 +9,8 @@ export type Stop = () => void;
 /** Wall time. `wake` calls back once at or after `at` (at once when it is past), unless stopped. */
 export interface Clock {
   now(): Instant;
+  /** Milliseconds since some moment: nobody sets it. It may stand still while the device sleeps. */
+  steady(): number;
   wake(at: Instant, then: () => void): Stop;
   /** How fast this clock runs against the wall: 1, or more in a rehearsal. */
   readonly rate: number;

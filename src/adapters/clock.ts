@@ -45,6 +45,7 @@ export function makeClock(): Clock {
   return {
     rate: 1,
     now,
+    steady: () => performance.now(),
     wake(at, then): Stop {
       const wake = { at, then };
       pending.add(wake);

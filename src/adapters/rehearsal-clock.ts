@@ -18,6 +18,7 @@ export function makeRehearsalClock(wall: Clock, rate: number, from: Instant): Cl
   return {
     rate,
     now,
+    steady: () => wall.steady() * rate,
     // Rounded up to a whole wall millisecond, so that this clock has reached `at` when it calls.
     wake: (at, then) => wall.wake(Math.ceil(begun + (at - from) / rate), then),
   };

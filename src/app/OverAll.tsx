@@ -5,14 +5,21 @@ import { Notice } from '../parts/Notice.tsx';
 import { RehearsalMark } from '../parts/RehearsalMark.tsx';
 import { starterIsTold } from '../screens/starter-due.ts';
 import type { House } from '../screens/house.ts';
+import { LeapNotice } from '../screens/LeapNotice.tsx';
 import { StarterNotice } from '../screens/StarterNotice.tsx';
 import { TimerCall } from '../screens/TimerCall.tsx';
 
+const LeapSheet = lazy(() => import('../screens/LeapSheet.tsx'));
 const StarterSheet = lazy(() => import('../screens/StarterSheet.tsx'));
 
 /** Only a press may ask for more: what rings is here before it does. What lies over every screen: the rehearsal's mark, what the program has to tell, a timer that is over, a starter that waits. */
 export default function OverAll(props: { readonly house: House }): JSX.Element {
   const [tends, setTends] = createSignal(false);
+  const [saysLeap, setSaysLeap] = createSignal(false);
+  const leapt = (): boolean => {
+    const { back, ahead } = props.house.leaps();
+    return props.house.holds && (back !== null || ahead?.inSight === true);
+  };
   return (
     <>
       <Show when={props.house.rehearsal}>
@@ -31,10 +38,18 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
           />
         </Show>
         <For each={props.house.told()}>{(t) => <Notice text={t.text} action={t.action} />}</For>
+        <Show when={leapt()}>
+          <LeapNotice house={props.house} onSay={() => setSaysLeap(true)} />
+        </Show>
         <Show when={starterIsTold(props.house.kitchen())}>
           <StarterNotice house={props.house} onSee={() => setTends(true)} />
         </Show>
       </div>
+      <Show when={saysLeap() && props.house.leaps().ahead}>
+        <Suspense>
+          <LeapSheet house={props.house} onClose={() => setSaysLeap(false)} />
+        </Suspense>
+      </Show>
       <Show when={tends()}>
         <Suspense>
           <StarterSheet house={props.house} onClose={() => setTends(false)} />

@@ -9,6 +9,8 @@ export interface Away {
   /** The page was seen at this kitchen instant; a gap in that is an absence. */
   seen(at: Instant): void;
   readBack(): void;
+  /** Nobody was away: what began then was a leap of the clock. An absence before it stands. */
+  notSince(at: Instant): void;
 }
 
 /** @param last kitchen instant of the last fact before this page, or null; real time counts by `rate` */
@@ -24,5 +26,8 @@ export function makeAway(last: Instant | null, rate: number): Away {
       before = at;
     },
     readBack: () => setAway(null),
+    notSince(at) {
+      setAway((old) => (old !== null && at - old.from < AWAY_MS * rate ? null : old));
+    },
   };
 }

@@ -2,31 +2,57 @@ import type { Deed, Fact } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import { shiftPosition } from '../core/records/shift-position.ts';
 import { clockAsk } from '../core/speech/en/left.ts';
+import { leapt } from '../core/speech/en/leapt.ts';
 import type { Instant } from '../core/units.ts';
+import type { Leap } from './kitchen-time.ts';
 
 /** What is written without anyone having looked at the dough. */
 const UNSEEN: readonly Fact['kind'][] = ['heard', 'snoozed'];
 
+/** Bakes, timers and the oven that something was done to by these facts. */
+const touchedBy = (facts: readonly Fact[]): ReadonlySet<string> =>
+  new Set(
+    facts.flatMap((fact) => {
+      if (fact.kind === 'press') return [fact.who];
+      if (fact.kind === 'timer') return [fact.timer];
+      return 'bake' in fact ? [fact.bake] : [];
+    }),
+  );
+
 /**
- * The tablet's clock had leapt: how long it really was, nobody knows. The kitchen stands again as it
- * did at the last thing that was done, with as long to go. Null where nothing was done yet.
+ * The tablet's clock had leapt. By how much is known where the page saw it: then what was before the
+ * leap is moved on by it, and what was done since stands. Else nobody knows how long it really was:
+ * the kitchen stands again as it did at the last thing that was done, with as long to go. Null where
+ * nothing was done yet.
  */
-export function clockWasWrong(records: readonly LogRecord[], now: Instant): Deed | null {
+export function clockWasWrong(
+  records: readonly LogRecord[],
+  now: Instant,
+  leap: Leap | null = null,
+): Deed | null {
   const last = records.findLast(({ fact }) => !UNSEEN.includes(fact.kind));
-  return last === undefined
-    ? null
-    : { kind: 'jump', position: shiftPosition(last.position, now - last.fact.at) };
+  if (last === undefined) return null;
+  if (leap === null) {
+    return { kind: 'jump', position: shiftPosition(last.position, now - last.fact.at) };
+  }
+  const { by, from } = leap;
+  const since = records.map(({ fact }) => fact).filter(({ at }) => at > from);
+  return {
+    kind: 'jump',
+    position: shiftPosition(last.position, by, { from, touched: touchedBy(since) }),
+  };
 }
 
 /** Has it stand there, and says so. */
 export async function goOn(
   records: readonly LogRecord[],
   now: Instant,
+  leap: Leap | null,
   take: (deed: Deed) => Promise<void>,
   say: (words: string) => void,
 ): Promise<void> {
-  const deed = clockWasWrong(records, now);
+  const deed = clockWasWrong(records, now, leap);
   if (deed === null) return;
   await take(deed);
-  say(clockAsk.said);
+  say(leap === null ? clockAsk.said : leapt.said);
 }

@@ -9,6 +9,7 @@ import { makeLaterUpdate } from '../adapters/later-update.ts';
 import { makeNews } from '../adapters/news.ts';
 import { makeScreenAwake } from '../adapters/screen-awake.ts';
 import { makeSettings } from '../adapters/settings.ts';
+import { makeShowing } from '../adapters/showing.ts';
 import { makeSound } from '../adapters/sound/sound.ts';
 import { makeSilentSpeaker } from '../adapters/speaker.ts';
 import { makeLogStore } from '../adapters/store.ts';
@@ -37,6 +38,7 @@ const open = async (root: HTMLElement): Promise<void> => {
     clock: rehearses
       ? await rehearsal().then(({ rehearsalClock }) => rehearsalClock(settings, wall))
       : wall,
+    showing: makeShowing(),
     store: makeLogStore(name),
     settings,
     sound: makeSound(),

@@ -13,8 +13,10 @@ import { makeHalfTyped } from './half-typed.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
+import { makeLastKitchen } from './last-kitchen.ts';
 import { laterTold } from './later-told.ts';
 import { laterVoice } from './later-voice.ts';
+import { keepMoment, lastMoment, makeLeaps } from './leaps.ts';
 import { loadJudge } from './load-judge.ts';
 import { makeHearing } from './quiet.ts';
 import { makeRunner } from './runner.ts';
@@ -23,7 +25,6 @@ import type { World } from './world.ts';
 /** The kitchen time is shown by the second; a rehearsal's by what a quarter of a second brings. */
 const SECOND = 1000;
 const RETRY_MS = 5000;
-const LAST_KITCHEN = 'lastKitchen';
 
 /** Opens the log and puts the parts together: the only place where machines meet the world. */
 export async function openHouse(world: World): Promise<House> {
@@ -33,7 +34,8 @@ export async function openHouse(world: World): Promise<House> {
     openEquipment(settings, clock.rate === 1),
   ]);
   const last = opened.records.at(-1)?.fact ?? null;
-  const time = makeKitchenTime(clock, last);
+  const time = makeKitchenTime(clock, await lastMoment(settings, last));
+  const leaps = makeLeaps(time, world.showing, (at) => away.notSince(at));
   const start: Pick<Opened, 'kitchen' | 'records'> =
     opened.trouble?.kind === 'differs'
       ? { ...opened, kitchen: (await import('./before-jump.ts')).beforeJump(opened) }
@@ -54,9 +56,9 @@ export async function openHouse(world: World): Promise<House> {
   const [offer, setOffer] = createSignal<(() => void) | null>(null);
   const [free, setFree] = createSignal(false);
   const [formulas, setFormulas] = createSignal<readonly FormulaFound[]>([]);
-  const [lastKitchen, setLastKitchen] = createSignal<number | null>(null);
   const [lost, setLost] = createSignal<Lost | null>(null);
   const [clockBack, setClockBack] = createSignal(time.fellBack());
+  const { lastKitchen, keep } = makeLastKitchen(settings);
   const voice = laterVoice(speaker, later);
   // What fell due before this page was opened is shown and rung, not recited.
   let catchingUp = true;
@@ -136,10 +138,7 @@ export async function openHouse(world: World): Promise<House> {
 
   const begin = async (order: Order): Promise<string | null> => {
     const { beginBake } = await import('./begin.ts');
-    return beginBake(order, kitchen, world, equipment(), take, tell, (celsius) => {
-      setLastKitchen(celsius);
-      void settings.set(LAST_KITCHEN, celsius).catch(() => undefined);
-    });
+    return beginBake(order, kitchen, world, equipment(), take, tell, keep);
   };
 
   const takeBack = async (): Promise<void> => {
@@ -147,7 +146,6 @@ export async function openHouse(world: World): Promise<House> {
     if (target === null) return voice.say((await troubles()).nothingToTakeBack);
     await take({ kind: 'takeBack', target: target.id });
   };
-
   const misreadTold = (text: string) => tell({ id: 'equipment', text, action: null });
   if (misread)
     void troubles().then((all) => misreadTold(fill(all.equipmentUnreadable, { ...misread })));
@@ -157,14 +155,15 @@ export async function openHouse(world: World): Promise<House> {
   let offset = time.wallOf(0);
   world.every(clock.rate > 1 ? SECOND / 4 : SECOND, () => {
     if (world.holds) keeper.tick();
-    const { at } = time.read(keeper.kept().kitchen.now);
+    const moment = time.read(kept().kitchen.now);
+    if (leaps.beat() && world.holds) keepMoment(settings, moment, records().at(-1)?.fact);
     // The tablet's clock was set back: every alarm is at another hour of the wall now.
     if (time.wallOf(0) !== offset) follow();
     offset = time.wallOf(0);
     setClockBack(time.fellBack());
-    setZone(new Date(at).getTimezoneOffset());
-    setNow(at);
-    away.seen(at);
+    setZone(new Date(moment.at).getTimezoneOffset());
+    setNow(moment.at);
+    away.seen(moment.at);
   });
   if (world.holds) {
     keeper.tick();
@@ -190,8 +189,6 @@ export async function openHouse(world: World): Promise<House> {
   // Needed as soon as something rings, or is hushed: not fetched only then.
   later(0, () => void Promise.all([loadJudge(), import('./say-aloud.ts'), voice.fetch()]));
   void import('./formulas.ts').then(({ loadFormulas }) => loadFormulas()).then(setFormulas);
-  const keepKitchen = (c: unknown) => void setLastKitchen(typeof c === 'number' ? c : null);
-  void settings.get(LAST_KITCHEN).then(keepKitchen, () => undefined);
 
   return {
     kitchen,
@@ -205,8 +202,11 @@ export async function openHouse(world: World): Promise<House> {
     takeBack,
     async clockWasWrong() {
       const { goOn } = await import('./clock-wrong.ts');
-      await goOn(records(), time.read(kitchen().now).at, take, voice.say);
+      await goOn(records(), time.read(kitchen().now).at, leaps.leaps().ahead, take, voice.say);
+      leaps.read('ahead');
     },
+    leaps: leaps.leaps,
+    leapRead: leaps.read,
     begin,
     saving: () => (kept().slow ? 'slow' : kept().unsaved > 0 ? 'unsaved' : 'saved'),
     unsaved: () => kept().unsaved,

@@ -10,11 +10,13 @@ import type {
   Update,
 } from '../../machines/ports.ts';
 import type { News } from '../adapters/news.ts';
+import type { Showing } from '../adapters/showing.ts';
 import type { Ways } from '../screens/house.ts';
 
 /** Everything outside the program that a house is opened on; tests put fakes in. */
 export interface World {
   readonly clock: Clock;
+  readonly showing: Showing;
   readonly store: LogStore;
   readonly settings: Settings;
   readonly sound: Sound;

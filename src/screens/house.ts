@@ -34,6 +34,19 @@ export interface Told {
   readonly action: { readonly label: string; readonly press: () => void } | null;
 }
 
+/**
+ * Leaps of the tablet's clock while the page ran, in milliseconds; null: none, or dealt with. Ahead it
+ * may have been a sleep, but where the page stood `inSight` all the while: then it is asked about.
+ */
+export interface Leaps {
+  readonly back: { readonly by: number; readonly from: Instant } | null;
+  readonly ahead: {
+    readonly by: number;
+    readonly from: Instant;
+    readonly inSight: boolean;
+  } | null;
+}
+
 /** What the screens ask of the program; everything that changes is an accessor. */
 export interface House {
   readonly kitchen: Accessor<Kitchen>;
@@ -50,8 +63,14 @@ export interface House {
   /** One deed; resolves once it is written (or refused). */
   take(deed: Deed): Promise<void>;
   takeBack(): Promise<void>;
-  /** The tablet's clock had leapt: everything stands as at the last press, with as long to go. */
+  /**
+   * The tablet's clock had leapt: every wait gets that much longer. Where nobody knows by how much,
+   * everything stands as at the last press, with as long to go.
+   */
   clockWasWrong(): Promise<void>;
+  readonly leaps: Accessor<Leaps>;
+  /** It was told, or was but a sleep. */
+  leapRead(which: keyof Leaps): void;
   /** A new bake; the recipe is pinned in its first fact. */
   begin(order: Order): Promise<string | null>;
   readonly saving: Accessor<'saved' | 'slow' | 'unsaved'>;

@@ -4,9 +4,9 @@ import type { Instant } from '../../src/core/units.ts';
 export interface TurnedClock extends Clock {
   /** Let `ms` pass: each wake is called in order, at its own instant. */
   turn(ms: number): void;
-  /** Jump, as after a sleep or when the hour is set (back too): wakes now due are called late, at `at`. */
+  /** Jump, as when the hour is set (back too), or after a sleep: wakes now due are called late, at `at`. */
   set(at: Instant): void;
-  /** Let `ms` pass in which nothing runs, as in a frozen page: not even what is due is called. */
+  /** The device sleeps for `ms`: not even what is due is called, and the steady clock stands. */
   sleep(ms: number): void;
   /** Wakes not yet called and not stopped. */
   pending(): Instant[];
@@ -16,13 +16,17 @@ export interface TurnedClock extends Clock {
 export function makeTurnedClock(start: Instant, rate = 1): TurnedClock {
   const waiting = new Set<{ readonly at: Instant; readonly then: () => void }>();
   let now = start;
+  let steady = 0;
 
   const next = (until: Instant) =>
     [...waiting].filter((wake) => wake.at <= until).sort((a, b) => a.at - b.at)[0];
   const callDue = (until: Instant, walk: boolean) => {
     for (let wake = next(until); wake !== undefined; wake = next(until)) {
       waiting.delete(wake);
-      if (walk) now = Math.max(now, wake.at);
+      if (walk && wake.at > now) {
+        steady += wake.at - now;
+        now = wake.at;
+      }
       wake.then();
     }
   };
@@ -30,6 +34,7 @@ export function makeTurnedClock(start: Instant, rate = 1): TurnedClock {
   return {
     rate,
     now: () => now,
+    steady: () => steady,
     wake(at, then) {
       const wake = { at, then };
       waiting.add(wake);
@@ -39,6 +44,7 @@ export function makeTurnedClock(start: Instant, rate = 1): TurnedClock {
     turn(ms) {
       const end = now + ms;
       callDue(end, true);
+      steady += end - now;
       now = end;
     },
     set(at) {

@@ -11,6 +11,8 @@ export interface FakeWorld extends World {
   readonly clock: TurnedClock;
   readonly store: ReturnType<typeof makeMemoryStore>;
   readonly sound: ReturnType<typeof makeSilentSound>;
+  /** The page is hidden, and shown again. */
+  glance(): void;
   /** A new version waits. */
   offer(take: () => void): void;
   /** Calls back everything that was asked for every so often, once. */
@@ -27,8 +29,11 @@ export function makeFakeWorld(
   const [ways, setWays] = createSignal(readWays(null));
   const news: News = { tell: () => undefined, onNews: () => () => undefined };
   let n = 0;
+  let showing = 1;
   return {
     clock,
+    showing: () => showing,
+    glance: () => void (showing += 1),
     store: parts.store ?? makeMemoryStore(),
     settings: makeMemorySettings(),
     sound: makeSilentSound('armed'),

@@ -5,6 +5,7 @@ import { bench } from '../../core/speech/en/bench.ts';
 import { calls } from '../../core/speech/en/calls.ts';
 import { timer } from '../../core/speech/en/timers.ts';
 import { controls } from '../../core/speech/en/controls.ts';
+import { leapt } from '../../core/speech/en/leapt.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { running } from '../../core/speech/en/running.ts';
@@ -25,6 +26,7 @@ import type { ReadingPage } from './readings/page.ts';
 import type { BenchView } from './view.ts';
 
 const FewerSheet = lazy(() => import('./FewerSheet.tsx'));
+const LeapSheet = lazy(() => import('../LeapSheet.tsx'));
 const TimerSheet = lazy(() => import('../TimerSheet.tsx'));
 
 export interface MoreSheetProps {
@@ -41,7 +43,7 @@ export interface MoreSheetProps {
 
 /** Everything that is not the act: wiping, other bakes, ways of showing, the end. */
 export default function MoreSheet(props: MoreSheetProps): JSX.Element {
-  const [page, setPage] = createSignal<'more' | 'end' | 'fewer' | 'timers' | 'wipe'>(
+  const [page, setPage] = createSignal<'more' | 'end' | 'fewer' | 'timers' | 'leap' | 'wipe'>(
     // eslint-disable-next-line solid/reactivity -- it begins with it and turns its own pages
     props.begins,
   );
@@ -63,6 +65,12 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
   const mayBeFewer = (): boolean => {
     const { all, least } = loavesToKeep(props.house.kitchen(), props.bake);
     return props.house.holds && least < all.length;
+  };
+  /** What may have been a sleep is asked about while nothing else was done since. */
+  const mayHaveLeapt = (): boolean => {
+    const { ahead } = props.house.leaps();
+    const last = props.house.records().findLast(({ fact }) => fact.kind !== 'heard')?.fact;
+    return props.house.holds && ahead !== null && (last?.at ?? Infinity) <= ahead.from;
   };
   const others = () =>
     othersOf(props.house.kitchen(), props.bake, bakeMarks(props.house.records()), (at) =>
@@ -128,6 +136,9 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             />
             <WaysControls house={props.house} />
             <CareControl house={props.house} />
+            <Show when={mayHaveLeapt()}>
+              <Control label={leapt.askMore} onPress={() => setPage('leap')} />
+            </Show>
             <Show when={mayBeFewer()}>
               <Control label={controls.fewer} onPress={() => setPage('fewer')} />
             </Show>
@@ -162,6 +173,11 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
       <Show when={page() === 'timers'}>
         <Suspense>
           <TimerSheet house={props.house} onClose={() => props.onClose()} />
+        </Suspense>
+      </Show>
+      <Show when={page() === 'leap'}>
+        <Suspense>
+          <LeapSheet house={props.house} onClose={() => props.onClose()} />
         </Suspense>
       </Show>
       <Show when={page() === 'wipe'}>

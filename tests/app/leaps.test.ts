@@ -1,0 +1,155 @@
+import { createRoot } from 'solid-js';
+import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { readFileSync } from 'node:fs';
+import { deadlineOf } from '../../machines/kitchen/dues.ts';
+import { MACHINES } from '../../machines/kitchen/kitchen.ts';
+import { replay } from '../../machines/kitchen/replay.ts';
+import { stageOf } from '../../machines/kitchen/stage-of.ts';
+import { makeKitchenTime } from '../../src/app/kitchen-time.ts';
+import { openHouse } from '../../src/app/open-house.ts';
+import { HOUR, MINUTE } from '../../src/core/units.ts';
+import type { House } from '../../src/screens/house.ts';
+import { makeTurnedClock } from '../fakes/turned-clock.ts';
+import { makeFakeWorld } from '../fakes/world.ts';
+
+beforeEach(() => {
+  vi.stubGlobal('fetch', async (path: string) => {
+    return new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8'));
+  });
+});
+afterEach(() => vi.unstubAllGlobals());
+// What a house loads after the first paint comes before the test's end.
+afterAll(async () => {
+  await Promise.all([
+    import('../../src/core/speech/utterances.ts'),
+    import('../../src/core/day/waits.ts'),
+  ]);
+});
+
+const place = (house: House, id: string) => {
+  const bake = house.kitchen().bakes[id]!;
+  return { stage: stageOf(bake), left: deadlineOf(bake)! - house.now() };
+};
+
+/** A dough in its bowl, its temperature taken; an hour of its wait is over. */
+const anHourIn = async () => {
+  const world = makeFakeWorld();
+  const house = await createRoot(() => openHouse(world));
+  await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0), { timeout: 20_000 });
+  const formula = house.formulas().find((f) => f.formula !== null)!.formula!;
+  const id = (await house.begin({ formula, loaves: 2, kitchen: 22, from: 'bulk.proving' }))!;
+  await house.take({
+    kind: 'reading',
+    by: 'hand',
+    bake: id,
+    reading: { what: 'doughTemperature', celsius: 24 },
+  });
+  const pass = (ms: number) => {
+    world.clock.turn(ms);
+    world.beat();
+  };
+  /** The wall is set; the page runs on. */
+  const leap = (ms: number) => {
+    world.clock.set(world.clock.now() + ms);
+    world.beat();
+    pass(1000);
+  };
+  pass(HOUR);
+  house.readBack();
+  return { world, house, id, pass, leap, before: place(house, id) };
+};
+
+describe.each([20 * MINUTE, HOUR, 12 * HOUR])('a clock that goes back %i ms', (by) => {
+  it('while the page runs moves no wait, and is told', async () => {
+    const { house, id, leap, before } = await anHourIn();
+    leap(-by);
+    expect(place(house, id)).toEqual({ ...before, left: before.left - 1000 });
+    expect(house.leaps().back).toMatchObject({ by: -by });
+    house.leapRead('back');
+    expect(house.leaps()).toEqual({ back: null, ahead: null });
+  });
+
+  it('is kept across a reload, though nothing was pressed since', async () => {
+    const { world, house, id, leap, before } = await anHourIn();
+    leap(-by);
+    world.clock.turn(MINUTE);
+    const again = await createRoot(() => openHouse(world));
+    expect(place(again, id)).toEqual({ ...before, left: before.left - 1000 - MINUTE });
+    expect(replay(house.records(), MACHINES).trouble).toBeNull();
+  });
+});
+
+describe('a clock that goes ahead', () => {
+  it('in sight is asked about; set, every wait is that much longer', async () => {
+    const { world, house, id, leap, pass, before } = await anHourIn();
+    leap(11 * HOUR);
+    expect(place(house, id).stage).toBe('bulk.look');
+    expect(house.leaps().ahead).toMatchObject({ by: 11 * HOUR, inSight: true });
+    expect(house.away()).toBeNull();
+    house.hush();
+    await vi.waitFor(() => expect(house.records().at(-1)!.fact.kind).toBe('heard'));
+    pass(10 * MINUTE);
+    await house.clockWasWrong();
+    world.beat();
+    expect(place(house, id)).toEqual({ ...before, left: before.left - 1000 - 10 * MINUTE });
+    expect(house.leaps().ahead).toBeNull();
+    expect(house.ringing()).toBeNull();
+    expect(replay(house.records(), MACHINES).trouble).toBeNull();
+  });
+
+  it('leaves an absence before it to be read', async () => {
+    const { world, house, leap, pass } = await anHourIn();
+    world.glance();
+    pass(2 * HOUR);
+    const absence = house.away();
+    expect(absence).not.toBeNull();
+    leap(HOUR);
+    expect(house.leaps().ahead?.inSight).toBe(true);
+    expect(house.away()?.from).toBe(absence!.from);
+  });
+
+  it('keeps what was done since: only what was before it is moved', async () => {
+    const { world, house, id, leap, before } = await anHourIn();
+    const timer = { kind: 'timer', timer: 'one', name: 'tea', call: 'act' } as const;
+    leap(2 * HOUR);
+    const until = house.now() + 10 * MINUTE;
+    await house.take({ ...timer, until });
+    await house.clockWasWrong();
+    world.beat();
+    expect(place(house, id)).toEqual({ ...before, left: before.left - 1000 });
+    expect(house.kitchen().timers['one']!.until).toBe(until);
+  });
+
+  it('as the tablet slept counts as time, and is not asked about', async () => {
+    const { world, house, id, pass, before } = await anHourIn();
+    world.glance();
+    world.clock.sleep(2 * HOUR);
+    world.beat();
+    pass(1000);
+    expect(place(house, id)).toEqual({ ...before, left: before.left - 2 * HOUR - 1000 });
+    expect(house.leaps().ahead).toMatchObject({ by: 2 * HOUR, inSight: false });
+    expect(house.away()).not.toBeNull();
+    house.leapRead('ahead');
+    expect(house.leaps().ahead).toBeNull();
+  });
+
+  it('is no question where the page hears a beat late that it was hidden', async () => {
+    const { world, house, pass } = await anHourIn();
+    world.clock.sleep(2 * HOUR);
+    world.beat();
+    world.glance();
+    pass(1000);
+    expect(house.leaps().ahead).toMatchObject({ inSight: false });
+  });
+});
+
+it('takes no drift between the clocks for a leap, nor a net that sets one right', () => {
+  const clock = makeTurnedClock(Date.UTC(2031, 4, 3, 6));
+  const time = makeKitchenTime(clock, null);
+  for (const by of [40, -30, 900, -2_000, -4_900]) {
+    clock.turn(MINUTE);
+    clock.set(clock.now() + by);
+    time.read(0);
+  }
+  expect(time.leapt()).toBeNull();
+});
