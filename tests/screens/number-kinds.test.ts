@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { numberKinds } from '../../src/screens/bench/readings/number-kinds.ts';
+import { besideKeys, numberKinds } from '../../src/screens/bench/readings/number-kinds.ts';
 
 const METRIC = { heat: 'C', weight: 'g' } as const;
 const offered = (text: string, stage: string, units: typeof METRIC | { heat: 'F'; weight: 'oz' }) =>
@@ -45,6 +45,33 @@ describe('what a number that was keyed first may be', () => {
       'doughTemperature',
       76.5,
     ]);
+  });
+
+  it('is kilograms with a point, and ounces with one where whole ones would be odd', () => {
+    expect(offered('12.3', 'mix.first', METRIC)).toContainEqual(['weight.dough', 12_300]);
+    expect(offered('1.84', 'mix.first', METRIC)).toContainEqual(['weight.dough', 1840]);
+    expect(offered('911.5', 'shape.divide', METRIC)).toContainEqual(['weight.piece', 911.5]);
+    expect(offered('425', 'shape.divide', { heat: 'F', weight: 'oz' })).toContainEqual([
+      'weight.piece',
+      42.5,
+    ]);
+    expect(offered('42', 'shape.divide', { heat: 'F', weight: 'oz' })).toContainEqual([
+      'weight.piece',
+      42,
+    ]);
+  });
+
+  it('stands beside the keys whole, or as the likeliest and a press on to the rest', () => {
+    const all = numberKinds('215', 'read.list', METRIC);
+    expect(all.length).toBeGreaterThan(8);
+    const [first, rest] = [besideKeys(all, false), besideKeys(all, true)];
+    expect(first).toMatchObject({ further: true, shown: { length: 7 } });
+    expect(first.shown[0]?.slot).toBe('kitchenTemperature');
+    expect(rest).toMatchObject({ further: false });
+    expect(rest.shown.length).toBeLessThanOrEqual(8);
+    expect([...first.shown, ...rest.shown]).toEqual(all);
+    const few = numberKinds('1840', 'bulk.proving', METRIC);
+    expect(besideKeys(few, false)).toEqual({ shown: few, further: false });
   });
 
   it('asks what is odd again only where it makes sense, after what is usual', () => {

@@ -7,7 +7,6 @@ import { Slab } from '../../parts/Slab.tsx';
 import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
 import { sayFor } from '../bake-name.ts';
 import type { House } from '../house.ts';
-import { longerWords } from './longer.ts';
 import { numberPage, picturePage, type ReadingPage } from './readings/page.ts';
 import type { BenchView, Third } from './view.ts';
 
@@ -38,7 +37,6 @@ export function ActSlab(props: {
 
 const LABELS: Readonly<Record<Exclude<Third, 'weigh'>, string>> = {
   reading: controls.newReading,
-  longer: controls.howMuchLonger,
   ready: controls.itsReady,
   why: controls.notNowWhy,
   probe: controls.noProbe,
@@ -71,7 +69,7 @@ export function ActControls(props: {
     else if (what === 'ready' && ready) void props.house.take(ready);
     else if (what === 'clock') void props.house.clockWasWrong();
     else if (what === 'probe') void props.house.take({ kind: 'press', who, act: 'unmeasured' });
-    else props.house.say(what === 'why' ? (care ?? detail) : longerWords(props.house, props.view));
+    else props.house.say(care ?? detail);
   };
   return (
     <>

@@ -36,7 +36,7 @@ export interface Press {
 }
 
 /** What the third control does here; null where its place is kept for reading on. */
-export type Third = 'reading' | 'longer' | 'ready' | 'why' | 'weigh' | 'probe' | 'sheet' | 'clock';
+export type Third = 'reading' | 'ready' | 'why' | 'weigh' | 'probe' | 'sheet' | 'clock';
 
 /** One line of a weigh card. */
 export interface Line {
@@ -149,9 +149,6 @@ const WEIGHS: Readonly<Record<string, NumberSlot>> = {
   'cool.handOver': 'weight.loaf',
 };
 
-/** Waits of the oven in which there is nothing to measure. */
-const SHUT = ['preheating', 'holding', 'lidded', 'steaming', 'recover'];
-
 const thirdOf = ({ bake }: Focus, stage: string, look: boolean): Third | null => {
   if (stage === 'read.plan') return null;
   if (look) return 'ready';
@@ -159,7 +156,6 @@ const thirdOf = ({ bake }: Focus, stage: string, look: boolean): Third | null =>
   if (stage === 'mix.temperature') return 'probe';
   if (stage in WEIGHS) return 'weigh';
   if (stage === 'bulk.scatter') return 'sheet';
-  if (SHUT.includes(stage)) return 'longer';
   // A bake that is over takes no reading.
   return bake.status === 'done' ? null : 'reading';
 };

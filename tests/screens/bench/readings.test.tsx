@@ -103,6 +103,16 @@ const TAKEN: readonly (readonly [BakeStage, readonly (string | RegExp)[], Readin
     { what: 'weight', grams: 1840, of: 'dough' },
   ],
   [
+    'mix.work',
+    ['Weigh the dough', '1', '2', '.', '3', 'That’s it'],
+    { what: 'weight', grams: 12_300, of: 'dough' },
+  ],
+  [
+    'bulk.proving',
+    ['New reading', '1', '2', '.', '3', /^Dough\s*12300/],
+    { what: 'weight', grams: 12_300, of: 'dough' },
+  ],
+  [
     'shape.divide',
     ['Weigh a piece', '9', '1', '1', 'That’s it'],
     { what: 'weight', grams: 911, of: 'piece' },
@@ -263,6 +273,20 @@ describe('a number keyed first', () => {
     expect(at.facts()).toHaveLength(1);
     await press(at, 'Clear');
     expect(tiles()).toEqual(['Other readings']);
+  });
+
+  it('of many kinds is taken as a rarer one by a press more', async () => {
+    const at = await atBench('bulk.proving');
+    await press(at, 'New reading', '1', '8', '5', 'None of these', /^Flour temperature\s*18.5/);
+    expect((await lastFact(at, 'reading')).reading).toEqual({
+      what: 'flourTemperature',
+      celsius: 18.5,
+    });
+    expect(at.presses).toBe(6);
+    await vi.waitFor(() => expect(document.querySelector('.sheet')).toBeNull());
+    await press(at, 'New reading', '1', '8', '5', 'None of these', 'Clear', '1', '9', '5');
+    screen.getByRole('button', { name: 'None of these' });
+    expect(at.facts()).toHaveLength(2);
   });
 
   it('that is odd for what it is said to be is asked again, and kept only then', async () => {

@@ -38,6 +38,7 @@ export const reading = {
   which: 'Press what you measured',
   noKind: 'No reading has that number',
   number: 'The number you read',
+  rest: 'None of these',
   choose: 'Choose what you measured',
   byEye: '{name}, by eye',
   inPercent: '{name}, in %',
@@ -50,6 +51,8 @@ export const reading = {
   keep: 'Keep it',
   keepOdd: '{got}, marked as odd',
   change: 'Change the number',
+  /** Behind a weight keyed with a point. */
+  kilograms: 'kg',
   spot: 'One more spot',
   spots: 'So far {got}. Next spot:',
   taken: '{got}: {name}.',

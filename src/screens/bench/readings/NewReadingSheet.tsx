@@ -11,13 +11,10 @@ import type { House } from '../../house.ts';
 import { doubtOf, readingFrom } from './judge-number.ts';
 import { isHot } from './hot.ts';
 import { kindsAt } from './kinds.ts';
-import { numberKinds, type NumberKind } from './number-kinds.ts';
+import { besideKeys, numberKinds, type NumberKind } from './number-kinds.ts';
 import { numberPage, type ReadingPage } from './page.ts';
 import { record } from './record.ts';
 import './readings.css';
-
-/** So many stand beside the keys on each of the tablets; a rarer one has its own keypad. */
-const BESIDE = 8;
 
 /**
  * A new reading: keyed first, then the press that says what it is takes it. A sign, or a number whose
@@ -31,8 +28,10 @@ export default function NewReadingSheet(props: {
   readonly onTurn: (page: ReadingPage | null) => void;
 }): JSX.Element {
   const [typed, setTyped] = createSignal('');
+  const [rest, setRest] = createSignal(false);
   const half = () => props.house.half(`${props.bake} ${props.act} new`);
   const kinds = createMemo(() => numberKinds(typed(), props.stage, props.house.ways()));
+  const beside = () => besideKeys(kinds(), rest());
   // Where a core may be keyed at a hot oven, its caution comes before the probe goes in.
   const hot = (): boolean => {
     const first = kindsAt(props.stage).first.map(({ page }) => page);
@@ -73,24 +72,32 @@ export default function NewReadingSheet(props: {
             again: keypad.again,
           }}
           half={half()}
-          onText={setTyped}
+          onText={(text) => {
+            setTyped(text);
+            setRest(false);
+          }}
         />
         <div class="reading-which" role="group" aria-label={title()}>
           <Show
             when={typed() === ''}
             fallback={
-              <For each={kinds().slice(0, BESIDE)}>
-                {(kind) => (
-                  <Control
-                    label={readingShort[kind.slot] ?? readingNames[kind.slot]}
-                    value={amount(kind)}
-                    strong={kind.strong}
-                    disabled={!props.house.holds}
-                    fresh={kind.slot}
-                    onPress={() => take(kind)}
-                  />
-                )}
-              </For>
+              <>
+                <For each={beside().shown}>
+                  {(kind) => (
+                    <Control
+                      label={readingShort[kind.slot] ?? readingNames[kind.slot]}
+                      value={amount(kind)}
+                      strong={kind.strong}
+                      disabled={!props.house.holds}
+                      fresh={kind.slot}
+                      onPress={() => take(kind)}
+                    />
+                  )}
+                </For>
+                <Show when={beside().further}>
+                  <Control label={words.rest} onPress={() => setRest(true)} />
+                </Show>
+              </>
             }
           >
             <For each={kindsAt(props.stage).first}>

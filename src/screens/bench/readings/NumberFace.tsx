@@ -1,4 +1,4 @@
-import { createEffect, on, Show, type JSX } from 'solid-js';
+import { createEffect, createSignal, on, Show, type JSX } from 'solid-js';
 import type { Reading } from '../../../core/records/fact.ts';
 import { bench } from '../../../core/speech/en/bench.ts';
 import { controls, keypad } from '../../../core/speech/en/controls.ts';
@@ -8,10 +8,12 @@ import { keysFor, showAmount } from '../../../core/speech/reading-text.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { NumberPad } from '../../../parts/NumberPad.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
+import { numberOf } from '../../../parts/typed.ts';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { isHot } from './hot.ts';
 import { doubtOf, judged, readingFrom } from './judge-number.ts';
+import { weightAs } from './number-kinds.ts';
 import { numberPage, type NumberPage, type ReadingPage } from './page.ts';
 import { record } from './record.ts';
 
@@ -53,6 +55,12 @@ export function NumberWords(props: Keyed): JSX.Element {
     ),
   );
   const possible = () => keysFor(props.page.slot, 'possible', props.house.ways());
+  const [text, setText] = createSignal('');
+  const typed = (): number | null => {
+    const read = numberOf(text());
+    return possible().unit === 'g' ? weightAs(text(), props.page.slot, props.house.ways()) : read;
+  };
+  const unit = (): string => (typed() === numberOf(text()) ? possible().unit : words.kilograms);
   const headline = (): string =>
     props.page.mends
       ? fill(readingList.correct, { got: props.page.mends.says })
@@ -67,7 +75,7 @@ export function NumberWords(props: Keyed): JSX.Element {
         {(question) => (
           <NumberPad
             label={headline()}
-            unit={possible().unit}
+            unit={unit()}
             words={{
               point: bench.point,
               clear: keypad.clear,
@@ -77,7 +85,10 @@ export function NumberWords(props: Keyed): JSX.Element {
             possible={possible().most}
             begun={props.page.typed}
             half={props.house.half(question)}
-            onTyped={(typed) => props.onTurn({ ...props.page, typed, asked: false })}
+            onText={(keys) => {
+              setText(keys);
+              props.onTurn({ ...props.page, typed: typed(), asked: false });
+            }}
           />
         )}
       </Show>

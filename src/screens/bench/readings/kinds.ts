@@ -46,6 +46,7 @@ const doughWeight = keyed('weight.dough');
 const piece = keyed('weight.piece');
 const loaf = keyed('weight.loaf');
 
+/** What belongs to one part of a bake alone comes last. */
 const ALL: readonly Kind[] = [
   dough,
   ...rise('rise.dough'),
@@ -56,15 +57,15 @@ const ALL: readonly Kind[] = [
   poke,
   core,
   crust,
+  doughWeight,
+  piece,
+  loaf,
   ...rise('rise.levain'),
   levain,
   flour,
   tap,
   poured,
   filling,
-  doughWeight,
-  piece,
-  loaf,
 ];
 
 /** What makes sense in each part of a bake; the oven's stages have no part of their own. */

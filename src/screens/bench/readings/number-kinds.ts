@@ -14,6 +14,9 @@ export interface NumberKind {
   readonly strong: boolean;
 }
 
+/** So many stand beside the keys on each of the tablets. */
+const BESIDE = 8;
+
 const SLOTS = (stage: string): readonly { slot: NumberSlot; natural: boolean }[] => {
   const { first, others } = kindsAt(stage);
   return [...first, ...others].flatMap(({ page }, i) =>
@@ -21,11 +24,29 @@ const SLOTS = (stage: string): readonly { slot: NumberSlot; natural: boolean }[]
   );
 };
 
+/**
+ * A scale shows whole grams, or kilograms with a point: '12.3' is a dough of 12300 g. Its ounces have
+ * one decimal: '425' is a piece of 42.5 oz where 425 oz would be odd.
+ */
+export const weightAs = (text: string, slot: NumberSlot, units: Units): number | null => {
+  const typed = numberOf(text);
+  if (typed === null || judged({ slot, typed }, units) === 'usual') return typed;
+  const pointed = text.includes('.');
+  const other =
+    units.weight === 'g' && pointed
+      ? Number((typed * 1000).toFixed(1))
+      : units.weight === 'oz' && !pointed && text.length > 2
+        ? typed / 10
+        : typed;
+  return judged({ slot, typed: other }, units) === 'usual' ? other : typed;
+};
+
 /** As the keypad of that kind would have set the point: '245' is a dough of 24.5 °C. */
 const readAs = (text: string, slot: NumberSlot, units: Units): number | null => {
   const { most, unit } = keysFor(slot, 'possible', units);
-  // A scale and a tub show whole numbers as they are typed.
-  if (!unit.startsWith('°')) return numberOf(text);
+  // A tub's mark is told in whole numbers: with a point it is none.
+  if (unit === '%') return text.includes('.') ? null : numberOf(text);
+  if (!unit.startsWith('°')) return weightAs(text, slot, units);
   const keyed = [...text].reduce((so, key) => typeKey(so, key as PadKey, most), '');
   // A thermometer shows one decimal: with two of them it is no temperature.
   return keyed.length - text.length > 1 || /\.\d\d/.test(keyed) ? null : numberOf(keyed);
@@ -51,3 +72,14 @@ export function numberKinds(text: string, stage: string, units: Units): readonly
   });
   return kinds.toSorted((a, b) => a.rank - b.rank).map(({ rank: _, ...kind }) => kind);
 }
+
+/** What stands beside the keys: the likeliest and a press on to the rest, or, after it, the rest. */
+export const besideKeys = (
+  kinds: readonly NumberKind[],
+  rest: boolean,
+): { readonly shown: readonly NumberKind[]; readonly further: boolean } => {
+  if (kinds.length <= BESIDE) return { shown: kinds, further: false };
+  return rest
+    ? { shown: kinds.slice(BESIDE - 1), further: false }
+    : { shown: kinds.slice(0, BESIDE - 1), further: true };
+};
