@@ -20,6 +20,9 @@ function poundsAndOunces(grams: Grams): { readonly pounds: number; readonly ounc
 /** How the unit itself is written, behind a number that is keyed in. */
 export const weightSign = ({ weight }: Units): string => weight;
 
+/** Behind a weight that is keyed with a point. */
+export const KILOGRAMS = 'kg';
+
 /**
  * A weight as it is shown, to 0.1 g or as above; 0 g and more.
  *

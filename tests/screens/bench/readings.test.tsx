@@ -164,6 +164,16 @@ describe('taking a reading', () => {
     expect(at.facts()).toHaveLength(1);
   });
 
+  it('shows a weight with a point as kilograms, and takes its grams', async () => {
+    const at = await atBench('mix.work');
+    const unit = () => document.querySelector('.pad-unit')?.textContent;
+    await press(at, 'Weigh the dough', '9', '1', '1');
+    expect(unit()).toBe('g');
+    await press(at, 'Clear', '1', '.', '8');
+    expect([shown(), unit()]).toEqual(['1.8', 'kg']);
+    screen.getByRole('button', { name: /^That’s it\s*1800\sg/ });
+  });
+
   it('asks what is odd again, says what it expected, then keeps it and marks it', async () => {
     const at = await atBench('bulk.proving');
     await press(at, 'New reading', 'Dough temperature', '4', '1', 'That’s it');

@@ -51,8 +51,6 @@ export const reading = {
   keep: 'Keep it',
   keepOdd: '{got}, marked as odd',
   change: 'Change the number',
-  /** Behind a weight keyed with a point. */
-  kilograms: 'kg',
   spot: 'One more spot',
   spots: 'So far {got}. Next spot:',
   taken: '{got}: {name}.',

@@ -5,6 +5,7 @@ import { controls, keypad } from '../../../core/speech/en/controls.ts';
 import { reading as words, readingList, readingNames } from '../../../core/speech/en/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { keysFor, showAmount } from '../../../core/speech/reading-text.ts';
+import { KILOGRAMS } from '../../../core/speech/weights.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { NumberPad } from '../../../parts/NumberPad.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
@@ -60,7 +61,7 @@ export function NumberWords(props: Keyed): JSX.Element {
     const read = numberOf(text());
     return possible().unit === 'g' ? weightAs(text(), props.page.slot, props.house.ways()) : read;
   };
-  const unit = (): string => (typed() === numberOf(text()) ? possible().unit : words.kilograms);
+  const unit = (): string => (typed() === numberOf(text()) ? possible().unit : KILOGRAMS);
   const headline = (): string =>
     props.page.mends
       ? fill(readingList.correct, { got: props.page.mends.says })
