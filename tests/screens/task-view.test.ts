@@ -3,8 +3,10 @@ import { waitFor } from '../../src/core/day/waits.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { TASKS } from '../../src/core/records/task.ts';
 import { tasks } from '../../src/core/speech/en/tasks.ts';
+import { MINUTE } from '../../src/core/units.ts';
 import { subjectOf } from '../../src/screens/call-subject.ts';
 import { focusOn } from '../../src/screens/focus.ts';
+import { aheadOf } from '../../src/screens/bench/task-view.ts';
 import { benchView } from '../../src/screens/bench/view.ts';
 import { nameOf } from '../../src/screens/stage-names.ts';
 import { grade } from '../core/speech/support/grade.ts';
@@ -104,6 +106,37 @@ describe('a task that calls', () => {
     expect(see(hand).stage).toBe('proof.soon');
     hand.turnTo(hand.kitchen.oven.context.marks['lead.parchment']!);
     expect([see(hand).who, see(hand).task]).toEqual(['oven', 'parchment']);
+  });
+});
+
+describe('a task that will call later', () => {
+  it('may be done before, and then never calls; a take-back has it call again', () => {
+    const hand = between();
+    expect([see(hand).task, see(hand).ahead]).toEqual([null, 1]);
+    const [toast] = aheadOf(focusOn(hand.kitchen, 'a')!);
+    expect(toast).toMatchObject({ task: 'toast', at: hand.now + 15 * MINUTE });
+    hand.do(toast!.deed);
+    expect(see(hand).ahead).toBe(0);
+    hand.turn(15);
+    expect(hand.ringing).toBeNull();
+    hand.takeBack();
+    expect(hand.ringing).toBe('a:lead.toast');
+    // What calls has its own press.
+    expect(see(hand).ahead).toBe(0);
+  });
+
+  it('is not offered where it would not keep, nor where it asks for a reading', () => {
+    const hand = between();
+    const marks = () => Object.keys(hand.kitchen.bakes['a']!.context.marks);
+    const ahead = () => aheadOf(focusOn(hand.kitchen, 'a')!).map(({ task }) => task);
+    while (!marks().includes('lead.bench')) {
+      walkTo(hand, 'a', 'bulk.fold');
+      hand.press('a', 'folded');
+    }
+    expect(ahead()).not.toContain('bench');
+    walkTo(hand, 'a', 'bulk.proving');
+    expect(marks()).toContain('lead.rise45');
+    expect(ahead()).toEqual([]);
   });
 });
 

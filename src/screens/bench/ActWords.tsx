@@ -2,6 +2,7 @@ import { lazy, Show, Suspense, type JSX } from 'solid-js';
 import { bench } from '../../core/speech/en/bench.ts';
 import { callWords } from '../../core/speech/en/calls.ts';
 import { readyWindow } from '../../core/speech/en/running.ts';
+import { taskPress } from '../../core/speech/en/tasks.ts';
 import { HOUR } from '../../core/units.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';
@@ -13,6 +14,9 @@ import { runningText } from '../../parts/running.ts';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import type { BenchView } from './view.ts';
+
+/** The tile that leads to what may be done ahead. */
+const AHEAD = 'ahead';
 
 const ReadThrough = lazy(() => import('./ReadThrough.tsx'));
 
@@ -28,6 +32,7 @@ export function ActWords(props: {
   readonly timed: boolean;
   /** The bake's mark, where more than one runs. */
   readonly mark: number | undefined;
+  readonly onAhead: () => void;
 }): JSX.Element {
   // While it rings there is little time to read: a hot call gives its caution, the others the act.
   const hot = (): boolean => props.view.call === 'hot';
@@ -49,9 +54,17 @@ export function ActWords(props: {
     const long = view.window !== null && view.window.latest - house.now() > LONG;
     return long ? `${house.day(at)} ${house.hour(at)}` : house.hour(at);
   };
+  const options = () => [
+    ...props.view.tiles.map((tile, i) => ({ value: String(i), label: tile.label })),
+    // Beside a window there is no room for it on every screen: there it stands under More.
+    ...(props.view.ahead > 0 && props.view.window === null
+      ? [{ value: AHEAD, label: fill(taskPress.ahead, { count: props.view.ahead }) }]
+      : []),
+  ];
   const choose = (value: string): void => {
     const tile = props.view.tiles[Number(value)];
-    if (tile) void props.house.take(tile.deed);
+    if (value === AHEAD) props.onAhead();
+    else if (tile) void props.house.take(tile.deed);
   };
   return (
     <Words
@@ -82,12 +95,8 @@ export function ActWords(props: {
         <Show when={props.view.lines.length > 0}>
           <Lines label={bench.lines} lines={props.view.lines} />
         </Show>
-        <Show when={props.view.tiles.length > 0}>
-          <Tiles
-            label={props.view.headline}
-            options={props.view.tiles.map((tile, i) => ({ value: String(i), label: tile.label }))}
-            onChoose={choose}
-          />
+        <Show when={options().length > 0}>
+          <Tiles label={props.view.headline} options={options()} onChoose={choose} />
         </Show>
         <Show when={props.view.deadline !== null && props.view.window}>
           {(window) => (

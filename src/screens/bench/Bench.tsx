@@ -168,6 +168,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                     ringing={ringing() !== null}
                     timed={timed()}
                     mark={beside.mark()}
+                    onAhead={() => setPage({ at: 'ahead' })}
                   />
                 </Show>
               </Show>

@@ -9,6 +9,7 @@ import { leapt } from '../../core/speech/en/leapt.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { running } from '../../core/speech/en/running.ts';
+import { taskPress } from '../../core/speech/en/tasks.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';
 import { Control } from '../../parts/Control.tsx';
@@ -19,6 +20,7 @@ import { CareControl } from '../CareControl.tsx';
 import type { House } from '../house.ts';
 import { WaysControls } from '../WaysControls.tsx';
 import { othersOf } from '../others.ts';
+import { AheadList } from './AheadList.tsx';
 import { loavesToKeep } from './loaves-to-keep.ts';
 import { longerWords } from './longer.ts';
 import { aboutOf } from '../timer-view.ts';
@@ -98,6 +100,12 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
     <>
       <Show when={page() === 'more'}>
         <Sheet title={bench.more}>
+          <Show when={props.view.ahead > 0}>
+            <section class="more-ahead">
+              <h2 class="sheet-part">{taskPress.aheadTitle}</h2>
+              <AheadList house={props.house} bake={props.bake} onLast={() => props.onClose()} />
+            </section>
+          </Show>
           <p>{ear.awake[props.house.lit()]}</p>
           <div class="sheet-grid">
             <Control label={controls.backToBench} onPress={() => props.onClose()} />

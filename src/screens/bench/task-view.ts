@@ -5,6 +5,9 @@ import type { Instant } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked, Press } from './view.ts';
 
+/** What keeps once it is done. A wet bench dries, water cools, flour goes damp: these wait for their call. Judgement. */
+const KEEPS = (task: Task): boolean => !['bench', 'kettle', 'coat'].includes(task);
+
 /** More at once would not be read beside a running time. */
 const MOST_TILES = 2;
 
@@ -53,6 +56,20 @@ export function taskView(focus: Focus): TaskAct | null {
     lines: [],
   };
 }
+
+/** A task that will call later in this wait, and may be done now. */
+export interface Ahead {
+  readonly task: Task;
+  /** When it calls. */
+  readonly at: Instant;
+  readonly deed: Press['deed'];
+}
+
+/** What this wait will yet call for and that may be done before, the first to call first. */
+export const aheadOf = (focus: Focus): readonly Ahead[] =>
+  open(focus)
+    .filter(({ task, called }) => called === null && !asksRise(task) && KEEPS(task))
+    .map(({ task, at }) => ({ task, at, deed: done(focus.who, task) }));
 
 /** What a wait asked for as it began, each done by one press beside the wait's own. */
 export const taskTiles = (focus: Focus): readonly Press[] =>

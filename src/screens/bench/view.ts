@@ -24,7 +24,7 @@ import { leftView } from './left-view.ts';
 import { nextLoad } from './next-load.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
-import { asksRise, taskTiles, taskView } from './task-view.ts';
+import { aheadOf, asksRise, taskTiles, taskView } from './task-view.ts';
 import { waitDetail, warmPlaceWords } from './wait-detail.ts';
 import { besideLines, weighView } from './weigh-view.ts';
 import { wordsOf } from './words-of.ts';
@@ -59,6 +59,8 @@ export interface BenchView {
   readonly spoken: string;
   readonly slab: { readonly label: string; readonly then: string; readonly deed: Deed | null };
   readonly tiles: readonly Press[];
+  /** How many of the wait's tasks may be done before they call. */
+  readonly ahead: number;
   readonly third: Third | null;
   readonly lines: readonly Line[];
   /** Which of how many, where a list is asked. */
@@ -219,6 +221,7 @@ export function benchView(
       ...tile,
       label: show(tile.label),
     })),
+    ahead: task ? 0 : aheadOf(focus).length,
     third: asked.third ?? thirdOf(focus, stage, asked.ready !== undefined),
     lines: asked.lines ?? besideLines(focus, stage, units),
     progress: asked.progress ?? null,

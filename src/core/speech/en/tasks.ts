@@ -130,4 +130,9 @@ export const taskPress = {
   then: 'the wait goes on',
   leave: 'Leave it out',
   byPicture: 'by picture',
+  /** On the bench; over the page, or under More, of what will call later. */
+  ahead: 'Do ahead: {count}',
+  aheadTitle: 'What you can do ahead',
+  calls: '{headline}. It calls at {time}.',
+  aheadNone: 'Nothing is left to do ahead.',
 } as const;

@@ -6,6 +6,7 @@ import PastSheet from './PastSheet.tsx';
 import type { PicturePage, ReadingPage } from './page.ts';
 import PicturesSheet from './PicturesSheet.tsx';
 
+const AheadSheet = lazy(() => import('../AheadSheet.tsx'));
 const FeedHour = lazy(() => import('../FeedHour.tsx'));
 const RiseFace = lazy(() => import('../rise/RiseFace.tsx'));
 const WhyWater = lazy(() => import('../WhyWater.tsx'));
@@ -49,6 +50,9 @@ export default function ReadingSheets(props: {
       </Match>
       <Match when={props.page.at === 'why'}>
         <WhyWater house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />
+      </Match>
+      <Match when={props.page.at === 'ahead'}>
+        <AheadSheet house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />
       </Match>
       <Match when={props.page.at === 'rise'}>
         {/* Its own boundary: while it loads the bench must not blink away. */}

@@ -32,7 +32,7 @@ export interface PicturePage {
 
 /**
  * Where the baker is among the readings; or at the drawing of the sheet, the chart of the rise, what
- * the water rests on, or the hour of the levain; null on the bench is nowhere.
+ * the water rests on, the hour of the levain, or the tasks to come; null on the bench is nowhere.
  */
 export type ReadingPage =
   | { readonly at: 'new' }
@@ -40,6 +40,7 @@ export type ReadingPage =
   | { readonly at: 'sheet' }
   | { readonly at: 'why' }
   | { readonly at: 'feedHour' }
+  | { readonly at: 'ahead' }
   | { readonly at: 'past' }
   | { readonly at: 'rise' }
   | NumberPage
