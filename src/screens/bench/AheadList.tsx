@@ -27,8 +27,8 @@ export function AheadList(props: {
   };
   const show = (text: string): string => unbroken(fill(text, shown({}, props.house.ways())));
   const call = ({ task, at }: Ahead): string => {
-    const { headline } = tasks[task];
-    return unbroken(fill(taskPress.calls, { headline, time: props.house.hour(at) }));
+    const name = tasks[task].headline;
+    return unbroken(fill(taskPress.calls, shown({ name, time: props.house.hour(at) })));
   };
   return (
     <Show when={ahead().length > 0} fallback={<p>{taskPress.aheadNone}</p>}>

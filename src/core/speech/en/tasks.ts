@@ -133,6 +133,6 @@ export const taskPress = {
   /** On the bench; over the page, or under More, of what will call later. */
   ahead: 'Do ahead: {count}',
   aheadTitle: 'What you can do ahead',
-  calls: '{headline}. It calls at {time}.',
+  calls: '{name}. It calls at {time}.',
   aheadNone: 'Nothing is left to do ahead.',
 } as const;
