@@ -2,7 +2,7 @@ import type { WaitInput } from '../../src/core/day/waits.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { BakeStage } from '../../src/core/records/stage.ts';
 import { doneTasks } from '../tasks.ts';
-import { fedRecipe } from './fed.ts';
+import { fedAt, fedRecipe } from './fed.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
 import { loafMoves } from './loaf-moves.ts';
 import { seenBy } from './seen-by.ts';
@@ -23,6 +23,7 @@ export const waitInput = (kitchen: Kitchen, bake: BakeSnapshot, prior: Belief): 
     seen: seenBy(kitchen, bake),
     done: doneTasks(tasks),
     ...loafMoves(kitchen, bake),
+    ...fedAt(kitchen, bake),
     again: `${stage.split('.')[0]}.look` in entered || 'proof.poke' in entered,
   };
 };

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fedRecipe } from '../../machines/kitchen/fed.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
 import { waitFor } from '../../src/core/day/waits.ts';
-import { HOUR } from '../../src/core/units.ts';
+import { HOUR, MINUTE } from '../../src/core/units.ts';
 import { Hand } from './support/hand.ts';
 
 /** A levain fed from so much starter; its window is reckoned from what was weighed. */
@@ -22,6 +22,27 @@ describe('what the levain was really fed', () => {
     expect(feedOf(usual)).toEqual([40, 80, 80]);
     expect(feedOf(less)).toEqual([10, 95, 95]);
     expect(likely(less) - likely(usual)).toBeGreaterThan(2 * HOUR);
+  });
+
+  it('begins its ripening when the jar was mixed: the starter’s own warmth is not the jar’s', () => {
+    const jar = (hand: Hand, celsius: number) =>
+      hand.measure('a', { what: 'levainTemperature', celsius });
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'levain.feed');
+    jar(hand, 6);
+    hand.turn(5).answer('a', { seed: '40', flour: 'in', water: 'in' });
+    const fed = hand.now;
+    const plain = likely(fedFrom('40')) - fedFrom('40').now;
+    expect(likely(hand) - fed).toBe(plain);
+    hand.turn(1);
+    jar(hand, 29);
+    expect(likely(hand) - fed).toBeLessThan(plain - 10 * MINUTE);
+    // Not yet: it counts from its feed, and still by the jar alone.
+    const before = likely(hand);
+    hand.press('a', 'levainSeen');
+    hand.press('a', 'levainNotYet');
+    expect(Math.abs(likely(hand) - before)).toBeLessThan(20 * MINUTE);
+    expect(hand.replayed().trouble).toBeNull();
   });
 
   it('is the formula’s own where the press carried no weight', () => {

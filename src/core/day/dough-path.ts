@@ -11,6 +11,8 @@ export interface DoughBody {
   readonly begin: Instant;
   readonly hours: Hours;
   readonly tau: Hours;
+  /** Which readings are of it; left out, a dough's. */
+  readonly of?: 'doughTemperature' | 'levainTemperature';
   /** Its temperature at `begin`, where known; else the room's. */
   readonly start?: Celsius;
   /** What was mixed into it at an hour, and what that makes of its temperature. */
@@ -32,7 +34,7 @@ export interface Salting {
 const MOVED = 2;
 
 const measuredAs = (
-  what: 'doughTemperature' | 'kitchenTemperature',
+  what: 'doughTemperature' | 'levainTemperature' | 'kitchenTemperature',
   { seen, begin }: DoughBody,
 ): Measured[] =>
   seen
@@ -78,7 +80,9 @@ export const cut = (path: Path, hours: Hours): Path => {
  */
 export function temperaturePath(body: DoughBody): Path {
   const room = roomOf(body);
-  const readings = measuredAs('doughTemperature', body).filter(({ hours }) => hours >= 0);
+  const readings = measuredAs(body.of ?? 'doughTemperature', body).filter(
+    ({ hours }) => hours >= 0,
+  );
   let path: Path = [];
   /** A drift that begins at `from`, before anything is measured in it. */
   const begin = (from: Hours, start: Celsius) => {

@@ -34,6 +34,8 @@ export interface WaitInput {
   readonly done: readonly string[];
   /** After a "not yet": the next look, not the first. */
   readonly again: boolean;
+  /** When the levain's jar was filled; left out where nobody knows. */
+  readonly fedAt?: Instant;
   /** When the loaves went into the fridge, and when they were taken out to stand; left out where not. */
   readonly chilled?: Instant;
   readonly takenOut?: Instant;
@@ -48,7 +50,7 @@ export interface Wait {
 }
 
 /** Written with every result, so that an old bake says which model it was judged by. */
-export const MODEL = 'clock-4';
+export const MODEL = 'clock-5';
 
 /** Minutes to the next look after a "not yet": a crust, a loaf left standing. Judgement. */
 const AGAIN = { crust: 5, standing: 20 } as const;

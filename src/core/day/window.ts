@@ -32,8 +32,8 @@ export function beganIn(
 
 /** Readings that a window is reckoned from: an odd one among them, though confirmed, is told. */
 const WEIGHED = ['doughTemperature', 'kitchenTemperature', 'rise'];
-const oddDoubt = (seen: readonly Seen[]): Doubt | null =>
-  seen.some(({ reading }) => reading.odd && WEIGHED.includes(reading.what)) ? 'oddReading' : null;
+export const oddDoubt = (seen: readonly Seen[], weighed = WEIGHED): Doubt | null =>
+  seen.some(({ reading }) => reading.odd && weighed.includes(reading.what)) ? 'oddReading' : null;
 
 /** What the window itself leaves in doubt: no end within the horizon, or one long past. */
 const windowDoubt = (likely: Hours | null, latest: Instant, now: Instant): Doubt | null =>

@@ -158,6 +158,53 @@ describe('the instants of a wait', () => {
     expect(likely({ ...levain, seen: dough(30) })).toBe(likely(levain));
   });
 
+  describe('of a levain whose jar is measured', () => {
+    const levain = {
+      stage: 'levain.ripening',
+      now: T0,
+      kitchen: 22,
+      entered: { 'levain.feed': T0 - 10 * MINUTE, 'levain.ripening': T0 },
+      fedAt: T0,
+    } as const;
+    const jar = (celsius: number, hours: number): WaitInput['seen'][number] => ({
+      at: T0 + hours * HOUR,
+      reading: { what: 'levainTemperature', celsius },
+    });
+
+    it('come sooner from a warm jar and later from a cold one, and not by a whole warm night', () => {
+      const still = likely(levain);
+      const warm = likely({ ...levain, seen: [jar(28, 0)] });
+      const cold = likely({ ...levain, seen: [jar(12, 0)] });
+      // 6 K over the kitchen with τ 1.1 h are worth some 6·1.1 K·h, at 8 % an hour and K about half an hour.
+      expect((still - warm) / MINUTE).toBeGreaterThan(20);
+      expect((still - warm) / MINUTE).toBeLessThan(70);
+      expect(cold - still).toBeGreaterThan(30 * MINUTE);
+      expect(cold - still).toBeLessThan(2 * HOUR);
+    });
+
+    it('follow a jar that keeps warmer than the kitchen', () => {
+      const one = likely({ ...levain, seen: [jar(25, 1)] });
+      const kept = likely({ ...levain, seen: [jar(25, 1), jar(25, 2), jar(25, 3)] });
+      expect(kept).toBeLessThan(one);
+      expect(one).toBeLessThan(likely(levain));
+    });
+
+    it('leave out the starter that was measured before it was fed', () => {
+      const seen = [jar(5, -0.1)];
+      expect(likely({ ...levain, seen })).toBe(likely(levain));
+      const again = { ...levain, now: T0 + 5 * HOUR, again: true };
+      expect(likely({ ...again, seen })).toBe(likely(again));
+      expect(likely({ ...again, seen: [jar(28, 0)] })).toBeLessThan(likely(again));
+    });
+
+    it('say their doubt where the jar is hot, or a reading was odd', () => {
+      expect(waitFor(input({ ...levain, seen: [jar(33, 0)] })).doubt).toBe('kitchenHot');
+      const { at, reading } = jar(25, 0);
+      const odd = { at, reading: { ...reading, odd: true as const } };
+      expect(waitFor(input({ ...levain, seen: [odd] })).doubt).toBe('oddReading');
+    });
+  });
+
   it('of a levain count from its feed after a "not yet"', () => {
     const levain = { stage: 'levain.ripening', entered: { 'levain.feed': T0 } } as const;
     const first = likely({ ...levain, now: T0 });

@@ -20,6 +20,8 @@ describe('what a reading changed', () => {
     expect(movedWords(warm, false, proving(0), proving(71), hour)).toBe(
       'Cooler than planned. About one hour ten minutes later, look at ten eleven.',
     );
+    const jar: Reading = { what: 'levainTemperature', celsius: 27 };
+    expect(movedWords(jar, false, proving(0), proving(-24), hour)).toMatch(/^Warmer than/);
     expect(movedWords(risen, false, proving(0), proving(-10), hour)).toMatch(
       /^Further than expected\./,
     );

@@ -11,7 +11,7 @@ const STEP = 5;
 
 const causeOf = ({ what }: Reading, corrects: boolean): keyof typeof movedBy => {
   if (corrects) return 'correction';
-  return what === 'doughTemperature' || what === 'kitchenTemperature' ? 'temperature' : 'sign';
+  return what.endsWith('Temperature') ? 'temperature' : 'sign';
 };
 
 /**
