@@ -7,6 +7,7 @@ import type { House } from '../screens/house.ts';
 const Bench = lazy(() => import('../screens/bench/Bench.tsx'));
 const Kitchen = lazy(() => import('../screens/kitchen/Kitchen.tsx'));
 const OverAll = lazy(() => import('./OverAll.tsx'));
+const Pedal = lazy(() => import('./Pedal.tsx'));
 const Start = lazy(() => import('../screens/start/Start.tsx'));
 const WhereAreYou = lazy(() => import('../screens/WhereAreYou.tsx'));
 
@@ -59,6 +60,11 @@ export function App(props: { readonly house: House }): JSX.Element {
       <Suspense>
         <OverAll house={house} />
       </Suspense>
+      <Show when={Object.keys(house.equipment().pedal).length > 0}>
+        <Suspense>
+          <Pedal house={house} bake={bake()} />
+        </Suspense>
+      </Show>
     </PressGround>
   );
 }

@@ -19,6 +19,8 @@ export interface ControlProps {
   readonly name?: string | undefined;
   /** False where a key must not be enough (gates). A screen reader's click still is. */
   readonly keys?: boolean;
+  /** What a pedal's key may have been taught and finds here. */
+  readonly does?: 'takeBack' | 'sayAgain' | undefined;
   readonly onPress: () => void;
   /** Milliseconds; the room's clock unless given. */
   readonly now?: (() => number) | undefined;
@@ -35,6 +37,7 @@ export function Control(props: ControlProps): JSX.Element {
       chosen={props.chosen}
       name={props.name}
       keys={props.keys ?? true}
+      does={props.does}
       now={props.now}
     >
       <Show when={props.picture}>

@@ -14,6 +14,8 @@ export interface PressableProps {
   readonly keys?: boolean;
   /** The slab, and nothing else. */
   readonly main?: boolean;
+  /** What a pedal's key may have been taught and finds here. */
+  readonly does?: string | undefined;
   /** A name for ears where the words inside are not enough. */
   readonly name?: string | undefined;
   /** For a choice that stays: whether it is chosen. */
@@ -44,6 +46,8 @@ export function Pressable(props: PressableProps): JSX.Element {
       aria-label={props.name}
       aria-disabled={props.disabled ? 'true' : undefined}
       aria-pressed={props.chosen}
+      data-does={props.does}
+      data-by-hand={props.keys === false ? '' : undefined}
       data-pressed={press.pressed() ? '' : undefined}
     >
       {props.children}

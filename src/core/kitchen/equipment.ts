@@ -1,4 +1,5 @@
 import type { Celsius, Instant, Minutes } from '../units.ts';
+import type { PedalKeys } from './pedal-keys.ts';
 
 export const POT_MATERIALS = ['bareIron', 'enamel', 'clay', 'glass'] as const;
 export type PotMaterial = (typeof POT_MATERIALS)[number];
@@ -63,6 +64,8 @@ export interface Equipment {
   /** Calls that can wait are seen and not heard meanwhile; null where no hour is quiet. */
   readonly quiet: QuietHours | null;
   readonly sound: { readonly at: Instant; readonly heard: Heard } | null;
+  /** What a pedal's keys were taught to do. */
+  readonly pedal: PedalKeys;
   /** When the log was last saved as a file. */
   readonly savedAt: Instant | null;
 }
@@ -80,5 +83,6 @@ export const EQUIPMENT: Equipment = {
   scale: null,
   quiet: null,
   sound: null,
+  pedal: {},
   savedAt: null,
 };

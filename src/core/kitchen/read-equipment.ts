@@ -9,6 +9,7 @@ import {
   type Pot,
 } from './equipment.ts';
 import { LIMITS } from './limits.ts';
+import { keyOf, mayTeach, PEDAL_DOES, type PedalKeys } from './pedal-keys.ts';
 
 export type ReadEquipment =
   | { readonly equipment: Equipment; readonly reason?: never }
@@ -38,6 +39,17 @@ const readPot = (value: unknown, path: string): Pot => {
     knob: maybe(pot, 'knob', null, () => pot.oneOf('knob', KNOBS)),
     cold: maybe(pot, 'cold', null, () => pot.flag('cold')),
   };
+};
+
+/** A key that may not be taught, or is taught twice, is none. */
+const readPedal = (fields: Fields): PedalKeys => {
+  const found = PEDAL_DOES.flatMap((does) =>
+    fields.has(does) ? [[does, keyOf(fields.text(does))] as const] : [],
+  );
+  const good = found.filter(
+    ([, key], n) => mayTeach(key) && found.findIndex(([, other]) => other === key) === n,
+  );
+  return Object.fromEntries(good);
 };
 
 const read = (value: unknown): Equipment => {
@@ -86,6 +98,7 @@ const read = (value: unknown): Equipment => {
       const heard = sound.oneOf('heard', [...HEARD, FAINT] as const);
       return { at: sound.number('at', 0, FAR), heard: heard === FAINT ? 'no' : heard };
     }),
+    pedal: part('pedal', readPedal),
     savedAt: maybe(all, 'savedAt', EQUIPMENT.savedAt, () => all.number('savedAt', 0, FAR)),
   };
 };

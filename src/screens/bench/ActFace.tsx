@@ -75,11 +75,13 @@ export function ActControls(props: {
     <>
       <Control
         label={controls.takeBack}
+        does="takeBack"
         disabled={!props.house.holds || takeBackTarget(props.house.kitchen()) === null}
         onPress={() => void props.house.takeBack()}
       />
       <Control
         label={controls.sayAgain}
+        does="sayAgain"
         onPress={() =>
           props.house.say(
             sayFor(props.house.kitchen(), props.bake, props.view.spoken, (at) =>

@@ -76,6 +76,7 @@ export function GateControls(props: {
       between={
         <Control
           label={controls.takeBack}
+          does="takeBack"
           disabled={!props.house.holds || takeBackTarget(props.house.kitchen()) === null}
           onPress={() => void props.house.takeBack()}
         />

@@ -29,7 +29,13 @@ export default function OverFace(props: {
       further={controls.readOn}
       edge={<RuledEdge label={words().headline} ticks={[{ long: true }]} at={0} />}
       words={<Words headline={words().headline} detail={words().detail} />}
-      controls={<Control label={controls.takeBack} onPress={() => void props.house.takeBack()} />}
+      controls={
+        <Control
+          label={controls.takeBack}
+          does="takeBack"
+          onPress={() => void props.house.takeBack()}
+        />
+      }
       slab={<Slab label={words().slab} then={words().then} onPress={() => props.onHome()} />}
     />
   );

@@ -2,8 +2,9 @@ import { countdown, nothingRuns } from '../../core/speech/en/running.ts';
 import { said } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE } from '../../core/units.ts';
+import { focusOn } from '../focus.ts';
 import type { House } from '../house.ts';
-import type { BenchView } from './view.ts';
+import { benchView, type BenchView } from './view.ts';
 
 /** The answer to "how much longer?", as it is said. */
 export const longerWords = (
@@ -14,3 +15,14 @@ export const longerWords = (
   const minutes = Math.max(0, Math.ceil((deadline - house.now()) / MINUTE));
   return fill(countdown[waits as keyof typeof countdown].ask, said({ minutes }));
 };
+
+/** The same, asked from outside the bench of that bake. */
+export function longerOf(house: House, bake: string | null): string {
+  const focus = bake === null ? null : focusOn(house.kitchen(), bake);
+  if (focus === null) return nothingRuns;
+  const hour = (at: number): string => house.hour(at);
+  return longerWords(
+    house,
+    benchView(house.kitchen(), focus, hour, null, house.ways(), house.equipment()),
+  );
+}

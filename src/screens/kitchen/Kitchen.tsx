@@ -6,6 +6,7 @@ import { placesFor } from '../../core/kitchen/places.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { kitchenFields as words } from '../../core/speech/en/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
+import { pedal } from '../../core/speech/en/pedal.ts';
 import { readAFile } from '../../core/speech/en/read-a-file.ts';
 import { soundCheck } from '../../core/speech/en/sound-check.ts';
 import { starterWords } from '../../core/speech/en/starter.ts';
@@ -20,11 +21,13 @@ import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
 import SoundPage from '../SoundPage.tsx';
 import { WaysControls } from '../WaysControls.tsx';
-import { bowlFields, fridgeFields, nightFields, ovenFields, showMinute } from './fields.ts';
+import { bowlFields, fridgeFields, nightFields, ovenFields } from './fields.ts';
 import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
 import { FilePage } from './FilePage.tsx';
+import { PedalPage } from './PedalPage.tsx';
 import { PlacesPage } from './PlacesPage.tsx';
 import { StarterPage } from './StarterPage.tsx';
+import { tabletValues } from './tablet-values.ts';
 
 type Face =
   | 'grid'
@@ -37,6 +40,7 @@ type Face =
   | 'starter'
   | 'night'
   | 'sound'
+  | 'pedal'
   | 'file'
   | 'promise';
 
@@ -53,24 +57,11 @@ export default function Kitchen(props: {
   const [face, setFace] = createSignal<Face>('grid');
   const equipment = () => props.house.equipment();
   const units = () => props.house.ways();
+  const tablet = () => tabletValues(props.house);
   const toGrid = (): void => void setFace('grid');
   const toTablet = (): void => void setFace('tablet');
   const heat = (celsius: number | null): string =>
     celsius === null ? kitchenPage.notSaid : showHeat(celsius, units());
-  const heard = (): string => {
-    const { sound } = equipment();
-    if (sound === null) return soundCheck.notDone;
-    return fill(soundCheck.result, {
-      name: soundCheck.results[sound.heard],
-      date: props.house.date(sound.at),
-    });
-  };
-  const saved = (): string => {
-    const { savedAt } = equipment();
-    return savedAt === null
-      ? kitchenPage.neverSaved
-      : fill(kitchenPage.saved, { date: props.house.date(savedAt) });
-  };
   const bowls = (): string => {
     const { count } = equipment().bowls;
     return count === null ? kitchenPage.notSaid : `${count} ${words.units.bowls}`;
@@ -82,13 +73,6 @@ export default function Kitchen(props: {
   const starter = (): string => {
     const { put } = props.house.kitchen().starter;
     return put === undefined ? kitchenPage.notSaid : starterWords.places[put.where];
-  };
-  const night = (): string => {
-    const { quiet } = equipment();
-    if (quiet === null) return words.night.never;
-    const { clock } = units();
-    const [time, until] = [showMinute(quiet.from, clock), showMinute(quiet.to, clock)];
-    return fill(words.night.between, { time, until });
   };
   const to = (label: string, value: string | undefined, next: Face): JSX.Element => (
     <Control label={label} value={value} onPress={() => setFace(next)} />
@@ -129,11 +113,11 @@ export default function Kitchen(props: {
           words={
             <Words headline={words.tablet}>
               <div class="kitchen-grid">
-                {to(soundCheck.title, heard(), 'sound')}
-                {to(words.night.title, night(), 'night')}
+                {to(soundCheck.title, tablet().heard, 'sound')}
+                {to(words.night.title, tablet().night, 'night')}
                 <Control
                   label={saveAsFile}
-                  value={saved()}
+                  value={tablet().saved}
                   onPress={() => props.house.saveAsFile()}
                 />
                 {to(readAFile.title, undefined, 'file')}
@@ -142,6 +126,7 @@ export default function Kitchen(props: {
               </div>
             </Words>
           }
+          controls={to(pedal.title, tablet().pedal, 'pedal')}
         />
       </Match>
       <Match when={face() === 'oven'}>
@@ -223,6 +208,9 @@ export default function Kitchen(props: {
           onDone={toTablet}
           onBack={toTablet}
         />
+      </Match>
+      <Match when={face() === 'pedal'}>
+        <PedalPage house={props.house} onBack={toTablet} />
       </Match>
       <Match when={face() === 'file'}>
         <FilePage house={props.house} onBack={toTablet} />

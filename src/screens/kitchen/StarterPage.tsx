@@ -78,7 +78,11 @@ export function StarterPage(props: {
           controls={
             <>
               <Show when={mayTakeBack()}>
-                <Control label={controls.takeBack} onPress={() => void props.house.takeBack()} />
+                <Control
+                  label={controls.takeBack}
+                  does="takeBack"
+                  onPress={() => void props.house.takeBack()}
+                />
               </Show>
               <Control label={words.strong} onPress={() => setFace('strong')} />
               {cell(words.name, () => starter().name && starterName(starter()), 'name')}

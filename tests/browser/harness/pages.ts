@@ -1,3 +1,4 @@
+import { vi } from 'vitest';
 import type { Baker } from './baker.ts';
 import { beginBread } from './begin-bread.ts';
 
@@ -9,8 +10,26 @@ export interface PageStep {
 
 /** Of two such words the upper sheet's: it comes last. */
 const last = (label: string): string => `button:not(.slab):has-text("${label}") >> nth=-1`;
+/** What may be pressed, what is asked and what was keyed: a running time is none of it. */
+const faceOf = (baker: Baker): Promise<string> =>
+  baker.page.evaluate(() =>
+    [...document.querySelectorAll('button, h1, .sheet, .pad-typed')]
+      .map((el) => `${el.textContent} ${el.getAttribute('aria-pressed')} ${el.className}`)
+      .join('\n'),
+  );
+/** A tap that leads to another page: its chunk may be long in coming. */
+const turned = async (baker: Baker, selector: string): Promise<void> => {
+  const before = await faceOf(baker);
+  await baker.tap(selector);
+  await vi.waitFor(
+    async () => {
+      if ((await faceOf(baker)) === before) throw new Error(`${selector} has changed nothing.`);
+    },
+    { timeout: 20_000, interval: 20 },
+  );
+};
 const press = async (baker: Baker, labels: readonly string[]): Promise<void> => {
-  for (const label of labels) await baker.tap(last(label));
+  for (const label of labels) await turned(baker, last(label));
 };
 const to = (name: string, ...labels: readonly string[]): PageStep => ({
   name,
@@ -20,7 +39,7 @@ const to = (name: string, ...labels: readonly string[]): PageStep => ({
 const back = (name: string, slabs: number, ...labels: readonly string[]): PageStep => ({
   name,
   async go(baker) {
-    for (let n = 0; n < slabs; n++) await baker.tap('.slab:visible');
+    for (let n = 0; n < slabs; n++) await turned(baker, '.slab:visible');
     await press(baker, labels);
   },
 });
@@ -84,7 +103,9 @@ const KITCHEN_PAGES: readonly PageStep[] = [
   to('sound check, not heard', 'I did not'),
   back('read a saved file', 1, 'Read a saved file'),
   back('no promise', 1, 'What a tablet cannot promise'),
-  back('this tablet, checked', 1),
+  back('pedal', 1, 'Pedal or clicker'),
+  to('pedal, asked', 'That’s done'),
+  back('this tablet, checked', 2),
 ];
 
 /** Readings, timers and whatever else lies over the bench of a rising dough. */

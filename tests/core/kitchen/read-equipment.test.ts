@@ -17,6 +17,7 @@ const WHOLE: Equipment = {
   scale: 0.1,
   quiet: { from: 1320, to: 360 },
   sound: { at: Date.UTC(2031, 4, 3), heard: 'yes' },
+  pedal: { done: 'PageDown', next: 'b' },
   savedAt: Date.UTC(2031, 4, 2),
 };
 
@@ -43,6 +44,14 @@ describe('reading what the kitchen holds', () => {
   it('takes a call that was heard faintly for one not heard', () => {
     const { equipment } = readEquipment({ ...WHOLE, sound: { at: 5, heard: 'faint' } });
     expect(equipment?.sound).toEqual({ at: 5, heard: 'no' });
+  });
+
+  it('drops keys that may not be taught, or are taught twice', () => {
+    const { equipment } = readEquipment({
+      ...WHOLE,
+      pedal: { done: 'PageDown', next: 'PageDown', takeBack: '7', hush: 'Tab', kettle: 'k' },
+    });
+    expect(equipment?.pedal).toEqual({ done: 'PageDown' });
   });
 
   it('keeps quiet hours that were switched off, and what was never said', () => {
