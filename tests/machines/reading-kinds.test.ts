@@ -36,6 +36,11 @@ const KINDS: readonly (readonly [Reading, Reading, Reading])[] = [
     { what: 'water', celsius: 21, of: 'tap' },
   ],
   [
+    { what: 'wantedDough', celsius: 23 },
+    { what: 'wantedDough', celsius: 27 },
+    { what: 'doughTemperature', celsius: 27 },
+  ],
+  [
     { what: 'water', celsius: 12, of: 'tap' },
     { what: 'water', celsius: 21, of: 'tap' },
     { what: 'water', celsius: 21, of: 'bowl' },

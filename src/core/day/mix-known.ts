@@ -1,4 +1,5 @@
 import { saneCelsius } from '../clock/doubt.ts';
+import { wantedDough } from '../heat/wanted.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import { numberIn, slotOf, type NumberSlot } from '../records/reading-slot.ts';
 import type { Seen } from '../records/seen.ts';
@@ -44,6 +45,8 @@ export const lastRead = (
 
 /** What is known of everything but the water, up to `until`. */
 export interface AtMix {
+  /** What the dough is to come out at; `read`: as the baker said for this bake. */
+  readonly wanted: Known;
   readonly kitchen: Known;
   readonly flour: Known;
   readonly levain: Known;
@@ -64,6 +67,7 @@ export function atMix(input: MixInput, until: Instant = Infinity): AtMix {
   const kitchen = known(air, told);
   const room = saneCelsius(kitchen.celsius).celsius;
   return {
+    wanted: known(lastRead(input, 'wantedDough', 0, until), wantedDough(input.recipe.formula)),
     kitchen: { ...kitchen, celsius: room },
     flour: known(lastRead(input, 'flourTemperature', 0, until), room),
     levain: known(lastRead(input, 'levainTemperature', looked, until), room),

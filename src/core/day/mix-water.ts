@@ -11,7 +11,6 @@ import {
   type Mix,
   type WaterAdvice,
 } from '../heat/water.ts';
-import { wantedDough } from '../heat/wanted.ts';
 import { HOUR, type Celsius, type Grams, type Hours, type Instant } from '../units.ts';
 import { atMix, lastRead, type AtMix, type MixInput } from './mix-known.ts';
 
@@ -35,7 +34,7 @@ const firstMix = (input: MixInput, at: AtMix): Mix => {
   const levain = gramsOf(input, 'first', 'levain');
   const levainFlour = levain / (1 + hydration);
   return {
-    wanted: wantedDough(recipe.formula),
+    wanted: at.wanted.celsius,
     flour: { grams: flour, celsius: at.flour.celsius },
     levain: { flour: levainFlour, water: levain - levainFlour, celsius: at.levain.celsius },
     water: gramsOf(input, 'first', 'water'),

@@ -13,6 +13,6 @@ export const USUAL_DOUGH: Celsius = 25;
  */
 export const USUAL_LEVAIN: Celsius = 25;
 
-/** What the dough of a formula is to come out at. */
+/** What the dough of a formula is to come out at, unless the baker says otherwise for a bake. */
 export const wantedDough = ({ doughCelsius }: Pick<Formula, 'doughCelsius'>): Celsius =>
   doughCelsius ?? USUAL_DOUGH;

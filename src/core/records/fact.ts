@@ -74,7 +74,7 @@ export type OvenAct =
   | 'taskDone';
 
 /**
- * One measured fact. `odd`: it lay outside what is usual, was asked again, and was kept
+ * One measured fact, or what the baker wants the dough at this time. `odd`: it lay outside what is usual, was asked again, and was kept
  * (read-reading.ts). `firstPiece` is how older logs wrote the weight of a piece.
  */
 export type Reading = { readonly odd?: true } & (
@@ -85,7 +85,8 @@ export type Reading = { readonly odd?: true } & (
         | 'coreTemperature'
         | 'flourTemperature'
         | 'levainTemperature'
-        | 'fillingTemperature';
+        | 'fillingTemperature'
+        | 'wantedDough';
       readonly celsius: Celsius;
     }
   /** As it runs from the cold tap, or as it went into the bowl. */

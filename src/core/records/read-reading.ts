@@ -23,6 +23,7 @@ const SHAPES: Readonly<Record<Reading['what'], Fields>> = {
   flourTemperature: { celsius: 'number' },
   levainTemperature: { celsius: 'number' },
   fillingTemperature: { celsius: 'number' },
+  wantedDough: { celsius: 'number' },
   water: { celsius: 'number', of: ['tap', 'bowl'] },
   rise: { percent: 'number', of: ['dough', 'levain'] },
   edge: { edge: ['flat', 'domed', 'fallen'], bubbles: ['none', 'some', 'many'] },

@@ -47,6 +47,8 @@ export const READING_RANGES: Readonly<Record<NumberSlot, ReadingRange>> = {
   // Out of the fridge, or beside the oven.
   levainTemperature: { unit: '°C', usual: { least: 2, most: 35 }, possible: WET },
   fillingTemperature: { unit: '°C', usual: { least: 2, most: 35 }, possible: WET },
+  // Bakers aim for 24–27, cooler for a slow dough; past 28 the yeasts part, past 40 they die. Judgement.
+  wantedDough: { unit: '°C', usual: { least: 20, most: 29 }, possible: { least: 5, most: 40 } },
   // A winter main to a summer tank; it is liquid. Poured water is 40 °C at most, or is asked again.
   'water.tap': { unit: '°C', usual: { least: 2, most: 30 }, possible: { least: 0, most: 60 } },
   'water.bowl': { unit: '°C', usual: { least: 0, most: 40 }, possible: { least: 0, most: 100 } },

@@ -8,6 +8,7 @@ export type NumberSlot =
   | 'flourTemperature'
   | 'levainTemperature'
   | 'fillingTemperature'
+  | 'wantedDough'
   | 'water.tap'
   | 'water.bowl'
   | 'rise.dough'
@@ -46,6 +47,7 @@ export const readingOf = (slot: NumberSlot, number: number): Reading => {
     case 'flourTemperature':
     case 'levainTemperature':
     case 'fillingTemperature':
+    case 'wantedDough':
       return { what: slot, celsius: number };
     case 'water.tap':
       return { what: 'water', celsius: number, of: 'tap' };

@@ -6,7 +6,7 @@ import { Sheet } from '../../parts/Sheet.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import { focusOn } from '../focus.ts';
 import type { House } from '../house.ts';
-import type { ReadingPage } from './readings/page.ts';
+import { numberPage, type ReadingPage } from './readings/page.ts';
 import { pouredNext } from './water-view.ts';
 import { whyOf } from './why-water.ts';
 import './WhyWater.css';
@@ -43,6 +43,15 @@ export default function WhyWater(props: {
           </div>
           <div class="sheet-grid">
             <Control label={controls.backToBench} onPress={() => props.onTurn(null)} />
+            <Show when={shown().change}>
+              {(change) => (
+                <Control
+                  label={change()}
+                  disabled={!props.house.holds}
+                  onPress={() => props.onTurn(numberPage('wantedDough'))}
+                />
+              )}
+            </Show>
             <Control label={controls.newReading} onPress={() => props.onTurn({ at: 'new' })} />
           </div>
         </Sheet>

@@ -12,6 +12,8 @@ import { AS_RECKONED, isKnown, onScreen, showSpan, type Writer } from './water-w
 /** What a water's temperature rests on: its title, what went into the sum, and what to think of it. */
 export interface WhyWater {
   readonly title: string;
+  /** The press that changes what is wanted; null where nothing of it can be. */
+  readonly change: string | null;
   readonly rows: readonly { readonly name: string; readonly value: string }[];
   readonly words: readonly string[];
 }
@@ -43,11 +45,16 @@ export function whyOf({ stage, input, advice }: Poured, units: Units): WhyWater 
     { flour: at.flour.celsius, room: at.kitchen.celsius, levain: at.levain.celsius },
     'hand',
   );
+  const named = input.recipe.formula.doughCelsius !== undefined;
+  const wanted = at.wanted.read ? whyWater.told : named ? whyWater.ofFormula : whyWater.usual;
   const range = showSpan(advice.cool, advice.warm, units);
   return {
+    change: feeds ? null : fill(whyWater.change, { celsius: write.heat(advice.wanted) }),
     title: fill(whyWater.title, { celsius: write.heat(advice.celsius) }),
     rows: [
-      { name: feeds ? whyWater.levain : whyWater.dough, value: write.heat(advice.wanted) },
+      feeds
+        ? { name: whyWater.levain, value: write.heat(advice.wanted) }
+        : { name: whyWater.dough, value: fill(wanted, { celsius: write.heat(advice.wanted) }) },
       row(whyWater.flour, at.flour),
       feeds ? row(whyWater.seed, seedOf(input)) : row(whyWater.levainNow, at.levain),
       row(whyWater.kitchen, at.kitchen, whyWater.told),

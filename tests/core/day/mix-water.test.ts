@@ -53,6 +53,23 @@ describe('the first water', () => {
     expect(byHand(20, 20, water.celsius)).toBeCloseTo(27, 6);
   });
 
+  it('goes by what the baker wants of this bake, from when it was said', () => {
+    const formula = { ...RECIPE.formula, doughCelsius: 27 };
+    const recipe = { ...RECIPE, formula };
+    const seen = [at(2, { what: 'wantedDough', celsius: 23 })];
+    const water = firstWater(input({ recipe, seen }))!;
+    expect(water.wanted).toBe(23);
+    expect(byHand(20, 20, water.celsius)).toBeCloseTo(23, 6);
+    expect(firstWater(input({ recipe, seen }), T0)!.wanted).toBe(27);
+    const entered = MIXED;
+    const [plain, cooler] = [
+      secondWater(input({ entered })),
+      secondWater(input({ entered, seen })),
+    ];
+    expect(cooler!.wanted).toBe(23);
+    expect(cooler!.celsius).toBeLessThan(plain!.celsius);
+  });
+
   it('takes flour, levain and kitchen as they were measured, the last of each', () => {
     const seen = [
       at(2, { what: 'flourTemperature', celsius: 14 }),

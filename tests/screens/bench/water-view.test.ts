@@ -164,7 +164,7 @@ describe('why the water is so warm', () => {
     expect(why(hand)).toMatchObject({
       title: 'Why water at 29 °C?',
       rows: [
-        { name: 'Wanted in the dough', value: '25 °C' },
+        { name: 'Wanted in the dough', value: '25 °C, as is usual' },
         { name: 'Flour', value: '16 °C, measured' },
         { name: 'Levain', value: '20 °C, a guess' },
         { name: 'Kitchen', value: '20 °C, as you told me' },

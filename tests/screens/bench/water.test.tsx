@@ -44,6 +44,32 @@ it('says the water anew once flour was measured, and shows it', async () => {
   await vi.waitFor(() => expect(target()).not.toBe(before));
 });
 
+it('lets the wanted dough temperature be changed for this bake, and takes it back', async () => {
+  const at = await atWater();
+  await vi.waitFor(() => expect(target()).toContain('for dough at 25 °C'), 10_000);
+  const before = target();
+  await press(at, 'Why this?', 'Change the wanted 25', '2', '3', 'That’s it');
+  expect((await lastFact(at, 'reading')).reading).toEqual({ what: 'wantedDough', celsius: 23 });
+  await vi.waitFor(() => expect(target()).toContain('for dough at 23 °C'));
+  await vi.waitFor(() => expect(at.said.at(-1)).toMatch(/^The water is now .* degrees\.$/));
+  await press(at, 'Why this?');
+  const why = await screen.findByRole('dialog', { name: /^Why water at/ });
+  expect(why.textContent.replaceAll('\u00a0', ' ')).toContain('23 °C, as you told me');
+  await press(at, 'Back to the bench', 'Take that back');
+  await lastFact(at, 'takeBack');
+  await vi.waitFor(() => expect(target()).toBe(before));
+});
+
+it('asks again about a dough hotter than anyone wants it, and keeps it marked', async () => {
+  const at = await atWater();
+  await press(at, 'Why this?', 'Change the wanted 25', '3', '8', 'That’s it');
+  await vi.waitFor(() => expect(at.said.at(-1)).toBe('Odd: 20 to 29 °C is usual.'));
+  expect(at.facts().at(-1)?.kind).not.toBe('reading');
+  await press(at, 'Keep it');
+  const { reading } = await lastFact(at, 'reading');
+  expect(reading).toEqual({ what: 'wantedDough', celsius: 38, odd: true });
+});
+
 it('says what the dough taught, before what comes next', async () => {
   const at = await atBench('mix.weigh');
   const { recipe } = at.house.kitchen().bakes[at.bake]!.context;

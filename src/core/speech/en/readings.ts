@@ -8,6 +8,7 @@ export const readingNames: Readonly<Record<Slot, string>> = {
   flourTemperature: 'Flour temperature',
   levainTemperature: 'Levain temperature',
   fillingTemperature: 'Filling temperature',
+  wantedDough: 'Wanted dough temperature',
   'water.tap': 'Cold tap water',
   'water.bowl': 'Water poured in',
   'rise.dough': 'Dough rise',

@@ -149,12 +149,14 @@ export function NumberControls(props: Keyed): JSX.Element {
       props.onTurn({ ...numberPage(slot), spots: [...spots, spot] }),
     );
   };
+  /** It is no reading: it was asked for on the water's page. */
+  const wanted = (): boolean => props.page.slot === 'wantedDough';
   return (
     <>
       <Control label={controls.backToBench} onPress={() => props.onTurn(null)} />
       <Control
-        label={props.page.mends ? controls.readingsSoFar : words.back}
-        onPress={() => props.onTurn({ at: props.page.mends ? 'past' : 'kinds' })}
+        label={props.page.mends ? controls.readingsSoFar : wanted() ? controls.whyThis : words.back}
+        onPress={() => props.onTurn({ at: props.page.mends ? 'past' : wanted() ? 'why' : 'kinds' })}
       />
       <Show when={props.page.slot === 'coreTemperature' && !props.page.mends}>
         <Control label={words.spot} disabled={props.page.typed === null} onPress={more} />
