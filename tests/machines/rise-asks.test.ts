@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { waitFor } from '../../src/core/day/waits.ts';
+import { openTasks } from '../../machines/kitchen/open-tasks.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import { Hand } from './support/hand.ts';
 import { at } from './support/onward.ts';
+import { RECIPE } from './support/recipe.ts';
 
 const proving = () => at(new Hand({ wait: waitFor }), 'bulk.proving', 'mix.first');
 
@@ -45,6 +47,25 @@ describe('the asks of a bulk', () => {
     expect(hand.ringing).toBeNull();
     expect(marks()).not.toHaveProperty(first);
     expect(marks()['lead.rise85']).not.toBe(before);
+  });
+
+  it('are done with once answered, however much later the dough turns out', () => {
+    const hand = new Hand({ wait: waitFor });
+    const cold = { kind: 'start', bake: 'a', loaves: ['a1'], recipe: RECIPE, kitchen: 18 } as const;
+    hand.do({ ...cold, from: 'bulk.proving' });
+    const answered: string[] = [];
+    while (hand.stage('a') === 'bulk.proving' && answered.length < 9) {
+      hand.turn(1);
+      const call = hand.ringing;
+      if (call === null || hand.stage('a') !== 'bulk.proving') continue;
+      answered.push(call);
+      hand.measure('a', { what: 'rise', percent: 0, of: 'dough' });
+      const open = openTasks(hand.kitchen.bakes['a']!).filter(({ calls }) => calls);
+      expect(open, `${call} answered`).toEqual([]);
+      expect(hand.ringing).toBeNull();
+    }
+    expect(answered.filter((call) => call.includes('rise85'))).toHaveLength(1);
+    expect(new Set(answered).size).toBe(answered.length);
   });
 
   it('are left out by one press each', () => {

@@ -1,4 +1,5 @@
 import { IN_BOWL } from '../records/in-bowl.ts';
+import { speaksOfRise } from '../records/seen.ts';
 import type { Task } from '../records/task.ts';
 import { MINUTE, type Instant } from '../units.ts';
 import type { WaitInput } from './waits.ts';
@@ -16,9 +17,6 @@ const SHARES = { rise45: 0.45, rise70: 0.7, rise85: 0.85 } as const satisfies Pa
 const QUIET = 10;
 /** An answer stands for an ask that it moved a little later: within this share of the time. Judgement. */
 const STANDS = 0.12;
-
-const speaksOfRise = ({ reading }: WaitInput['seen'][number]): boolean =>
-  reading.what === 'edge' || (reading.what === 'rise' && reading.of === 'dough');
 
 /**
  * When a bulk's rise is asked for in a wait that ends at `end`: what was asked before the wait began,

@@ -64,3 +64,7 @@ export function readingsOfLook(answers: Readonly<Record<string, string>>): Readi
     ...(poke === undefined ? [] : [{ what: 'poke', dent: poke } as const]),
   ];
 }
+
+/** Whether a reading tells how far a dough has risen. */
+export const speaksOfRise = ({ reading }: Seen): boolean =>
+  reading.what === 'edge' || (reading.what === 'rise' && reading.of === 'dough');

@@ -21,3 +21,6 @@ export const TASKS = [
   'rise85',
 ] as const;
 export type Task = (typeof TASKS)[number];
+
+/** Tasks that ask for a reading of the dough's rise. */
+export const asksRise = (task: string | null): boolean => task?.startsWith('rise') ?? false;

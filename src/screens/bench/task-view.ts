@@ -1,5 +1,5 @@
 import { openTasks } from '../../../machines/kitchen/open-tasks.ts';
-import { TASKS, type Task } from '../../core/records/task.ts';
+import { asksRise, TASKS, type Task } from '../../core/records/task.ts';
 import { taskPress, tasks } from '../../core/speech/en/tasks.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
@@ -31,9 +31,6 @@ export interface TaskAct extends Asked {
   readonly task: Task;
   readonly since: Instant;
 }
-
-/** Tasks that ask for a reading of the dough's rise. */
-export const asksRise = (task: string | null): boolean => task?.startsWith('rise') ?? false;
 
 /** The task that calls, as an act of its own while the wait goes on; the first due first. Null: none. */
 export function taskView(focus: Focus): TaskAct | null {
