@@ -57,6 +57,42 @@ describe('a dough running warm, ahead of the plan, that goes to the fridge', () 
     expect(hand.stage('a')).toBe('shape.divide');
   });
 
+  it('is called at once by what is read of it, and not asked again for what was just said', () => {
+    const hand = proving(27);
+    hand.turn(20);
+    hand.measure('a', { what: 'rise', percent: 75, of: 'dough' });
+    expect(hand.stage('a')).toBe('bulk.proving');
+    hand.measure('a', { what: 'edge', edge: 'domed', bubbles: 'many' });
+    expect([hand.stage('a'), hand.ringing]).toEqual(['bulk.look', 'a:bulk.look']);
+    hand.heard('a');
+    expect(view(hand).headline).toBe('How does it move when nudged?');
+    expect(view(hand).progress).toEqual({ done: 3, of: 5 });
+    hand.answer('a', { wobble: 'jiggles', top: 'smooth' });
+    expect(view(hand).detail).toBe('Ready, and it goes on in the fridge: divide it about now.');
+    // Hands beat the model: the wait goes on, and is not cut short by what was read before.
+    expect(hand.press('a', 'bulkNotYet')).toBe(true);
+    expect(hand.stage('a')).toBe('bulk.proving');
+    expect(hand.deadline('a')! - hand.now).toBeGreaterThanOrEqual(20 * MINUTE);
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it('is asked for everything where what was read is a while ago', () => {
+    const hand = proving(27);
+    hand.measure('a', { what: 'edge', edge: 'flat', bubbles: 'none' });
+    hand.turn(11);
+    look(hand, {});
+    expect(view(hand).progress).toEqual({ done: 0, of: 5 });
+  });
+
+  it('read anew at its verdict is judged by the newer sign', () => {
+    const hand = proving(27);
+    look(hand, { ...DOMED, top: 'sticky' });
+    expect(view(hand).slab.label).toBe('It’s ready');
+    hand.turn(1);
+    hand.measure('a', { what: 'edge', edge: 'fallen', bubbles: 'some' });
+    expect(view(hand).slab.label).toBe('Gone over');
+  });
+
   it('with no sign of being ahead is not hurried', () => {
     const hand = proving(27);
     const planned = marks(hand)['likely']!;
@@ -107,6 +143,16 @@ describe('a dough that has gone over', () => {
     expect(hand.stage('a')).toBe('rescue.tray');
     expect(hand.deadline('a')).toBeNull();
     expect(view(hand).headline).not.toMatch(/rise|wait|leave/i);
+  });
+
+  it('whose edge has fallen is looked at now, and not left to rise', () => {
+    const hand = proving(24);
+    hand.turn(30);
+    hand.measure('a', { what: 'edge', edge: 'fallen', bubbles: 'some' });
+    expect([hand.stage('a'), hand.ringing]).toEqual(['bulk.look', 'a:bulk.look']);
+    hand.heard('a');
+    hand.answer('a', { rise: '50', wobble: 'strings', top: 'sticky' });
+    expect(view(hand).slab.label).toBe('Gone over');
   });
 
   it('is not thought over by one sign alone', () => {

@@ -6,7 +6,7 @@ import { MINUTE } from '../units.ts';
  * Minutes within which readings of one kind are one look: a dough says nothing new so soon, and the last
  * word stands. Judgement.
  */
-const ONE_LOOK = 10;
+export const ONE_LOOK = 10;
 
 /**
  * Of the readings of one kind within ten minutes only the last: thirty in a minute are no thirty

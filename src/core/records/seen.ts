@@ -68,3 +68,25 @@ export function readingsOfLook(answers: Readonly<Record<string, string>>): Readi
 /** Whether a reading tells how far a dough has risen. */
 export const speaksOfRise = ({ reading }: Seen): boolean =>
   reading.what === 'edge' || (reading.what === 'rise' && reading.of === 'dough');
+
+const QUARTER = 25;
+
+/** One reading as a look's answers; {} where no look asks for it, as for a sample in a jar. */
+function answersIn(reading: Reading): Readonly<Record<string, string>> {
+  if (reading.what === 'rise' && reading.of === 'dough' && reading.in !== 'jar') {
+    const quarters = Math.floor(Math.min(HIGHEST, Math.max(0, reading.percent)) / QUARTER);
+    return { rise: String(quarters * QUARTER) };
+  }
+  if (reading.what === 'edge') return { edge: reading.edge, bubbles: reading.bubbles };
+  return {};
+}
+
+/**
+ * What readings of a dough say as the answers of a look, the later one where two speak of the same: the
+ * way back of `readingsOfLook`. A rise goes to the last quarter that it has passed.
+ *
+ * @example
+ * answersOf([{ what: 'rise', percent: 80, of: 'dough' }]) // → { rise: '75' }
+ */
+export const answersOf = (readings: readonly Reading[]): Readonly<Record<string, string>> =>
+  Object.assign({}, ...readings.map(answersIn)) as Record<string, string>;

@@ -25,6 +25,7 @@ import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
 import { choose } from './choose.ts';
 import { isOut } from './stood-out.ts';
+import { toldAlready } from './told-already.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked, Press } from './view.ts';
 
@@ -138,7 +139,7 @@ const OVER: Verdict = { say: 'over' };
  */
 export function questionView(focus: Focus, list: ListName, over = false): Asked | null {
   if (list === 'feed' || list === 'first' || list === 'second') return null;
-  const { answers } = focus.machine.context;
+  const answers = toldAlready(focus, list);
   if (list === 'levainSigns' && mustDiscard(answers)) {
     const { headline, detail, spoken, slab, then } = discardLevain;
     const ended = { kind: 'press', who: focus.who, act: 'ended' } as const;
