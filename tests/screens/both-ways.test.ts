@@ -116,7 +116,7 @@ describe('a cold dough with a flat edge at the end of its planned time', () => {
     expect(window!.earliest).toBeGreaterThan(hand.now);
     const { warmed, look: next } = marks(hand);
     expect(detail).toBe(
-      `Next look at ${hour(next!)}. At 26 °C it is ready about ${hour(warmed!)}.`,
+      `Next look at ${hour(next!)}. In a warm place, 26 °C: ready about ${hour(warmed!)}.`,
     );
     expect(window!.likely! - warmed!).toBeGreaterThan(45 * MINUTE);
     expect(deadline! - hand.now).toBeGreaterThanOrEqual(20 * MINUTE);
@@ -139,10 +139,14 @@ describe('a dough that has gone over', () => {
     expect(slab.label).toBe('Gone over');
     expect(slab.then).toBe('then bake it flat');
     expect(detail).toMatch(/bake it flat now/);
+    // Hands beat the model, and no answer on the screen says that fallen dough is ready.
+    expect(view(hand).tiles.map(({ label }) => label)).toEqual(['Go on anyway']);
     pressSlab(hand);
     expect(hand.stage('a')).toBe('rescue.tray');
     expect(hand.deadline('a')).toBeNull();
     expect(view(hand).headline).not.toMatch(/rise|wait|leave/i);
+    // How hot and how long: a new goal is a whole one.
+    expect(view(hand).detail).toMatch(/220 °C.*oiled tray, 20 to 25 minutes/);
   });
 
   it('whose edge has fallen is looked at now, and not left to rise', () => {

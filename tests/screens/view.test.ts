@@ -91,7 +91,7 @@ describe('a look at a cold loaf', () => {
   it('that has not grown and springs back is told to stand out, and for how long', () => {
     const hand = looked({ grown: 'none', rim: 'below', dent: 'springs' });
     expect(acts(see(hand)!)[0]).toBe('standOut');
-    expect(see(hand)!.detail).toMatch(/let them stand out/);
+    expect(see(hand)!.detail).toMatch(/Let them stand out/);
     hand.press('a', 'standOut');
     const view = see(hand)!;
     expect(view.headline).toBe('Let the loaves stand out');

@@ -36,7 +36,9 @@ describe('a window in doubt', () => {
     const { likely, warmed } = hand.kitchen.bakes['a']!.context.marks;
     expect(likely! - warmed!).toBeGreaterThan(45 * 60_000);
     expect(detail(hand)).toMatch(
-      new RegExp(`^Next look at \\d\\d:\\d\\d\\. At 26 °C it is ready about ${hour(warmed!)}\\.$`),
+      new RegExp(
+        `^Next look at \\d\\d:\\d\\d\\. In a warm place, 26 °C: ready about ${hour(warmed!)}\\.$`,
+      ),
     );
     expect(view(hand).spoken).toMatch(/twenty-six degrees/);
     hand.turnTo(warmed! - 10 * 60_000);

@@ -44,6 +44,8 @@ export function choose(who: string, chosen: Chosen): Asked {
       choice === 'standOut' || choice === 'flat' ? MORE_ACTS[choice] : VERDICT_ACTS[on][choice];
     return { kind: 'press', who, act } as const;
   };
+  const tileFor = (choice: Choice): string =>
+    (choice === 'ready' && say === 'over' && words.despite) || wordsFor(choice).label;
   const why = out ? standOutBecause : because[say];
   return {
     headline: words.headline,
@@ -52,6 +54,6 @@ export function choose(who: string, chosen: Chosen): Asked {
     slab: { ...wordsFor(first), deed: deedFor(first) },
     tiles: choicesOf(chosen)
       .filter((choice) => choice !== first)
-      .map((choice) => ({ label: wordsFor(choice).label, deed: deedFor(choice) })),
+      .map((choice) => ({ label: tileFor(choice), deed: deedFor(choice) })),
   };
 }

@@ -2,13 +2,14 @@ import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Instant, Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import { slowedView } from './slowed-view.ts';
+import { standView } from './stand-view.ts';
 import { withRipeHour } from './feed-view.ts';
 import type { BenchView } from './view.ts';
 import { withWater } from './water-view.ts';
 
 export { fedFocus } from './feed-view.ts';
 
-/** The bench's view with the number to hit at a weigh card, and what the filling does. */
+/** The bench's view with the number to hit at a weigh card, what the filling does, and how long a loaf stands out. */
 export const withTarget = (
   view: BenchView,
   kitchen: Kitchen,
@@ -18,10 +19,14 @@ export const withTarget = (
   now: Instant,
 ): BenchView =>
   view.task === null
-    ? slowedView(
-        withRipeHour(withWater(view, kitchen, focus, units), kitchen, focus, hour, now),
+    ? standView(
+        slowedView(
+          withRipeHour(withWater(view, kitchen, focus, units), kitchen, focus, hour, now),
+          kitchen,
+          focus,
+          now,
+        ),
         kitchen,
-        focus,
         now,
       )
     : view;

@@ -32,12 +32,13 @@ export const cool = {
     then: 'and this bake is done',
     spoken: 'Note how it turned out. One line for the next bake.',
   },
+  // Common practice, no source: a flat bread two fingers thick.
   'rescue.tray': {
     headline: 'Bake it flat in a tray',
-    detail: 'The dough went over: new goal. Oiled tray, hot oven, now.',
+    detail: 'New goal: oven to {trayHeat}. Spread it in an oiled tray, 20 to 25 minutes.',
     slab: 'Tray is out',
     then: 'then one note',
-    spoken: 'The dough went over, so bake it flat. Oiled tray, hot oven.',
+    spoken: '{trayHeat} now. Oiled tray, twenty to twenty-five minutes.',
     care: `Plain dough is fine; unsure of a filling, throw it out. ${RING}`,
   },
   done: {

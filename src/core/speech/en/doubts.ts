@@ -17,4 +17,4 @@ export const doubts: Readonly<Record<Exclude<Doubt, 'coldProof'>, string>> = {
 };
 
 /** What a warm place would make of a sluggish dough. */
-export const warmPlace = 'At {celsius} it is ready about {time}.';
+export const warmPlace = 'In a warm place, {celsius}: ready about {time}.';

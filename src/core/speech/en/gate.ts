@@ -33,7 +33,7 @@ export const childTasks: Readonly<Record<Hazard, readonly string[]>> = {
   hot: [
     'Sit on the far chair. Count to 20.',
     'Draw the loaf. How dark will it be?',
-    'Call out when the lid is up.',
+    'Call out when the door is shut.',
   ],
   blade: ['Draw the cut you want to see.', 'Sit down. Count the dry baskets.'],
   machine: ['Sit down. Watch for the oven light.', 'Draw the pot in the oven.'],

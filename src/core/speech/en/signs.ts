@@ -97,6 +97,7 @@ export const loafSigns: readonly Question[] = [
   {
     item: 'rim',
     ask: 'Where is it against the rim?',
+    detail: 'The rim of its basket or tin.',
     slab: { value: 'level', label: 'Level' },
     tiles: [{ value: 'below', label: 'Below' }, { value: 'above', label: 'Above' }, notSure],
   },

@@ -8,6 +8,8 @@ export interface VerdictWords {
   readonly headline: string;
   /** Label on the slab or a tile, and what follows when it is pressed. */
   readonly acts: Readonly<Record<VerdictAct, { readonly label: string; readonly then: string }>>;
+  /** Label of going on all the same with what is over, where "it's ready" would not say so. */
+  readonly despite?: string;
   /** What the signs say; the baker may always go on. */
   readonly because: Readonly<Record<VerdictAct | 'unsure', string>>;
 }
@@ -23,7 +25,10 @@ export const moreActs: Readonly<
   flat: { label: 'Bake them flat', then: 'in an oiled tray, now' },
 };
 export const standOutBecause =
-  'They have hardly grown and spring back: let them stand out, then look. You may go on.';
+  'They have hardly grown and spring back. Let them stand out, then look. You may go on.';
+/** The same, once it is reckoned for how long. */
+export const standOutFor =
+  'They have hardly grown and spring back. Let them stand out {minutes}, then look. You may go on.';
 
 export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   levain: {
@@ -47,6 +52,7 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
       notYet: { label: 'Not yet', then: 'look again later' },
       over: { label: 'Gone over', then: 'then bake it flat' },
     },
+    despite: 'Go on anyway',
     because: {
       ready: 'Domed, full of bubbles, and it jiggles: ready. You may go on.',
       notYet: 'It is still tight: give it time or warmth. You may go on all the same.',
