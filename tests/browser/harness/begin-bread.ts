@@ -6,6 +6,7 @@ export async function beginBread(
   bread: string,
   where: string,
   more = 0,
+  celsius = '22',
 ): Promise<void> {
   await baker.press('Which bread?');
   await baker.press(bread);
@@ -13,7 +14,7 @@ export async function beginBread(
   for (let n = 0; n < more; n++) await baker.tap('[aria-label^="One more"]');
   await baker.tap('.slab');
   await baker.press('How warm is the kitchen?');
-  await baker.key('22');
+  await baker.key(celsius);
   await baker.tap('.slab');
   await baker.press('Where is your dough?');
   await baker.press(where);
