@@ -77,7 +77,7 @@ const wanted = (input: WaitInput, end: Instant): readonly (readonly [Timed, Inst
   return stage === 'open' ? by(end, 'rack') : [];
 };
 
-/** Hands are free when a rest begins: what stands about is cleared away then. */
+/** Hands are free when a rest begins: what stands about is cleared away then, and not after every look. */
 const TIDY: Readonly<Partial<Record<BakeStage | OvenStage, Task>>> = {
   'mix.rest': 'tidyMix',
   'bulk.proving': 'tidyBulk',
@@ -123,7 +123,7 @@ export function leadTasks(
     const at = Math.max(now, by - BEFORE[task] * MINUTE);
     return at < end ? [[task, at] as const] : [];
   });
-  const tidy = TIDY[stage];
+  const tidy = input.again ? undefined : TIDY[stage];
   const all: Due[] = [...due, ...(tidy ? [[tidy, now] as const] : [])];
   const again = (task: Task): boolean => stage === 'recover' && task === 'kettle';
   const open = all.filter(([task]) => again(task) || !done.includes(task));

@@ -22,13 +22,12 @@ export function warmPlaceWords(
 }
 
 /**
- * The detail of a wait: when to look, and then what matters most about its window: why it is rough,
- * else what `warm` says a warm place would make of it, else what is usual.
+ * The detail of a wait: when to look, and then what matters most about its window: why it is rough, else
+ * what is usual. Where a warm place would help, that alone: the look's hour stands above it.
  */
 export const waitDetail = (detail: string, { machine }: Focus, warm: string | null): string => {
   const doubt = 'doubt' in machine.context ? machine.context.doubt : undefined;
   if (metaOf(machine).waits === undefined) return detail;
-  const told = doubt && doubt !== 'coldProof' ? doubts[doubt] : warm;
   const [first = ''] = detail.split(/(?<=\.) /);
-  return told ? `${first} ${told}` : detail;
+  return doubt && doubt !== 'coldProof' ? `${first} ${doubts[doubt]}` : (warm ?? detail);
 };

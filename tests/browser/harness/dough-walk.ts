@@ -67,6 +67,23 @@ export class DoughWalk {
     return this.app.page.locator('.window-hours div:not([data-kind="now"]) dd').allInnerTexts();
   }
 
+  /** The tablets on which the whole ready window is in sight, with nothing to read on to. */
+  async windowInSight(): Promise<ViewportName[]> {
+    const seen: ViewportName[] = [];
+    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+      await this.app.setViewport(view);
+      await this.app.turn(50);
+      const inSight = await this.app.page.evaluate(() => {
+        const foot = (selector: string): number =>
+          document.querySelector(selector)?.getBoundingClientRect().bottom ?? NaN;
+        return foot('.window') <= foot('.bench-words');
+      });
+      if (inSight) seen.push(view);
+    }
+    await this.app.setViewport('wide');
+    return seen;
+  }
+
   /** The instants that the bake stands by, as the last fact's row holds them. */
   async marks(): Promise<Readonly<Record<string, Instant>>> {
     const [bake] = Object.values((await logOf(this.app)).at(-1)!.position.bakes);

@@ -46,6 +46,12 @@ const due = (minutes: number, change: Partial<WaitInput> = {}) =>
   );
 
 describe('what a wait asks of free hands', () => {
+  it('has the bench cleared as the dough is left, and not once more after each "not yet"', () => {
+    const proving = { stage: 'bulk.proving' } as const;
+    expect(due(60, proving)).toEqual({ tidyBulk: 0 });
+    expect(due(60, { ...proving, again: true })).toEqual({});
+  });
+
   it('toasts in time for the sheet, though a fold comes before it', () => {
     // A fold after 30 min, the sheet 30 later: nuts toasted 45 min before it, cut 25 before.
     expect(due(30)).toEqual({ toast: 15 });
