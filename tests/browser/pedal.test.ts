@@ -38,11 +38,27 @@ const teach = async (app: App): Promise<void> => {
   await app.page.locator('.start-grid').waitFor();
 };
 
-it('walks a whole bake by pedal, gates by hand', async () => {
+/** A tablet that has nothing to sound with: no audio, no voices, no microphone. */
+const silence = async (app: App): Promise<void> => {
+  await app.context.addInitScript(() => {
+    for (const name of ['AudioContext', 'webkitAudioContext', 'Audio', 'speechSynthesis'])
+      Object.defineProperty(window, name, { value: undefined });
+    Object.defineProperty(navigator, 'mediaDevices', { value: undefined });
+  });
+  await app.reopen();
+};
+
+it('walks a whole bake by pedal and by sight alone, gates by hand', async () => {
   const app = await openApp();
+  await silence(app);
   await teach(app);
   const baker = new PedalBaker(app);
   await baker.begin();
+  // That nothing will be heard is told, with what to do about it, until it is closed.
+  await baker.press('Tap to arm');
+  await app.page.locator('.notice', { hasText: 'Set a second timer for every hot step' }).waitFor();
+  await app.screenshot('no-sound');
+  await baker.press('Close');
   let gates = 0;
   for (const { name, go } of WHOLE_BAKE) {
     const before = await app.countRows();
