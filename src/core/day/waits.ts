@@ -52,7 +52,10 @@ export interface Wait {
 /** Written with every result, so that an old bake says which model it was judged by. */
 export const MODEL = 'clock-5';
 
-/** Minutes to the next look after a "not yet": a crust, a loaf left standing. Judgement. */
+/**
+ * Minutes to the next look after a "not yet": a crust, a loaf left standing. Judgement. They are no
+ * matter of the kitchen or the plan, and the oven knows no loaf's way: its load may be of several bakes.
+ */
 const AGAIN = { crust: 5, standing: 20 } as const;
 
 const after = (at: Instant, minutes: Minutes): Instant => Math.round(at + minutes * MINUTE);

@@ -22,6 +22,7 @@ import './FeedHour.css';
 
 /** Hours to mix at are chosen in steps of this, and up to so long from now. */
 const STEP = 30 * MINUTE;
+const MUCH = 3 * HOUR;
 const MOST = 36 * HOUR;
 
 const onStep = (at: Instant): Instant => Math.round(at / STEP) * STEP;
@@ -53,26 +54,27 @@ export default function FeedHour(props: {
       .take({ kind: 'press', who: props.bake, act: 'answer', item: 'seed', value })
       .then(() => props.onTurn(null));
   };
+  /** So much earlier or later, as far as a feed may be planned. */
+  const Step = (step: { readonly by: number; readonly label: string }): JSX.Element => (
+    <Control
+      label={step.label}
+      fresh={step.label}
+      disabled={at() + step.by <= now() || at() + step.by > now() + MOST}
+      onPress={() => setChosen(at() + step.by)}
+    />
+  );
   return (
     <Show when={focus()}>
       <Sheet title={feed.ask}>
         <div class="feed-hour">
           <div class="feed-hour-step">
-            <Control
-              label={feed.earlier}
-              fresh="earlier"
-              disabled={at() - STEP <= now()}
-              onPress={() => setChosen(at() - STEP)}
-            />
+            <Step by={-MUCH} label={feed.much.earlier} />
+            <Step by={-STEP} label={feed.earlier} />
             <output class="feed-hour-at">
               {props.house.day(at())} {props.house.hour(at())}
             </output>
-            <Control
-              label={feed.later}
-              fresh="later"
-              disabled={at() + STEP > now() + MOST}
-              onPress={() => setChosen(at() + STEP)}
-            />
+            <Step by={STEP} label={feed.later} />
+            <Step by={MUCH} label={feed.much.later} />
           </div>
           <p>{unbroken(fill(feed.stands[stands()], { ratio: showRatio(input().recipe) }))}</p>
           <Show when={offer()} fallback={<p>{feed.none}</p>}>

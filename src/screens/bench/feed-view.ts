@@ -4,6 +4,7 @@ import { seenBy } from '../../../machines/kitchen/seen-by.ts';
 import { ratioOf, ripeAt, type FeedInput } from '../../core/day/feed-plan.ts';
 import type { Recipe } from '../../core/formula/recipe.ts';
 import { feed } from '../../core/speech/en/feed.ts';
+import { weighRough } from '../../core/speech/en/weigh.ts';
 import { said } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
@@ -57,6 +58,8 @@ export function withRipeHour(
     ...view,
     lines: [],
     fuller: true,
+    // Once the starter is in, the hour is settled: it is asked while it can still be another.
+    detail: view.detail === weighRough ? weighRough : feed.planned,
     target: {
       value: hour(at),
       label: feed.ripe,

@@ -37,6 +37,26 @@ it('tells when the feed is ripe, offers another for another hour, and goes on wi
   expect(document.querySelector('.feed-hour')).toBeNull();
 });
 
+it('asks for the hour on the bench while the starter is not weighed, and reaches one half a day on in few presses', async () => {
+  const at = await atBench('levain.feed');
+  const words = () => text('.act-detail');
+  await wait(() => expect(words()).toContain('Mixing at another hour? Say so before you weigh.'));
+  await at.press('Other hour');
+  await screen.findByRole('dialog', { name: 'When do you want to mix?' }, { timeout: 10_000 });
+  const minutes = (): number => {
+    const [, h, m] = /(\d+):(\d+)/.exec(text('.feed-hour-at'))!;
+    return Number(h) * 60 + Number(m);
+  };
+  const before = minutes();
+  for (let n = 0; n < 3; n++) await at.press(/^3.h later/);
+  await at.press(/^3.h earlier/);
+  await at.press('Earlier');
+  expect((minutes() - before + 1440) % 1440).toBe(6 * 60 - 30);
+  await at.press(/starter is in$/);
+  await lastFact(at, 'press');
+  await wait(() => expect(words()).not.toContain('Mixing at another hour?'));
+});
+
 it('offers nothing so soon that no feed is ripe', async () => {
   const at = await atBench('levain.feed');
   await wait(() => expect(text('.target')).toContain('ripe about then'));

@@ -3,10 +3,12 @@ export const feed = {
   ripe: 'ripe about then',
   ratio: 'fed {ratio}',
   another: 'Other hour',
-  spoken: '{line}. Ripe about {time}.',
+  planned: 'Mixing at another hour? Say so before you weigh.',
+  spoken: '{line}. Ripe about {time}. Mixing at another hour? Say so first.',
   ask: 'When do you want to mix?',
   earlier: 'Earlier',
   later: 'Later',
+  much: { earlier: '3 h earlier', later: '3 h later' },
   stands: {
     early: 'Fed {ratio} it is not ripe by then.',
     fits: 'Fed {ratio} it is ripe by then.',
