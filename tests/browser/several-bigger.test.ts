@@ -1,9 +1,11 @@
 import { expect, it } from 'vitest';
+import { gate } from '../../src/core/speech/en/gate.ts';
 import { Baker } from './harness/baker.ts';
 import { beginBread } from './harness/begin-bread.ts';
 import { captionCovers } from './harness/caption.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { openApp, VIEWPORTS, type App, type ViewportName } from './harness/open-app.ts';
+import { slabWords, type SlabWords } from './harness/slab-words.ts';
 import { WHOLE_BAKE } from './harness/whole-bake.ts';
 
 /** Whether words are longer than their place, and what reaches out of what may be pressed. */
@@ -24,6 +26,22 @@ const clipped = (app: App) =>
       out: out.map((el) => el.textContent),
     };
   });
+
+/** Each in turn in the slab that stands there: what would run below the screen. */
+const below = (app: App, words: readonly SlabWords[]) =>
+  app.page.evaluate((all) => {
+    const slab = document.querySelector<HTMLElement>('.slab')!;
+    const [label, then] = [slab.querySelector('.slab-label')!, slab.querySelector('.slab-then')!];
+    return all.flatMap((said) => {
+      label.textContent = said.label;
+      then.textContent = said.then;
+      const longest = Math.max(4, ...said.label.split(/\s+/).map(({ length }) => length));
+      slab.parentElement!.style.setProperty('--longest', String(longest));
+      const page = document.documentElement.scrollHeight - innerHeight;
+      const { bottom } = slab.getBoundingClientRect();
+      return page > 0 || bottom > innerHeight ? [`${said.label}, ${said.then}`] : [];
+    });
+  }, words);
 
 /** The call that rings, in bigger words on each of the tablets. */
 const expectWhole = async (app: App, name: string): Promise<void> => {
@@ -63,4 +81,34 @@ it('shows a hot call and its caution whole in bigger words', async () => {
   await app.turn(18 * 60_000);
   await expectWhole(app, 'hot');
   expect(await app.page.locator('.act-care').isVisible()).toBe(true);
+});
+
+it('has every slab and every gate beside another bake whole in bigger words', async () => {
+  const { slabs, headlines } = slabWords(
+    Object.values(import.meta.glob('../../src/core/speech/en/*.ts', { eager: true })),
+  );
+  expect(slabs.length).toBeGreaterThan(100);
+  const app = await openApp();
+  const baker = new Baker(app);
+  await app.page.locator('.start-grid').waitFor();
+  await beginBread(baker, 'Lane wheat', 'Feed now');
+  await baker.toStart();
+  await beginBread(baker, 'Olive and seed', 'My loaves are ready to bake');
+  const expectAll = async (words: readonly SlabWords[]): Promise<void> => {
+    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+      await app.setViewport(view);
+      await app.page.evaluate(() => (document.documentElement.dataset['text'] = 'bigger'));
+      await app.turn(50);
+      await app.screenshot(`bigger-beside-${words.length}-${view}`);
+      expect.soft(await below(app, words), view).toEqual([]);
+    }
+    await app.setViewport('wide');
+  };
+  await app.page.locator('.hold').waitFor();
+  const { hold: label } = gate;
+  await expectAll(headlines.map((then) => ({ label, then })));
+  await baker.openGate();
+  await app.page.locator('.hold').waitFor({ state: 'detached' });
+  await expectAll(slabs);
+  expectNoFaults(app.faults);
 });
