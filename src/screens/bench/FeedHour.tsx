@@ -71,7 +71,7 @@ export default function FeedHour(props: {
             <Step by={-MUCH} label={feed.much.earlier} />
             <Step by={-STEP} label={feed.earlier} />
             <output class="feed-hour-at">
-              {props.house.day(at())} {props.house.hour(at())}
+              {`${props.house.day(at())} ${props.house.hour(at())}`}
             </output>
             <Step by={STEP} label={feed.later} />
             <Step by={MUCH} label={feed.much.later} />

@@ -8,7 +8,7 @@ export const readingNames: Readonly<Record<Slot, string>> = {
   flourTemperature: 'Flour temperature',
   levainTemperature: 'Levain temperature',
   fillingTemperature: 'Filling temperature',
-  wantedDough: 'Wanted dough temperature',
+  wantedDough: 'Wanted in the dough',
   'water.tap': 'Cold tap water',
   'water.bowl': 'Water poured in',
   'rise.dough': 'Dough rise',
