@@ -106,6 +106,9 @@ describe('a task that calls', () => {
     expect(see(hand).stage).toBe('proof.soon');
     hand.turnTo(hand.kitchen.oven.context.marks['lead.parchment']!);
     expect([see(hand).who, see(hand).task]).toEqual(['oven', 'parchment']);
+    // Its heat is told in the baker's unit on the screen, and in words in the air.
+    expect(see(hand).detail).toContain('takes only 215 to 230 °C.');
+    expect(see(hand).spoken).toContain('only two hundred and fifteen to two hundred and thirty d');
   });
 });
 

@@ -1,4 +1,4 @@
-import { sayNumber, showNumber, type Unit } from './numbers.ts';
+import { sayEnd, sayNumber, showNumber, type Unit } from './numbers.ts';
 import { fahrenheitOf, type Celsius, type Units } from '../units.ts';
 
 /** °C to 0.1, °F whole: 1 °F is about half a °C. `step` is coarser: an oven's dial. */
@@ -84,9 +84,10 @@ export const showHeats = (units: Units): Readonly<Record<string, string>> =>
     return `${from}${inUnit(most, units, step)} ${SIGN[units.heat]}`;
   });
 
-/** The trade's heats by name, in words. */
+/** The trade's heats by name, in words; both ends of a span once, or it would be too long to hold in mind. */
 export const sayHeats = (units: Units): Readonly<Record<string, string>> =>
   write(({ least, most, step }) => {
-    const from = least === undefined ? '' : `${sayNumber(inUnit(least, units, step), null)} to `;
-    return `${from}${sayNumber(inUnit(most, units, step), NAME[units.heat])}`;
+    const high = inUnit(most, units, step);
+    if (least === undefined) return sayNumber(high, NAME[units.heat]);
+    return `${sayEnd(inUnit(least, units, step))} to ${sayEnd(high)} ${NAME[units.heat].replace('degree', 'degrees')}`;
   });

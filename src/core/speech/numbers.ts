@@ -84,6 +84,12 @@ const rounded = (n: number, decimals: Decimals): number => {
 };
 
 /**
+ * A whole number from 0 to 99999 in words and once, without a unit: an end of a span, whose other end
+ * tells it from what sounds alike.
+ */
+export const sayEnd = (n: number): string => whole(Math.round(n));
+
+/**
  * A number in words, with its unit.
  *
  * @param n 0 to 99999, rounded to one decimal, or to two

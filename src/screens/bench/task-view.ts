@@ -30,6 +30,7 @@ const done = (who: string, task: Task, value?: string): Press['deed'] => ({
 export interface TaskAct extends Asked {
   readonly task: Task;
   readonly since: Instant;
+  readonly spoken: string;
 }
 
 /** The task that calls, as an act of its own while the wait goes on; the first due first. Null: none. */

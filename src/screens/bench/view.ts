@@ -215,7 +215,7 @@ export function benchView(
       asked.care ??
       careOf(kitchen, focus, stage, words.care ? show(words.care) : null, equipment, units, hour),
     spoken:
-      asked.spoken ??
+      (task ? fill(task.spoken, said(facts, units)) : asked.spoken) ??
       [fill(words.spoken, said(facts, units)), warm(said)].filter(Boolean).join(' '),
     slab: { ...asked.slab, label: show(asked.slab.label), then: show(asked.slab.then) },
     tiles: [...asked.tiles, ...(task ? [] : taskTiles(focus))].map((tile) => ({

@@ -90,7 +90,7 @@ export const tasks: Readonly<Record<Task, TaskWords>> = {
     done: 'Parchment is cut',
     subject: 'cut the parchment',
     headline: 'Cut the parchment to size',
-    detail: 'Much of it takes only {parchmentHeat}: look at the box.',
+    detail: 'Much of it takes only {parchmentHeat}. Look at the box.',
   },
   kettle: {
     done: 'Water boils',
