@@ -1,11 +1,14 @@
+import { aloud } from './aloud.ts';
+
 /** An utterance is over within this, s, at this pace, words a minute, with this pause between sentences, s. */
 const MOST = 8;
 const PACE = 150;
 const PAUSE = 0.5;
 
-/** A number in digits is said in about as many words as it has digits. */
 const wordsIn = (text: string): number =>
-  text.split(/[\s-]+/).reduce((sum, word) => sum + Math.max(1, word.replace(/\D/g, '').length), 0);
+  aloud(text)
+    .trim()
+    .split(/[\s-]+/).length;
 
 /** How long it takes to say, s. Judgement: words, and a pause for every sentence after the first. */
 export const secondsToSay = (text: string): number =>
