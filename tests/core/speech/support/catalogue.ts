@@ -1,19 +1,4 @@
-/** A text of the catalogue, with the file and the keys it was found under. */
-export interface Found {
-  readonly where: string;
-  readonly text: string;
-}
-
-/** Keys whose strings the log or the machines keep: they are not words for anyone. */
-const NOT_WORDS = ['value', 'item', 'JOINS'];
-
-const collect = (value: unknown, where: string): readonly Found[] => {
-  if (typeof value === 'string') return [{ where, text: value }];
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, inner]) =>
-    NOT_WORDS.includes(key) ? [] : collect(inner, `${where}.${key}`),
-  );
-};
+import { collect, type Found } from '../../../../assets/make/voice/collect.ts';
 
 /** Every text of every file in the catalogue; a new file is found by itself. */
 export const allTexts: readonly Found[] = Object.entries(

@@ -1,0 +1,76 @@
+/**
+ * What of the catalogue is ever said, by the path it is found under, and the file its clips go into:
+ * a bake's start does not wait for the oven's words. `tests/core/speech/clips.test.ts` walks bakes
+ * and holds whatever they say against this.
+ */
+export const PACKS = ['start', 'dough', 'proof', 'oven', 'numbers'] as const;
+export type Pack = (typeof PACKS)[number];
+
+const START = [
+  /^(read|levain|before|heed|feed|starter)\..*\.(spoken|care|ask)$/,
+  /^heed\./,
+  /^signs\.levainSigns\..*\.ask$/,
+  /^verdicts\.(verdicts\.levain\.because\.|discardLevain\.spoken)/,
+  /^feed\.feed\.spoken$/,
+  /^starter\.starterWords\.(care|feedSaid|strongNotFed|strongFirst|strongUnclear|strongUnclearWhy)$/,
+  /^starter\.starterWords\.(sures|strengths)\./,
+  /^starter\.starterWords\.call\.subject$/,
+  /^left\.left\..*\.spoken$/,
+  /^left\.clockAsk\.(care|said)$/,
+  /^kitchen-warnings\./,
+  /^kitchen\.night\.(plug|phone)$/,
+  /^trouble\.trouble\.(pressRefused|nothingToTakeBack)$/,
+];
+
+const DOUGH = [
+  /^(mix|bulk|shape|weigh)\..*\.(spoken|care)$/,
+  /^weigh\.weighRough$/,
+  /^bulk\.fillingSlows$/,
+  /^doubts\.warmPlace$/,
+  /^signs\.bulkSigns\..*\.ask$/,
+  /^verdicts\.(verdicts\.bulk\.because\.|readyForCold)/,
+  /^tasks\.tasks\..*\.(headline|detail|care)$/,
+  /^water\.water\.(spoken|moved|ice|hot|warmer|cooler)$/,
+  /^water\.water\.guess\./,
+  /^water\.mixTaught\./,
+  /^moved\./,
+  /^readings\.readingNames\./,
+  /^readings\.reading\.(odd|otherScale|impossible|taken|takenOdd|hot)$/,
+  /^readings\.readingList\.corrected$/,
+  /^readings\.readingPictures\.(edge|bubbles|growth|poke|crust)\.tiles\./,
+  /^rise\.rise\.spoken\./,
+];
+
+const PROOF = [
+  /^proof\..*\.(spoken|care)$/,
+  /^signs\.(loafSigns|pokeSigns|warmSigns|crustSigns)\..*\.ask$/,
+  /^verdicts\.(verdicts\.(loaf|warm|poke|crust)\.because\.|standOutBecause)/,
+  /^names\.(bakeNames|ovenNames)\./,
+];
+
+const OVEN = [
+  /^(oven|oven-many|oven-stone|oven-tin|cool)\..*\.(spoken|care)$/,
+  /^gate\.gate\.(spoken|bothHands)$/,
+  /^calls\.calls\.(look|act|hot)$/,
+  /^calls\.callSubjects\./,
+  /^tasks\.tasks\..*\.subject$/,
+  /^timers\.timerWords\..*\.(name|subject|care)$/,
+  /^timers\.timer\.(began|said)$/,
+  /^several\.several\.(said|twinSaid|sentence|subject|moved)$/,
+  /^names\.pots\./,
+  /^running\.countdown\..*\.ask$/,
+  /^running\.nothingRuns$/,
+];
+
+const SPOKEN: Readonly<Record<Exclude<Pack, 'numbers'>, readonly RegExp[]>> = {
+  start: START,
+  dough: DOUGH,
+  proof: PROOF,
+  oven: OVEN,
+};
+
+/** The file that holds the clips of a text; null where it is read and never said. */
+export const packOf = (where: string): Pack | null =>
+  (Object.entries(SPOKEN) as [Pack, readonly RegExp[]][]).find(([, patterns]) =>
+    patterns.some((pattern) => pattern.test(where)),
+  )?.[0] ?? null;

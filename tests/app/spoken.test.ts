@@ -1,0 +1,112 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { makeRecipe } from '../../src/core/formula/make-recipe.ts';
+import { readFormula } from '../../src/core/formula/read-formula.ts';
+import { waitFor } from '../../src/core/day/waits.ts';
+import { readClipIndex } from '../../src/core/speech/clip-index.ts';
+import { layClips } from '../../src/core/speech/clips.ts';
+import { showTime } from '../../src/core/speech/show-time.ts';
+import { EQUIPMENT, type Equipment } from '../../src/core/kitchen/equipment.ts';
+import type { Recipe } from '../../src/core/formula/recipe.ts';
+import { speakOf } from '../../src/app/speak-of.ts';
+import { focusOn } from '../../src/screens/focus.ts';
+import { withTarget } from '../../src/screens/bench/measured-view.ts';
+import { questionView } from '../../src/screens/bench/question-view.ts';
+import { benchView } from '../../src/screens/bench/view.ts';
+import { sayFor } from '../../src/screens/bake-name.ts';
+import type { Ways } from '../../src/screens/house.ts';
+import { Hand } from '../machines/support/hand.ts';
+import { stepOn } from '../machines/support/onward.ts';
+
+const index = readClipIndex(JSON.parse(readFileSync('assets/voice/index.json', 'utf8')))!;
+/** Every bread that comes with the program, as a bake pins it. */
+const RECIPES: readonly (readonly [string, Recipe])[] = readdirSync('assets/formulas').map(
+  (file) => {
+    const { formula } = readFormula(
+      JSON.parse(readFileSync(join('assets/formulas', file), 'utf8')),
+    );
+    const { recipe } = makeRecipe(formula!, {
+      loaves: 3,
+      piece: formula!.piece,
+      scale: EQUIPMENT.scale,
+    });
+    return [file, recipe!] as const;
+  },
+);
+const WAYS = [
+  { heat: 'C', weight: 'g', clock: '24' },
+  { heat: 'F', weight: 'oz', clock: '12' },
+] as const satisfies readonly Partial<Ways>[];
+/** A kitchen that is warned of whatever can be warned of. */
+const POOR: Equipment = {
+  ...EQUIPMENT,
+  fridge: { ...EQUIPMENT.fridge, celsius: 8, holds: 1 },
+  oven: { ...EQUIPMENT.oven, most: 215, parchment: 200, atDial: 247, preheat: 95 },
+  bowls: { ...EQUIPMENT.bowls, count: 1 },
+};
+
+/** What would end the bake at its levain. */
+const ENDS = /pinkOrMould/;
+
+/** Numbers without order that come out alike every time: a tile instead of the slab, now and then. */
+const chance = (seed: number) => {
+  let state = seed;
+  return () => (state = (state * 16_807) % 2_147_483_647) / 2_147_483_647;
+};
+
+/** Everything the voice is handed in a bake, step by step, with its stage. */
+function saidIn(recipe: Recipe, ways: (typeof WAYS)[number], seed: number, two: boolean) {
+  const hour = (at: number) => showTime(new Date(at).toISOString().slice(11, 16), ways.clock);
+  const equipment = seed % 2 === 0 ? EQUIPMENT : POOR;
+  const hand = new Hand({ wait: waitFor, now: Date.UTC(2031, 4, 3, 6) });
+  if (two) hand.start('b', 'bulk.between', ['b1'], recipe);
+  hand.start('a', 'read.plan', ['a1', 'a2', 'a3'], recipe);
+  const pick = chance(seed + 1);
+  const said: { readonly at: string; readonly words: string }[] = [];
+  for (let steps = 0; steps < 220 && hand.stage('a') !== null; steps += 1) {
+    const focus = focusOn(hand.kitchen, 'a');
+    if (focus === null) break;
+    const plain = benchView(hand.kitchen, focus, hour, questionView, ways, equipment);
+    const view = withTarget(plain, hand.kitchen, focus, { ...ways } as never, hour, hand.now);
+    const add = (words: string | null) =>
+      words && said.push({ at: `${view.who} ${view.stage} ${view.task ?? ''}`, words });
+    add(sayFor(hand.kitchen, 'a', view.spoken, hour));
+    add(view.care);
+    for (const say of hand.says.splice(0)) add(speakOf(say, hand.kitchen, hour, ways, equipment));
+    const before = hand.records.length;
+    const deadline = hand.deadline(view.who);
+    if (view.task !== null) hand.do(view.slab.deed ?? view.tiles[0]!.deed);
+    else if (deadline !== null) {
+      const { marks } = focus.machine.context;
+      const next = Object.values(marks).filter((at) => at > hand.now && at <= deadline);
+      hand.turnTo(Math.max(hand.now, Math.min(deadline, ...next)));
+      continue;
+    } else {
+      const tiles = view.tiles.filter(({ deed }) => !ENDS.test(JSON.stringify(deed)));
+      const tile = pick() < 0.3 ? tiles[Math.floor(pick() * tiles.length)] : undefined;
+      const deed = tile?.deed ?? view.slab.deed;
+      if (deed !== null) hand.do(deed);
+    }
+    if (hand.records.length === before && !stepOn(hand, view.who)) hand.turn(10);
+  }
+  return said;
+}
+
+describe.each(RECIPES)('all that is said in a bake of %s', (_, recipe) => {
+  it.each([
+    [0, 0, false],
+    [1, 1, true],
+    [0, 3, true],
+    [1, 4, false],
+    [0, 7, false],
+  ])('has its clips: units %i, way %i, two bakes: %s', (units, seed, two) => {
+    const said = saidIn(recipe, WAYS[units]!, seed, two);
+    const stages = new Set(said.map(({ at }) => at));
+    expect(stages.size).toBeGreaterThan(12);
+    for (const { at, words } of said) {
+      expect(words, at).not.toMatch(/[{}]|undefined|NaN/);
+      expect(layClips(words, (id) => index.has(id)).missing, `${at}: ${words}`).toEqual([]);
+    }
+  });
+});
