@@ -68,6 +68,8 @@ export interface Sound {
 /** A voice. Resolves when the words are over, or at once when there is no voice. */
 export interface Speaker {
   say(words: string): { readonly over: Promise<void>; readonly stop: Stop };
+  /** Calls back whenever words should have been heard and could not be. */
+  onLost(then: () => void): Stop;
 }
 
 /** What was understood. The engine comes later; the port is here so that screens can show its state. */

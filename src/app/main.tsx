@@ -11,7 +11,7 @@ import { makeScreenAwake } from '../adapters/screen-awake.ts';
 import { makeSettings } from '../adapters/settings.ts';
 import { makeShowing } from '../adapters/showing.ts';
 import { makeSound } from '../adapters/sound/sound.ts';
-import { makeSilentSpeaker } from '../adapters/speaker.ts';
+import { makeSpeaker } from '../adapters/speaker/speaker.ts';
 import { makeLogStore } from '../adapters/store.ts';
 
 import { App } from './App.tsx';
@@ -34,6 +34,7 @@ const open = async (root: HTMLElement): Promise<void> => {
   const hold = makeHold();
   // Before the first render: two pages that both believe they hold the kitchen write over each other.
   const holds = await hold.take(name);
+  const sound = makeSound();
   const house = await openHouse({
     clock: rehearses
       ? await rehearsal().then(({ rehearsalClock }) => rehearsalClock(settings, wall))
@@ -41,8 +42,8 @@ const open = async (root: HTMLElement): Promise<void> => {
     showing: makeShowing(),
     store: makeLogStore(name),
     settings,
-    sound: makeSound(),
-    speaker: makeSilentSpeaker(),
+    sound,
+    speaker: makeSpeaker({ context: sound.context, later }),
     screen: makeScreenAwake(),
     update: makeLaterUpdate(),
     news: makeNews(name),

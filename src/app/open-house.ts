@@ -85,6 +85,7 @@ export async function openHouse(world: World): Promise<House> {
     offer,
     baking,
     soundless: () => soundState() === 'unavailable',
+    voiceLost: voice.lost,
     secure: world.secure,
     saveAsFile,
     reload: world.reload,
@@ -212,9 +213,9 @@ export async function openHouse(world: World): Promise<House> {
     unsaved: () => kept().unsaved,
     ringing: () => (world.holds ? hearing.ringing(kitchen()) : null),
     hush() {
+      voice.hush();
       const call = hearing.ringing(keeper.kept().kitchen);
       if (call === null || !world.holds) return false;
-      voice.hush();
       runner.quiet();
       // Of two that came at once the next one rings now, and is said.
       void take({ kind: 'heard', call: call.id }).then(() => speak([]));

@@ -16,6 +16,8 @@ export interface ToldParts {
   readonly baking: Accessor<boolean>;
   /** No sound can be made in this browser. */
   readonly soundless: Accessor<boolean>;
+  /** Words should have been heard and could not be. */
+  readonly voiceLost: Accessor<boolean>;
   readonly secure: boolean;
   readonly saveAsFile: () => void;
   readonly reload: () => void;
@@ -61,6 +63,7 @@ export function makeTold(parts: ToldParts): {
         : store === 'taken' && closing('taken', STORE.taken),
       parts.clockBack() && closing('clock', trouble.clockBack),
       parts.soundless() && closing('sound', trouble.soundMissing),
+      parts.voiceLost() && closing('voice', trouble.voiceLost),
       !parts.secure && closing('insecure', trouble.insecure),
       // Never in the middle of a bake: a new version waits until the kitchen is idle.
       offer !== null &&

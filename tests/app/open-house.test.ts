@@ -3,8 +3,10 @@ import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { openHouse } from '../../src/app/open-house.ts';
+import { trouble } from '../../src/core/speech/en/trouble.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
+import { makeHeardSpeaker } from '../fakes/heard-speaker.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 
 const file = (name: string) => readFileSync(`assets/formulas/${name}`, 'utf8');
@@ -47,6 +49,28 @@ describe('the house', () => {
     const again = await open(makeFakeWorld({ store: world.store, at: world.clock.now() + MINUTE }));
     expect(stage(again, id)).toBe('mix.rest');
     expect(again.told()).toEqual([]);
+  });
+
+  it('stops speaking at a touch though nothing rings, and the touch does its own work', async () => {
+    const speaker = makeHeardSpeaker();
+    const house = await open({ ...makeFakeWorld(), speaker });
+    house.say('Fold the dough.');
+    await vi.waitFor(() => expect(speaker.said).toHaveLength(1));
+    expect(house.hush()).toBe(false);
+    await vi.waitFor(() => expect(speaker.said[0]!.ended).toBe('stopped'));
+  });
+
+  it('tells that words could not be heard, once, until it is closed', async () => {
+    const speaker = makeHeardSpeaker();
+    const house = await open({ ...makeFakeWorld(), speaker });
+    await vi.waitFor(() => expect(house.told()).toEqual([]));
+    speaker.lose();
+    speaker.lose();
+    await vi.waitFor(() => expect(texts(house)).toEqual([trouble.voiceLost]));
+    house.told()[0]!.action!.press();
+    expect(house.told()).toEqual([]);
+    speaker.lose();
+    expect(house.told()).toEqual([]);
   });
 
   it('goes on in memory when there is no store, and says what to do', async () => {

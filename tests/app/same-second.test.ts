@@ -24,6 +24,7 @@ const twoResting = async () => {
   const world = {
     ...fake,
     speaker: {
+      ...speaker,
       say(words: string) {
         const speech = speaker.say(words);
         const now = speaker.said.filter(({ ended }) => ended === 'no').length;

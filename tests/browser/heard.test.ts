@@ -64,12 +64,15 @@ it('is heard on time in real time, visible and hidden, and again where the deadl
       timeout: 60_000,
     })
     .toBe(true);
-  const hidden = stretches(await heard(tab), { gap: 1_000 });
+  // What was said as the rest began is long over.
+  const after = (await heard(tab)).filter(({ wall }) => wall > until + 15_000);
+  const hidden = stretches(after, { gap: 1_000 });
   expect(hidden.length).toBeGreaterThanOrEqual(1);
-  // Not at the first deadline, only at the moved one; then again every six seconds.
+  // Not at the first deadline, only at the moved one; then again every six seconds, words between.
   expect(hidden[0]!.from).toBeGreaterThanOrEqual(from + REST_MS - 100);
   expect(hidden[0]!.from).toBeLessThanOrEqual(until + REST_MS + 1_500);
-  expect(Math.abs(hidden[1]!.from - hidden[0]!.from - ACT_EVERY)).toBeLessThan(1_500);
+  const again = hidden.map((one) => Math.abs(one.from - hidden[0]!.from - ACT_EVERY));
+  expect(Math.min(...again)).toBeLessThan(1_500);
 
   await tab.show();
   await expect.poll(() => tab.evaluate('document.hidden')).toBe(false);

@@ -5,13 +5,21 @@ export interface HeardSpeaker extends Speaker {
   readonly said: readonly { readonly words: string; readonly ended: 'no' | 'over' | 'stopped' }[];
   /** The words being said now are over. */
   finish(): void;
+  /** Words could not be heard. */
+  lose(): void;
 }
 
 /** A speaker whose words last until the test says that they are over. */
 export function makeHeardSpeaker(): HeardSpeaker {
   const said: { words: string; ended: 'no' | 'over' | 'stopped'; done: () => void }[] = [];
+  const listeners = new Set<() => void>();
   return {
     said,
+    onLost(then) {
+      listeners.add(then);
+      return () => void listeners.delete(then);
+    },
+    lose: () => listeners.forEach((then) => then()),
     say(words) {
       let done = () => {};
       const over = new Promise<void>((resolve) => (done = resolve));

@@ -1,14 +1,31 @@
-/** A gain as the tests need it: what was set, and the last ramp to silence. */
+/** A gain on the audio clock: values set and ramps, as far as the tests need them. */
 class Param {
   value = 1;
-  /** When a ramp to 0 ends, s. */
-  silentAt = Number.POSITIVE_INFINITY;
-  setValueAtTime(value: number) {
-    this.value = value;
-    this.silentAt = Number.POSITIVE_INFINITY;
+  #events: { readonly value: number; readonly when: number; readonly ramp: boolean }[] = [];
+  setValueAtTime(value: number, when: number) {
+    this.#add({ value, when, ramp: false });
   }
   linearRampToValueAtTime(value: number, when: number) {
-    if (value === 0) this.silentAt = when;
+    this.#add({ value, when, ramp: true });
+  }
+  cancelScheduledValues(from: number) {
+    this.#events = this.#events.filter(({ when }) => when < from);
+  }
+  #add(event: { value: number; when: number; ramp: boolean }) {
+    const after = this.#events.findIndex(({ when }) => when > event.when);
+    this.#events.splice(after < 0 ? this.#events.length : after, 0, event);
+  }
+  /** What it is at an instant, s. */
+  at(now: number): number {
+    let [value, since] = [this.value, 0];
+    for (const event of this.#events) {
+      if (event.when > now) {
+        const way = (now - since) / (event.when - since);
+        return event.ramp ? value + (event.value - value) * way : value;
+      }
+      [value, since] = [event.value, event.when];
+    }
+    return value;
   }
 }
 
@@ -24,12 +41,17 @@ class Node_ {
 }
 
 class Source extends Node_ {
-  buffer: { readonly length: number; readonly rate: number } | null = null;
+  buffer: Sound | null = null;
   onended: (() => void) | null = null;
   when = Number.POSITIVE_INFINITY;
   end = Number.POSITIVE_INFINITY;
   constructor(private readonly audio: TurnedAudio) {
     super();
+  }
+  over() {
+    const then = this.onended;
+    this.onended = null;
+    then?.();
   }
   start(when: number) {
     this.when = Math.max(when, this.audio.currentTime);
@@ -38,6 +60,12 @@ class Source extends Node_ {
   stop(when = 0) {
     this.end = Math.max(when, this.audio.currentTime);
   }
+}
+
+interface Sound {
+  readonly length: number;
+  readonly rate: number;
+  readonly duration: number;
 }
 
 /** A stretch of sound that came out: audio seconds, and dB below full. */
@@ -68,8 +96,15 @@ export class TurnedAudio extends EventTarget {
   createBuffer = (_channels: number, length: number, rate: number) => ({
     length,
     rate,
+    duration: length / rate,
     copyToChannel: () => {},
   });
+  /** A file of one byte: how long it sounds, in tenths of a second. Anything else is damaged. */
+  async decodeAudioData(file: ArrayBuffer): Promise<Sound> {
+    const [tenths] = new Uint8Array(file);
+    if (file.byteLength !== 1 || !tenths) throw new DOMException('', 'EncodingError');
+    return this.createBuffer(1, (tenths / 10) * this.sampleRate, this.sampleRate);
+  }
   async resume() {
     this.asked += 1;
     if (this.resumes === 'refused') throw new DOMException('', 'NotAllowedError');
@@ -92,13 +127,14 @@ export class TurnedAudio extends EventTarget {
     }
   }
   #hear(source: Source, now: number) {
-    const long = (source.buffer?.length ?? 0) / (source.buffer?.rate ?? 1);
-    const end = Math.min(source.end, source.when + long);
+    const end = Math.min(source.end, source.when + (source.buffer?.duration ?? 0));
+    if (now > end) source.over();
     let db = 0;
     let node: Node_ | null = source;
     for (; node !== null && node !== this.destination; node = node.to) {
-      db += 20 * Math.log10(node.gain.value);
-      if (now >= node.gain.silentAt) return;
+      const gain = node.gain.at(now);
+      if (gain < 0.001) return;
+      db += 20 * Math.log10(gain);
     }
     if (node === null || now <= source.when || now > end) return;
     const known = this.heard.find((stretch) => stretch.source === source);

@@ -37,7 +37,10 @@ export function makeFakeWorld(
     store: parts.store ?? makeMemoryStore(),
     settings: makeMemorySettings(),
     sound: makeSilentSound('armed'),
-    speaker: { say: () => ({ over: Promise.resolve(), stop: () => undefined }) },
+    speaker: {
+      say: () => ({ over: Promise.resolve(), stop: () => undefined }),
+      onLost: () => () => undefined,
+    },
     screen: { state: () => 'held', onState: () => () => undefined, hold: () => () => undefined },
     update: {
       onOffer(then) {

@@ -2,6 +2,7 @@ import type { CallKind, Clock, Stop } from '../../../machines/ports.ts';
 import { toneOf, type Tone } from '../../core/speech/burst.ts';
 import { callWave } from '../../core/speech/call-wave.ts';
 import type { Instant } from '../../core/units.ts';
+import { callsBus } from './calls-bus.ts';
 
 /** Tones are laid on the audio clock this far ahead, s: a hidden page may run only once a minute. */
 const AHEAD = 150;
@@ -58,6 +59,7 @@ export interface Ring {
 
 /** Makes the burst of a call due at wall instant `since`; nothing is laid before `lay`. */
 export function ring({ context, clock }: RingParts, kind: CallKind, since: Instant): Ring {
+  const bus = callsBus(context);
   let out: GainNode | null = null;
   /** Seconds after it was due that the burst began, and how many of its tones have begun. */
   let from = 0;
@@ -67,6 +69,7 @@ export function ring({ context, clock }: RingParts, kind: CallKind, since: Insta
     readonly at: number;
     readonly when: number;
     readonly source: AudioBufferSourceNode;
+    readonly unlay: Stop;
   }[] = [];
   /** The audio time at which the call was due, as the laid tones have it, s. */
   let due = 0;
@@ -76,7 +79,7 @@ export function ring({ context, clock }: RingParts, kind: CallKind, since: Insta
   const start = ({ at, db }: Tone) => {
     if (out === null) {
       out = context.createGain();
-      out.connect(context.destination);
+      out.connect(bus.input);
     }
     const level = context.createGain();
     level.gain.value = 10 ** (db / 20);
@@ -87,7 +90,9 @@ export function ring({ context, clock }: RingParts, kind: CallKind, since: Insta
     source.onended = () => level.disconnect();
     const when = Math.max(due + at, context.currentTime);
     source.start(when);
-    laid.push({ at, when, source });
+    const until = when + (source.buffer?.duration ?? 0);
+    const unlay = bus.tone({ from: when, until, first: begun + laid.length === 0 });
+    laid.push({ at, when, source, unlay });
   };
   const countBegun = (until: number) => {
     while (laid[0] !== undefined && laid[0].when <= until) {
@@ -96,9 +101,10 @@ export function ring({ context, clock }: RingParts, kind: CallKind, since: Insta
     }
   };
   const cut = () => {
-    for (const { source } of laid) {
+    for (const { source, unlay } of laid) {
       source.stop();
       source.disconnect();
+      unlay();
     }
     laid = [];
   };

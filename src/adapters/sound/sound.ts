@@ -41,7 +41,9 @@ async function openHowler(): Promise<Audio | null> {
  * (lock screen, telephone) makes it `locked` until the next tap or the return to the page brings it
  * back. `unavailable`: this browser has no Web Audio. One call at a time: the caller stops the old.
  */
-export function makeSound(parts: Partial<SoundParts> = {}): Sound & { readonly close: Stop } {
+export function makeSound(
+  parts: Partial<SoundParts> = {},
+): Sound & { readonly close: Stop; context(): AudioContext | null } {
   const open = parts.open ?? openHowler;
   const clock = parts.clock ?? makeClock();
   const listeners = new Set<(state: SoundState) => void>();
@@ -88,6 +90,8 @@ export function makeSound(parts: Partial<SoundParts> = {}): Sound & { readonly c
 
   return {
     state: () => state,
+    /** Where it sounds, for others that sound with it; null until it was armed once. */
+    context: () => audio?.context ?? null,
     onState(then) {
       listeners.add(then);
       return () => void listeners.delete(then);

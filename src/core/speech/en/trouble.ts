@@ -22,6 +22,7 @@ export const trouble = {
   locksMissing: 'This browser cannot tell if two pages are open. Keep to one page.',
   insecure: 'Opened this way, the page cannot work offline or stay lit. Open it by https.',
   soundMissing: 'No sound can be made here. Set a second timer for every hot step.',
+  voiceLost: 'Some words could not be heard. Read them on the screen: nothing else is lost.',
   exportFailed: 'The file could not be saved. Try again, or make room on the tablet.',
 } as const;
 export type Trouble = keyof typeof trouble;

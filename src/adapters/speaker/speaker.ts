@@ -1,0 +1,61 @@
+import type { Speaker, Stop } from '../../../machines/ports.ts';
+import type { Player } from './play.ts';
+
+export interface SpeakerParts {
+  /** Where calls sound, so that none sounds under words; null until sound was armed. */
+  readonly context: () => AudioContext | null;
+  /** Real milliseconds. */
+  readonly later: (ms: number, then: () => void) => Stop;
+  /** What plays clips: it comes with the first words that can be heard. */
+  readonly load?: () => Promise<Player>;
+}
+
+const loadPlayer = (later: SpeakerParts['later']) => async (): Promise<Player> => {
+  const [{ makePlayer }, { openClips }] = await Promise.all([
+    import('./play.ts'),
+    import('./open-clips.ts'),
+  ]);
+  return makePlayer(openClips(), later);
+};
+
+/**
+ * A voice of spoken clips. Where sound is not armed nothing is heard and the words are over at once;
+ * they are captioned by whoever asks. Clips that cannot be had are told as a loss, never thrown.
+ */
+export function makeSpeaker({ context, later, load = loadPlayer(later) }: SpeakerParts): Speaker {
+  const listeners = new Set<() => void>();
+  let player: Promise<Player> | null = null;
+  return {
+    onLost(then) {
+      listeners.add(then);
+      return () => void listeners.delete(then);
+    },
+    say(words) {
+      const audio = context();
+      if (audio === null || audio.state !== 'running')
+        return { over: Promise.resolve(), stop: () => {} };
+      let stopped = false;
+      let stopClips: Stop = () => {};
+      const speak = async (): Promise<void> => {
+        try {
+          player ??= load();
+          const loaded = await player;
+          if (stopped) return;
+          const playing = loaded.play(audio, words);
+          stopClips = playing.stop;
+          await playing.over;
+        } catch {
+          player = null; // the next words try again
+          for (const then of listeners) then();
+        }
+      };
+      return {
+        over: speak(),
+        stop() {
+          stopped = true;
+          stopClips();
+        },
+      };
+    },
+  };
+}
