@@ -1,56 +1,21 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { serve, type Served } from '../../src/serve/serve.ts';
 import { sharedBrowser } from './harness/chromium.ts';
-import {
-  hear,
-  HEAR_FILES,
-  HEAR_SCRIPT,
-  heard,
-  stall,
-  stretches,
-  type Moment,
-} from './harness/hear.ts';
+import { hear, HEAR_SCRIPT, heard, stall, stretches, type Moment } from './harness/hear.ts';
+import { openSoundSite, type SoundSite } from './harness/sound-site.ts';
 import { openTab, type Tab } from './harness/tab.ts';
 
 const KINDS = ['look', 'act', 'hot'] as const;
 type Kind = (typeof KINDS)[number];
 
+let site: SoundSite;
 let server: Served;
-let dir: string;
 
 beforeAll(async () => {
-  dir = await mkdtemp(join(tmpdir(), 'loafward-calls-'));
-  await build({
-    configFile: false,
-    logLevel: 'warn',
-    publicDir: false,
-    build: {
-      outDir: dir,
-      emptyOutDir: true,
-      minify: false,
-      lib: {
-        entry: fileURLToPath(new URL('./pages/calls.ts', import.meta.url)),
-        formats: ['es'],
-        fileName: () => 'calls.js',
-      },
-    },
-  });
-  await writeFile(
-    join(dir, 'index.html'),
-    '<!doctype html><html lang="en"><meta charset="utf-8"><title>Calls</title>' +
-      '<script type="module" src="/calls.js"></script><body></body></html>',
-  );
-  server = await serve({ dir, extra: HEAR_FILES });
+  site = await openSoundSite();
+  server = site.server;
 });
-afterAll(async () => {
-  await server.close();
-  await rm(dir, { recursive: true });
-});
+afterAll(() => site.close());
 
 const stateOf = (tab: Tab) => tab.evaluate('document.querySelector("button")?.textContent');
 
@@ -190,7 +155,7 @@ describe('the ear of the tests', () => {
   });
 
   test('says that it is deaf where the worklet is not served, or nothing was put in the page', async () => {
-    const bare = await serve({ dir });
+    const bare = await serve({ dir: site.dir });
     const deaf = await openTab(bare.url, HEAR_SCRIPT);
     await expect.poll(() => stateOf(deaf)).toBe('locked');
     await deaf.tap('button');

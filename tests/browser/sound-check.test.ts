@@ -72,7 +72,16 @@ it('comes once before the first bake, is heard, and takes three presses', async 
   await app.page.locator('.act-headline:text-is("Heard well")').waitFor();
   await measure('heard');
   expect(await app.countRows()).toBe(0);
+  const began = Date.now();
   await baker.noted(() => press('.slab:has-text("Start baking")'));
+  // The first act is said aloud, as its caption stands.
+  await app.page.locator('.caption:has-text("Read it through.")').waitFor();
+  await expect
+    .poll(async () => {
+      const moments = (await heard(app.page)).filter(({ wall }) => wall > began);
+      return moments.filter(({ rms }) => rms > 0.003).length * 10;
+    })
+    .toBeGreaterThan(1_500);
   expect(presses).toBe(3);
   expect((await baker.facts()).map(({ kind }) => kind)).toEqual(['start']);
 

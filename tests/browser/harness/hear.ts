@@ -57,13 +57,21 @@ export const HEAR_SCRIPT = `(() => {
   const moments = (globalThis.__moments = []);
   const deaf = (why) => (globalThis.__deaf = String(why));
   if (typeof AudioWorkletNode === 'undefined') return deaf('no worklets: not a secure context');
+  const outs = (globalThis.__outs = []);
   const taps = new WeakMap();
+  const modules = new WeakMap();
   const connect = AudioNode.prototype.connect;
-  const tapOf = (context) => {
-    if (taps.has(context)) return taps.get(context);
+  const moduleOf = (context) => {
+    if (!modules.has(context)) modules.set(context, context.audioWorklet.addModule('${WORKLET_PATH}'));
+    return modules.get(context);
+  };
+  /** What is connected to the tap of this key is measured into one list. */
+  const tapOf = (key, context, into) => {
+    if (taps.has(key)) return taps.get(key);
     const tap = context.createGain();
-    taps.set(context, tap);
-    context.audioWorklet.addModule('${WORKLET_PATH}').then(() => {
+    taps.set(key, tap);
+    const list = into();
+    moduleOf(context).then(() => {
       const options = { channelCount: 1, channelCountMode: 'explicit' };
       const ear = new AudioWorkletNode(context, 'hear', options);
       connect.call(tap, ear);
@@ -71,16 +79,23 @@ export const HEAR_SCRIPT = `(() => {
       ear.port.onmessage = ({ data }) => {
         const page = Date.now();
         const hidden = document.hidden;
-        for (const moment of data) moments.push({ ...moment, page, hidden });
+        for (const moment of data) list.push({ ...moment, page, hidden });
       };
     }, deaf);
     return tap;
   };
   AudioNode.prototype.connect = function (to, ...rest) {
-    if (to instanceof AudioDestinationNode) connect.call(this, tapOf(this.context));
+    if (to instanceof AudioDestinationNode) {
+      connect.call(this, tapOf(this.context, this.context, () => moments));
+      if (globalThis.__apart)
+        connect.call(this, tapOf(this, this.context, () => (outs.push([]), outs.at(-1))));
+    }
     return connect.call(this, to, ...rest);
   };
 })();`;
+
+/** The same, and each output of the page's own is measured by itself too: `heardApart`. */
+export const HEAR_APART_SCRIPT = `globalThis.__apart = true;${HEAR_SCRIPT}`;
 
 /** Has every page that this context opens from now on heard; one already open must be reopened. */
 export async function hear(context: BrowserContext): Promise<void> {
@@ -100,6 +115,14 @@ export async function heard(page: {
   const answer = await page.evaluate(ask);
   if (typeof answer === 'string') throw new Error(`The page cannot be heard: ${answer}.`);
   return answer as Moment[];
+}
+
+/** All moments of each output, in the order in which they were connected. */
+export async function heardApart(page: {
+  evaluate(expression: string): Promise<unknown>;
+}): Promise<Moment[][]> {
+  await heard(page);
+  return (await page.evaluate('globalThis.__outs')) as Moment[][];
 }
 
 /**
