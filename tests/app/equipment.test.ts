@@ -4,6 +4,7 @@ import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vites
 import { openHouse } from '../../src/app/open-house.ts';
 import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import type { House } from '../../src/screens/house.ts';
+import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 
@@ -14,9 +15,8 @@ beforeEach(() =>
   ),
 );
 afterEach(() => vi.unstubAllGlobals());
-// What a house loads after the first paint comes before the test's end.
 afterAll(async () => {
-  await import('../../src/core/day/waits.ts');
+  await loadedLater();
 });
 
 const open = (world: FakeWorld): Promise<House> => createRoot(() => openHouse(world));

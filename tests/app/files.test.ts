@@ -7,6 +7,7 @@ import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import { goesOn, readLogFile } from '../../src/core/records/read-log-file.ts';
 import type { LogRecord } from '../../src/core/records/record.ts';
 import type { House } from '../../src/screens/house.ts';
+import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 
@@ -17,9 +18,8 @@ beforeEach(() =>
   ),
 );
 afterEach(() => vi.unstubAllGlobals());
-// What a house loads after the first paint comes before the test's end.
 afterAll(async () => {
-  await import('../../src/core/day/waits.ts');
+  await loadedLater();
 });
 
 const open = (world: FakeWorld): Promise<House> => createRoot(() => openHouse(world));

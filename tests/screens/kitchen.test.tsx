@@ -5,6 +5,7 @@ import { openHouse } from '../../src/app/open-house.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import type { House } from '../../src/screens/house.ts';
 import Kitchen from '../../src/screens/kitchen/Kitchen.tsx';
+import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 import { tap, turnedClock } from './parts/touching.ts';
 
@@ -31,9 +32,8 @@ afterEach(() => {
   cleanup();
   vi.unstubAllGlobals();
 });
-// What a house loads after the first paint comes before the test's end.
 afterAll(async () => {
-  await import('../../src/core/day/waits.ts');
+  await loadedLater();
 });
 
 const press = (name: RegExp): void => {

@@ -6,6 +6,7 @@ import { openHouse } from '../../src/app/open-house.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import type { House } from '../../src/screens/house.ts';
 import Start from '../../src/screens/start/Start.tsx';
+import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 import { tap, turnedClock } from './parts/touching.ts';
@@ -25,9 +26,8 @@ afterEach(() => {
   cleanup();
   vi.unstubAllGlobals();
 });
-// What a house loads after the first paint comes before the test's end.
 afterAll(async () => {
-  await import('../../src/core/day/waits.ts');
+  await loadedLater();
 });
 
 const open = async (world: FakeWorld): Promise<House> => {
