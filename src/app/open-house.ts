@@ -75,7 +75,6 @@ export async function openHouse(world: World): Promise<House> {
   const records = () => kept().records;
   const baking = () => Object.keys(kitchen().bakes).length > 0;
   const files = makeFiles(world, { records, equipment, equip });
-  const { saveAsFile } = files;
   const { told, tell, troubles } = laterTold({
     store: () => kept().trouble,
     unsaved: () => kept().unsaved,
@@ -87,7 +86,7 @@ export async function openHouse(world: World): Promise<House> {
     soundless: () => soundState() === 'unavailable',
     voiceLost: voice.lost,
     secure: world.secure,
-    saveAsFile,
+    saveAsFile: files.saveAsFile,
     reload: world.reload,
   });
 
@@ -176,7 +175,7 @@ export async function openHouse(world: World): Promise<House> {
       const { findPlace } = await import('./find-place.ts');
       const done = () => setLost(null);
       setLost(
-        await findPlace({ opened, kitchen: start.kitchen, time, take, tell, saveAsFile, done }),
+        await findPlace({ opened, kitchen: start.kitchen, time, take, tell, ...files, done }),
       );
     }
   } else {

@@ -119,6 +119,22 @@ describe('words that are said', () => {
     expect(asked).toEqual(['/voice/index.json', '/voice/all.mp3']);
   });
 
+  it('bring the other files after them, so that a call need not wait for a sleeping server', async () => {
+    const index = JSON.parse(String(served['/voice/index.json'])) as Record<string, object>;
+    index["it's time"] = { ...index['stand back'], file: 'oven.mp3', start: 0 };
+    served['/voice/index.json'] = JSON.stringify(index);
+    served['/voice/oven.mp3'] = new Uint8Array([9]);
+    const speaker = speakerWith();
+    void speaker.say('Stand back.');
+    await settled();
+    expect(asked).toContain('/voice/oven.mp3');
+    served = {};
+    void speaker.say('It’s time.');
+    await settled();
+    audio.turn(2);
+    expect(audio.heard.length).toBe(2);
+  });
+
   it('leave out what no clip says and go on', async () => {
     void speakerWith().say('Eighteen quibbles, stand back.');
     await settled();

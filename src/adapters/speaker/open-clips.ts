@@ -9,13 +9,19 @@ export interface Clips {
 
 const DIR = '/voice/';
 
+const filesIn = (index: ClipIndex): readonly string[] => [
+  ...new Set([...index.values()].map(({ file }) => file)),
+];
+
 /**
- * Files are fetched when a clip of theirs is first wanted, and kept. All of it rejects, in words, where
- * a file is missing or is not what the index says; what failed is fetched anew the next time.
+ * Files are fetched when a clip of theirs is first wanted, and kept; once one is there the others follow,
+ * so that a call's words do not wait for a server that sleeps by then. All of it rejects, in words, where a
+ * file is missing or is not what the index says; what failed is fetched anew the next time.
  */
 export function openClips(fetchFile: typeof fetch = (path) => fetch(path)): Clips {
   const files = new Map<string, Promise<ArrayBuffer>>();
-  let index: Promise<ClipIndex> | null = null;
+  let followed: Promise<unknown> | null = null;
+  let opening: Promise<ClipIndex> | null = null;
 
   const fetched = async (name: string): Promise<Response> => {
     const response = await fetchFile(DIR + name);
@@ -36,20 +42,22 @@ export function openClips(fetchFile: typeof fetch = (path) => fetch(path)): Clip
     return coming;
   };
   const openIndex = (): Promise<ClipIndex> => {
-    if (index === null) {
-      index = readIndex();
-      index.catch(() => (index = null));
+    if (opening === null) {
+      opening = readIndex();
+      opening.catch(() => (opening = null));
     }
-    return index;
+    return opening;
   };
 
   return {
     index: openIndex,
     async clip(id) {
-      const entry = (await openIndex()).get(id);
+      const index = await openIndex();
+      const entry = index.get(id);
       if (!entry) throw new Error(`No clip says "${id}".`);
       const { file, start, bytes } = entry;
       const whole = await fileOf(file);
+      followed ??= Promise.allSettled(filesIn(index).map(fileOf));
       if (start + bytes > whole.byteLength) throw new Error(`${file} of the voice is cut short.`);
       return whole.slice(start, start + bytes);
     },
