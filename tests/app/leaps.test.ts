@@ -10,6 +10,7 @@ import { openHouse } from '../../src/app/open-house.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
 import { makeTurnedClock } from '../fakes/turned-clock.ts';
+import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeFakeWorld } from '../fakes/world.ts';
 
 beforeEach(() => {
@@ -18,12 +19,8 @@ beforeEach(() => {
   });
 });
 afterEach(() => vi.unstubAllGlobals());
-// What a house loads after the first paint comes before the test's end.
 afterAll(async () => {
-  await Promise.all([
-    import('../../src/core/speech/utterances.ts'),
-    import('../../src/core/day/waits.ts'),
-  ]);
+  await loadedLater();
 });
 
 const place = (house: House, id: string) => {

@@ -1,18 +1,24 @@
 import { aloud } from './aloud.ts';
 
-/** An utterance is over within this, s, at this pace, words a minute, with this pause between sentences, s. */
+/**
+ * An utterance is over within this, s, at this pace, words a minute, with these pauses between sentences
+ * and within them, s.
+ */
 const MOST = 8;
 const PACE = 150;
 const PAUSE = 0.5;
+const COMMA = 0.25;
 
 const wordsIn = (text: string): number =>
   aloud(text)
     .trim()
     .split(/[\s-]+/).length;
 
-/** How long it takes to say, s. Judgement: words, and a pause for every sentence after the first. */
+const commasIn = (text: string): number => aloud(text).match(/[,:;](?=\s)/g)?.length ?? 0;
+
+/** How long it takes to say, s. Judgement: words, and a pause at every mark within and between sentences. */
 export const secondsToSay = (text: string): number =>
-  (wordsIn(text) / PACE) * 60 + PAUSE * (sentencesOf(text).length - 1);
+  (wordsIn(text) / PACE) * 60 + COMMA * commasIn(text) + PAUSE * (sentencesOf(text).length - 1);
 
 const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.?!])\s+/);
 

@@ -34,6 +34,7 @@ describe('what is said at once', () => {
     expect(secondsToSay('one two three four five')).toBeCloseTo(2);
     expect(secondsToSay('one two. three four. five six?')).toBeCloseTo(2.4 + 1);
     expect(secondsToSay('twenty-five degrees')).toBeCloseTo(1.2);
+    expect(secondsToSay('one, two: three, four')).toBeCloseTo(1.6 + 0.75);
     // Digits and signs are said in words: four hundred and twenty degrees Fahrenheit.
     expect(secondsToSay('420 °F')).toBeCloseTo(2.4);
   });
