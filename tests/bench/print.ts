@@ -5,8 +5,10 @@ import { pressToPaint } from './first-screens.ts';
 import { interactionToPaint } from './inp.ts';
 import { pressToMoved } from './moved.ts';
 import { refold } from './refold.ts';
+import { showSpread } from './spread.ts';
 
 /** `npm run bench`: figures of this machine, as it is just now. */
+const SPREAD = 'p50 / p95 / worst';
 const site = await builtSite();
 const rows: [string, string][] = [];
 rows.push(['first load, script and style, gz', `${(firstLoad(site).bytes / 1000).toFixed(1)} kB`]);
@@ -19,22 +21,19 @@ rows.push([
   `${update.p50.toFixed(2)} / ${update.p95.toFixed(2)} ms`,
 ]);
 for (const throttle of [1, 6]) {
-  const { p50, p95, presses } = await pressToPaint(site, throttle);
+  const times = await pressToPaint(site, throttle);
   rows.push([
-    `press → paint at ${throttle}×, ${presses} presses, p50 / p95`,
-    `${p50.toFixed(0)} / ${p95.toFixed(0)} ms`,
+    `press → paint at ${throttle}×, ${times.presses} presses, ${SPREAD}`,
+    showSpread(times),
   ]);
 }
 const moved = await pressToMoved(site, 6);
 rows.push([
-  `reading taken → moved hour painted at 6×, ${moved.readings} readings, p50 / worst`,
-  `${moved.p50.toFixed(0)} / ${moved.worst.toFixed(0)} ms`,
+  `reading taken → moved hour painted at 6×, ${moved.presses} readings, ${SPREAD}`,
+  showSpread(moved),
 ]);
-for (const { kind, presses, p50, p95, worst } of await interactionToPaint(site, 6)) {
-  rows.push([
-    `INP at 6×, ${kind}, ${presses} presses, p50 / p95 / worst`,
-    `${p50} / ${p95} / ${worst} ms`,
-  ]);
+for (const [kind, times] of await interactionToPaint(site, 6)) {
+  rows.push([`INP at 6×, ${kind}, ${times.presses} presses, ${SPREAD}`, showSpread(times)]);
 }
 const wide = Math.max(...rows.map(([name]) => name.length));
 for (const [name, figure] of rows) console.log(`${name.padEnd(wide)}  ${figure}`);
