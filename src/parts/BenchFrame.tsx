@@ -1,4 +1,4 @@
-import { Show, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
 import { makeOverflow } from './overflow.ts';
 import './BenchFrame.css';
@@ -34,17 +34,20 @@ export interface BenchFrameProps {
  */
 export function BenchFrame(props: BenchFrameProps): JSX.Element {
   const words = makeOverflow();
+  // Asked for more than once: each asking would draw them anew.
+  const times = createMemo(() => props.times);
+  const others = createMemo(() => props.others);
   return (
     <main
       class="bench"
       aria-label={props.label}
       data-tone={props.tone === 'hot' ? 'hot' : undefined}
-      data-timeless={props.times ? undefined : ''}
-      data-others={props.others ? '' : undefined}
+      data-timeless={times() ? undefined : ''}
+      data-others={others() ? '' : undefined}
     >
       <div class="bench-edge">{props.edge}</div>
-      <Show when={props.times}>
-        <div class="bench-times">{props.times}</div>
+      <Show when={times()}>
+        <div class="bench-times">{times()}</div>
       </Show>
       <div
         class="bench-words"
@@ -66,8 +69,8 @@ export function BenchFrame(props: BenchFrameProps): JSX.Element {
       <div class="bench-slab">{props.slab}</div>
       <div class="bench-controls">{props.controls}</div>
       <div class="bench-ear">{props.ear}</div>
-      <Show when={props.others}>
-        <div class="bench-others">{props.others}</div>
+      <Show when={others()}>
+        <div class="bench-others">{others()}</div>
       </Show>
       {props.over}
     </main>

@@ -41,9 +41,11 @@ export function Control(props: ControlProps): JSX.Element {
       now={props.now}
     >
       <Show when={props.picture}>
-        <span class="control-picture" aria-hidden="true">
-          {props.picture}
-        </span>
+        {(picture) => (
+          <span class="control-picture" aria-hidden="true">
+            {picture()}
+          </span>
+        )}
       </Show>
       <span class="control-label">
         {unbroken(props.label)}

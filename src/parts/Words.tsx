@@ -19,15 +19,12 @@ export interface WordsProps {
 export function Words(props: WordsProps): JSX.Element {
   return (
     <div class="act">
-      <Show when={props.picture}>
-        <div class="act-picture">{props.picture}</div>
-      </Show>
+      {/* What is asked for once more is drawn once more: each is read by its Show alone. */}
+      <Show when={props.picture}>{(picture) => <div class="act-picture">{picture()}</div>}</Show>
       <h1 class="act-headline">{unbroken(props.headline)}</h1>
       <Show when={props.detail}>{(detail) => <p class="act-detail">{unbroken(detail())}</p>}</Show>
       <Show when={props.care}>{(care) => <p class="act-care">{unbroken(care())}</p>}</Show>
-      <Show when={props.children}>
-        <div class="act-more">{props.children}</div>
-      </Show>
+      <Show when={props.children}>{(more) => <div class="act-more">{more()}</div>}</Show>
     </div>
   );
 }
