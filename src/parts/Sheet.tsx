@@ -1,6 +1,7 @@
 import { onCleanup, onMount, Show, type JSX } from 'solid-js';
 import { controls } from '../core/speech/en/controls.ts';
 import { Control } from './Control.tsx';
+import { focusBefore, giveBack } from './focus-owed.ts';
 import { makeOverflow } from './overflow.ts';
 import './Sheet.css';
 
@@ -19,7 +20,7 @@ export function Sheet(props: {
 }): JSX.Element {
   let sheet!: HTMLElement;
   const words = makeOverflow();
-  const before = document.activeElement;
+  const before = focusBefore();
   const stay = (e: FocusEvent): void => {
     // Of two sheets the upper one holds the focus.
     if ([...document.querySelectorAll('.sheet')].at(-1) !== sheet) return;
@@ -31,7 +32,7 @@ export function Sheet(props: {
   });
   onCleanup(() => {
     document.removeEventListener('focusin', stay);
-    if (before instanceof HTMLElement && before.isConnected) before.focus();
+    giveBack(before);
   });
   return (
     <section

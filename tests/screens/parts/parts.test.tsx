@@ -2,14 +2,12 @@ import { cleanup, render as draw, screen } from '@solidjs/testing-library';
 import { createSignal, Show, type JSX } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { CallMark } from '../../../src/parts/CallMark.tsx';
-import { Caption } from '../../../src/parts/Caption.tsx';
 import { EarPanel } from '../../../src/parts/EarPanel.tsx';
 import { Lines } from '../../../src/parts/Lines.tsx';
 import { Notice } from '../../../src/parts/Notice.tsx';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
 import { ReturnCard } from '../../../src/parts/ReturnCard.tsx';
 import { RuledEdge } from '../../../src/parts/RuledEdge.tsx';
-import { Sheet } from '../../../src/parts/Sheet.tsx';
 import { Slab } from '../../../src/parts/Slab.tsx';
 import { Stepper } from '../../../src/parts/Stepper.tsx';
 import { Tiles } from '../../../src/parts/Tiles.tsx';
@@ -198,19 +196,6 @@ describe('the ear panel', () => {
   });
 });
 
-describe('a caption', () => {
-  it('is a live region whether it is seen or only heard', () => {
-    const [seen, setSeen] = createSignal(true);
-    render(() => <Caption text="That’s 24.5 degrees." seen={seen()} />);
-    const region = screen.getByRole('status');
-    expect(region.getAttribute('aria-live')).toBe('polite');
-    expect(region.dataset['seen']).toBe('');
-    setSeen(false);
-    expect(region.dataset['seen']).toBeUndefined();
-    expect(region.textContent).toBe('That’s 24.5 degrees.');
-  });
-});
-
 describe('a stepper', () => {
   it('counts by single presses and stops at its ends', () => {
     const counted: number[] = [];
@@ -236,32 +221,6 @@ describe('a stepper', () => {
       tap(button('One more'));
     }
     expect(counted).toEqual([2, 3]);
-  });
-});
-
-describe('a sheet', () => {
-  it('takes the focus, keeps it, and gives it back', () => {
-    const [open, setOpen] = createSignal(false);
-    render(() => (
-      <>
-        <button type="button">More</button>
-        <Show when={open()}>
-          <Sheet title="Ways">
-            <button type="button">Bigger</button>
-          </Sheet>
-        </Show>
-      </>
-    ));
-    const more = button('More');
-    more.focus();
-    setOpen(true);
-    const sheet = screen.getByRole('dialog', { name: 'Ways' });
-    expect(document.activeElement).toBe(sheet);
-    button('Bigger').focus();
-    more.focus();
-    expect(sheet.contains(document.activeElement)).toBe(true);
-    setOpen(false);
-    expect(document.activeElement).toBe(more);
   });
 });
 

@@ -1,0 +1,29 @@
+import { afterPaint } from './after-paint.ts';
+
+/** What is owed the focus that a closed sheet had, the latest last. */
+let owed: readonly Element[] = [];
+let callOff = (): void => {};
+
+/** Who had the focus, asked as a sheet opens: of one that opens in another's place, who had it before that. */
+export function focusBefore(): readonly Element[] {
+  const before = document.activeElement;
+  const all = before === null ? owed : [...owed, before];
+  callOff();
+  owed = [];
+  return all;
+}
+
+/**
+ * Gives the focus back to the latest of them that still stands, after the paint: asking for it has the
+ * whole page laid out at once. Where something else has come to the focus meanwhile it stays there.
+ */
+export function giveBack(before: readonly Element[]): void {
+  owed = [...owed, ...before];
+  callOff();
+  callOff = afterPaint(() => {
+    const to = owed.findLast((el) => el.isConnected && el !== document.body);
+    owed = [];
+    const at = document.activeElement;
+    if (to instanceof HTMLElement && (at === null || at === document.body)) to.focus();
+  });
+}
