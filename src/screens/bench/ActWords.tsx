@@ -1,4 +1,5 @@
-import { lazy, Show, Suspense, type JSX } from 'solid-js';
+import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { samePlain } from '../../../machines/kitchen/same-plain.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { callWords } from '../../core/speech/en/calls.ts';
 import { readyWindow } from '../../core/speech/en/running.ts';
@@ -54,13 +55,19 @@ export function ActWords(props: {
     const long = view.window !== null && view.window.latest - house.now() > LONG;
     return long ? `${house.day(at)} ${house.hour(at)}` : house.hour(at);
   };
-  const options = () => [
-    ...props.view.tiles.map((tile, i) => ({ value: String(i), label: tile.label })),
-    // Beside a window there is no room for it on every screen: there it stands under More.
-    ...(props.view.ahead > 0 && props.view.window === null
-      ? [{ value: AHEAD, label: fill(taskPress.ahead, { count: props.view.ahead }) }]
-      : []),
-  ];
+  /** Drawn anew where another act or other answers stand there, not with every fact. */
+  const answers = createMemo(
+    () => {
+      const { who, stage, task, tiles, ahead, window } = props.view;
+      const options = tiles.map(({ label }, i) => ({ value: String(i), label }));
+      // Beside a window there is no room for it on every screen: there it stands under More.
+      if (ahead > 0 && window === null)
+        options.push({ value: AHEAD, label: fill(taskPress.ahead, { count: ahead }) });
+      return { act: [who, stage, task], options };
+    },
+    { act: [], options: [] },
+    { equals: samePlain },
+  );
   const choose = (value: string): void => {
     const tile = props.view.tiles[Number(value)];
     if (value === AHEAD) props.onAhead();
@@ -95,8 +102,8 @@ export function ActWords(props: {
         <Show when={props.view.lines.length > 0}>
           <Lines label={bench.lines} lines={props.view.lines} />
         </Show>
-        <Show when={options().length > 0}>
-          <Tiles label={props.view.headline} options={options()} onChoose={choose} />
+        <Show when={answers().options.length > 0}>
+          <Tiles label={props.view.headline} options={answers().options} onChoose={choose} />
         </Show>
         <Show when={props.view.deadline !== null && props.view.window}>
           {(window) => (

@@ -1,4 +1,4 @@
-import { lazy, Match, Suspense, Switch, type JSX } from 'solid-js';
+import { createMemo, lazy, Match, Suspense, Switch, type JSX } from 'solid-js';
 import type { House } from '../../house.ts';
 import KindsSheet from './KindsSheet.tsx';
 import NewReadingSheet from './NewReadingSheet.tsx';
@@ -24,6 +24,8 @@ export default function ReadingSheets(props: {
   readonly act: string;
   readonly onTurn: (page: ReadingPage | null) => void;
 }): JSX.Element {
+  // Each fact makes the bench's view anew; what may be read here follows the stage alone.
+  const stage = createMemo(() => props.stage);
   const pictures = (): PicturePage | null => (props.page.at === 'pictures' ? props.page : null);
   return (
     <Switch>
@@ -31,13 +33,13 @@ export default function ReadingSheets(props: {
         <NewReadingSheet
           house={props.house}
           bake={props.bake}
-          stage={props.stage}
+          stage={stage()}
           act={props.act}
           onTurn={(page) => props.onTurn(page)}
         />
       </Match>
       <Match when={props.page.at === 'kinds'}>
-        <KindsSheet stage={props.stage} onTurn={(page) => props.onTurn(page)} />
+        <KindsSheet stage={stage()} onTurn={(page) => props.onTurn(page)} />
       </Match>
       <Match when={props.page.at === 'past'}>
         <PastSheet house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />
