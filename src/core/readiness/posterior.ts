@@ -33,10 +33,17 @@ export function weighIn(
   return { at: posterior.at, log: log.map((one) => one - most) };
 }
 
-const weightsOf = ({ log }: Posterior): readonly number[] => {
-  const raw = log.map(Math.exp);
+/** Weights by their posterior: one judgement asks for them half a dozen times. */
+const known = new WeakMap<Posterior, readonly number[]>();
+
+const weightsOf = (posterior: Posterior): readonly number[] => {
+  const found = known.get(posterior);
+  if (found) return found;
+  const raw = posterior.log.map(Math.exp);
   const sum = raw.reduce((all, one) => all + one, 0);
-  return raw.map((one) => one / sum);
+  const weights = raw.map((one) => one / sum);
+  known.set(posterior, weights);
+  return weights;
 };
 
 /**
