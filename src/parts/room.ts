@@ -77,6 +77,8 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
   let swallowing = false;
   let touchedAt = Number.NEGATIVE_INFINITY;
   let keyed = false;
+  /** The contact just lifted has pressed something. */
+  let pressed = false;
   const reaching = new Set<Element>();
 
   const spend = (): void => {
@@ -128,12 +130,20 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
   };
   const onUp = (e: PointerEvent): void => {
     touchedAt = now();
+    pressed = false;
     const contact = contacts.get(e.pointerId);
     if (!contact) return;
     contacts.delete(e.pointerId);
     if (!contact.home) return;
     const good = e.type === 'pointerup' && contact.live && isInside(contact.home, e);
+    pressed = good;
     homes.get(contact.home)?.up(contact, good);
+  };
+  // Of a touch that pressed something no mouse and no click is made: they would move the focus, and the
+  // browser is busy with them while the press waits for its answer.
+  const onLifted = (e: TouchEvent): void => {
+    if (pressed && e.cancelable) e.preventDefault();
+    pressed = false;
   };
   const onKey = (e: Event): void => {
     keyed = true;
@@ -158,6 +168,7 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     ['pointermove', onMove],
     ['pointerup', onUp],
     ['pointercancel', onUp],
+    ['touchend', onLifted],
     ['keydown', onKey],
     ['click', onClick],
     ['blur', onBlur],
