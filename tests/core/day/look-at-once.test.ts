@@ -41,6 +41,16 @@ describe('what is read while the dough rises', () => {
     expect(look([rise(50), edge('fallen', 'none')])).toBe(READ);
   });
 
+  it('is looked at now where it has risen as far as its bread wants, or further', () => {
+    expect(RECIPE.process.rise).toBe(90);
+    // Beyond what the clock knows a reading moves no hour, and would be waited on.
+    for (const percent of [90, 100, 150]) expect(look([rise(percent)])).toBe(READ);
+    expect(look([rise(85)])).toBeGreaterThan(READ);
+    expect(look([rise(150, READ, true)])).toBeGreaterThan(READ);
+    // The last word stands: what was mistyped and said again calls nothing.
+    expect(look([rise(150, READ - MINUTE), rise(50)])).toBeGreaterThan(READ);
+  });
+
   it('waits for the model’s look where it says ready by one sign alone, or not at all', () => {
     for (const seen of [
       [rise(75)],
