@@ -29,6 +29,8 @@ export const standOutBecause =
 /** The same, once it is reckoned for how long. */
 export const standOutFor =
   'They have hardly grown and spring back. Let them stand out {minutes}, then look. You may go on.';
+/** Of loaves that stood out and spring back once more. */
+export const standOnFor = 'It springs back: let it stand out {minutes}, then look. You may go on.';
 
 export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   levain: {
