@@ -29,9 +29,10 @@ const toldBy = (detail: string): number => {
 
 it('tells a tight cold loaf for how long it stands out, and the press holds it to that', () => {
   const hand = looked({ grown: 'none', rim: 'below', dent: 'springs' });
-  const { detail, spoken } = view(hand);
+  const { detail, spoken, slab } = view(hand);
   const told = toldBy(detail);
   expect(told).toBeGreaterThanOrEqual(30);
+  expect(detail).toContain(`stand out ${slab.then}.`);
   expect(spoken).toMatch(/stand out [a-z -]+ (minutes|hours?), then look/);
   expect(hand.records.at(-1)!.fact).not.toHaveProperty('results');
   hand.press('a', 'standOut');

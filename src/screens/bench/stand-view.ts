@@ -6,6 +6,7 @@ import {
   standOnFor,
   standOutBecause,
   standOutFor,
+  standThen,
   verdicts,
 } from '../../core/speech/en/verdicts.ts';
 import { said, shown } from '../../core/speech/facts.ts';
@@ -38,6 +39,7 @@ export function standView(view: BenchView, kitchen: Kitchen, now: Instant): Benc
     ...view,
     fuller: true,
     detail: fill(template, shown({ minutes })),
+    slab: { ...view.slab, then: fill(standThen, shown({ minutes })) },
     spoken: fill(template, said({ minutes })),
   };
 }

@@ -29,6 +29,8 @@ export const standOutBecause =
 /** The same, once it is reckoned for how long. */
 export const standOutFor =
   'They have hardly grown and spring back. Let them stand out {minutes}, then look. You may go on.';
+/** On the slab then: bigger words leave the sentence to be read on. */
+export const standThen = '{minutes}, then look';
 /** Of loaves that stood out and spring back once more. */
 export const standOnFor = 'It springs back: let it stand out {minutes}, then look. You may go on.';
 
