@@ -20,6 +20,11 @@ const START = [
   /^kitchen-warnings\./,
   /^kitchen\.night\.(plug|phone)$/,
   /^trouble\.trouble\.(pressRefused|nothingToTakeBack)$/,
+  // A pedal's next answer is said as it is chosen.
+  /^pedal\.pedal\.byHand$/,
+  /^controls\.controls\./,
+  /^(read|before)\..*\.label$/,
+  /^signs\.levainSigns\..*\.label$/,
 ];
 
 const DOUGH = [
@@ -27,7 +32,7 @@ const DOUGH = [
   /^weigh\.weighRough$/,
   /^bulk\.fillingSlows$/,
   /^doubts\.warmPlace$/,
-  /^signs\.bulkSigns\..*\.ask$/,
+  /^signs\.bulkSigns\..*\.(ask|label)$/,
   /^verdicts\.(verdicts\.bulk\.because\.|readyForCold)/,
   /^tasks\.tasks\..*\.(headline|detail|care)$/,
   /^water\.water\.(spoken|moved|ice|hot|warmer|cooler)$/,
@@ -43,7 +48,7 @@ const DOUGH = [
 
 const PROOF = [
   /^proof\..*\.(spoken|care)$/,
-  /^signs\.(loafSigns|pokeSigns|warmSigns|crustSigns)\..*\.ask$/,
+  /^signs\.(loafSigns|pokeSigns|warmSigns|crustSigns)\..*\.(ask|label)$/,
   /^verdicts\.(verdicts\.(loaf|warm|poke|crust)\.because\.|standOutBecause)/,
   /^names\.(bakeNames|ovenNames)\./,
 ];
