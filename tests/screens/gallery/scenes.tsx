@@ -283,11 +283,20 @@ export const scenes: Record<string, Component> = {
     <BenchFrame
       label="Bench"
       further="Read on"
-      edge={edge(13)}
-      words={<Words headline="Fold from all four sides" />}
+      edge={edge(14)}
+      times={
+        <Countdown
+          name="Bulk"
+          label="to the next look"
+          ends="at 12:32"
+          deadline={hour(12, 32)}
+          now={hour(11, 20)}
+        />
+      }
+      words={<Words headline="Leave the dough to rise" />}
       controls={controls('New reading')}
       ear={ear()}
-      slab={<Slab label="That’s done" then="then leave it to rise" onPress={press('slab')} />}
+      slab={<Slab label="Look now" then="and say what you see" onPress={press('slab')} />}
       over={
         <ReturnCard
           title="While you were away"
