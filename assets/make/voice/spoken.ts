@@ -49,7 +49,7 @@ const DOUGH = [
 const PROOF = [
   /^proof\..*\.(spoken|care)$/,
   /^signs\.(loafSigns|pokeSigns|warmSigns|crustSigns)\..*\.(ask|label)$/,
-  /^verdicts\.(verdicts\.(loaf|warm|poke|crust)\.because\.|standOutBecause)/,
+  /^verdicts\.(verdicts\.(loaf|warm|poke|crust)\.because\.|standOut(Because|For)|standOnFor)/,
   /^names\.(bakeNames|ovenNames)\./,
 ];
 
