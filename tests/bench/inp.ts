@@ -37,6 +37,14 @@ const drain = (page: Page): Promise<number[]> =>
     return all;
   });
 
+/** What every press of these changes: the act, its hour, what is typed, what lies over it. */
+const faceOf = (page: Page): Promise<string> =>
+  page.evaluate(() =>
+    ['.act-headline', '.slab', '.times-ends', '.pad-typed', '.sheet-title']
+      .map((css) => [...document.querySelectorAll(css)].map((el) => el.textContent).join())
+      .join('\n'),
+  );
+
 /** Interaction to next paint of presses of every kind on the built app, slowed by `throttle`. */
 export const interactionToPaint = (
   site: string,
@@ -44,16 +52,28 @@ export const interactionToPaint = (
 ): Promise<readonly (readonly [kind: string, times: Spread])[]> =>
   throttled(site, throttle, async (open) => {
     const times = new Map<Kind, number[]>();
-    /** One press, once the screen has come to rest and what is pressed is armed. */
+    /**
+     * One press, once the screen has come to rest and what is pressed is armed. On a loaded machine the
+     * screen may rest later than that and the press is dropped, as it should be: then it is pressed
+     * again and only what was taken counts. Else one "take that back" too many takes back the bake.
+     */
     const press = async (page: Page, kind: Kind, selector: string, hold = 0): Promise<void> => {
-      await page.locator(selector).first().waitFor();
-      await page.waitForTimeout(REST);
-      await drain(page);
-      await touch(page, selector, hold);
-      await page.waitForTimeout(DONE);
-      const [...took] = await drain(page);
-      // Under 16 ms the browser reports nothing.
-      times.set(kind, [...(times.get(kind) ?? []), Math.max(0, ...took)]);
+      for (let tries = 0; tries < 6; tries += 1) {
+        await page.locator(selector).first().waitFor();
+        await page.waitForTimeout(REST);
+        const before = await faceOf(page);
+        await drain(page);
+        await touch(page, selector, hold);
+        await page.waitForTimeout(DONE);
+        const [...took] = await drain(page);
+        for (let late = 0; late < 5 && (await faceOf(page)) === before; late += 1)
+          await page.waitForTimeout(DONE);
+        if ((await faceOf(page)) === before) continue;
+        // Under 16 ms the browser reports nothing.
+        times.set(kind, [...(times.get(kind) ?? []), Math.max(0, ...took)]);
+        return;
+      }
+      throw new Error(`${selector} was pressed and changed nothing.`);
     };
     const back = 'button:has-text("Take that back")';
 
