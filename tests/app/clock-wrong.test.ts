@@ -1,23 +1,19 @@
-import { readFileSync } from 'node:fs';
-import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
 import { clockWasWrong } from '../../src/app/clock-wrong.ts';
-import { openHouse } from '../../src/app/open-house.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
+import { openBaking, serveFormulas } from '../fakes/baking.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeFakeWorld } from '../fakes/world.ts';
 
 const YEAR = 365 * 24 * HOUR;
 
 beforeEach(() => {
-  vi.stubGlobal('fetch', async (path: string) => {
-    return new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8'));
-  });
+  serveFormulas();
 });
 afterEach(() => vi.unstubAllGlobals());
 afterAll(async () => {
@@ -31,10 +27,8 @@ const place = (house: House, id: string) => {
 
 it('lets a dough go on that only a clock set a year forward made old', async () => {
   const world = makeFakeWorld();
-  const house = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0), { timeout: 20_000 });
-  const formula = house.formulas().find((f) => f.formula !== null)!.formula!;
-  const id = (await house.begin({ formula, loaves: 2, kitchen: 22, from: 'bulk.proving' }))!;
+  const { house, begin } = await openBaking(world);
+  const id = await begin('bulk.proving');
   const began = house.now();
   await house.take({
     kind: 'reading',

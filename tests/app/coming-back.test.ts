@@ -1,18 +1,16 @@
-import { readFileSync } from 'node:fs';
 import { createMemo, createRoot } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { openHouse } from '../../src/app/open-house.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
+import { openBaking, serveFormulas } from '../fakes/baking.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 
 const DAY = 24 * HOUR;
 
 beforeEach(() => {
-  vi.stubGlobal('fetch', async (path: string) => {
-    return new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8'));
-  });
+  serveFormulas();
 });
 afterEach(() => vi.unstubAllGlobals());
 
@@ -20,10 +18,8 @@ const open = (world: FakeWorld): Promise<House> => createRoot(() => openHouse(wo
 
 /** A dough that rests half an hour, from now on. */
 const resting = async (world: FakeWorld) => {
-  const house = await open(world);
-  await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0), { timeout: 20_000 });
-  const formula = house.formulas().find((f) => f.formula !== null)!.formula!;
-  const id = (await house.begin({ formula, loaves: 2, kitchen: 22, from: 'mix.first' as never }))!;
+  const { house, begin } = await openBaking(world);
+  const id = await begin('mix.first');
   await house.take({ kind: 'press', who: id, act: 'mixed' });
   world.beat();
   return { house, id };

@@ -1,6 +1,5 @@
 import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { readFileSync } from 'node:fs';
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
@@ -10,13 +9,12 @@ import { openHouse } from '../../src/app/open-house.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
 import { makeTurnedClock } from '../fakes/turned-clock.ts';
+import { openBaking, serveFormulas } from '../fakes/baking.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeFakeWorld } from '../fakes/world.ts';
 
 beforeEach(() => {
-  vi.stubGlobal('fetch', async (path: string) => {
-    return new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8'));
-  });
+  serveFormulas();
 });
 afterEach(() => vi.unstubAllGlobals());
 afterAll(async () => {
@@ -31,10 +29,8 @@ const place = (house: House, id: string) => {
 /** A dough in its bowl, its temperature taken; an hour of its wait is over. */
 const anHourIn = async () => {
   const world = makeFakeWorld();
-  const house = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0), { timeout: 20_000 });
-  const formula = house.formulas().find((f) => f.formula !== null)!.formula!;
-  const id = (await house.begin({ formula, loaves: 2, kitchen: 22, from: 'bulk.proving' }))!;
+  const { house, begin } = await openBaking(world);
+  const id = await begin('bulk.proving');
   await house.take({
     kind: 'reading',
     by: 'hand',

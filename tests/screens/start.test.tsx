@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { cleanup, render, screen } from '@solidjs/testing-library';
-import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { openHouse } from '../../src/app/open-house.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import type { House } from '../../src/screens/house.ts';
 import Start from '../../src/screens/start/Start.tsx';
+import { openBaking, serveFormulas } from '../fakes/baking.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
@@ -16,11 +14,7 @@ const clock = turnedClock();
 
 beforeEach(() => {
   begun = [];
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) =>
-      new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8')),
-  );
+  serveFormulas();
 });
 afterEach(() => {
   cleanup();
@@ -31,8 +25,7 @@ afterAll(async () => {
 });
 
 const open = async (world: FakeWorld): Promise<House> => {
-  const house = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0));
+  const { house } = await openBaking(world);
   render(() => (
     <PressGround now={clock}>
       <Start house={house} onBake={(id) => begun.push(id)} onKitchen={() => undefined} />

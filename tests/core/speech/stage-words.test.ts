@@ -17,6 +17,7 @@ import { weighWords } from '../../../src/core/speech/en/weigh.ts';
 import { said, shown } from '../../../src/core/speech/facts.ts';
 import { fill, wants } from '../../../src/core/speech/fill.ts';
 import type { StageWords } from '../../../src/core/speech/words.ts';
+import { BIG_BAKE, SYSTEMS } from './support/big-bake.ts';
 import { sentencesOf, wordsOf } from './support/catalogue.ts';
 
 const stages: readonly (readonly [string, StageWords])[] = [
@@ -39,24 +40,6 @@ const withCards = [
   ...Object.entries(weighWords).map(([k, w]) => [`weigh.${k}`, w] as const),
 ];
 
-const BIG_BAKE = {
-  minutes: 75,
-  grams: 1450,
-  keepBack: 30,
-  loaves: 24,
-  load: 11,
-  loads: 12,
-  touch: 3,
-  touches: 4,
-  pot: 'the middle pot',
-  name: 'second water',
-};
-
-/** Both scales, each with its clock. */
-const SYSTEMS = [
-  { units: { heat: 'C', weight: 'g' }, time: '19:15', until: '19:50' },
-  { units: { heat: 'F', weight: 'oz' }, time: '12:15\u00a0pm', until: '12:50\u00a0pm' },
-] as const;
 /** A template filled in each of them. */
 const inEach = (template: string, how: typeof shown): readonly string[] =>
   SYSTEMS.map(({ units, ...times }) => fill(template, how({ ...BIG_BAKE, ...times }, units)));

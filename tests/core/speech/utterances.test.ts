@@ -3,27 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { secondsToSay, utterancesOf } from '../../../src/core/speech/utterances.ts';
 import { said, shown } from '../../../src/core/speech/facts.ts';
 import { fill } from '../../../src/core/speech/fill.ts';
+import { BIG_BAKE, SYSTEMS } from './support/big-bake.ts';
 import { allTexts, sentencesOf } from './support/catalogue.ts';
 
 /** As long as anything of a bake is said. */
-const LONG = {
-  grams: 1450,
-  keepBack: 30,
-  celsius: 25.5,
-  minutes: 137,
-  loaves: 24,
-  load: 11,
-  loads: 12,
-  touch: 3,
-  touches: 4,
-  pot: 'the middle pot',
-  name: 'second water',
-  loaf: 'the second loaf',
-};
-const SYSTEMS = [
-  { units: { heat: 'C', weight: 'g' }, time: '19:15', until: '19:50' },
-  { units: { heat: 'F', weight: 'oz' }, time: '12:15\u00a0pm', until: '12:50\u00a0pm' },
-] as const;
+const LONG = { ...BIG_BAKE, celsius: 25.5, minutes: 137, loaf: 'the second loaf' };
 /** Said as they are shown, digits and all. */
 const AS_SHOWN = /\.(care|detail)$|^care\./;
 /** Names that are not facts of a step, as long as they come. */

@@ -1,13 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { render, screen } from '@solidjs/testing-library';
-import { createRoot, createSignal } from 'solid-js';
+import { createSignal } from 'solid-js';
 import { vi } from 'vitest';
-import { openHouse } from '../../../src/app/open-house.ts';
 import type { Fact } from '../../../src/core/records/fact.ts';
 import type { BakeStage } from '../../../src/core/records/stage.ts';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
 import Bench from '../../../src/screens/bench/Bench.tsx';
 import type { House } from '../../../src/screens/house.ts';
+import { openBaking, serveFormulas } from '../../fakes/baking.ts';
 import { makeFakeWorld } from '../../fakes/world.ts';
 import { tap, turnedClock } from '../parts/touching.ts';
 
@@ -33,23 +32,10 @@ const starting = (name: string): RegExp =>
   new RegExp(`^${name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`);
 
 export async function atBench(from: BakeStage, loaves = 2): Promise<AtBench> {
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) =>
-      new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8')),
-  );
+  serveFormulas();
   const world = makeFakeWorld();
-  const real = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => {
-    if (real.formulas().length === 0) throw new Error('No formula yet.');
-  });
-  const { formula } = real.formulas()[0]!;
-  const begin = async (stage: BakeStage): Promise<string> => {
-    const id = await real.begin({ formula: formula!, loaves, kitchen: 22, from: stage });
-    if (id === null) throw new Error(`No bake begins at ${stage}.`);
-    return id;
-  };
-  const bake = await begin(from);
+  const { house: real, begin } = await openBaking(world);
+  const bake = await begin(from, loaves);
   const [front, setFront] = createSignal(bake);
   const said: string[] = [];
   const house: House = { ...real, say: (words) => void said.push(words) };

@@ -1,14 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { cleanup, render, screen } from '@solidjs/testing-library';
-import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
-import { openHouse } from '../../../src/app/open-house.ts';
 import { leapt } from '../../../src/core/speech/en/leapt.ts';
 import { HOUR, MINUTE } from '../../../src/core/units.ts';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
 import Bench from '../../../src/screens/bench/Bench.tsx';
 import type { House } from '../../../src/screens/house.ts';
+import { openBaking, serveFormulas } from '../../fakes/baking.ts';
 import { makeFakeWorld, type FakeWorld } from '../../fakes/world.ts';
 import { tap, turnedClock } from '../parts/touching.ts';
 
@@ -20,16 +18,11 @@ let house: House;
 let bake: string;
 
 beforeEach(async () => {
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) =>
-      new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8')),
-  );
+  serveFormulas();
   world = makeFakeWorld();
-  house = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0), { timeout: 20_000 });
-  const formula = house.formulas().find((f) => f.formula !== null)!.formula!;
-  bake = (await house.begin({ formula, loaves: 2, kitchen: 22, from: 'bulk.proving' }))!;
+  const opened = await openBaking(world);
+  house = opened.house;
+  bake = await opened.begin('bulk.proving');
   render(() => (
     <PressGround now={clock}>
       <Bench

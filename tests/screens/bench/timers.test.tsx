@@ -1,15 +1,13 @@
-import { readFileSync } from 'node:fs';
 import { cleanup, render, screen } from '@solidjs/testing-library';
-import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import OverAll from '../../../src/app/OverAll.tsx';
-import { openHouse } from '../../../src/app/open-house.ts';
 import { timer as words, timerWords } from '../../../src/core/speech/en/timers.ts';
 import { MINUTE } from '../../../src/core/units.ts';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
 import { unbroken } from '../../../src/parts/unbroken.ts';
 import Bench from '../../../src/screens/bench/Bench.tsx';
 import type { House } from '../../../src/screens/house.ts';
+import { openBaking, serveFormulas } from '../../fakes/baking.ts';
 import { makeFakeWorld, type FakeWorld } from '../../fakes/world.ts';
 import { tap, turnedClock } from '../parts/touching.ts';
 
@@ -19,22 +17,17 @@ let house: House;
 let presses: number;
 
 beforeEach(async () => {
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) =>
-      new Response(readFileSync(`assets/formulas/${path.split('/').at(-1)}`, 'utf8')),
-  );
+  serveFormulas();
   world = makeFakeWorld();
-  house = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0), { timeout: 20_000 });
-  const formula = house.formulas().find((f) => f.formula !== null)!.formula!;
-  const bake = await house.begin({ formula, loaves: 2, kitchen: 22, from: 'shape.divide' });
+  const opened = await openBaking(world);
+  house = opened.house;
+  const bake = await opened.begin('shape.divide');
   presses = 0;
   render(() => (
     <PressGround now={clock} firstTouch={() => house.hush()}>
       <Bench
         house={house}
-        bake={bake!}
+        bake={bake}
         onHome={() => undefined}
         onBake={() => undefined}
         onKitchen={() => undefined}
