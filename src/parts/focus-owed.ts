@@ -20,10 +20,12 @@ export function focusBefore(): readonly Element[] {
 export function giveBack(before: readonly Element[]): void {
   owed = [...owed, ...before];
   callOff();
+  // By then the page may be gone, and its names with it.
+  const page = document;
   callOff = afterPaint(() => {
-    const to = owed.findLast((el) => el.isConnected && el !== document.body);
+    const to = owed.findLast((el) => el.isConnected && el !== page.body);
     owed = [];
-    const at = document.activeElement;
-    if (to instanceof HTMLElement && (at === null || at === document.body)) to.focus();
+    const at = page.activeElement;
+    if (to && 'focus' in to && (at === null || at === page.body)) (to as HTMLElement).focus();
   });
 }

@@ -12,7 +12,7 @@ export function followFocus(el: HTMLElement, room: PressRoom, fresh?: Accessor<u
       () => {
         if (!room.keyed()) return;
         const come = (): void => {
-          const dialog = document.querySelector('[aria-modal="true"]');
+          const dialog = el.ownerDocument.querySelector('[aria-modal="true"]');
           if (!dialog || dialog.contains(el)) el.focus();
         };
         // What came late (a gate's first time) is told before it stands on the page.
