@@ -15,10 +15,11 @@ export interface ReturnCardProps {
 export function ReturnCard(props: ReturnCardProps): JSX.Element {
   // The card takes the focus away with it: it goes to the slab, as at a new act.
   const close = (): void => {
+    // By then the page may be gone, and its name with it.
+    const page = document;
     props.onClose();
     setTimeout(() => {
-      if (document.activeElement === document.body)
-        document.querySelector<HTMLElement>('.slab')?.focus();
+      if (page.activeElement === page.body) page.querySelector<HTMLElement>('.slab')?.focus();
     });
   };
   return (
