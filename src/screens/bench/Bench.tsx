@@ -128,7 +128,7 @@ export default function Bench(props: BenchProps): JSX.Element {
   const tick = (): number => tickOf(steps(), view()?.stage ?? '');
 
   return (
-    <Show when={view()} fallback={<OverFace house={house} onHome={() => props.onHome()} />}>
+    <Show when={view()} fallback={<OverFace {...props} />}>
       {(shown) => (
         <>
           <BenchFrame

@@ -33,3 +33,11 @@ it('asks for the oven to be turned off after the last bake was given up, then sa
   expect(await lastFact(at, 'press')).toMatchObject({ who: 'oven', act: 'ovenOff' });
   expect(await heading(/this bake has ended$/)).toBeTruthy();
 });
+
+it('says that a bake was not begun once its start is taken back, and takes back nothing else', async () => {
+  const at = await atBench('levain.feed');
+  await at.house.takeBack();
+  expect(await heading(/^This bake was not begun/)).toBeTruthy();
+  expect(screen.queryByRole('button', { name: /^Take that back/ })).toBeNull();
+  expect(screen.getByRole('button', { name: /^To the start/ })).toBeTruthy();
+});

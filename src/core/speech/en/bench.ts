@@ -17,6 +17,13 @@ export const bench = {
   starting: 'Opening the kitchen',
   care: 'Take care',
   home: 'To the start',
+  /** Its very start was taken back. */
+  notBegun: {
+    headline: 'This bake was not begun',
+    detail: 'Its start was taken back.',
+    slab: 'To the start',
+    then: 'begin it again',
+  },
   endRehearsal: 'End the rehearsal',
   brokenFormula: '{file} cannot be read.',
   only: 'Only {range} here',
