@@ -15,13 +15,17 @@ const watch = (page: Page): Promise<void> =>
     const kept = window as unknown as { moved: Promise<number> };
     kept.moved = new Promise((moved) => {
       const from = (e: PointerEvent): void => {
-        const look = (): void => {
-          if (ends() === before) return void requestAnimationFrame(look);
-          const channel = new MessageChannel();
-          channel.port1.onmessage = () => moved(performance.now() - e.timeStamp);
-          channel.port2.postMessage(null);
-        };
-        requestAnimationFrame(look);
+        // Told of a change, it adds nothing to the frames before: asked in each it did.
+        const told = new MutationObserver(() => {
+          if (ends() === before) return;
+          told.disconnect();
+          requestAnimationFrame(() => {
+            const channel = new MessageChannel();
+            channel.port1.onmessage = () => moved(performance.now() - e.timeStamp);
+            channel.port2.postMessage(null);
+          });
+        });
+        told.observe(document.body, { childList: true, subtree: true, characterData: true });
       };
       addEventListener('pointerup', from, { capture: true, once: true });
     });
