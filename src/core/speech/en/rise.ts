@@ -5,7 +5,7 @@ export const rise = {
   say: 'Say this chart',
   bowl: 'Rise in the bowl',
   jar: 'Rise in a jar',
-  numbers: 'In numbers',
+  numbers: 'As a table',
   chart: 'As a chart',
   none: 'Nothing rises here just now.',
   title: { dough: 'How far it has risen', loaf: 'How far the loaf is' },
