@@ -132,6 +132,7 @@ export default defineConfig({
           name: 'dom',
           root: here('.'),
           include: ['tests/{screens,adapters,app}/**/*.test.{ts,tsx}'],
+          setupFiles: 'tests/screens/settle.ts',
           environment: 'jsdom',
         },
       },
