@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { makePage } from '../../src/serve/site.ts';
 import { serve } from '../../src/serve/serve.ts';
 import { folder } from '../serve/folder.ts';
+import { bounded } from './harness/bounded.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { openApp, START } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
 
 /** A page of our own in place of the app, so that the harness is tried on known ground. */
 async function openPage(script: string, body = '<main><h1>Dough</h1></main>') {
@@ -137,4 +139,23 @@ test('offline opens the app again without the network', async () => {
   );
   await app.setViewport('tall');
   expect(await app.page.evaluate(() => [innerWidth, innerHeight])).toEqual([820, 1180]);
+});
+
+describe('waiting', () => {
+  test('what never answers is a failure that says what it was', async () => {
+    await expect(bounded('the oven', new Promise(() => 0), 20)).rejects.toThrow(
+      'No answer in 0.02 s: the oven',
+    );
+    await expect(bounded('the oven', Promise.resolve(230), 20)).resolves.toBe(230);
+  });
+
+  test('a page is settled when what it lays out after a frame is laid out', async () => {
+    const { app, server } = await openPage(`
+      new ResizeObserver(() => (document.title = innerWidth)).observe(document.body);`);
+    await app.setViewport('tall');
+    await settled(app.page);
+    expect(await app.page.title()).toBe('820');
+    await app.close();
+    await server.close();
+  });
 });

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
 
 it('reads a long recipe on without taking width from it', async () => {
   const app = await openApp();
@@ -15,9 +16,8 @@ it('reads a long recipe on without taking width from it', async () => {
     for (const hands of ['right', 'left']) {
       await app.page.evaluate((h) => (document.documentElement.dataset['hands'] = h), hands);
       await app.turn(1_100);
-      const found = await app.page.evaluate(async () => {
-        for (let n = 0; n < 2; n++)
-          await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
+      await settled(app.page);
+      const found = await app.page.evaluate(() => {
         const box = (css: string) => document.querySelector(css)?.getBoundingClientRect();
         const further = box('.bench-further .control');
         const others = [...document.querySelectorAll('.bench-controls .control, .slab, .ear')];

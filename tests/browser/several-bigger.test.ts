@@ -5,14 +5,14 @@ import { beginBread } from './harness/begin-bread.ts';
 import { captionCovers } from './harness/caption.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { openApp, VIEWPORTS, type App, type ViewportName } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
 import { slabWords, type SlabWords } from './harness/slab-words.ts';
 import { WHOLE_BAKE } from './harness/whole-bake.ts';
 
 /** Whether words are longer than their place, and what reaches out of what may be pressed. */
-const clipped = (app: App) =>
-  app.page.evaluate(async () => {
-    for (let n = 0; n < 2; n++)
-      await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
+const clipped = async (app: App) => {
+  await settled(app.page);
+  return app.page.evaluate(() => {
     const out = [...document.querySelectorAll('.control, .tile, .slab, .ear')].filter((el) => {
       const range = document.createRange();
       range.selectNodeContents(el);
@@ -26,6 +26,7 @@ const clipped = (app: App) =>
       out: out.map((el) => el.textContent),
     };
   });
+};
 
 /** Each in turn in the slab that stands there: what would run below the screen. */
 const below = (app: App, words: readonly SlabWords[]) =>

@@ -2,12 +2,13 @@ import { expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { openApp, VIEWPORTS, type App, type ViewportName } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
 import { WHOLE_BAKE } from './harness/whole-bake.ts';
 
 /** What stands outside the window, is wider than it, or reaches out of what may be pressed. */
-const clipped = (app: App): Promise<readonly string[]> =>
-  app.page.evaluate(async () => {
-    await document.fonts.ready;
+const clipped = async (app: App): Promise<readonly string[]> => {
+  await settled(app.page);
+  return app.page.evaluate(() => {
     const out: string[] = [];
     const page = document.documentElement;
     if (page.scrollWidth > innerWidth) out.push(`page: ${page.scrollWidth} wide`);
@@ -33,6 +34,7 @@ const clipped = (app: App): Promise<readonly string[]> =>
     }
     return out;
   });
+};
 
 const everywhere = async (app: App, name: string): Promise<void> => {
   for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {

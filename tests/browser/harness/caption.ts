@@ -1,15 +1,13 @@
 import type { Page } from 'playwright-core';
+import { settled } from './settled.ts';
 
 /** A line's box reaches this far, px, past its letters. */
 const INK = 3;
 
 /** The words under the caption that it does not repeat: on the slab, a press, the running time, a list. */
-export const captionCovers = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(async (ink) => {
-    await document.fonts.ready;
-    // Two real frames, whatever the page's clock says: after them nothing is laid out anew.
-    for (let n = 0; n < 2; n++)
-      await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
+export async function captionCovers(page: Page): Promise<readonly string[]> {
+  await settled(page);
+  return page.evaluate((ink) => {
     const caption = document.querySelector('.caption[data-seen]')?.getBoundingClientRect();
     // What lies over the whole bench lies over the caption too.
     if (!caption || document.querySelector('.sheet')) return [];
@@ -33,3 +31,4 @@ export const captionCovers = (page: Page): Promise<readonly string[]> =>
       return covered ? [el.textContent ?? ''] : [];
     });
   }, INK);
+}

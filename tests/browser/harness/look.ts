@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import type { App, ViewportName } from './open-app.ts';
 import { paintedContrast, type Pixels } from './pixels.ts';
+import { settled } from './settled.ts';
 
 export const MM: Readonly<Record<ViewportName, number>> = {
   wide: 0.17,
@@ -47,12 +48,9 @@ export interface Measured {
   readonly moving: number;
 }
 
-export const measure = (app: App): Promise<Measured> =>
-  app.page.evaluate(async () => {
-    await document.fonts.ready;
-    // Two real frames, whatever the page's clock says: after them nothing is laid out anew.
-    for (let n = 0; n < 2; n++)
-      await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
+export async function measure(app: App): Promise<Measured> {
+  await settled(app.page);
+  return app.page.evaluate(() => {
     const sheet = [...document.querySelectorAll('.sheet')].at(-1);
     const all = (css: string) =>
       [...(sheet ?? document).querySelectorAll<HTMLElement>(css)].filter((el) =>
@@ -170,6 +168,7 @@ export const measure = (app: App): Promise<Measured> =>
       moving: document.getAnimations().length,
     };
   });
+}
 
 const apart = (a: Box, b: Box): number =>
   Math.max(a.left - b.right, b.left - a.right, a.top - b.bottom, b.top - a.bottom);

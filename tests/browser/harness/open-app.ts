@@ -10,6 +10,7 @@ import {
 import { inject } from 'vitest';
 import { serve, type Served } from '../../../src/serve/serve.ts';
 import { axe, type Violation } from './axe.ts';
+import { boundClock, bounded, boundPage } from './bounded.ts';
 import { chromiumPath, FLAGS, sharedBrowser } from './chromium.ts';
 import { watchFaults, type Faults } from './faults.ts';
 import { closeLater } from './open.ts';
@@ -111,19 +112,20 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
   closeLater(close);
 
   const faults = await watchFaults(context, server.url);
+  boundClock(context);
   const clock = options.clock ?? START;
   if (clock !== 'real') {
     await context.clock.install({ time: clock - 1 });
     await context.clock.pauseAt(clock);
   }
   const visit = async () => {
-    const page = await context.newPage();
+    const page = boundPage(await context.newPage());
     await page.goto(`${server.url}${options.url ?? '/'}`);
     return page;
   };
   let page = await visit();
   const reopen = async () => {
-    await page.close();
+    await bounded('a page closed', page.close());
     page = await visit();
   };
   if (options.offline) {
@@ -150,7 +152,7 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
       await mkdir(out, { recursive: true });
       await page.screenshot({ path: join(out, `${name}.png`) });
     },
-    axe: () => axe(page),
+    axe: () => bounded('axe', axe(page)),
     setViewport: (name) => page.setViewportSize(VIEWPORTS[name]),
     reopen,
     close,

@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import type { App } from './open-app.ts';
+import { settled } from './settled.ts';
 
 /** The wide tablet's screen at a zoom of 200 %: what text twice as big leaves of it. */
 export const ZOOMED = { width: 640, height: 400 } as const;
@@ -12,9 +13,8 @@ export async function checkSmallPage(app: App, at: string): Promise<void> {
   const before = app.page.viewportSize()!;
   await app.page.setViewportSize(ZOOMED);
   await app.turn(200);
-  const found = await app.page.evaluate(async () => {
-    for (let n = 0; n < 2; n++)
-      await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
+  await settled(app.page);
+  const found = await app.page.evaluate(() => {
     const sheets = [...document.querySelectorAll<HTMLElement>('[aria-modal="true"]')];
     const page: ParentNode = sheets.at(-1) ?? document;
     const presses = [...page.querySelectorAll<HTMLElement>('button')].filter(

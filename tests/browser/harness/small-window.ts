@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import type { App } from './open-app.ts';
+import { settled } from './settled.ts';
 
 /** A small window, and the three tablets' arrangements at a zoom of 200 %. */
 export const WINDOWS = [
@@ -19,10 +20,9 @@ export async function checkSmall(
 ): Promise<void> {
   await app.page.setViewportSize(size);
   await app.turn(1_100);
-  const found = await app.page.evaluate(async () => {
-    // Two real frames: after them the words know whether they are too long.
-    for (let n = 0; n < 2; n++)
-      await new Promise((drawn) => new ResizeObserver(drawn).observe(document.body));
+  // After this the words know whether they are too long.
+  await settled(app.page);
+  const found = await app.page.evaluate(() => {
     const whole = (el: Element | null | undefined): boolean => {
       if (!el) return false;
       const { left, top, right, bottom } = el.getBoundingClientRect();
