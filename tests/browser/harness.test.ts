@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { makePage } from '../../src/serve/site.ts';
 import { serve } from '../../src/serve/serve.ts';
 import { folder } from '../serve/folder.ts';
-import { bounded } from './harness/bounded.ts';
+import { again, bounded } from './harness/bounded.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { openApp, START } from './harness/open-app.ts';
 import { settled } from './harness/settled.ts';
@@ -147,6 +147,15 @@ describe('waiting', () => {
       'No answer in 0.02 s: the oven',
     );
     await expect(bounded('the oven', Promise.resolve(230), 20)).resolves.toBe(230);
+  });
+
+  test('what may be asked again is asked once more', async () => {
+    let asked = 0;
+    const failing = (times: number) => () =>
+      asked++ < times ? Promise.reject(new Error('no answer')) : Promise.resolve('here');
+    await expect(again('a page', failing(1))).resolves.toBe('here');
+    asked = 0;
+    await expect(again('a page', failing(2))).rejects.toThrow('no answer');
   });
 
   test('a page is settled when what it lays out after a frame is laid out', async () => {

@@ -14,6 +14,12 @@ export async function bounded<T>(what: string, promise: Promise<T>, ms = LONGEST
   return Promise.race([promise, late]).finally(() => clearTimeout(timer));
 }
 
+/** What may be asked again without harm, when the browser once gives no answer. */
+export async function again<T>(what: string, ask: () => Promise<T>): Promise<T> {
+  const first = bounded(what, ask(), LONGEST / 3);
+  return first.catch(() => bounded(`${what}, asked again`, ask()));
+}
+
 /** A page whose answers are waited for no longer than that: the library waits for ever for some. */
 export function boundPage(page: Page): Page {
   const evaluate = page.evaluate.bind(page) as (...args: unknown[]) => Promise<unknown>;
@@ -22,6 +28,8 @@ export function boundPage(page: Page): Page {
       `evaluate ${String(args[0]).slice(0, 200)}`,
       evaluate(...args),
     )) as typeof page.evaluate;
+  const resize = page.setViewportSize.bind(page);
+  page.setViewportSize = (size) => again(`a window of ${size.width}`, () => resize(size));
   const tap = page.touchscreen.tap.bind(page.touchscreen);
   page.touchscreen.tap = (x, y) => bounded(`a tap at ${x}, ${y}`, tap(x, y));
   return page;

@@ -10,7 +10,7 @@ import {
 import { inject } from 'vitest';
 import { serve, type Served } from '../../../src/serve/serve.ts';
 import { axe, type Violation } from './axe.ts';
-import { boundClock, bounded, boundPage } from './bounded.ts';
+import { again, boundClock, bounded, boundPage } from './bounded.ts';
 import { chromiumPath, FLAGS, sharedBrowser } from './chromium.ts';
 import { watchFaults, type Faults } from './faults.ts';
 import { closeLater } from './open.ts';
@@ -119,7 +119,7 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
     await context.clock.pauseAt(clock);
   }
   const visit = async () => {
-    const page = boundPage(await context.newPage());
+    const page = boundPage(await again('a new page', () => context.newPage()));
     await page.goto(`${server.url}${options.url ?? '/'}`);
     return page;
   };
