@@ -36,6 +36,14 @@ export const sounding = (context: AttentionContext): readonly Call[] =>
     .filter((call) => !call.quiet && !context.heard.includes(call.id))
     .toSorted((a, b) => URGENCY[a.kind] - URGENCY[b.kind] || a.since - b.since);
 
+/** How often a pending call may still be put off: never a hot one, nor one that is put off already. */
+export const snoozesLeft = (context: AttentionContext, id: string): number => {
+  const call = context.calls.find((pending) => pending.id === id);
+  const { until = null, times = 0 } = context.snoozed[id] ?? {};
+  const may = call !== undefined && call.kind !== 'hot' && !call.quiet && until === null;
+  return may ? MOST_SNOOZES - times : 0;
+};
+
 /** When the next snooze ends, or null. */
 export const snoozeEnds = (context: AttentionContext): Instant | null => {
   const ends = Object.values(context.snoozed).flatMap(({ until }) => until ?? []);
@@ -57,7 +65,7 @@ const attentionSetup = setup({
     }),
     silence: assign(({ context, event }) =>
       event.type === 'heard' || event.type === 'snoozed'
-        ? { heard: [...context.heard, event.call] }
+        ? { heard: [...context.heard.filter((id) => id !== event.call), event.call] }
         : {},
     ),
     putOff: assign(({ context, event }) =>
@@ -103,8 +111,7 @@ const attentionSetup = setup({
       event.type === 'snoozed' &&
       event.until > event.at &&
       event.until <= event.at + SNOOZE_MS &&
-      (context.snoozed[event.call]?.times ?? 0) < MOST_SNOOZES &&
-      sounding(context).some((call) => call.id === event.call && call.kind !== 'hot'),
+      snoozesLeft(context, event.call) > 0,
     noneCalls: ({ context }) => context.calls.length === 0,
     someSound: ({ context }) => sounding(context).length > 0,
     noneSounds: ({ context }) => context.calls.length > 0 && sounding(context).length === 0,

@@ -105,7 +105,8 @@ const beginTakeBack = (
   machines: Machines,
   bare: Fact & { kind: 'takeBack' },
 ): Begun => {
-  if (takeBackTarget(kitchen)?.id !== bare.target) {
+  // At its own instant: what was put off till then rings again, and is no press to take back.
+  if (takeBackTarget(advance(kitchen, machines, bare.at).kitchen)?.id !== bare.target) {
     return { taken: false, close: () => ({ kitchen, taken: false, says: [] }) };
   }
   // A start is itself the latest press until another follows: the target is never before `idle`.

@@ -1,3 +1,4 @@
+import { sounding } from '../attention/attention.ts';
 import { leadOf } from '../tasks.ts';
 import type { Due } from './dues.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
@@ -21,6 +22,14 @@ const fallTask = (
   return calls ? { ...stepped, says: [...stepped.says, { who, stage: leadOf(task) }] } : stepped;
 };
 
+/** A call that was put off rings again, and is said again. */
+const ringAgain = (kitchen: Kitchen, machines: Machines, at: Due['at']): Stepped => {
+  const before = new Set(sounding(kitchen.attention.context));
+  const stepped = stepAttention(kitchen, machines, { type: 'due', at });
+  const again = sounding(stepped.kitchen.attention.context).filter((call) => !before.has(call));
+  return { ...stepped, says: again.map(({ who, stage }) => ({ who, stage })) };
+};
+
 /** One deadline falls due on what it concerns; `taken` is false where nothing answers to it. */
 export const fallDue = (kitchen: Kitchen, machines: Machines, due: Due): Stepped => {
   const { who, at, task, timer } = due;
@@ -35,6 +44,6 @@ export const fallDue = (kitchen: Kitchen, machines: Machines, due: Due): Stepped
   const event = { type: 'due', at } as const;
   if (who === 'oven') return stepOven(kitchen, machines, event);
   return who === 'attention'
-    ? stepAttention(kitchen, machines, event)
+    ? ringAgain(kitchen, machines, at)
     : stepBake(kitchen, machines, who, event);
 };

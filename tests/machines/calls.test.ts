@@ -90,6 +90,73 @@ describe('a call put off', () => {
     expect(hand.replayed().trouble).toBeNull();
   });
 
+  it('was silenced first, as the first touch does', () => {
+    const hand = looking();
+    hand.heard('a');
+    hand.turn(1);
+    expect(hand.snooze('a')).toBe(true);
+    expect(hand.fold.wanted(hand.kitchen)).toEqual({
+      alarmAt: hand.now + 2 * MINUTE,
+      ringing: null,
+    });
+    hand.turn(2);
+    expect(hand.ringing).toBe('a:bulk.look');
+    expect(hand.heard('a')).toBe(true);
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it('is said again as it rings again, and no other', () => {
+    const hand = looking();
+    hand.start('b', 'proof.counter');
+    hand.turn(20);
+    expect(hand.ringing).toBe('b:proof.toFridge');
+    hand.snooze('a');
+    const { says } = hand.fold.advance(hand.kitchen, hand.machines, hand.now + 2 * MINUTE);
+    expect(says).toEqual([{ who: 'a', stage: 'bulk.look' }]);
+  });
+
+  it('is what a take-back withdraws while it lasts: it calls now', () => {
+    const hand = looking();
+    hand.heard('a');
+    const before = hand.fold.takeBackTarget(hand.kitchen)!.id;
+    hand.snooze('a');
+    hand.turn(1);
+    expect(hand.fold.takeBackTarget(hand.kitchen)?.kind).toBe('snoozed');
+    expect(hand.takeBack()).toBe(true);
+    expect(hand.ringing).toBe('a:bulk.look');
+    expect(hand.fold.takeBackTarget(hand.kitchen)!.id).toBe(before);
+    // It was never put off: twice are left.
+    expect([1, 2].map(() => (hand.snooze('a'), hand.turn(2), hand.ringing))).toEqual([
+      'a:bulk.look',
+      'a:bulk.look',
+    ]);
+    expect(hand.snooze('a')).toBe(false);
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it.each([
+    ['it rings again', (hand: Hand) => hand.turn(2)],
+    ['its act is done', (hand: Hand) => hand.press('a', 'bulkReady')],
+  ])('is no press to take back once %s', (_, then) => {
+    const hand = looking();
+    hand.snooze('a');
+    then(hand);
+    expect(hand.fold.takeBackTarget(hand.kitchen)?.kind).not.toBe('snoozed');
+    expect(hand.takeBack()).toBe(true);
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it('a take-back made after it rang again withdraws what was before it, though no tick came between', () => {
+    const hand = looking();
+    hand.snooze('a');
+    const before = hand.fold.takeBackTarget(hand.kitchen);
+    expect(before?.kind).toBe('snoozed');
+    const late = { kind: 'takeBack', target: before!.id } as const;
+    const at = hand.now + 2 * MINUTE;
+    const fact = { ...late, id: 'late', device: 'test', at, raw: at };
+    expect(hand.fold.apply(hand.kitchen, hand.machines, fact).taken).toBe(false);
+  });
+
   it.each([
     ['no time', 0],
     ['the past', -1],

@@ -59,7 +59,10 @@ export class Mirror {
 
   /** The deed that a take-back withdraws, if any. */
   get latest(): string | null {
-    return this.stack.findLast(isCandidate)?.id ?? null;
+    const { quiet } = this.model;
+    const isPutOff = ({ done }: Standing): boolean =>
+      done.kind === 'snoozed' && quiet[done.call] === done.until;
+    return this.stack.findLast((one) => isCandidate(one) || isPutOff(one))?.id ?? null;
   }
 
   /** Does something; false where nothing should answer to it, and then nothing has changed. */
@@ -144,13 +147,15 @@ export class Mirror {
       case 'starter':
         return tend(model.starter, done, at);
       case 'heard':
-        return this.silence(done.call, null);
+        return this.silence(done.call);
       case 'snoozed': {
         const call = pendingCalls(model).find(({ id }) => id === done.call);
         const times = model.times[done.call] ?? 0;
         const long = done.until - at;
-        if (call?.kind === 'hot' || times >= 2 || long <= 0 || long > 2 * MINUTE) return false;
-        if (!this.silence(done.call, done.until)) return false;
+        if (!call || call.mute || call.kind === 'hot' || (model.quiet[done.call] ?? null) !== null)
+          return false;
+        if (times >= 2 || long <= 0 || long > 2 * MINUTE) return false;
+        model.quiet[done.call] = done.until;
         model.times[done.call] = times + 1;
         return true;
       }
@@ -185,12 +190,12 @@ export class Mirror {
     return true;
   }
 
-  private silence(call: string, until: Instant | null): boolean {
+  private silence(call: string): boolean {
     const { quiet } = this.model;
     const rings = pendingCalls(this.model).some(
       ({ id, mute }) => id === call && !mute && !(id in quiet),
     );
-    if (rings) quiet[call] = until;
+    if (rings) quiet[call] = null;
     return rings;
   }
 
