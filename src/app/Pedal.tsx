@@ -34,7 +34,8 @@ export default function Pedal(props: {
   const choose = (): void => {
     chosen = nextOf(document, chosen?.isConnected ? chosen : null);
     chosen?.focus();
-    if (chosen) props.house.say(chosen.getAttribute('aria-label') ?? chosen.innerText);
+    const name = chosen?.getAttribute('aria-label') ?? chosen?.innerText;
+    if (name) props.house.say(name.replace(/\s+/g, ' '));
   };
   const DOES: Readonly<Record<PedalDoes, () => void>> = {
     done() {

@@ -37,7 +37,9 @@ export function speakOf(
       whose !== null && areSeveral(kitchen)
         ? fill(several.subject, { name: subject, bake: bakeSaid(kitchen, whose, hour) })
         : subject;
-    return fill(calls[call.kind], { name });
+    // One that was put off is known already: what it still waits for is enough.
+    const again = call.id in kitchen.attention.context.snoozed;
+    return fill(again ? calls.reminder : calls[call.kind], { name });
   }
   const bake = bakeOf(kitchen, who);
   const focus = bake === null ? null : focusOn(kitchen, bake);

@@ -1,5 +1,6 @@
 import { Show, type JSX } from 'solid-js';
 import { Pressable } from './Pressable.tsx';
+import { unbroken } from './unbroken.ts';
 import './EarPanel.css';
 
 export interface EarPanelProps {
@@ -9,6 +10,9 @@ export interface EarPanelProps {
   readonly lit: string;
   /** Pressed to arm the sound; left out where there is nothing to arm. */
   readonly onArm?: (() => void) | undefined;
+  /** A call that was hushed may be put off: the panel is the press that does it, before any arming. */
+  readonly putOff?:
+    { readonly label: string; readonly left: string; readonly onPress: () => void } | undefined;
 }
 
 const Ear = (props: { readonly off: boolean }): JSX.Element => (
@@ -23,7 +27,10 @@ const Ear = (props: { readonly off: boolean }): JSX.Element => (
   </svg>
 );
 
-/** What can be heard and seen of the tablet itself; where sound waits for a tap, the whole of it is one. */
+/**
+ * What can be heard and seen of the tablet itself; where sound waits for a tap, or a call may be put off,
+ * the whole of it is one press.
+ */
 export function EarPanel(props: EarPanelProps): JSX.Element {
   const inside = (): JSX.Element => (
     <>
@@ -35,10 +42,23 @@ export function EarPanel(props: EarPanelProps): JSX.Element {
     </>
   );
   return (
-    <Show when={props.onArm} fallback={<div class="ear ear-plain">{inside()}</div>}>
-      <Pressable class="ear" fresh="arm" onPress={() => props.onArm?.()}>
-        {inside()}
-      </Pressable>
+    <Show
+      when={props.putOff}
+      fallback={
+        <Show when={props.onArm} fallback={<div class="ear ear-plain">{inside()}</div>}>
+          <Pressable class="ear" fresh="arm" onPress={() => props.onArm?.()}>
+            {inside()}
+          </Pressable>
+        </Show>
+      }
+    >
+      {(putOff) => (
+        <Pressable class="ear" fresh={putOff().left} onPress={() => putOff().onPress()}>
+          <span class="ear-words">
+            <span>{unbroken(putOff().label)}</span> <b>{unbroken(putOff().left)}</b>
+          </span>
+        </Pressable>
+      )}
     </Show>
   );
 }

@@ -1,21 +1,28 @@
 import type { JSX } from 'solid-js';
+import type { Call } from '../../machines/attention/attention.ts';
 import { bench } from '../core/speech/en/bench.ts';
 import { ear } from '../core/speech/en/kitchen.ts';
 import { Control } from '../parts/Control.tsx';
 import { EarPanel } from '../parts/EarPanel.tsx';
 import type { House } from './house.ts';
+import { makePutOff } from './put-off.ts';
 
-/** Sound and screen, and the way to everything that is not the act. */
+/** Sound and screen, a call that may be put off, and the way to everything that is not the act. */
 export function KitchenEar(props: {
   readonly house: House;
+  /** What calls here and was hushed. */
+  readonly hushed?: Call | null;
   readonly onMore: () => void;
 }): JSX.Element {
+  // eslint-disable-next-line solid/reactivity -- asked anew each time
+  const putOff = makePutOff(props.house, () => props.hushed ?? null);
   return (
     <>
       <EarPanel
-        sound={ear.sound[props.house.sound()]}
-        lit={props.house.lit() === 'held' ? '' : ear.awake[props.house.lit()]}
+        sound={putOff.quietTill() ?? ear.sound[props.house.sound()]}
+        lit={putOff.quietTill() || props.house.lit() === 'held' ? '' : ear.awake[props.house.lit()]}
         onArm={props.house.sound() === 'locked' ? () => props.house.armSound() : undefined}
+        putOff={putOff.press()}
       />
       <Control label={bench.more} onPress={() => props.onMore()} />
     </>

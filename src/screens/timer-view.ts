@@ -35,14 +35,16 @@ export const timersOf = ({ timers, now }: Kitchen): readonly TimerShown[] =>
     .toSorted((a, b) => a.until - b.until || (a.id < b.id ? -1 : 1));
 
 /**
- * The timer that takes the screen, hot ones first, then the oldest; null: none is over, or
- * something else rings or burns, which goes first.
+ * The timer that takes the screen, hot ones first, then the oldest; null: none is over and not put
+ * off, or something else rings or burns, which goes first.
  */
 export function timerOver(kitchen: Kitchen, ringing: Call | null): TimerShown | null {
   if (ringing !== null && ringing.who !== TIMER) return null;
-  const { calls } = kitchen.attention.context;
+  const { calls, snoozed } = kitchen.attention.context;
   if (calls.some(({ kind, who }) => kind === 'hot' && who !== TIMER)) return null;
-  const over = timersOf(kitchen).filter((timer) => timer.over);
+  const isPutOff = (id: string): boolean =>
+    calls.some((call) => call.who === TIMER && call.stage === id && snoozed[call.id]?.until);
+  const over = timersOf(kitchen).filter((timer) => timer.over && !isPutOff(timer.id));
   return over.find(({ hot }) => hot) ?? over[0] ?? null;
 }
 

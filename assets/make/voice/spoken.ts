@@ -56,7 +56,8 @@ const PROOF = [
 const OVEN = [
   /^(oven|oven-many|oven-stone|oven-tin|cool)\..*\.(spoken|care)$/,
   /^gate\.gate\.(spoken|bothHands)$/,
-  /^calls\.calls\.(look|act|hot)$/,
+  /^calls\.calls\.(look|act|hot|reminder|snooze)$/,
+  /^calls\.calls\.(snoozesLeft|putOff)\./,
   /^calls\.callSubjects\./,
   /^tasks\.tasks\..*\.subject$/,
   /^timers\.timerWords\..*\.(name|subject|care)$/,

@@ -21,8 +21,8 @@ import type { House } from '../house.ts';
 import { ActControls, ActSlab } from './ActFace.tsx';
 import { ActTimes } from './ActTimes.tsx';
 import { ActWords } from './ActWords.tsx';
+import { BenchEar } from './BenchEar.tsx';
 import { TargetFace } from './TargetFace.tsx';
-import { KitchenEar } from '../KitchenEar.tsx';
 import { bakeOf, focusOn } from '../focus.ts';
 import type { NumberPage, ReadingPage } from './readings/page.ts';
 import { isLong, stepsOf, tickOf } from './steps.ts';
@@ -199,7 +199,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                 </Show>
               </Show>
             }
-            ear={<KitchenEar house={house} onMore={() => setMore('more')} />}
+            ear={<BenchEar house={house} view={shown()} onMore={() => setMore('more')} />}
             others={
               beside.any() ? (
                 <OtherBakes

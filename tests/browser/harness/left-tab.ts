@@ -1,5 +1,6 @@
 import type { LogRecord } from '../../../src/core/records/record.ts';
 import type { Instant } from '../../../src/core/units.ts';
+import { putRows } from './put-rows.ts';
 import { openTab, type Tab } from './tab.ts';
 import { VIEWPORTS, type ViewportName } from './open-app.ts';
 
@@ -59,22 +60,6 @@ const script = (at: Instant): string => `
   }, true);
 `;
 
-const PUT_ROWS = `async (rows) => {
-  const asked = indexedDB.open('loafward', 1);
-  asked.onupgradeneeded = () => {
-    asked.result.createObjectStore('log');
-    asked.result.createObjectStore('settings');
-  };
-  const database = await new Promise((then, no) => {
-    asked.onsuccess = () => then(asked.result);
-    asked.onerror = no;
-  });
-  const writing = database.transaction('log', 'readwrite');
-  for (const row of rows) writing.objectStore('log').add(row, row.seq);
-  await new Promise((then, no) => { writing.oncomplete = then; writing.onabort = no; });
-  database.close();
-}`;
-
 /** The app in a tab that can truly be hidden and stopped, with this log, its clock at `at`. */
 export async function openLeft(
   url: string,
@@ -83,7 +68,7 @@ export async function openLeft(
 ): Promise<Tab> {
   // A file of the app's own origin: the log lies there before the app is opened.
   const tab = await openTab(`${url}/formulas/index.json`, script(left.at));
-  await tab.evaluate(`(${PUT_ROWS})(${JSON.stringify(left.records)})`);
+  await tab.evaluate(putRows(left.records));
   await tab.tell('Emulation.setDeviceMetricsOverride', {
     ...VIEWPORTS[viewport],
     deviceScaleFactor: 1,

@@ -14,6 +14,11 @@ export const calls = {
   hot: 'Hot, now: {name}. Children, stand back.',
   reminder: 'Still waiting: {name}.',
   snooze: 'In 2 minutes',
+  /** Under it, by how often it may still be put off. */
+  snoozesLeft: { 1: '1 left', 2: '2 left' },
+  /** Said as it is taken, by how often was left; and shown until it calls again. */
+  putOff: { 1: 'I call one last time, in 2 minutes.', 2: 'I call again in 2 minutes.' },
+  quietTill: 'Calls at {time}',
   silenced: 'Quiet now. It stays on the screen until it is done.',
 } as const;
 
