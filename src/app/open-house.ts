@@ -110,7 +110,7 @@ export async function openHouse(world: World): Promise<House> {
       news.tell();
     },
     onSay(says) {
-      if (!catchingUp) void speak(says);
+      if (!catchingUp && says.length > 0) void speak(says);
     },
   });
   const runner = makeRunner({
