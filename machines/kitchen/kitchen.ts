@@ -8,7 +8,7 @@ import { bakeMachine } from '../bake/bake.ts';
 import { ovenMachine } from '../oven/oven.ts';
 
 /** The version written with every record. Raised with any change of states, lists or transitions. */
-export const MACHINE_VERSION = 6;
+export const MACHINE_VERSION = 7;
 
 export type BakeSnapshot = SnapshotFrom<typeof bakeMachine>;
 export type OvenSnapshot = SnapshotFrom<typeof ovenMachine>;

@@ -99,6 +99,11 @@ export const turnOff = state({
   meta: { call: 'act', hazard: 'machine' },
   on: {
     ovenOff: 'off',
-    sync: [{ guard: 'someCome', target: 'preheating', actions: 'queue' }, queue],
+    sync: [
+      // Time alone brings no fact that could carry when it is hot: the press that turns it on does.
+      { guard: 'calledFor', target: 'turnOn', actions: 'queue' },
+      { guard: 'someCome', target: 'preheating', actions: 'queue' },
+      queue,
+    ],
   },
 });

@@ -117,6 +117,7 @@ export const ovenSetup = setup({
       itemsOf(list, context).includes(event.item ?? ''),
     someWait: ({ event }) => event.type === 'sync' && event.waiting.length > 0,
     someCome: ({ event }) => event.type === 'sync' && (event.waiting.length > 0 || event.soon),
+    calledFor: ({ event }) => event.type === 'sync' && event.soon && event.called,
     noneCome: ({ event }) => event.type === 'sync' && event.waiting.length === 0 && !event.soon,
     noneYet: ({ event }) => event.type === 'sync' && event.waiting.length === 0 && event.soon,
     moreWait: ({ context }) => context.waiting.length > 0,

@@ -111,4 +111,18 @@ describe('a warm proof', () => {
     expect(hand.stage('oven')).toBe('holding');
     expect(hand.replayed().trouble).toBeNull();
   });
+
+  it('whose oven was to go off calls for it anew: a wait that time alone began had no end', () => {
+    const hand = walkTo(started(), 'a', 'proof.warm');
+    hand.start('b', 'oven.queued', ['b1'], RECIPE);
+    walkTo(hand, 'oven', 'preheating', 'b');
+    hand.press('b', 'ended');
+    expect(hand.stage('oven')).toBe('turnOff');
+    hand.turnTo(hand.deadline('a')!);
+    expect([hand.stage('a'), hand.stage('oven')]).toEqual(['proof.soon', 'turnOn']);
+    expect(hand.ringing).toBe('oven:turnOn');
+    hand.press('oven', 'ovenOn');
+    expect(hand.deadline('oven')).not.toBeNull();
+    expect(hand.replayed().trouble).toBeNull();
+  });
 });

@@ -187,7 +187,8 @@ export const settle = (model: Model): void => {
     const to = some || soon ? (arrived ?? SOME_WAIT[stage]) : NONE_WAIT[stage];
     const back = !some && soon ? NONE_YET[stage] : undefined;
     const called = coming.some(({ byDue }) => byDue);
-    if (to) go(model, 'oven', to, model.now, called);
+    if (stage === 'turnOff' && called) go(model, 'oven', 'turnOn', model.now, called);
+    else if (to) go(model, 'oven', to, model.now, called);
     else if (back) go(model, 'oven', back, model.now, called);
     else if (other && ['before', 'score', 'load'].includes(model.oven.stage)) {
       go(model, 'oven', 'poke', model.now, called);
