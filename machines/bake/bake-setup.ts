@@ -45,6 +45,10 @@ export type BakeEvent =
 const keepsMarks = (stage: BakeStage, event: BakeEvent['type']): boolean =>
   stage.endsWith('look') || stage === 'proof.poke' || (stage === 'proof.soon' && event === 'due');
 
+/** On a press that goes on out of a wait, past the look at its end. */
+export const looked = <S extends BakeStage>(stage: S) =>
+  ({ type: 'looked', params: { stage } }) as const;
+
 /** Items that a list must have answered before the stage is left. */
 export const itemsOf = (recipe: Recipe, list: ListName): readonly string[] =>
   list === 'feed' || list === 'first' || list === 'second'
@@ -71,6 +75,10 @@ export const bakeSetup = setup({
       doubt: keepsMarks(stage, event.type) ? context.doubt : undefined,
       tasks: onlyDone(context.tasks),
     })),
+    /** Called ready out of its wait: it was looked at, in the same press, as if that had been its own. */
+    looked: assign(({ context, event }, { stage }: { stage: BakeStage }) =>
+      'at' in event ? { entered: { ...context.entered, [stage]: event.at } } : {},
+    ),
     effect: (_, _params: SayEffect) => undefined,
     answer: assign(({ context, event }) =>
       event.type === 'answer'

@@ -1,5 +1,5 @@
 import { entering } from '../meta.ts';
-import { bakeSetup } from './bake-setup.ts';
+import { bakeSetup, looked } from './bake-setup.ts';
 
 /** After a touch: the next one, or the long wait. */
 const onward = [
@@ -38,7 +38,14 @@ export const bulk = bakeSetup.createStateConfig({
     proving: {
       entry: entering('bulk.proving'),
       meta: { waits: 'look' },
-      on: { due: 'look', doughSeen: 'look' },
+      on: {
+        due: 'look',
+        doughSeen: 'look',
+        bulkReady: [
+          { guard: 'isScooped', target: '#bake.shape.scoop', actions: looked('bulk.look') },
+          { target: '#bake.shape.divide', actions: looked('bulk.look') },
+        ],
+      },
     },
     look: {
       entry: entering('bulk.look'),

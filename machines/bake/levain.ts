@@ -1,5 +1,5 @@
 import { entering } from '../meta.ts';
-import { bakeSetup } from './bake-setup.ts';
+import { bakeSetup, looked } from './bake-setup.ts';
 
 /** Feed, wait till ripe, keep starter back. */
 export const levain = bakeSetup.createStateConfig({
@@ -18,7 +18,11 @@ export const levain = bakeSetup.createStateConfig({
     ripening: {
       entry: entering('levain.ripening'),
       meta: { waits: 'look' },
-      on: { due: 'look', levainSeen: 'look' },
+      on: {
+        due: 'look',
+        levainSeen: 'look',
+        levainRipe: { target: 'ripe', actions: looked('levain.look') },
+      },
     },
     look: {
       entry: entering('levain.look'),

@@ -1,5 +1,7 @@
 import { entering } from '../meta.ts';
-import { bakeSetup } from './bake-setup.ts';
+import { bakeSetup, looked } from './bake-setup.ts';
+
+const ready = { target: '#bake.oven.queued', actions: looked('proof.poke') } as const;
 
 /**
  * Counter, fridge, the looks at a cold loaf; or a warm proof, with the oven wanted hot by its end. A
@@ -21,7 +23,11 @@ export const proof = bakeSetup.createStateConfig({
     retard: {
       entry: entering('proof.retard'),
       meta: { waits: 'look' },
-      on: { due: 'look', loafSeen: 'look' },
+      on: {
+        due: 'look',
+        loafSeen: 'look',
+        loafReady: { target: '#bake.oven.queued', actions: looked('proof.look') },
+      },
     },
     look: {
       entry: entering('proof.look'),
@@ -39,13 +45,17 @@ export const proof = bakeSetup.createStateConfig({
     warm: {
       entry: entering('proof.warm'),
       meta: { waits: 'turn' },
-      on: { due: [{ guard: 'looksFirst', target: 'poke' }, { target: 'soon' }], loafSeen: 'poke' },
+      on: {
+        due: [{ guard: 'looksFirst', target: 'poke' }, { target: 'soon' }],
+        loafSeen: 'poke',
+        loafReady: ready,
+      },
     },
     // The same wait goes on; the oven, which asks to be turned on, sees that loaves are coming.
     soon: {
       entry: entering('proof.soon'),
       meta: { waits: 'look' },
-      on: { due: 'poke', loafSeen: 'poke' },
+      on: { due: 'poke', loafSeen: 'poke', loafReady: ready },
     },
     poke: {
       entry: entering('proof.poke'),

@@ -18,32 +18,37 @@ export interface CountdownProps {
   /** Both in kitchen time, milliseconds. */
   readonly deadline: number;
   readonly now: number;
+  /** One press beside it that cuts the wait short. */
+  readonly children?: JSX.Element;
 }
 
 /** The one running time of the screen, to be read from two metres. It holds no clock of its own. */
 export function Countdown(props: CountdownProps): JSX.Element {
   const left = (): number => props.deadline - props.now;
   return (
-    <div class="times">
-      <Show when={props.name}>
-        {(name) => (
-          <p class="times-name">
-            <Show when={props.mark}>{(mark) => <BakeMark mark={mark()} />}</Show>
-            <span>{unbroken(name())}</span>
-          </p>
-        )}
-      </Show>
-      <p class="times-row" role="timer" data-past={left() < 0 ? '' : undefined}>
-        <time class="times-number" datetime={durationAttribute(left())}>
-          {runningText(left())}
-        </time>{' '}
-        <span class="times-label">
-          {left() < 0 ? (props.labelPast ?? props.label) : props.label}
-          <Show when={props.ends}>
-            {(ends) => <span class="times-ends"> {unbroken(ends())}</span>}
-          </Show>
-        </span>
-      </p>
+    <div class="times countdown">
+      <div class="times-words">
+        <Show when={props.name}>
+          {(name) => (
+            <p class="times-name">
+              <Show when={props.mark}>{(mark) => <BakeMark mark={mark()} />}</Show>
+              <span>{unbroken(name())}</span>
+            </p>
+          )}
+        </Show>
+        <p class="times-row" role="timer" data-past={left() < 0 ? '' : undefined}>
+          <time class="times-number" datetime={durationAttribute(left())}>
+            {runningText(left())}
+          </time>{' '}
+          <span class="times-label">
+            {left() < 0 ? (props.labelPast ?? props.label) : props.label}
+            <Show when={props.ends}>
+              {(ends) => <span class="times-ends"> {unbroken(ends())}</span>}
+            </Show>
+          </span>
+        </p>
+      </div>
+      {props.children}
     </div>
   );
 }

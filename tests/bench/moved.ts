@@ -10,7 +10,7 @@ const ROUNDS = 5;
 /** Watches for the hour the countdown ends at to be another, from the next touch lifted. */
 const watch = (page: Page): Promise<void> =>
   page.evaluate(() => {
-    const ends = () => document.querySelector('.bench-times')?.textContent.match(/\d+:\d\d$/)?.[0];
+    const ends = () => document.querySelector('.times-ends')?.textContent;
     const before = ends();
     const kept = window as unknown as { moved: Promise<number> };
     kept.moved = new Promise((moved) => {

@@ -1,7 +1,9 @@
-import type { JSX } from 'solid-js';
+import { Show, type JSX } from 'solid-js';
 import { bench } from '../../core/speech/en/bench.ts';
+import { controls } from '../../core/speech/en/controls.ts';
 import { countdown } from '../../core/speech/en/running.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { Control } from '../../parts/Control.tsx';
 import { Countdown } from '../../parts/Countdown.tsx';
 import type { House } from '../house.ts';
 import type { Focus } from '../focus.ts';
@@ -27,7 +29,10 @@ const CAME_FROM: Readonly<Record<string, Mark>> = {
   judge: 'colour',
 };
 
-/** The running time: down to the deadline, or up from the instant a call began. */
+/**
+ * The running time: down to the deadline, or up from the instant a call began. Beside a wait that hands
+ * may cut short stands the press that does: far from the slab, for it goes on past the look.
+ */
 export function ActTimes(props: {
   readonly house: House;
   readonly view: BenchView;
@@ -36,8 +41,8 @@ export function ActTimes(props: {
 }): JSX.Element {
   const mark = (): Mark =>
     (props.view.waits as Mark | null) ?? CAME_FROM[props.view.stage] ?? 'end';
-  const deadline = (): number =>
-    props.view.deadline ?? props.focus.machine.context.entered[props.view.stage] ?? 0;
+  const entered = (): number => props.focus.machine.context.entered[props.view.stage] ?? 0;
+  const deadline = (): number => props.view.deadline ?? entered();
   return (
     <Countdown
       name={props.view.place}
@@ -51,6 +56,17 @@ export function ActTimes(props: {
       }
       deadline={deadline()}
       now={props.house.now()}
-    />
+    >
+      <Show when={props.view.early}>
+        {(early) => (
+          <Control
+            label={controls.readyNow}
+            fresh={`${props.view.who} ${props.view.stage} ${entered()}`}
+            disabled={!props.house.holds}
+            onPress={() => void props.house.take(early())}
+          />
+        )}
+      </Show>
+    </Countdown>
   );
 }

@@ -16,6 +16,7 @@ import type { Instant, Units } from '../../core/units.ts';
 import { nameOf } from '../stage-names.ts';
 import { ACTS, REPEATABLE } from './acts.ts';
 import { factsOf } from './facts-of.ts';
+import { earlyPress } from './early.ts';
 import { areSeveral, bakeName } from '../bake-name.ts';
 import { bakeOf, type Focus } from '../focus.ts';
 import { careOf } from './care-of.ts';
@@ -77,6 +78,8 @@ export interface BenchView {
   readonly measures: NumberSlot;
   /** At a look: the deed of "it's ready", whatever the signs say. */
   readonly ready: Deed | null;
+  /** In a wait that ends in a look: the same deed, before it. */
+  readonly early: Deed | null;
   /** What is said was made fuller after the stage had begun to speak. */
   readonly fuller: boolean;
   /** A number to hit, told beside the act: measured-view.ts. */
@@ -189,9 +192,10 @@ export function benchView(
   const words = wordsOf(kitchen, focus, stage, equipment);
   const facts = factsOf(kitchen, focus, hour, equipment);
   const task = taskView(focus);
+  const left = leftView(kitchen, focus, stage, Math.max(now, kitchen.now));
   const asked =
     task ??
-    leftView(kitchen, focus, stage, Math.max(now, kitchen.now)) ??
+    left ??
     weighView(focus, stage, units) ??
     (meta.list && lists
       ? lists(focus, meta.list, loavesOver(kitchen, focus.bake.context.id))
@@ -238,6 +242,7 @@ export function benchView(
     hazard: asked.hazard ?? meta.hazard ?? 'none',
     measures: asksRise(task?.task ?? null) ? 'rise.dough' : (WEIGHS[stage] ?? 'doughTemperature'),
     ready: asked.ready ?? null,
+    early: task === null && left === null ? earlyPress(focus, stage) : null,
     fuller: false,
     target: null,
   };

@@ -10,7 +10,7 @@ import type { CallKind } from '../../../machines/ports.ts';
  */
 export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'read.plan': { readThrough: 'read.list' },
-  'levain.ripening': { due: 'levain.look', levainSeen: 'levain.look' },
+  'levain.ripening': { due: 'levain.look', levainSeen: 'levain.look', levainRipe: 'levain.ripe' },
   'levain.look': {
     levainRipe: 'levain.ripe',
     levainNotYet: 'levain.ripening',
@@ -26,7 +26,7 @@ export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>
   'bulk.spread': { spread: 'bulk.scatter' },
   'bulk.scatter': { scattered: 'bulk.roll' },
   'bulk.roll': { rolled: 'ONWARD' },
-  'bulk.proving': { due: 'bulk.look', doughSeen: 'bulk.look' },
+  'bulk.proving': { due: 'bulk.look', doughSeen: 'bulk.look', bulkReady: 'SHAPED' },
   'bulk.look': { bulkReady: 'SHAPED', bulkNotYet: 'bulk.proving', bulkOver: 'rescue.tray' },
   'shape.divide': { divided: 'shape.preshape' },
   'shape.preshape': { preshaped: 'shape.benchRest' },
@@ -36,7 +36,7 @@ export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>
   'shape.scoop': { scooped: 'PROVED' },
   'proof.counter': { due: 'proof.toFridge', counterDone: 'proof.toFridge' },
   'proof.toFridge': { inFridge: 'proof.retard' },
-  'proof.retard': { due: 'proof.look', loafSeen: 'proof.look' },
+  'proof.retard': { due: 'proof.look', loafSeen: 'proof.look', loafReady: 'oven.queued' },
   'proof.look': {
     loafReady: 'oven.queued',
     loafNotYet: 'proof.retard',
@@ -44,8 +44,8 @@ export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>
     standOut: 'proof.warm',
     loafFlat: 'rescue.tray',
   },
-  'proof.warm': { due: 'proof.soon', loafSeen: 'proof.poke' },
-  'proof.soon': { due: 'proof.poke', loafSeen: 'proof.poke' },
+  'proof.warm': { due: 'proof.soon', loafSeen: 'proof.poke', loafReady: 'oven.queued' },
+  'proof.soon': { due: 'proof.poke', loafSeen: 'proof.poke', loafReady: 'oven.queued' },
   'proof.poke': {
     loafReady: 'oven.queued',
     loafNotYet: 'AGAIN',

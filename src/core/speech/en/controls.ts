@@ -22,6 +22,8 @@ export const controls = {
   wiping: 'Wipe away. It is locked for {seconds} s.',
   notYet: 'Not yet',
   itsReady: 'It’s ready',
+  /** In a wait, long before its look too. */
+  readyNow: 'It’s ready now',
   notSure: 'Not sure',
   goOn: 'Go on anyway',
   backToBench: 'Back to the bench',

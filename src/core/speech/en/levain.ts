@@ -31,6 +31,7 @@ export const levain = {
     slab: 'It’s kept back',
     then: 'then weigh the flour',
     spoken: '{keepBack} of starter to keep back. Loose lid, into the fridge.',
-    care: 'Cover the jar loosely, never sealed.',
+    // Who called it ripe out of its wait has not been asked for its colour.
+    care: 'Pink, orange or mould: throw it all away. Cover the jar loosely, never sealed.',
   },
 } satisfies Record<string, StageWords>;
