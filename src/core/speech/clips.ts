@@ -1,4 +1,5 @@
 import { aloud } from './aloud.ts';
+import { bare, markOwn } from './own-words.ts';
 
 /** One clip to play, and the silence that follows it, s. */
 export interface Played {
@@ -10,6 +11,8 @@ export interface Laid {
   readonly clips: readonly Played[];
   /** Words that no clip holds: they are read in the caption. */
   readonly missing: readonly string[];
+  /** Those of them that somebody here wrote, a phrase each, for a voice that can say any word. */
+  readonly own: readonly string[];
 }
 
 /** Silence behind a sentence, and inside one where a comma or a colon stands between clips, s. */
@@ -36,37 +39,73 @@ export const clipId = (words: string): string =>
 
 const pauseAfter = (word: string): number => (/[,:;]$/.test(word) ? COMMA : 0);
 
-/** The fewest clips that say all of these words, a word no clip holds counting as very many. */
-function laySentence(sentence: string, has: (id: string) => boolean): Laid {
-  const words = sentence.split(' ').filter((word) => clipId(word) !== '');
+/** A clip's name keeps only these: of other words it does not tell which they are. */
+const PLAIN = /^[\x20-\x7e]*$/;
+
+/**
+ * The fewest clips that say all of these words, a word no clip holds counting as very many. What somebody
+ * here wrote is said whole by a clip or not at all: half a name is none.
+ */
+function laySentence(
+  sentence: string,
+  has: (id: string) => boolean,
+  own: readonly (readonly string[])[],
+): Laid {
+  const all = sentence.split(' ');
+  const marked = markOwn(all, own);
+  const kept = all.flatMap((word, i) =>
+    clipId(word) !== '' || marked[i] !== 0 ? [{ word, phrase: marked[i]! }] : [],
+  );
+  const words = kept.map(({ word }) => word);
+  const phrases = kept.map(({ phrase }) => phrase);
   const cost: number[] = new Array<number>(words.length + 1).fill(0);
   const next: number[] = new Array<number>(words.length).fill(0);
   const id = (from: number, to: number): string => clipId(words.slice(from, to).join(' '));
+  const isWhole = (from: number, to: number): boolean =>
+    phrases
+      .slice(from, to)
+      .every(
+        (phrase, i) =>
+          phrase === 0 ||
+          (phrase !== phrases[from - 1] &&
+            phrase !== phrases[to] &&
+            PLAIN.test(words[from + i]!.replaceAll('’', "'"))),
+      );
   for (let from = words.length - 1; from >= 0; from -= 1) {
     cost[from] = 1000 + cost[from + 1]!;
     for (let to = Math.min(words.length, from + LONGEST); to > from; to -= 1) {
-      if (1 + cost[to]! >= cost[from]! || !has(id(from, to))) continue;
+      if (1 + cost[to]! >= cost[from]! || !isWhole(from, to) || !has(id(from, to))) continue;
       cost[from] = 1 + cost[to]!;
       next[from] = to;
     }
   }
   const clips: Played[] = [];
   const missing: string[] = [];
+  const unsaid = new Map<number, string[]>();
   for (let from = 0; from < words.length;) {
     const to = next[from]!;
-    if (to === 0) missing.push(words[from]!);
-    else clips.push({ id: id(from, to), pause: pauseAfter(words[to - 1]!) });
+    if (to === 0) {
+      missing.push(words[from]!);
+      const phrase = phrases[from]!;
+      if (phrase !== 0) unsaid.set(phrase, [...(unsaid.get(phrase) ?? []), words[from]!]);
+    } else clips.push({ id: id(from, to), pause: pauseAfter(words[to - 1]!) });
     from = to === 0 ? from + 1 : to;
   }
-  return { clips, missing };
+  return { clips, missing, own: [...unsaid.values()].map((phrase) => bare(phrase.join(' '))) };
 }
 
 /**
  * What is to be played for an utterance: as few clips as say it, half a second between sentences.
- * `has` tells whether there is a clip of that name.
+ * `has` tells whether there is a clip of that name; `own` are phrases that somebody here wrote, as they
+ * stand in sentences.
  */
-export function layClips(words: string, has: (id: string) => boolean): Laid {
-  const sentences = sentencesOf(aloud(words)).map((one) => laySentence(one, has));
+export function layClips(
+  words: string,
+  has: (id: string) => boolean,
+  own: readonly string[] = [],
+): Laid {
+  const phrases = own.map((phrase) => aloud(phrase).split(/\s+/));
+  const sentences = sentencesOf(aloud(words)).map((one) => laySentence(one, has, phrases));
   return {
     clips: sentences.flatMap(({ clips }, i) =>
       clips.map((clip, j) =>
@@ -76,6 +115,7 @@ export function layClips(words: string, has: (id: string) => boolean): Laid {
       ),
     ),
     missing: sentences.flatMap(({ missing }) => missing),
+    own: sentences.flatMap((sentence) => sentence.own),
   };
 }
 

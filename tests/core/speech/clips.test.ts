@@ -21,6 +21,7 @@ describe('clips for an utterance', () => {
         { id: 'of salt', pause: 0 },
       ],
       missing: [],
+      own: [],
     });
   });
 
@@ -46,8 +47,9 @@ describe('clips for an utterance', () => {
         { id: 'of', pause: 0 },
       ],
       missing: ['quibblewort.'],
+      own: [],
     });
-    expect(layClips('', having())).toEqual({ clips: [], missing: [] });
+    expect(layClips('', having())).toEqual({ clips: [], missing: [], own: [] });
   });
 
   it('say signs and digits as words', () => {
@@ -90,5 +92,56 @@ describe('the index', () => {
     [{ a: { ...clip, seconds: 'long' } }],
   ])('is refused where it is none: %j', (found) => {
     expect(readClipIndex(found)).toBeNull();
+  });
+});
+
+describe('words that somebody here wrote', () => {
+  const has = having(
+    'eighty',
+    'grams',
+    'of',
+    'of salt',
+    'bake',
+    'jam',
+    'lid off',
+    'seventy',
+    'live',
+  );
+  const own = (words: string, ...phrases: readonly string[]) => {
+    const laid = layClips(words, has, phrases);
+    return [laid.clips.map(({ id }) => id), laid.own];
+  };
+
+  it('are left out whole, so that the rest stands by itself, and are handed on as they were written', () => {
+    expect(own('Eighty grams of Quince jam.', 'of Quince jam', 'Quince jam')).toEqual([
+      ['eighty', 'grams'],
+      ['of Quince jam'],
+    ]);
+    expect(own('Rye 70 bake: lid off.', 'Rye 70 bake')).toEqual([
+      ['lid off'],
+      ['Rye seventy, seven zero bake'],
+    ]);
+  });
+
+  it('are said by their clip where there is one', () => {
+    expect(own('Eighty grams of salt.', 'of salt', 'salt')).toEqual([
+      ['eighty', 'grams', 'of salt'],
+      [],
+    ]);
+  });
+
+  it('are never half a clip of another word that looks like them', () => {
+    expect(own('Ölive: lid off.', 'Ölive')).toEqual([['lid off'], ['Ölive']]);
+    expect(own('Хлеб: lid off.', 'Хлеб')).toEqual([['lid off'], ['Хлеб']]);
+  });
+
+  it('come each by itself, in order, and what nobody here wrote is not among them', () => {
+    expect(
+      own('Quince bake: eighty quibbles. Plum jam, lid off.', 'Plum jam', 'Quince bake'),
+    ).toEqual([
+      ['eighty', 'lid off'],
+      ['Quince bake', 'Plum jam'],
+    ]);
+    expect(own('Eighty grams.', '', ' ', '!')).toEqual([['eighty', 'grams'], []]);
   });
 });
