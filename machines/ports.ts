@@ -65,9 +65,18 @@ export interface Sound {
   ring(kind: CallKind, inMs: number): Stop;
 }
 
+/** What somebody here wrote: phrases as they stand in what is said, and whether they are to be read aloud. */
+export interface OwnWords {
+  readonly phrases: readonly string[];
+  readonly aloud: boolean;
+}
+
 /** A voice. Resolves when the words are over, or at once when there is no voice. */
 export interface Speaker {
-  say(words: string): { readonly over: Promise<void>; readonly stop: Stop };
+  /** What no clip says of `own` is left out, and read by the device behind the rest where it is wanted. */
+  say(words: string, own?: OwnWords): { readonly over: Promise<void>; readonly stop: Stop };
+  /** Whether the device has a voice that asks no network. */
+  reads(): Promise<boolean>;
   /** Calls back whenever words should have been heard and could not be. */
   onLost(then: () => void): Stop;
 }

@@ -1,14 +1,17 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Speaker, Stop } from '../../machines/ports.ts';
+import type { OwnParts } from './own-phrases.ts';
 import type { Voice } from './voice.ts';
 
 /** A voice that comes after the first paint, or with its first word. */
 export function laterVoice(
   speaker: Speaker,
   later: (ms: number, then: () => void) => Stop,
+  own: () => OwnParts,
 ): Voice & {
   readonly caption: Accessor<string>;
   readonly lost: Accessor<boolean>;
+  reads(): Promise<boolean>;
   fetch(): Promise<unknown>;
 } {
   const [caption, setCaption] = createSignal('');
@@ -16,8 +19,12 @@ export function laterVoice(
   speaker.onLost(() => setLost(true));
   let coming: Promise<Voice> | null = null;
   const voice = (): Promise<Voice> =>
-    (coming ??= import('./voice.ts').then(({ makeVoice }) =>
-      makeVoice(speaker, later, setCaption),
+    (coming ??= Promise.all([import('./voice.ts'), import('./own-phrases.ts')]).then(
+      ([{ makeVoice }, { ownWords }]) => {
+        // Its first touch wakes the tablet's own voice.
+        if (own().aloud) void speaker.reads();
+        return makeVoice(speaker, later, setCaption, () => ownWords(own()));
+      },
     ));
   return {
     caption,
@@ -25,6 +32,7 @@ export function laterVoice(
     fetch: voice,
     /** Whether words should have been heard and could not be. */
     lost,
+    reads: () => speaker.reads(),
     say: (words) => void voice().then((one) => one.say(words)),
     hush: () => void coming?.then((one) => one.hush()),
   };

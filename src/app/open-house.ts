@@ -59,7 +59,8 @@ export async function openHouse(world: World): Promise<House> {
   const [lost, setLost] = createSignal<Lost | null>(null);
   const [clockBack, setClockBack] = createSignal(time.fellBack());
   const { lastKitchen, keep } = makeLastKitchen(settings);
-  const voice = laterVoice(speaker, later);
+  const own = () => ({ ...kept(), formulas: formulas(), aloud: equipment().readsOwn });
+  const voice = laterVoice(speaker, later, own);
   // What fell due before this page was opened is shown and rung, not recited.
   let catchingUp = true;
   const away = makeAway(last?.at ?? null, clock.rate);
@@ -73,7 +74,6 @@ export async function openHouse(world: World): Promise<House> {
   const hour = (at: number) => hourOf(onWall(at), world.ways.ways().clock);
   const kitchen = () => kept().kitchen;
   const records = () => kept().records;
-  const baking = () => Object.keys(kitchen().bakes).length > 0;
   const files = makeFiles(world, { records, equipment, equip });
   const { told, tell, troubles } = laterTold({
     store: () => kept().trouble,
@@ -82,7 +82,7 @@ export async function openHouse(world: World): Promise<House> {
     holds: world.holds,
     free,
     offer,
-    baking,
+    baking: () => Object.keys(kitchen().bakes).length > 0,
     soundless: () => soundState() === 'unavailable',
     voiceLost: voice.lost,
     secure: world.secure,
@@ -110,7 +110,7 @@ export async function openHouse(world: World): Promise<House> {
       news.tell();
     },
     onSay(says) {
-      if (!catchingUp && says.length > 0) void speak(says);
+      if (!catchingUp) void speak(says);
     },
   });
   const runner = makeRunner({
@@ -221,6 +221,7 @@ export async function openHouse(world: World): Promise<House> {
       return true;
     },
     say: (words) => voice.say(words),
+    reads: voice.reads,
     caption: voice.caption,
     sound: soundState,
     armSound: () => void sound.arm().then(setSoundState),
@@ -229,10 +230,9 @@ export async function openHouse(world: World): Promise<House> {
     tell,
     holds: world.holds,
     rehearsal: clock.rate > 1 ? clock.rate : null,
-    rehearse: () => world.rehearse(),
-    endRehearsal: () => world.endRehearsal(),
-    ways: world.ways.ways,
-    choose: (change) => world.ways.choose(change),
+    rehearse: world.rehearse,
+    endRehearsal: world.endRehearsal,
+    ...world.ways,
     formulas,
     lastKitchen,
     equipment,

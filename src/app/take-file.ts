@@ -6,11 +6,11 @@ import type { World } from './world.ts';
 export async function takeFile(
   { records, equipment: found }: LogFile,
   world: Pick<World, 'store' | 'reload'>,
-  { sound, savedAt }: Equipment,
+  { sound, readsOwn, savedAt }: Equipment,
   equip: (change: Partial<Equipment>) => void,
 ): Promise<void> {
   await world.store.rewrite(records);
-  // How the calls are heard here, and when the log was saved, is this tablet's own.
-  if (found) equip({ ...found, sound, savedAt });
+  // How the calls are heard here, what reads aloud, and when the log was saved, is this tablet's own.
+  if (found) equip({ ...found, sound, readsOwn, savedAt });
   world.reload();
 }

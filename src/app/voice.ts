@@ -1,4 +1,4 @@
-import type { Speaker, Stop } from '../../machines/ports.ts';
+import type { OwnWords, Speaker, Stop } from '../../machines/ports.ts';
 import { utterancesOf } from '../core/speech/utterances.ts';
 
 /** A caption stays this long at least, and half a second a word beyond two. */
@@ -18,6 +18,7 @@ export function makeVoice(
   speaker: Speaker,
   later: (ms: number, then: () => void) => Stop,
   setCaption: (words: string) => void,
+  own: () => OwnWords,
 ): Voice {
   let stopSpeech: Stop = () => {};
   let stopWait: Stop = () => {};
@@ -32,7 +33,7 @@ export function makeVoice(
     setCaption(words);
     if (words === '') return;
     const mine = turn;
-    const speech = speaker.say(words);
+    const speech = speaker.say(words, own());
     stopSpeech = speech.stop;
     const ms = Math.max(LEAST_MS, words.split(/\s+/).length * WORD_MS);
     stopWait = later(ms, async () => {

@@ -22,6 +22,8 @@ export default function SoundPage(props: {
   readonly then: string;
   /** Where the page is left for unanswered. */
   readonly back: string;
+  /** Presses beside these, before the calls are played. */
+  readonly more?: JSX.Element;
   readonly onDone: () => void;
   readonly onBack: () => void;
 }): JSX.Element {
@@ -104,6 +106,7 @@ export default function SoundPage(props: {
                   label={soundCheck.answers.sightOnly.label}
                   onPress={() => take('sightOnly')}
                 />
+                {props.more}
               </Show>
               <Control label={props.back} onPress={() => props.onBack()} />
             </>

@@ -78,6 +78,8 @@ export interface House {
   readonly ringing: Accessor<Call | null>;
   hush(): boolean;
   say(words: string): void;
+  /** Whether the tablet has a voice of its own that asks no network. */
+  reads(): Promise<boolean>;
   readonly caption: Accessor<string>;
   readonly sound: Accessor<SoundState>;
   armSound(): void;

@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { openClips } from '../../src/adapters/speaker/open-clips.ts';
 import { makePlayer, type Player } from '../../src/adapters/speaker/play.ts';
 import { makeSpeaker } from '../../src/adapters/speaker/speaker.ts';
+import type { ReadAloud } from '../../src/adapters/speaker/read-aloud.ts';
 import { callsBus } from '../../src/adapters/sound/calls-bus.ts';
 import { makeHeardSpeaker } from '../fakes/heard-speaker.ts';
 import { TurnedAudio } from '../fakes/turned-audio.ts';
@@ -37,12 +38,18 @@ const settled = async (): Promise<void> => {
   for (let i = 0; i < 40; i += 1) await Promise.resolve();
   await new Promise((then) => setTimeout(then));
 };
+/** A device without a voice. */
+const mute: ReadAloud = {
+  reads: () => Promise.resolve(false),
+  within: () => 0,
+  read: () => ({ over: Promise.resolve(), stop: () => {} }),
+};
 const context = () => audio as unknown as AudioContext;
 const speakerWith = (load?: () => Promise<Player>) =>
   makeSpeaker({
     context,
     later,
-    load: load ?? (async () => makePlayer(openClips(fetchFile), later)),
+    load: load ?? (async () => makePlayer(openClips(fetchFile), later, mute)),
   });
 /** What came out, from its own begin, to a hundredth of a second. */
 const heard = () => {
@@ -195,6 +202,7 @@ describe('clips that cannot be had', () => {
       makePlayer(
         openClips(() => new Promise(() => {})),
         later,
+        mute,
       ),
     );
     const lost = vi.fn();

@@ -37,9 +37,9 @@ const text = (house: House): string =>
     .join('');
 
 describe('a saved log', () => {
-  it('gives an empty kitchen the same log, place and equipment, but not its sound check', async () => {
+  it('gives an empty kitchen the same log, place and equipment, but not how it is heard there', async () => {
     const house = await started(makeFakeWorld());
-    house.equip({ scale: 5, tins: 3, sound: { at: house.now(), heard: 'yes' } });
+    house.equip({ scale: 5, tins: 3, sound: { at: house.now(), heard: 'yes' }, readsOwn: true });
     const reload = vi.fn();
     const settings = makeMemorySettings();
     const other = { ...makeFakeWorld({ at: house.now() }), settings, reload };
@@ -55,7 +55,7 @@ describe('a saved log', () => {
     });
     expect(again.records()).toEqual(house.records());
     expect(Object.keys(again.kitchen().bakes)).toEqual(Object.keys(house.kitchen().bakes));
-    expect(again.equipment()).toMatchObject({ scale: 5, tins: 3, sound: null });
+    expect(again.equipment()).toMatchObject({ scale: 5, tins: 3, sound: null, readsOwn: false });
   });
 
   it('goes on from the same log, and leaves another kitchen’s alone', async () => {

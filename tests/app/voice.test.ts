@@ -9,6 +9,8 @@ const [FIRST, SECOND] = [
   'Hot iron: dry mitts, both hands, face back.',
 ] as const;
 
+const OWN = { phrases: ['Quince bake'], aloud: true };
+
 let speaker: HeardSpeaker;
 let voice: Voice;
 let caption: string;
@@ -21,7 +23,12 @@ beforeEach(() => {
     const timer = setTimeout(then, ms);
     return () => clearTimeout(timer);
   };
-  voice = makeVoice(speaker, later, (words) => void (caption = words));
+  voice = makeVoice(
+    speaker,
+    later,
+    (words) => void (caption = words),
+    () => OWN,
+  );
   return () => void vi.useRealTimers();
 });
 
@@ -43,6 +50,13 @@ describe('the voice', () => {
     await vi.advanceTimersByTimeAsync(790);
     expect(caption).toBe('Fold the dough.');
     await vi.advanceTimersByTimeAsync(20);
+    expect(caption).toBe('');
+  });
+
+  it('hands on what of it the baker wrote, and captions all of it alike', async () => {
+    voice.say('Quince bake: fold the dough.');
+    expect(speaker.said).toMatchObject([{ words: caption, own: OWN }]);
+    await finish(5_000);
     expect(caption).toBe('');
   });
 

@@ -1,8 +1,14 @@
-import type { Speaker } from '../../machines/ports.ts';
+import type { OwnWords, Speaker } from '../../machines/ports.ts';
 
 export interface HeardSpeaker extends Speaker {
   /** What was asked to be said, in order, and how it ended. */
-  readonly said: readonly { readonly words: string; readonly ended: 'no' | 'over' | 'stopped' }[];
+  readonly said: readonly {
+    readonly words: string;
+    readonly own: OwnWords | undefined;
+    readonly ended: 'no' | 'over' | 'stopped';
+  }[];
+  /** Whether the device has a voice. */
+  canRead: boolean;
   /** The words being said now are over. */
   finish(): void;
   /** Words could not be heard. */
@@ -11,19 +17,28 @@ export interface HeardSpeaker extends Speaker {
 
 /** A speaker whose words last until the test says that they are over. */
 export function makeHeardSpeaker(): HeardSpeaker {
-  const said: { words: string; ended: 'no' | 'over' | 'stopped'; done: () => void }[] = [];
+  const said: {
+    words: string;
+    own: OwnWords | undefined;
+    ended: 'no' | 'over' | 'stopped';
+    done: () => void;
+  }[] = [];
   const listeners = new Set<() => void>();
   return {
     said,
+    canRead: true,
+    reads() {
+      return Promise.resolve(this.canRead);
+    },
     onLost(then) {
       listeners.add(then);
       return () => void listeners.delete(then);
     },
     lose: () => listeners.forEach((then) => then()),
-    say(words) {
+    say(words, own) {
       let done = () => {};
       const over = new Promise<void>((resolve) => (done = resolve));
-      const line: (typeof said)[number] = { words, ended: 'no', done };
+      const line: (typeof said)[number] = { words, own, ended: 'no', done };
       said.push(line);
       const stop = () => {
         if (line.ended === 'no') line.ended = 'stopped';

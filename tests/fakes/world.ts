@@ -40,6 +40,7 @@ export function makeFakeWorld(
     speaker: {
       say: () => ({ over: Promise.resolve(), stop: () => undefined }),
       onLost: () => () => undefined,
+      reads: () => Promise.resolve(false),
     },
     screen: { state: () => 'held', onState: () => () => undefined, hold: () => () => undefined },
     update: {

@@ -11,11 +11,12 @@ export interface SpeakerParts {
 }
 
 const loadPlayer = (later: SpeakerParts['later']) => async (): Promise<Player> => {
-  const [{ makePlayer }, { openClips }] = await Promise.all([
+  const [{ makePlayer }, { openClips }, { browserReads }] = await Promise.all([
     import('./play.ts'),
     import('./open-clips.ts'),
+    import('./browser-reads.ts'),
   ]);
-  return makePlayer(openClips(), later);
+  return makePlayer(openClips(), later, browserReads(later));
 };
 
 /**
@@ -30,7 +31,16 @@ export function makeSpeaker({ context, later, load = loadPlayer(later) }: Speake
       listeners.add(then);
       return () => void listeners.delete(then);
     },
-    say(words) {
+    async reads() {
+      try {
+        player ??= load();
+        return await (await player).reads();
+      } catch {
+        player = null;
+        return false;
+      }
+    },
+    say(words, own) {
       const audio = context();
       if (audio === null || audio.state !== 'running')
         return { over: Promise.resolve(), stop: () => {} };
@@ -41,7 +51,7 @@ export function makeSpeaker({ context, later, load = loadPlayer(later) }: Speake
           player ??= load();
           const loaded = await player;
           if (stopped) return;
-          const playing = loaded.play(audio, words);
+          const playing = loaded.play(audio, words, own);
           stopClips = playing.stop;
           await playing.over;
         } catch {

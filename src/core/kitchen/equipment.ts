@@ -64,6 +64,8 @@ export interface Equipment {
   /** Calls that can wait are seen and not heard meanwhile; null where no hour is quiet. */
   readonly quiet: QuietHours | null;
   readonly sound: { readonly at: Instant; readonly heard: Heard } | null;
+  /** Whether the tablet's own voice reads what no clip says: names of breads and fillings. */
+  readonly readsOwn: boolean;
   /** What a pedal's keys were taught to do. */
   readonly pedal: PedalKeys;
   /** When the log was last saved as a file. */
@@ -83,6 +85,7 @@ export const EQUIPMENT: Equipment = {
   scale: null,
   quiet: null,
   sound: null,
+  readsOwn: false,
   pedal: {},
   savedAt: null,
 };

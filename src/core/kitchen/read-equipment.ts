@@ -98,6 +98,7 @@ const read = (value: unknown): Equipment => {
       const heard = sound.oneOf('heard', [...HEARD, FAINT] as const);
       return { at: sound.number('at', 0, FAR), heard: heard === FAINT ? 'no' : heard };
     }),
+    readsOwn: all.has('readsOwn') ? all.flag('readsOwn') : EQUIPMENT.readsOwn,
     pedal: part('pedal', readPedal),
     savedAt: maybe(all, 'savedAt', EQUIPMENT.savedAt, () => all.number('savedAt', 0, FAR)),
   };

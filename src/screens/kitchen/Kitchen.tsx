@@ -12,6 +12,7 @@ import { soundCheck } from '../../core/speech/en/sound-check.ts';
 import { starterWords } from '../../core/speech/en/starter.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { saveAsFile } from '../../core/speech/en/trouble.ts';
+import { voiceWords } from '../../core/speech/en/voice.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat, showHeats } from '../../core/speech/heats.ts';
@@ -28,6 +29,7 @@ import { PedalPage } from './PedalPage.tsx';
 import { PlacesPage } from './PlacesPage.tsx';
 import { StarterPage } from './StarterPage.tsx';
 import { tabletValues } from './tablet-values.ts';
+import { VoicePage } from './VoicePage.tsx';
 
 type Face =
   | 'grid'
@@ -40,6 +42,7 @@ type Face =
   | 'starter'
   | 'night'
   | 'sound'
+  | 'voice'
   | 'pedal'
   | 'file'
   | 'promise';
@@ -205,9 +208,13 @@ export default function Kitchen(props: {
           done={bench.thatsIt}
           then={words.tablet}
           back={words.tablet}
+          more={to(voiceWords.title, undefined, 'voice')}
           onDone={toTablet}
           onBack={toTablet}
         />
+      </Match>
+      <Match when={face() === 'voice'}>
+        <VoicePage house={props.house} onBack={() => setFace('sound')} />
       </Match>
       <Match when={face() === 'pedal'}>
         <PedalPage house={props.house} onBack={toTablet} />

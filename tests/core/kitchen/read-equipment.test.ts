@@ -17,6 +17,7 @@ const WHOLE: Equipment = {
   scale: 0.1,
   quiet: { from: 1320, to: 360 },
   sound: { at: Date.UTC(2031, 4, 3), heard: 'yes' },
+  readsOwn: true,
   pedal: { done: 'PageDown', next: 'b' },
   savedAt: Date.UTC(2031, 4, 2),
 };
@@ -72,6 +73,7 @@ describe('reading what the kitchen holds', () => {
     ],
     ['tins', { tins: 1.5 }, 'a whole number 1 to 12', '1.5'],
     ['scale', { scale: 3 }, 'one of 0.1, 1, 2, 5', '3'],
+    ['readsOwn', { readsOwn: 'yes' }, 'true or false', '"yes"'],
     ['quiet.to', { quiet: { from: 0, to: 1440 } }, 'a whole number 0 to 1439', '1440'],
     [
       'sound.heard',
