@@ -48,8 +48,8 @@ export interface Settings {
 
 export type CallKind = 'look' | 'act' | 'hot';
 
-/** Whether sound can be heard, as far as a page can know. */
-export type SoundState = 'locked' | 'armed' | 'unavailable';
+/** Whether sound can be heard, as far as a page can know. `lost`: it was armed, and is not heard now. */
+export type SoundState = 'locked' | 'armed' | 'lost' | 'unavailable';
 
 /** Calls as sound. */
 export interface Sound {

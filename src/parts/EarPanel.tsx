@@ -46,7 +46,7 @@ export function EarPanel(props: EarPanelProps): JSX.Element {
       when={props.putOff}
       fallback={
         <Show when={props.onArm} fallback={<div class="ear ear-plain">{inside()}</div>}>
-          <Pressable class="ear" fresh="arm" onPress={() => props.onArm?.()}>
+          <Pressable class="ear" fresh={props.sound} onPress={() => props.onArm?.()}>
             {inside()}
           </Pressable>
         </Show>

@@ -16,13 +16,14 @@ export function KitchenEar(props: {
 }): JSX.Element {
   // eslint-disable-next-line solid/reactivity -- asked anew each time
   const putOff = makePutOff(props.house, () => props.hushed ?? null);
+  const silent = (): boolean => ['locked', 'lost'].includes(props.house.sound());
   return (
     <>
       <EarPanel
-        sound={putOff.quietTill() ?? ear.sound[props.house.sound()]}
+        sound={(!silent() && putOff.quietTill()) || ear.sound[props.house.sound()]}
         lit={putOff.quietTill() || props.house.lit() === 'held' ? '' : ear.awake[props.house.lit()]}
-        onArm={props.house.sound() === 'locked' ? () => props.house.armSound() : undefined}
-        putOff={putOff.press()}
+        onArm={silent() ? () => props.house.armSound() : undefined}
+        putOff={props.house.sound() === 'lost' ? undefined : putOff.press()}
       />
       <Control label={bench.more} onPress={() => props.onMore()} />
     </>

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { watchAudio } from '../../src/adapters/sound/audio-clock.ts';
 import { prepare, ring } from '../../src/adapters/sound/ring.ts';
 import { makeSound, type SoundParts } from '../../src/adapters/sound/sound.ts';
 import { makeSilentSound } from '../fakes/silent-sound.ts';
@@ -14,6 +15,7 @@ const openAudio: SoundParts['open'] = async () => ({
   context: audio as unknown as AudioContext,
   ring,
   prepare,
+  watch: watchAudio,
 });
 /** Wall and audio pass together, a hundredth of a second at a time. */
 const pass = (seconds: number) => {
@@ -51,7 +53,7 @@ describe('arming', () => {
     audio.become('suspended');
     stop();
     audio.become('running');
-    expect(seen).toEqual(['armed', 'locked']);
+    expect(seen).toEqual(['armed', 'lost']);
     mine.close();
   });
 
@@ -98,7 +100,7 @@ describe('arming', () => {
     async (event) => {
       await sound.arm();
       audio.become('interrupted');
-      expect(sound.state()).toBe('locked');
+      expect(sound.state()).toBe('lost');
       window.dispatchEvent(new Event(event));
       expect(sound.state()).toBe('armed');
       sound.close();
@@ -278,6 +280,61 @@ describe('a call', () => {
     expect(audio.heard[0]?.until).toBe(heardUntil);
   });
 
+  it('is lost while the output is gone, and goes on once, from where it has come to', async () => {
+    await sound.arm();
+    sound.ring('act', 0);
+    pass(1);
+    audio.gone = true;
+    pass(5);
+    expect(sound.state()).toBe('armed');
+    pass(3);
+    expect(sound.state()).toBe('lost');
+    pass(7); // 16 s: tones at 6 and 12 are missed
+    audio.gone = false;
+    pass(5);
+    expect(sound.state()).toBe('armed');
+    pass(3);
+    // The audio clock stood for 15 s. Late, at once, then every six seconds.
+    const times = heard(15).map(([at]) => at!);
+    expect(times.filter((at) => at > 16)).toHaveLength(2);
+    expect(heard().map(([, db]) => db)).toEqual([-12, -6, -6]);
+    expect(new Set(audio.heard.map(({ at }) => at)).size).toBe(audio.heard.length);
+  });
+
+  it('is looked after only while something is to sound', async () => {
+    await sound.arm();
+    expect(clock.pending()).toEqual([]);
+    const stop = sound.ring('look', 60_000);
+    expect(clock.pending().length).toBeGreaterThan(0);
+    stop();
+    pass(1);
+    expect(clock.pending()).toEqual([]);
+  });
+
+  it('a tap opens a standing output anew', async () => {
+    await sound.arm();
+    sound.ring('look', 60_000);
+    audio.gone = true;
+    pass(8.1);
+    expect(sound.state()).toBe('lost');
+    const { asked } = audio;
+    window.dispatchEvent(new Event('pointerup'));
+    audio.gone = false;
+    await settle();
+    expect(audio.asked).toBe(asked + 1);
+    pass(0.5);
+    expect(sound.state()).toBe('armed');
+    pass(60);
+    expect(audio.heard).toHaveLength(1);
+  });
+
+  it('is no loss where the page itself slept, or hardly runs', async () => {
+    await sound.arm();
+    sound.ring('look', 600_000);
+    for (let n = 0; n < 5; n += 1) clock.set(clock.now() + 60_000);
+    expect(sound.state()).toBe('armed');
+  });
+
   it('ends when the sound is closed', async () => {
     await sound.arm();
     sound.ring('hot', 0);
@@ -299,7 +356,7 @@ it('the fake keeps to the port', async () => {
   stop();
   stop();
   expect(fake.ringing()).toEqual([{ kind: 'hot', inMs: -5, stopped: false }]);
-  fake.become('locked');
-  expect(seen).toEqual(['armed', 'locked']);
+  fake.become('lost');
+  expect(seen).toEqual(['armed', 'lost']);
   expect(await makeSilentSound('unavailable').arm()).toBe('unavailable');
 });

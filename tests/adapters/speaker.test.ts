@@ -241,6 +241,22 @@ describe('words and calls', () => {
     expect([third!.at, third!.until]).toEqual([3, 3.9]);
   });
 
+  it('whose clip is damaged mute no tone of a call', async () => {
+    tone(0, 9, true);
+    tone(1.2, 9, false);
+    served['/voice/all.mp3'] = new Uint8Array(4);
+    const speaker = speakerWith();
+    const lost = vi.fn();
+    speaker.onLost(lost);
+    await speaker.say('Stand back.').over;
+    audio.turn(3);
+    expect(lost).toHaveBeenCalledTimes(1);
+    expect(audio.heard.map(({ at, db }) => [at, db])).toEqual([
+      [0, 0],
+      [1.2, 0],
+    ]);
+  });
+
   it('give way to a call that begins while they are said', async () => {
     void speakerWith().say('Stand back. Lid off.');
     await settled();

@@ -29,7 +29,7 @@ export function makeSilentSound(first: SoundState = 'locked'): SilentSound {
       return () => void listeners.delete(then);
     },
     arm: async () => {
-      if (state === 'locked') become('armed');
+      if (state !== 'unavailable') become('armed');
       return state;
     },
     ring(kind, inMs) {

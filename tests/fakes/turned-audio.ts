@@ -90,6 +90,8 @@ export class TurnedAudio extends EventTarget {
   /** What resume() does: allowed, never settling (no tap), or refused. */
   resumes: 'allowed' | 'pending' | 'refused' = 'allowed';
   asked = 0;
+  /** Its output is gone: it says that it runs, and its time stands. */
+  gone = false;
 
   createGain = () => new Node_();
   createBufferSource = () => new Source(this);
@@ -111,6 +113,9 @@ export class TurnedAudio extends EventTarget {
     if (this.resumes === 'pending') return new Promise<void>(() => {});
     this.become('running');
   }
+  async suspend() {
+    this.become('suspended');
+  }
   become(state: TurnedAudio['state']) {
     if (state === this.state) return;
     this.state = state;
@@ -119,7 +124,7 @@ export class TurnedAudio extends EventTarget {
 
   /** Audio time passes, in steps of 10 ms, where the context runs. */
   turn(seconds: number) {
-    if (this.state !== 'running') return;
+    if (this.state !== 'running' || this.gone) return;
     const steps = Math.round(seconds * 100);
     for (let i = 0; i < steps; i += 1) {
       this.currentTime = Math.round(this.currentTime * 100 + 1) / 100;

@@ -1,5 +1,6 @@
 import type { Clock, Sound, SoundState, Stop } from '../../../machines/ports.ts';
 import { makeClock } from '../clock.ts';
+import type { AudioClock, watchAudio } from './audio-clock.ts';
 import type { prepare as makeReady, Ring, ring as makeRing } from './ring.ts';
 
 /** What sounds: loaded when it is armed, never before, as it is no part of the first load. */
@@ -7,6 +8,7 @@ export interface Audio {
   readonly context: AudioContext;
   readonly ring: typeof makeRing;
   readonly prepare: typeof makeReady;
+  readonly watch: typeof watchAudio;
 }
 
 export interface SoundParts {
@@ -23,23 +25,25 @@ const ARM_WITHIN = 1_000;
 const CHANCES = ['pointerup', 'click', 'keydown', 'visibilitychange', 'pageshow'];
 
 async function openHowler(): Promise<Audio | null> {
-  const [{ Howler }, { ring, prepare }] = await Promise.all([
+  const [{ Howler }, { ring, prepare }, { watchAudio }] = await Promise.all([
     import('howler'),
     import('./ring.ts'),
+    import('./audio-clock.ts'),
   ]);
   // Its own unlocking may close the context and open another one under ours; we resume by hand.
   Howler.autoUnlock = false;
   Howler.autoSuspend = false;
   Howler.volume(1); // opens the context
   const context = Howler.ctx as AudioContext | null;
-  return context && { context, ring, prepare };
+  return context && { context, ring, prepare, watch: watchAudio };
 }
 
 /**
  * Calls as sound. Until it is armed inside a tap nothing sounds, and `state` says so; a call that
  * rings meanwhile begins when it is, as loud as it has become. A context that the system takes away
- * (lock screen, telephone) makes it `locked` until the next tap or the return to the page brings it
- * back. `unavailable`: this browser has no Web Audio. One call at a time: the caller stops the old.
+ * (lock screen, telephone), or whose clock stands (an output that is gone), makes it `lost` until a tap,
+ * the return to the page or the output brings it back. `unavailable`: this browser has no Web Audio. One
+ * call at a time: the caller stops the old.
  */
 export function makeSound(
   parts: Partial<SoundParts> = {},
@@ -53,6 +57,8 @@ export function makeSound(
   let state: SoundState = hasAudio || parts.open ? 'locked' : 'unavailable';
   let opening: Promise<Audio | null> | null = null;
   let audio: Audio | null = null;
+  let output: AudioClock | null = null;
+  let wasArmed = false;
 
   const become = (next: SoundState) => {
     if (next === state) return;
@@ -63,16 +69,19 @@ export function makeSound(
   /** Brings calls and state in line with the context as it is now. */
   const sync = () => {
     if (audio === null) return;
-    const runs = audio.context.state === 'running';
+    const runs = audio.context.state === 'running' && output?.stands() !== true;
     for (const call of calls) {
       if (runs) (call.ring ??= call.begin(audio)).lay();
       else call.ring?.drop();
     }
-    become(runs ? 'armed' : 'locked');
+    wasArmed ||= runs;
+    become(runs ? 'armed' : wasArmed ? 'lost' : 'locked');
+    output?.watch(calls.size > 0);
   };
   const resume = () => {
     if (audio === null) return;
     if (audio.context.state !== 'running') audio.context.resume().catch(() => {});
+    else if (output?.stands()) output.push();
     sync();
   };
 
@@ -82,6 +91,7 @@ export function makeSound(
     if (audio !== null) return;
     if (found === null) return become('unavailable');
     audio = found;
+    output = found.watch(found.context, clock, sync);
     audio.context.addEventListener('statechange', sync);
     const { audioSession } = navigator as { audioSession?: { type: string } };
     if (audioSession) audioSession.type = 'playback'; // else an iPad's mute switch silences calls
@@ -108,6 +118,7 @@ export function makeSound(
       const longEnough = new Promise<void>((resolve) => {
         stopWaiting = clock.wake(clock.now() + ARM_WITHIN, resolve);
       });
+      if (output?.stands()) output.push();
       await Promise.race([audio.context.resume().catch(() => {}), longEnough]);
       stopWaiting();
       sync();
@@ -121,7 +132,9 @@ export function makeSound(
       calls.add(call);
       sync();
       return () => {
-        if (calls.delete(call)) call.ring?.stop();
+        if (!calls.delete(call)) return;
+        call.ring?.stop();
+        output?.watch(calls.size > 0);
       };
     },
     close() {
@@ -130,6 +143,7 @@ export function makeSound(
       listeners.clear();
       for (const chance of CHANCES) window.removeEventListener(chance, resume, true);
       audio?.context.removeEventListener('statechange', sync);
+      output?.stop();
     },
   };
 }

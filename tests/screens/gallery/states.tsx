@@ -96,6 +96,13 @@ export const States = (): JSX.Element => (
     <State name="ear-locked">
       <EarPanel sound="Tap to arm sound" lit="Screen may go dark" onArm={nothing} />
     </State>
+    <State name="ear-put-off">
+      <EarPanel
+        sound="Sound is on"
+        lit=""
+        putOff={{ label: 'In 2 minutes', left: '2 left', onPress: nothing }}
+      />
+    </State>
     <State name="notice">
       <Notice
         text="The disk is full. Save a copy now."

@@ -3,7 +3,12 @@ export const ear = {
   none: 'No ear yet: press the big one',
   shut: 'Ear shut',
   open: 'Ear open',
-  sound: { armed: 'Sound is on', locked: 'Tap to arm sound', unavailable: 'No sound here' },
+  sound: {
+    armed: 'Sound is on',
+    locked: 'Tap to arm sound',
+    lost: 'Sound lost: tap here',
+    unavailable: 'No sound here',
+  },
   awake: {
     held: 'Screen stays on',
     lost: 'Screen may go dark',
