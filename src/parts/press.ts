@@ -4,6 +4,11 @@ import { ARM_MS, usePressRoom, type Contact } from './room.ts';
 
 /** Dead time of a key that may be pressed twice on purpose: only a bounce is kept out. */
 const BOUNCE_MS = 90;
+/**
+ * What was pressed is seen to be, ms, however short the touch was; and no frame is spent on its rising
+ * while the answer to it is made.
+ */
+const SEEN_MS = 120;
 
 export interface PressOptions {
   readonly onPress: () => void;
@@ -40,9 +45,21 @@ export function makePress(options: PressOptions): Press {
   let takenAt = Number.NEGATIVE_INFINITY;
   let touchedAt = Number.NEGATIVE_INFINITY;
   let space = false;
+  let seen: ReturnType<typeof setTimeout> | undefined;
 
   const show = (): void => {
-    setPressed(space || [...mine].some((c) => c.live && c.inside));
+    setPressed(space || seen !== undefined || [...mine].some((c) => c.live && c.inside));
+  };
+  const rise = (): void => {
+    clearTimeout(seen);
+    seen = undefined;
+  };
+  const stayDown = (): void => {
+    clearTimeout(seen);
+    seen = setTimeout(() => {
+      rise();
+      show();
+    }, SEEN_MS);
   };
   createComputed(
     on(
@@ -52,6 +69,7 @@ export function makePress(options: PressOptions): Press {
         // What was touched stood for something else: lifting the finger now is no press of this.
         for (const contact of mine) contact.live = false;
         space = false;
+        rise();
         show();
       },
     ),
@@ -106,6 +124,8 @@ export function makePress(options: PressOptions): Press {
         up: (contact, good) => {
           touchedAt = now();
           mine.delete(contact);
+          // A key that is pressed again at once is seen to be pressed again.
+          if (good && ready() && !options.quick) stayDown();
           if (good) fire();
           show();
         },
@@ -120,6 +140,7 @@ export function makePress(options: PressOptions): Press {
     el.addEventListener('click', onClick);
     el.addEventListener('contextmenu', (e) => e.preventDefault());
     onCleanup(leave);
+    onCleanup(rise);
   };
   return { ref, pressed };
 }

@@ -60,6 +60,40 @@ describe('an act that changes under a finger', () => {
   });
 });
 
+describe('what was pressed', () => {
+  afterEach(() => void vi.useRealTimers());
+
+  it('is seen to be for a moment, however short the touch, and then no more', () => {
+    const { slab, control } = bench();
+    vi.useFakeTimers();
+    tap(slab(), IN);
+    expect(slab().dataset['pressed']).toBe('');
+    vi.advanceTimersByTime(119);
+    expect(slab().dataset['pressed']).toBe('');
+    vi.advanceTimersByTime(1);
+    expect(slab().dataset['pressed']).toBeUndefined();
+    // Within the dead time nothing is taken, and nothing is seen to be.
+    tap(control, { clientX: 100, clientY: 700 });
+    expect(control.dataset['pressed']).toBeUndefined();
+  });
+
+  it('rises at once where it stands for another act', () => {
+    const { slab, setLabel } = bench();
+    tap(slab(), IN);
+    setLabel('Look now');
+    expect(slab().dataset['pressed']).toBeUndefined();
+  });
+
+  it('and slid off is not seen any more', () => {
+    const { slab, onPress } = bench();
+    down(slab(), IN);
+    move(slab(), OUT);
+    up(slab(), OUT);
+    expect(onPress).not.toHaveBeenCalled();
+    expect(slab().dataset['pressed']).toBeUndefined();
+  });
+});
+
 describe('dead time', () => {
   it.each([
     [[0, 150, 400, 590], 1],
