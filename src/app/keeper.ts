@@ -30,7 +30,8 @@ export interface KeeperParts {
   readonly judge: () => Promise<Judge>;
   readonly time: KitchenTime;
   readonly ids: { readonly device: string; next(): string };
-  readonly onChange: (kept: Kept) => void;
+  /** `pressed`: a deed brought it, and no time that has passed. */
+  readonly onChange: (kept: Kept, pressed: boolean) => void;
   readonly onSay: (says: readonly Say[]) => void;
   /** Calls back after real milliseconds; returns its undo. */
   readonly later: (ms: number, then: () => void) => () => void;
@@ -40,6 +41,11 @@ export interface Keeper {
   kept(): Kept;
   /** One deed: judged, written durably, then shown. Deeds are taken one after the other. */
   take(deed: Deed): Promise<Outcome>;
+  /**
+   * A deed that may be done next is judged, and nothing comes of it: what judging takes is here and has
+   * run before the press waits for it. The fact is judged by itself, at its own instant.
+   */
+  foresee(deed: Deed): void;
   /** Time has passed: what is due falls due. Writes nothing. */
   tick(): void;
   /** Tries to write what is still in memory only. */
@@ -62,9 +68,9 @@ export function makeKeeper(parts: KeeperParts): Keeper {
   let queue: Promise<unknown> = Promise.resolve();
   let writing = false;
 
-  const show = (change: Partial<Kept>) => {
+  const show = (change: Partial<Kept>, pressed = false) => {
     kept = { ...kept, ...change };
-    onChange(kept);
+    onChange(kept, pressed);
   };
 
   /** Writes the tail, the newest record included; what fails stays in memory and is said. */
@@ -111,7 +117,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
     const tail = kept.unsaved + 1;
     let shown = false;
     const reveal = (change: Partial<Kept>) => {
-      show(shown ? change : { kitchen, records, ...change });
+      show(shown ? change : { kitchen, records, ...change }, true);
       if (!shown) onSay(says);
       shown = true;
     };
@@ -149,6 +155,13 @@ export function makeKeeper(parts: KeeperParts): Keeper {
   return {
     kept: () => kept,
     take: (deed) => inTurn(() => takeNow(deed)),
+    foresee(deed) {
+      const { now } = kept.kitchen;
+      const bare: Fact = { ...deed, id: 'foreseen', device: ids.device, at: now, raw: now };
+      const judging = parts.judge().then((judge) => judge(kept.kitchen, machines, bare));
+      // What goes wrong is told when it is done.
+      judging.catch(() => undefined);
+    },
     tick,
     retry: () =>
       inTurn(async () => {

@@ -15,6 +15,7 @@ import { makeSpeaker } from '../adapters/speaker/speaker.ts';
 import { makeLogStore } from '../adapters/store.ts';
 
 import { App } from './App.tsx';
+import { drawn } from './drawn.ts';
 import { LOGS } from './logs.ts';
 import { openHouse } from './open-house.ts';
 import { openWays } from './ways.ts';
@@ -57,6 +58,7 @@ const open = async (root: HTMLElement): Promise<void> => {
     secure: isSecureContext,
     askToKeep,
     later,
+    drawn,
     every: makeBeat,
     reload: () => location.reload(),
     rehearse: () =>

@@ -8,6 +8,7 @@ import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
 import { openEquipment } from './equipment.ts';
 import { dateOf, dayOf, hourOf, sinceMidnight } from './hours.ts';
+import { makeFollowUp } from './follow-up.ts';
 import { makeFiles } from './files.ts';
 import { makeHalfTyped } from './half-typed.ts';
 import { makeKeeper, type Kept } from './keeper.ts';
@@ -94,6 +95,7 @@ export async function openHouse(world: World): Promise<House> {
     const { sayAloud } = await import('./say-aloud.ts');
     sayAloud(voice, says, hearing, keeper.kept().kitchen, hour, world.ways.ways(), equipment());
   };
+  const followUp = makeFollowUp(world, () => runner.follow(keeper.kept().kitchen));
   const keeper = makeKeeper({
     opened: start,
     reopen: () => openLog(store, MACHINES),
@@ -103,11 +105,10 @@ export async function openHouse(world: World): Promise<House> {
     time,
     ids,
     later,
-    onChange(next) {
+    onChange(next, pressed) {
       setKept(next);
       setClockBack(time.fellBack());
-      runner.follow(next.kitchen);
-      news.tell();
+      followUp(pressed && hearing.ringing(next.kitchen) === null);
     },
     onSay(says) {
       if (!catchingUp) void speak(says);
@@ -140,7 +141,6 @@ export async function openHouse(world: World): Promise<House> {
     const { beginBake } = await import('./begin.ts');
     return beginBake(order, kitchen, world, equipment(), take, tell, keep);
   };
-
   const takeBack = async (): Promise<void> => {
     const target = takeBackTarget(kitchen());
     if (target === null) return voice.say((await troubles()).nothingToTakeBack);
@@ -189,7 +189,6 @@ export async function openHouse(world: World): Promise<House> {
   // Needed as soon as something rings, or is hushed: not fetched only then.
   later(0, () => void Promise.all([loadJudge(), import('./say-aloud.ts'), voice.fetch()]));
   void import('./formulas.ts').then(({ loadFormulas }) => loadFormulas()).then(setFormulas);
-
   return {
     kitchen,
     records,
@@ -199,6 +198,7 @@ export async function openHouse(world: World): Promise<House> {
     date: (at) => dateOf(onWall(at)),
     midnight: (at) => at - sinceMidnight(wall(at)),
     take,
+    foresee: (deed) => keeper.foresee(deed),
     takeBack,
     async clockWasWrong() {
       const { goOn } = await import('./clock-wrong.ts');

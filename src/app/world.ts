@@ -34,6 +34,8 @@ export interface World {
   askToKeep(): Promise<unknown>;
   /** Real milliseconds. */
   later(ms: number, then: () => void): Stop;
+  /** Once what has just changed is on the glass; at once where nobody sees it. */
+  drawn(then: () => void): Stop;
   /** And at once when the page is shown again. */
   every(ms: number, then: () => void): Stop;
   reload(): void;

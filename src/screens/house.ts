@@ -62,6 +62,8 @@ export interface House {
   midnight(at: Instant): Instant;
   /** One deed; resolves once it is written (or refused). */
   take(deed: Deed): Promise<void>;
+  /** This deed may be done next: what it takes is made ready, and nothing comes of it. */
+  foresee(deed: Deed): void;
   takeBack(): Promise<void>;
   /**
    * The tablet's clock had leapt: every wait gets that much longer. Where nobody knows by how much,

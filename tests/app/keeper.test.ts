@@ -3,7 +3,7 @@ import { judgeFact } from '../../machines/kitchen/judge-fact.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
-import type { Deed } from '../../src/core/records/fact.ts';
+import type { Deed, Fact } from '../../src/core/records/fact.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import { makeKeeper, type Kept } from '../../src/app/keeper.ts';
 import { makeKitchenTime } from '../../src/app/kitchen-time.ts';
@@ -30,6 +30,7 @@ async function open(rows = makeMemoryStore(), at = 1_000 * MINUTE) {
   const last = opened.records.at(-1)?.fact ?? null;
   const shown: Kept[] = [];
   const laters: (() => void)[] = [];
+  const judged: Fact[] = [];
   let n = opened.records.length;
   const keeper = makeKeeper({
     opened,
@@ -37,9 +38,10 @@ async function open(rows = makeMemoryStore(), at = 1_000 * MINUTE) {
     store: rows,
     machines: MACHINES,
     judge: () =>
-      Promise.resolve((kitchen, machines, bare) =>
-        judgeFact(kitchen, machines, bare, plainWait, plainStarter),
-      ),
+      Promise.resolve((kitchen, machines, bare) => {
+        judged.push(bare);
+        return judgeFact(kitchen, machines, bare, plainWait, plainStarter);
+      }),
     time: makeKitchenTime(clock, last),
     ids: { device: 'counter', next: () => `id${(n += 1)}` },
     onChange: (kept) => shown.push(kept),
@@ -49,7 +51,7 @@ async function open(rows = makeMemoryStore(), at = 1_000 * MINUTE) {
       return () => void laters.splice(laters.indexOf(then), 1);
     },
   });
-  return { clock, rows, keeper, shown, laters };
+  return { clock, rows, keeper, shown, laters, judged };
 }
 const bakeStage = (kept: Kept) => stageOf(kept.kitchen.bakes['a']!);
 
@@ -64,6 +66,33 @@ describe('the keeper of the log', () => {
     expect(await taking).toBe('taken');
     expect(rows.rows.size).toBe(1);
     expect(bakeStage(shown.at(-1)!)).toBe('mix.first');
+  });
+
+  it('foresees a deed without writing, showing or numbering anything, and judges its fact anew', async () => {
+    const { keeper, rows, shown, clock, judged } = await open();
+    await keeper.take(START);
+    const [before, many] = [keeper.kept(), shown.length];
+    keeper.foresee(press('mixed'));
+    keeper.foresee(press('folded'));
+    await new Promise(setImmediate);
+    expect(judged.map(({ id }) => id)).toEqual(['id1', 'foreseen', 'foreseen']);
+    expect(keeper.kept()).toBe(before);
+    expect([rows.rows.size, shown.length]).toEqual([1, many]);
+    clock.turn(5 * MINUTE);
+    await keeper.take(press('mixed'));
+    expect(judged.at(-1)).toMatchObject({ id: 'id2', at: clock.now() });
+    expect(rows.rows.get(2)).toMatchObject({ fact: { id: 'id2', at: clock.now() } });
+  });
+
+  it('tells nobody of what goes wrong in foreseeing', async () => {
+    const { keeper, judged } = await open();
+    await keeper.take(START);
+    judged.push = () => {
+      throw new Error('The model gives mix.rest no end.');
+    };
+    keeper.foresee(press('mixed'));
+    await new Promise(setImmediate);
+    expect(keeper.kept().trouble).toBeNull();
   });
 
   it('makes one fact of five quick presses of the same act', async () => {

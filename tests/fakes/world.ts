@@ -15,16 +15,25 @@ export interface FakeWorld extends World {
   glance(): void;
   /** A new version waits. */
   offer(take: () => void): void;
+  /** The frame that was waited for, where the world does not paint at once. */
+  paint(): void;
   /** Calls back everything that was asked for every so often, once. */
   beat(): void;
 }
 
 /** A world in memory whose clock the test turns. */
 export function makeFakeWorld(
-  parts: { store?: ReturnType<typeof makeMemoryStore>; at?: number; holds?: boolean } = {},
+  parts: {
+    store?: ReturnType<typeof makeMemoryStore>;
+    at?: number;
+    holds?: boolean;
+    painting?: 'at once' | 'when told';
+  } = {},
 ): FakeWorld {
   const clock = makeTurnedClock(parts.at ?? Date.UTC(2031, 4, 3, 6));
   const beats = new Set<() => void>();
+  const puts = new Set<() => void>();
+  const painting = parts.painting ?? 'at once';
   const offers = new Set<(take: () => void) => void>();
   const [ways, setWays] = createSignal(readWays(null));
   const news: News = { tell: () => undefined, onNews: () => () => undefined };
@@ -59,6 +68,16 @@ export function makeFakeWorld(
     later: (_, then) => {
       queueMicrotask(then);
       return () => undefined;
+    },
+    drawn: (then) => {
+      if (painting === 'at once') then();
+      else puts.add(then);
+      return () => puts.delete(then);
+    },
+    paint() {
+      const put = [...puts];
+      puts.clear();
+      put.forEach((then) => then());
     },
     every: (_, then) => {
       beats.add(then);
