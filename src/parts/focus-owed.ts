@@ -14,6 +14,15 @@ export function focusBefore(): readonly Element[] {
 }
 
 /**
+ * A sheet that is about to close gives up its focus while the page still lies as it was laid out: one that
+ * is taken away with the focus in it has everything that changed meanwhile laid out at once, before it goes.
+ */
+export function letGo(): void {
+  const at = document.activeElement;
+  if (at instanceof HTMLElement && at.closest('[aria-modal="true"]')) at.blur();
+}
+
+/**
  * Gives the focus back to the latest of them that still stands, after the paint: asking for it has the
  * whole page laid out at once. Where something else has come to the focus meanwhile it stays there.
  */

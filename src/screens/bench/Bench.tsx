@@ -125,7 +125,7 @@ export default function Bench(props: BenchProps): JSX.Element {
   const reading = () => ({ house, bake: props.bake, act: key() ?? '', onTurn: setPage });
   const taking = () => ({ ...reading(), page: keyed()! });
   const target = () => (mode() === 'act' && ringing() === null ? view()?.target : null);
-  const tick = (): number => tickOf(steps(), view()?.stage ?? '');
+  const tick = createMemo(() => tickOf(steps(), view()?.stage ?? ''));
 
   return (
     <Show when={view()} fallback={<OverFace {...props} />}>

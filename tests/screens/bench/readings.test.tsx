@@ -152,7 +152,8 @@ describe('taking a reading', () => {
     expect((await lastFact(at, 'reading')).reading).toEqual(reading);
     expect(at.presses).toBeLessThanOrEqual(6);
     await vi.waitFor(() => expect(document.querySelector('.sheet, .pad')).toBeNull());
-    expect(at.said.at(-1)).not.toMatch(/undefined|NaN|[{}]/);
+    // It is said once its picture is there.
+    await vi.waitFor(() => expect(at.said.at(-1)).not.toMatch(/undefined|NaN|[{}]/));
   });
 
   it('is blank at first and says what is usual', async () => {

@@ -13,7 +13,7 @@ afterEach(() => {
 const render = (ui: () => JSX.Element) => draw(() => <PressGround>{ui()}</PressGround>);
 const button = (name: string): HTMLElement => screen.getByRole('button', { name });
 /** A frame, and what was put off until it is on the glass. */
-const painted = (): unknown => vi.advanceTimersByTime(20);
+const painted = (): unknown => vi.advanceTimersByTime(40);
 
 describe('a sheet', () => {
   /** A page with two buttons, over which one of two sheets may lie. */

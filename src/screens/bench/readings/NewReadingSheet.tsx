@@ -1,9 +1,20 @@
-import { createMemo, createSignal, For, onMount, Show, type JSX } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  For,
+  onCleanup,
+  onMount,
+  Show,
+  type JSX,
+} from 'solid-js';
 import { bench } from '../../../core/speech/en/bench.ts';
 import { controls, keypad } from '../../../core/speech/en/controls.ts';
 import { reading as words, readingNames, readingShort } from '../../../core/speech/en/readings.ts';
 import { keysFor, showAmount } from '../../../core/speech/reading-text.ts';
+import { afterPaint } from '../../../parts/after-paint.ts';
 import { Control } from '../../../parts/Control.tsx';
+import { letGo } from '../../../parts/focus-owed.ts';
 import { NumberPad } from '../../../parts/NumberPad.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';
@@ -33,15 +44,24 @@ export default function NewReadingSheet(props: {
   const kinds = createMemo(() => numberKinds(typed(), props.stage, props.house.ways()));
   const beside = () => besideKeys(kinds(), rest());
   // Where a core may be keyed at a hot oven, its caution comes before the probe goes in.
-  const hot = (): boolean => {
+  const hot = createMemo((): boolean => {
     const first = kindsAt(props.stage).first.map(({ page }) => page);
     return first.some((page) => page.at === 'number' && isHot(props.house.kitchen(), page.slot));
-  };
+  });
   onMount(() => hot() && props.house.say(words.hot));
   const title = (): string => {
     if (typed() === '') return words.begin;
     return kinds().length > 0 ? words.which : words.noKind;
   };
+  // The likeliest of what may be pressed next: the press then waits for nothing that runs the first time.
+  createEffect(() => {
+    const [first] = kinds();
+    if (first === undefined || !props.house.holds) return;
+    const { house, bake } = props;
+    const reading = readingFrom(first, false, house.ways());
+    if (reading === null) return;
+    onCleanup(afterPaint(() => house.foresee({ kind: 'reading', by: 'hand', bake, reading })));
+  });
   const amount = ({ slot, typed: number }: NumberKind): string => {
     const units = props.house.ways();
     return showAmount(slot, keysFor(slot, 'possible', units).record(number), units);
@@ -49,15 +69,18 @@ export default function NewReadingSheet(props: {
   const take = ({ slot, typed: number }: NumberKind): void => {
     const units = props.house.ways();
     const page = { ...numberPage(slot), typed: number };
-    half().keep('');
+    const begun = half();
     const reading = readingFrom(page, false, units);
     if (reading === null) {
+      begun.keep('');
       props.house.say(doubtOf(page, units) ?? '');
       return props.onTurn({ ...page, asked: true });
     }
-    void record({ house: props.house, bake: props.bake, page }, reading).then(() =>
-      props.onTurn(null),
-    );
+    letGo();
+    void record({ house: props.house, bake: props.bake, page }, reading).then(() => {
+      props.onTurn(null);
+      afterPaint(() => begun.keep(''));
+    });
   };
   return (
     <Sheet title={title()}>

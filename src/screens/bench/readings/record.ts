@@ -6,6 +6,7 @@ import { slotOf } from '../../../core/records/reading-slot.ts';
 import { reading as words, readingList, readingNames } from '../../../core/speech/en/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { sayReading } from '../../../core/speech/reading-text.ts';
+import { afterPaint } from '../../../parts/after-paint.ts';
 import type { Ways, House } from '../../house.ts';
 import { benchView } from '../view.ts';
 import { pouredNext, sayWater } from '../water-view.ts';
@@ -47,7 +48,8 @@ const taughtNow = (house: House, bake: string, ways: Ways): string | null => {
 
 /**
  * Writes a reading, or the correction of one, and says what it changed, else that it was taken;
- * where it led to another act, that act speaks for itself, after what the mix taught.
+ * where it led to another act, that act speaks for itself, after what the mix taught. Done once it is
+ * written: what it changed is on the glass before it is said.
  */
 export async function record({ house, bake, page }: At, reading: Reading): Promise<void> {
   const before = placeNow(house, bake);
@@ -61,19 +63,22 @@ export async function record({ house, bake, page }: At, reading: Reading): Promi
   const after = placeNow(house, bake);
   if (after?.stage !== before?.stage) {
     const taught = taughtNow(house, bake, ways);
-    return taught === null ? undefined : house.say(taught);
+    if (taught !== null) afterPaint(() => house.say(taught));
+    return;
   }
-  const poured = waterNow(house, bake, ways);
-  if (poured !== null && poured !== water) return house.say(poured);
-  const moved = movedWords(
-    reading,
-    page.mends !== null,
-    before?.marks ?? {},
-    after?.marks ?? {},
-    (at) => house.hour(at),
-  );
-  if (moved !== null) return house.say(moved);
-  const text = page.mends ? readingList.corrected : reading.odd ? words.takenOdd : words.taken;
-  const name = readingNames[slotOf(reading)].toLowerCase();
-  house.say(fill(text, { got: sayReading(reading, ways), name }));
+  afterPaint(() => {
+    const poured = waterNow(house, bake, ways);
+    if (poured !== null && poured !== water) return house.say(poured);
+    const moved = movedWords(
+      reading,
+      page.mends !== null,
+      before?.marks ?? {},
+      after?.marks ?? {},
+      (at) => house.hour(at),
+    );
+    if (moved !== null) return house.say(moved);
+    const text = page.mends ? readingList.corrected : reading.odd ? words.takenOdd : words.taken;
+    const name = readingNames[slotOf(reading)].toLowerCase();
+    house.say(fill(text, { got: sayReading(reading, ways), name }));
+  });
 }
