@@ -1,4 +1,5 @@
 import type { Fact, Result } from '../../src/core/records/fact.ts';
+import { sounding } from '../attention/attention.ts';
 import { advance } from './advance.ts';
 import { deliver } from './deliver.ts';
 import {
@@ -129,17 +130,24 @@ const beginTakeBack = (
   };
 };
 
-/** A take-back says where it leads back to, not what the refold passed through. */
+/** A take-back says where it leads back to, not what the refold passed through, and what rings anew. */
 const saysAfter = (before: Kitchen, after: Kitchen): readonly Say[] => {
   const moved = (who: string, a: string | null, b: string): Say[] =>
     a === b ? [] : [{ who, stage: b }];
-  return [
+  const rang = new Set(sounding(before.attention.context).map(({ id }) => id));
+  const places = [
     ...moved('oven', stageOf(before.oven), stageOf(after.oven)),
     ...Object.entries(after.bakes).flatMap(([who, bake]) => {
       const earlier = before.bakes[who];
       return moved(who, earlier ? stageOf(earlier) : null, stageOf(bake));
     }),
   ];
+  const rings = sounding(after.attention.context).flatMap(({ id, who, stage }): Say[] =>
+    rang.has(id) || places.some((say) => say.who === who && say.stage === stage)
+      ? []
+      : [{ who, stage }],
+  );
+  return [...places, ...rings];
 };
 
 /**

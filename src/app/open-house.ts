@@ -111,7 +111,7 @@ export async function openHouse(world: World): Promise<House> {
       followUp(pressed && hearing.ringing(next.kitchen) === null);
     },
     onSay(says) {
-      if (!catchingUp) void speak(says);
+      if (!catchingUp && says.length > 0) void speak(says);
     },
   });
   const runner = makeRunner({

@@ -1,3 +1,4 @@
+import { sounding, type Call } from '../../machines/attention/attention.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Quiet } from '../../machines/kitchen/next-call.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
@@ -7,15 +8,34 @@ import type { Hearing } from './quiet.ts';
 import { speakOf } from './speak-of.ts';
 import type { Voice } from './voice.ts';
 
+/** Calls that begin within this time are told in one go: the words of the first still hang in the air. Judgement. */
+const TOGETHER_MS = 6_000;
+
+const isOf =
+  ({ who, stage }: Say) =>
+  (call: Call): boolean =>
+    call.who === who && call.stage === stage;
+
 /** Its call is seen and not heard. */
-const isSilent = ({ who, stage }: Say, { attention, now }: Kitchen, quiet: Quiet): boolean =>
-  attention.context.calls.some(
-    (call) => call.who === who && call.stage === stage && quiet(call, now) !== null,
-  );
+const isSilent = (say: Say, { attention, now }: Kitchen, quiet: Quiet): boolean =>
+  attention.context.calls.some((call) => isOf(say)(call) && quiet(call, now) !== null);
+
+/** The calls that came with what is to be said, it among them: hot first, as they ring. */
+const together = (
+  says: readonly Say[],
+  { attention, now }: Kitchen,
+  quiet: Quiet,
+): readonly Call[] => {
+  const loud = sounding(attention.context).filter((call) => quiet(call, now) === null);
+  const came = loud.filter((call) => says.some((say) => isOf(say)(call)));
+  const latest = Math.max(...came.map(({ since }) => since));
+  return loud.filter(({ since }) => Math.abs(latest - since) <= TOGETHER_MS);
+};
 
 /**
- * Says the one sentence for what happened at once: that of the call that rings and is on show, else of
- * the latest. Without anything that happened the call that rings; nothing where no bench shows any of it.
+ * Says the one sentence for what happened at once: that of the call that rings and is on show, and of
+ * those that came with it, else of the latest. Without anything that happened the call that rings;
+ * nothing where no bench shows any of it.
  */
 export function sayAloud(
   voice: Pick<Voice, 'say'>,
@@ -26,12 +46,19 @@ export function sayAloud(
   units: Units,
   equipment: Equipment,
 ): void {
+  const speak = (say: Say, behind = false): string | null =>
+    speakOf(say, kitchen, hour, units, equipment, behind);
+  const calls = together(says, kitchen, hearing.quiet);
+  if (calls.length > 1) {
+    const all = calls.map((call, i) => speak(call, i > 0)).filter((sentence) => sentence !== null);
+    return voice.say(all.join(' '));
+  }
   const ringing = hearing.ringing(kitchen);
   const rings = (say: Say) => say.who === ringing?.who && say.stage === ringing.stage;
   const words = (says.length === 0 && ringing ? [ringing] : says)
     .filter((say) => !isSilent(say, kitchen, hearing.quiet))
     .toSorted((a, b) => Number(rings(a)) - Number(rings(b)))
-    .map((say) => speakOf(say, kitchen, hour, units, equipment))
+    .map((say) => speak(say))
     .findLast((sentence) => sentence !== null);
   if (words) voice.say(words);
 }

@@ -16,7 +16,8 @@ import { benchView } from '../screens/bench/view.ts';
 
 /**
  * The sentence for a stage just entered: the call's own words where it calls, else what the bench
- * would say of it, caution included. Null where no bench shows it (a bake that is over).
+ * would say of it, caution included. Null where no bench shows it (a bake that is over). `behind`: it
+ * follows the words of another call.
  */
 export function speakOf(
   { who, stage }: Say,
@@ -24,6 +25,7 @@ export function speakOf(
   hour: (at: Instant) => string,
   units: Units,
   equipment: Equipment,
+  behind = false,
 ): string | null {
   if (who === TIMER) return timerSaid(kitchen, stage);
   if (who === STARTER) {
@@ -39,6 +41,7 @@ export function speakOf(
         : subject;
     // One that was put off is known already: what it still waits for is enough.
     const again = call.id in kitchen.attention.context.snoozed;
+    if (behind && call.kind !== 'hot') return fill(calls.then, { name });
     return fill(again ? calls.reminder : calls[call.kind], { name });
   }
   const bake = bakeOf(kitchen, who);

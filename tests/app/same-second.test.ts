@@ -2,8 +2,9 @@ import { readFileSync } from 'node:fs';
 import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { openHouse } from '../../src/app/open-house.ts';
-import { MINUTE } from '../../src/core/units.ts';
+import { HOUR, MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
+import { openBaking } from '../fakes/baking.ts';
 import { makeHeardSpeaker } from '../fakes/heard-speaker.ts';
 import { makeFakeWorld } from '../fakes/world.ts';
 
@@ -55,11 +56,15 @@ const twoResting = async () => {
   return { house, world, most, said: () => speaker.said.at(-1)!.words };
 };
 
-it('says the call that rings and is on show, and the other one when the first is hushed', async () => {
+it('says both in one go, the one that rings first, and the other alone when the first is hushed', async () => {
   const { house, world, most, said } = await twoResting();
   expect(world.sound.ringing()).toHaveLength(1);
   expect(house.ringing()?.who).toBe('bake-1');
-  await vi.waitFor(() => expect(said()).toBe('It’s time: the salt goes in, Cherry bake.'));
+  await vi.waitFor(() =>
+    expect(said()).toBe(
+      'It’s time: the salt goes in, Cherry bake. Then: the salt goes in, Olive bake.',
+    ),
+  );
   expect(house.caption()).toBe(said());
   expect(house.hush()).toBe(true);
   await vi.waitFor(() => expect(house.ringing()?.who).toBe('bake-2'));
@@ -70,4 +75,79 @@ it('says the call that rings and is on show, and the other one when the first is
   expect(world.sound.ringing()).toEqual([]);
   // One voice, one call, from the first press on.
   expect(most).toEqual({ speaking: 1, ringing: 1 });
+});
+
+const SALT = 'It’s time: the salt goes in.';
+const NUTS = 'Nuts in the oven: time. The tray is hot: dry mitts, children 1 m back.';
+
+/** A dough whose salt calls, and a tray of nuts that calls so long after it, ms. */
+const saltAndNuts = async (after: number) => {
+  const speaker = makeHeardSpeaker();
+  const world = { ...makeFakeWorld(), speaker };
+  const { house, begin } = await openBaking(world);
+  const who = await begin('mix.first');
+  await house.take({ kind: 'press', who, act: 'mixed' });
+  const until = house.now() + 30 * MINUTE + after;
+  await house.take({ kind: 'timer', timer: 't1', name: 'nuts', until, call: 'hot' });
+  /** Turns the clock, and everything that is said of it. */
+  const saidAfter = async (ms: number): Promise<string> => {
+    const from = speaker.said.length;
+    world.clock.turn(ms);
+    await vi.waitFor(() => expect(speaker.said.length).toBeGreaterThan(from));
+    for (let n = 0; n < 4; n += 1) {
+      speaker.finish();
+      await new Promise((then) => setTimeout(then, 0));
+    }
+    return speaker.said
+      .slice(from)
+      .map(({ words }) => words)
+      .join(' ');
+  };
+  return { house, world, speaker, saidAfter };
+};
+
+it('says what is hot first, its caution with it, whichever came first', async () => {
+  const { house, world, saidAfter } = await saltAndNuts(0);
+  expect(await saidAfter(30 * MINUTE)).toBe(`${NUTS} Then: the salt goes in.`);
+  expect(house.ringing()?.kind).toBe('hot');
+  expect(world.sound.ringing()).toHaveLength(1);
+});
+
+it.each([
+  ['a few seconds after another tells both, itself first', 4_000, ' Then: the salt goes in.'],
+  ['half a minute after another is told alone', 30_000, ''],
+])('a hot call %s', async (_, after, then) => {
+  const { saidAfter } = await saltAndNuts(after);
+  expect(await saidAfter(30 * MINUTE)).toBe(SALT);
+  expect(await saidAfter(after)).toBe(`${NUTS}${then}`);
+});
+
+it('one that was hushed meanwhile is not told once more', async () => {
+  const { house, saidAfter } = await saltAndNuts(4_000);
+  expect(await saidAfter(30 * MINUTE)).toBe(SALT);
+  expect(house.hush()).toBe(true);
+  await vi.waitFor(() => expect(house.ringing()).toBeNull());
+  expect(await saidAfter(4_000)).toBe(NUTS);
+});
+
+it('a press that says nothing, taken as a call begins, does not say it twice', async () => {
+  const { house, world, speaker } = await saltAndNuts(0);
+  const from = speaker.said.length;
+  const until = house.now() + HOUR;
+  const taken = house.take({ kind: 'timer', timer: 't2', name: 'kettle', until, call: 'hot' });
+  world.clock.turn(30 * MINUTE);
+  await taken;
+  await vi.waitFor(() => expect(speaker.said.length).toBeGreaterThan(from));
+  await new Promise((then) => setTimeout(then, 20));
+  expect(speaker.said.slice(from).map(({ words }) => words)).toEqual([NUTS]);
+});
+
+it('of two that ring the second is said once as the first is hushed', async () => {
+  const { house, saidAfter, speaker } = await saltAndNuts(0);
+  await saidAfter(30 * MINUTE);
+  const from = speaker.said.length;
+  expect(house.hush()).toBe(true);
+  await vi.waitFor(() => expect(house.ringing()?.stage).toBe('mix.salt'));
+  await new Promise((then) => setTimeout(then, 20));
+  expect(speaker.said.slice(from).map(({ words }) => words)).toEqual([SALT]);
 });

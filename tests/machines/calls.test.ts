@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Fact } from '../../src/core/records/fact.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import { Hand } from './support/hand.ts';
 import { at } from './support/onward.ts';
@@ -122,6 +123,11 @@ describe('a call put off', () => {
     hand.snooze('a');
     hand.turn(1);
     expect(hand.fold.takeBackTarget(hand.kitchen)?.kind).toBe('snoozed');
+    const target = hand.fold.takeBackTarget(hand.kitchen)!.id;
+    const fact = { kind: 'takeBack', target, id: 't', device: 'test', at: hand.now, raw: hand.now };
+    expect(hand.fold.apply(hand.kitchen, hand.machines, fact as Fact).says).toEqual([
+      { who: 'a', stage: 'bulk.look' },
+    ]);
     expect(hand.takeBack()).toBe(true);
     expect(hand.ringing).toBe('a:bulk.look');
     expect(hand.fold.takeBackTarget(hand.kitchen)!.id).toBe(before);

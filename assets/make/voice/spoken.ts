@@ -56,7 +56,7 @@ const PROOF = [
 const OVEN = [
   /^(oven|oven-many|oven-stone|oven-tin|cool)\..*\.(spoken|care)$/,
   /^gate\.gate\.(spoken|bothHands)$/,
-  /^calls\.calls\.(look|act|hot|reminder|snooze)$/,
+  /^calls\.calls\.(look|act|hot|then|reminder|snooze)$/,
   /^calls\.calls\.(snoozesLeft|putOff)\./,
   /^calls\.callSubjects\./,
   /^tasks\.tasks\..*\.subject$/,

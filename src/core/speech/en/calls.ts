@@ -12,6 +12,8 @@ export const calls = {
   look: 'Come and look: {name}.',
   act: 'It’s time: {name}.',
   hot: 'Hot, now: {name}. Children, stand back.',
+  /** Behind the words of another call that came with it. */
+  then: 'Then: {name}.',
   reminder: 'Still waiting: {name}.',
   snooze: 'In 2 minutes',
   /** Under it, by how often it may still be put off. */
