@@ -12,6 +12,7 @@ import type { Instant, Units } from '../core/units.ts';
 import { areSeveral, bakeSaid, sayFor } from '../screens/bake-name.ts';
 import { subjectOf } from '../screens/call-subject.ts';
 import { bakeOf, focusOn } from '../screens/focus.ts';
+import { fedFocus, withTarget } from '../screens/bench/measured-view.ts';
 import { benchView } from '../screens/bench/view.ts';
 
 /**
@@ -45,10 +46,12 @@ export function speakOf(
     return fill(again ? calls.reminder : calls[call.kind], { name });
   }
   const bake = bakeOf(kitchen, who);
-  const focus = bake === null ? null : focusOn(kitchen, bake);
-  if (focus === null || focus.who !== who) return null;
-  const view = benchView(kitchen, focus, hour, null, units, equipment);
-  if (view.stage !== stage) return null;
+  const found = bake === null ? null : focusOn(kitchen, bake);
+  if (found === null || found.who !== who) return null;
+  const focus = fedFocus(kitchen, found);
+  const plain = benchView(kitchen, focus, hour, null, units, equipment);
+  if (plain.stage !== stage) return null;
+  const view = withTarget(plain, kitchen, focus, units, hour, kitchen.now);
   const spoken = sayFor(kitchen, focus.bake.context.id, view.spoken, hour);
   return [spoken, view.care].filter(Boolean).join(' ');
 }

@@ -103,12 +103,12 @@ export default function Bench(props: BenchProps): JSX.Element {
     const call = house.ringing();
     return call !== null && bakeOf(house.kitchen(), call.who) === props.bake ? call : null;
   });
-  const whole = (): string => [view()?.spoken, view()?.care].filter(Boolean).join(' ');
   // The next line of a list is said as the last one is answered; a new stage speaks for itself.
   createEffect(
-    on([key, () => view()?.headline], ([at, headline], before) => {
-      if (before && before[0] === at && before[1] !== headline) house.say(view()?.spoken ?? '');
-      if (before && before[0] !== at && view()?.fuller) queueMicrotask(() => house.say(whole()));
+    on([key, view], ([at, next], before) => {
+      const [was, last] = before ?? [];
+      if (!before || was !== at || last?.headline === next?.headline) return;
+      house.say(next?.spoken ?? '');
     }),
   );
   const gated = (): boolean =>

@@ -38,6 +38,8 @@ export function fedFocus(kitchen: Kitchen, focus: Focus): Focus {
 
 /** No minute is foretold of what grows. Judgement. */
 const QUARTER = 15 * MINUTE;
+/** Nor is it reckoned anew so often that what is said could differ from what is shown. */
+const STEP = 5 * MINUTE;
 
 /** At the line of the starter: when such a feed is ripe, and the way to another hour. */
 export function withRipeHour(
@@ -49,7 +51,7 @@ export function withRipeHour(
 ): BenchView {
   const { deed } = view.slab;
   if (view.stage !== 'levain.feed' || deed?.kind !== 'press' || deed.item !== 'seed') return view;
-  const input = feedInput(kitchen, focus, now);
+  const input = feedInput(kitchen, focus, Math.floor(now / STEP) * STEP);
   const likely = ripeAt(input);
   if (likely === null) return view;
   const at = Math.round(likely / QUARTER) * QUARTER;
@@ -57,7 +59,6 @@ export function withRipeHour(
   return {
     ...view,
     lines: [],
-    fuller: true,
     // Once the starter is in, the hour is settled: it is asked while it can still be another.
     detail: view.detail === weighRough ? weighRough : feed.planned,
     target: {

@@ -29,7 +29,6 @@ export function slowedView(
   if (minutes < STEP) return view;
   return {
     ...view,
-    fuller: true,
     detail: `${fill(fillingSlows, shown({ minutes }))} ${view.detail}`,
     spoken: `${view.spoken} ${fill(fillingSlows, said({ minutes }))}`,
   };

@@ -37,7 +37,6 @@ export function standView(view: BenchView, kitchen: Kitchen, now: Instant): Benc
   const minutes = STEP * Math.max(1, Math.round((look - at) / MINUTE / STEP));
   return {
     ...view,
-    fuller: true,
     detail: fill(template, shown({ minutes })),
     slab: { ...view.slab, then: fill(standThen, shown({ minutes })) },
     spoken: fill(template, said({ minutes })),

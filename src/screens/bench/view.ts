@@ -80,8 +80,6 @@ export interface BenchView {
   readonly ready: Deed | null;
   /** In a wait that ends in a look: the same deed, before it. */
   readonly early: Deed | null;
-  /** What is said was made fuller after the stage had begun to speak. */
-  readonly fuller: boolean;
   /** A number to hit, told beside the act: measured-view.ts. */
   readonly target: {
     readonly value: string;
@@ -243,7 +241,6 @@ export function benchView(
     measures: asksRise(task?.task ?? null) ? 'rise.dough' : (WEIGHS[stage] ?? 'doughTemperature'),
     ready: asked.ready ?? null,
     early: task === null && left === null ? earlyPress(focus, stage) : null,
-    fuller: false,
     target: null,
   };
 }

@@ -14,7 +14,10 @@ import { tap, turnedClock } from '../parts/touching.ts';
 export interface AtBench {
   readonly house: House;
   readonly bake: string;
+  /** What the bench had said. */
   readonly said: string[];
+  /** What was said of a stage as it was entered, utterance by utterance. */
+  readonly heard: string[];
   presses: number;
   /** Begins another bake; the bench still shows the one it showed. */
   begin(from: BakeStage): Promise<string>;
@@ -33,7 +36,13 @@ const starting = (name: string): RegExp =>
 
 export async function atBench(from: BakeStage, loaves = 2): Promise<AtBench> {
   serveFormulas();
-  const world = makeFakeWorld();
+  const heard: string[] = [];
+  const fake = makeFakeWorld();
+  const say = (words: string) => {
+    heard.push(words);
+    return fake.speaker.say(words);
+  };
+  const world = { ...fake, speaker: { ...fake.speaker, say } };
   const { house: real, begin } = await openBaking(world);
   const bake = await begin(from, loaves);
   const [front, setFront] = createSignal(bake);
@@ -55,6 +64,7 @@ export async function atBench(from: BakeStage, loaves = 2): Promise<AtBench> {
     house,
     bake,
     said,
+    heard,
     presses: 0,
     begin,
     show: setFront,

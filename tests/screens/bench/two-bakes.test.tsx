@@ -103,3 +103,19 @@ it.each([
   await vi.waitFor(() => expect(at.facts()).toHaveLength(before + 1));
   expect(at.facts().at(-1)).toMatchObject({ kind: 'press', who: at.bake });
 });
+
+it('says of a bake that is gone to which one it is, and not its act over that', async () => {
+  // On a bench it is there long before anyone goes to another bake.
+  await import('../../../src/screens/bench/measured-view.ts');
+  const at = await atBench('bulk.proving');
+  const other = await at.begin('levain.feed');
+  await button(/Go there\.$/);
+  await at.press(/Go there\.$/);
+  await screen.findByRole('heading', { level: 1, name: /starter$/i }, { timeout: 10_000 });
+  // The hour at which such a feed is ripe makes what is said of this act fuller.
+  const times = () => document.querySelector('.times')?.textContent ?? 'no times';
+  await vi.waitFor(() => expect(times()).toMatch(/\d\d:\d\d/), 10_000);
+  await settled();
+  expect(at.said).toEqual([expect.stringMatching(/^Cherry bake.*: [A-Z].*\.$/)]);
+  expect(other).not.toBe(at.bake);
+});
