@@ -2,14 +2,15 @@
 const AIR = 12;
 
 /** Written only where it changes: each write has the whole page laid out again. */
-const put = (caption: HTMLElement, place: 'words' | 'slab'): void => {
+const put = (caption: HTMLElement, place: 'words' | 'slab' | 'top'): void => {
   if (caption.dataset['place'] !== place) caption.dataset['place'] = place;
 };
 
 /**
  * Lays a caption where it hides nothing that it does not repeat: in the free place under the words,
  * above what is answered, listed or shown there; else on the slab's empty top; else over the end of the
- * words it repeats. Sets `data-place` (words, slab) and `--lift` for Caption.css.
+ * words it repeats. A gate's words it never repeats: there it lies over the drawing at last. Sets
+ * `data-place` (words, slab, top) and `--lift` for Caption.css.
  */
 function place(caption: HTMLElement, bench: Element): void {
   const words = bench.querySelector('.bench-words');
@@ -26,7 +27,8 @@ function place(caption: HTMLElement, bench: Element): void {
   if (caption.offsetHeight + 2 * AIR <= free) return;
   const label = bench.querySelector('.slab-label')?.getBoundingClientRect().top ?? 0;
   put(caption, 'slab');
-  if (caption.getBoundingClientRect().bottom > label) put(caption, 'words');
+  if (caption.getBoundingClientRect().bottom > label)
+    put(caption, bench.querySelector('.hold') ? 'top' : 'words');
 }
 
 /** Keeps a caption in its place, whatever is said, shown or turned. Gives what ends it. */

@@ -220,7 +220,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                 </Show>
                 <Caption
                   text={house.caption()}
-                  seen={mode() === 'act' && house.caption() !== shown().headline}
+                  seen={mode() !== 'pad' && house.caption() !== shown().headline}
                 />
               </>
             }

@@ -4,7 +4,7 @@ import { settled } from './settled.ts';
 /** A line's box reaches this far, px, past its letters. */
 const INK = 3;
 
-/** The words under the caption that it does not repeat: on the slab, a press, the running time, a list. */
+/** The words under the caption that it does not repeat: on the slab, a press, the running time, a list, a gate. */
 export async function captionCovers(page: Page): Promise<readonly string[]> {
   await settled(page);
   return page.evaluate((ink) => {
@@ -12,7 +12,7 @@ export async function captionCovers(page: Page): Promise<readonly string[]> {
     // What lies over the whole bench lies over the caption too.
     if (!caption || document.querySelector('.sheet')) return [];
     const kept =
-      '.slab-label, .slab-then, .control, .tile, .ear, .times, .lines li, .through li, .window-hours dd';
+      '.slab-label, .slab-then, .control, .tile, .ear, .times, .lines li, .through li, .window-hours dd, .act:has(.gate-stand) > :is(h1, p)';
     return [...document.querySelectorAll(kept)].flatMap((el) => {
       const range = document.createRange();
       range.selectNodeContents(el);
