@@ -1,14 +1,25 @@
+import type { ListName } from '../../src/core/records/stage.ts';
 import type { AttentionEvent } from '../attention/attention.ts';
 import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { SayEffect } from '../meta.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { pureStep, type Action } from './pure-step.ts';
+import { metaOf, type Stateful } from './stage-of.ts';
+
+/** An answer that was the last its list waited for. */
+export interface LastAnswer {
+  readonly list: ListName;
+  readonly item: string;
+  readonly value: string;
+}
 
 /** A stage's sentence that wants to be said, and whose it is. */
 export interface Say {
   readonly who: string;
   readonly stage: string;
+  /** What led here, where a list was left by its last answer. */
+  readonly ended?: LastAnswer;
 }
 
 /** A kitchen on its way, with what was to be said since. */
@@ -18,10 +29,27 @@ export interface Stepped {
   readonly says: readonly Say[];
 }
 
-const saysOf = (who: string, actions: readonly Action[]): Say[] =>
+/** A list's answers lead nowhere but the last one, which leads out of it. */
+const endedBy = (from: Stateful, event: BakeEvent | OvenEvent): Pick<Say, 'ended'> => {
+  const { list } = metaOf(from);
+  if (event.type !== 'answer' || list === undefined) return {};
+  const { item = '', value = '' } = event;
+  return { ended: { list, item, value } };
+};
+
+const saysOf = (
+  who: string,
+  from: Stateful,
+  event: BakeEvent | OvenEvent,
+  actions: readonly Action[],
+): Say[] =>
   actions
     .filter((action) => action.type === 'effect')
-    .map((action) => ({ who, stage: (action.params as SayEffect).stage }));
+    .map((action) => ({
+      who,
+      stage: (action.params as SayEffect).stage,
+      ...endedBy(from, event),
+    }));
 
 const refused = (kitchen: Kitchen): Stepped => ({ kitchen, taken: false, says: [] });
 
@@ -37,14 +65,22 @@ export const stepBake = (
   const [next, actions] = pureStep(machines.bake, snapshot, event);
   const { [who]: _, ...others } = kitchen.bakes;
   const bakes = next.status === 'done' ? others : { ...kitchen.bakes, [who]: next };
-  return { kitchen: { ...kitchen, bakes }, taken: true, says: saysOf(who, actions) };
+  return {
+    kitchen: { ...kitchen, bakes },
+    taken: true,
+    says: saysOf(who, snapshot, event, actions),
+  };
 };
 
 /** One event into the oven. */
 export const stepOven = (kitchen: Kitchen, machines: Machines, event: OvenEvent): Stepped => {
   if (!kitchen.oven.can(event)) return refused(kitchen);
   const [oven, actions] = pureStep(machines.oven, kitchen.oven, event);
-  return { kitchen: { ...kitchen, oven }, taken: true, says: saysOf('oven', actions) };
+  return {
+    kitchen: { ...kitchen, oven },
+    taken: true,
+    says: saysOf('oven', kitchen.oven, event, actions),
+  };
 };
 
 /** One event into attention. */

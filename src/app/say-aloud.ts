@@ -5,7 +5,7 @@ import type { Say } from '../../machines/kitchen/step.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Instant, Units } from '../core/units.ts';
 import type { Hearing } from './quiet.ts';
-import { speakOf } from './speak-of.ts';
+import { speakEnd, speakOf } from './speak-of.ts';
 import type { Voice } from './voice.ts';
 
 /** Calls that begin within this time are told in one go: the words of the first still hang in the air. Judgement. */
@@ -36,6 +36,7 @@ const together = (
  * Says the one sentence for what happened at once: that of the call that rings and is on show, and of
  * those that came with it, else of the latest. Without anything that happened the call that rings;
  * nothing where no bench shows any of it.
+ * The end of a list is never left out: behind the call of another it is told by itself.
  */
 export function sayAloud(
   voice: Pick<Voice, 'say'>,
@@ -48,17 +49,23 @@ export function sayAloud(
 ): void {
   const speak = (say: Say, behind = false): string | null =>
     speakOf(say, kitchen, hour, units, equipment, behind);
+  const ends = (told?: Say): readonly string[] =>
+    says
+      .filter((say) => say !== told)
+      .map((say) => speakEnd(say, kitchen, hour))
+      .filter((end) => end !== null);
   const calls = together(says, kitchen, hearing.quiet);
   if (calls.length > 1) {
     const all = calls.map((call, i) => speak(call, i > 0)).filter((sentence) => sentence !== null);
-    return voice.say(all.join(' '));
+    return voice.say([...all, ...ends()].join(' '));
   }
   const ringing = hearing.ringing(kitchen);
   const rings = (say: Say) => say.who === ringing?.who && say.stage === ringing.stage;
-  const words = (says.length === 0 && ringing ? [ringing] : says)
+  const sentences = (says.length === 0 && ringing ? [ringing] : says)
     .filter((say) => !isSilent(say, kitchen, hearing.quiet))
     .toSorted((a, b) => Number(rings(a)) - Number(rings(b)))
-    .map((say) => speak(say))
-    .findLast((sentence) => sentence !== null);
+    .map((say) => ({ say, words: speak(say) }));
+  const told = sentences.findLast(({ words }) => words !== null);
+  const words = [told?.words, ...ends(told?.say)].filter(Boolean).join(' ');
   if (words) voice.say(words);
 }

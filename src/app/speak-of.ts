@@ -12,16 +12,17 @@ import type { Instant, Units } from '../core/units.ts';
 import { areSeveral, bakeSaid, sayFor } from '../screens/bake-name.ts';
 import { subjectOf } from '../screens/call-subject.ts';
 import { bakeOf, focusOn } from '../screens/focus.ts';
+import { listEnded } from '../screens/bench/list-ended.ts';
 import { fedFocus, withTarget } from '../screens/bench/measured-view.ts';
 import { benchView } from '../screens/bench/view.ts';
 
 /**
  * The sentence for a stage just entered: the call's own words where it calls, else what the bench
- * would say of it, caution included. Null where no bench shows it (a bake that is over). `behind`: it
- * follows the words of another call.
+ * would say of it, caution included, after the end of the list that led there. Null where no bench
+ * shows it (a bake that is over). `behind`: it follows the words of another call.
  */
 export function speakOf(
-  { who, stage }: Say,
+  { who, stage, ended }: Say,
   kitchen: Kitchen,
   hour: (at: Instant) => string,
   units: Units,
@@ -52,6 +53,18 @@ export function speakOf(
   const plain = benchView(kitchen, focus, hour, null, units, equipment);
   if (plain.stage !== stage) return null;
   const view = withTarget(plain, kitchen, focus, units, hour, kitchen.now);
-  const spoken = sayFor(kitchen, focus.bake.context.id, view.spoken, hour);
+  const words = [ended && listEnded(ended), view.spoken].filter(Boolean).join(' ');
+  const spoken = sayFor(kitchen, focus.bake.context.id, words, hour);
   return [spoken, view.care].filter(Boolean).join(' ');
+}
+
+/** The end of a list whose next act is not what is said now; null where none ended. */
+export function speakEnd(
+  { who, ended }: Say,
+  kitchen: Kitchen,
+  hour: (at: Instant) => string,
+): string | null {
+  const words = ended ? listEnded(ended) : null;
+  const bake = bakeOf(kitchen, who);
+  return words !== null && bake !== null ? sayFor(kitchen, bake, words, hour) : words;
 }

@@ -71,7 +71,7 @@ function saidIn(recipe: Recipe, ways: (typeof WAYS)[number], seed: number, two: 
     const view = withTarget(plain, hand.kitchen, focus, { ...ways } as never, hour, hand.now);
     const add = (words: string | null) =>
       words && said.push({ at: `${view.who} ${view.stage} ${view.task ?? ''}`, words });
-    add(sayFor(hand.kitchen, 'a', view.spoken, hour));
+    add(sayFor(hand.kitchen, 'a', [view.closing, view.spoken].filter(Boolean).join(' '), hour));
     add(view.care);
     for (const say of hand.says.splice(0)) add(speakOf(say, hand.kitchen, hour, ways, equipment));
     const before = hand.records.length;
@@ -104,6 +104,7 @@ describe.each(RECIPES)('all that is said in a bake of %s', (_, recipe) => {
     const said = saidIn(recipe, WAYS[units]!, seed, two);
     const stages = new Set(said.map(({ at }) => at));
     expect(stages.size).toBeGreaterThan(12);
+    expect(said.filter(({ words }) => words.includes('List complete.')).length).toBeGreaterThan(1);
     for (const { at, words } of said) {
       expect(words, at).not.toMatch(/[{}]|undefined|NaN/);
       expect(layClips(words, (id) => index.has(id)).missing, `${at}: ${words}`).toEqual([]);

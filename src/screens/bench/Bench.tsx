@@ -108,7 +108,7 @@ export default function Bench(props: BenchProps): JSX.Element {
     on([key, view], ([at, next], before) => {
       const [was, last] = before ?? [];
       if (!before || was !== at || last?.headline === next?.headline) return;
-      house.say(next?.spoken ?? '');
+      house.say([last?.progress && next?.closing, next?.spoken].filter(Boolean).join(' '));
     }),
   );
   const gated = (): boolean =>

@@ -1,4 +1,4 @@
-import { beforeOvenItems, closes } from '../../core/records/lists.ts';
+import { beforeOvenItems, closes, isChecklist } from '../../core/records/lists.ts';
 import { isWarm } from '../../core/formula/is-warm.ts';
 import type { ListName } from '../../core/records/stage.ts';
 import {
@@ -11,7 +11,7 @@ import {
   warmVerdict,
   type Verdict,
 } from '../../core/readiness/verdict.ts';
-import { heed } from '../../core/speech/en/heed.ts';
+import { listComplete } from '../../core/speech/en/heed.ts';
 import { questions, type QuestionList } from '../../core/speech/en/questions.ts';
 import { tinBase } from '../../core/speech/en/signs.ts';
 import {
@@ -24,6 +24,7 @@ import {
 import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
 import { choose } from './choose.ts';
+import { heedOf } from './list-ended.ts';
 import { isOut } from './stood-out.ts';
 import { toldAlready } from './told-already.ts';
 import type { Focus } from '../focus.ts';
@@ -75,12 +76,6 @@ const MORE: Readonly<Partial<Record<QuestionList, readonly MoreAct[]>>> = {
 
 /** Not grown, and it springs back at once. */
 const isTight = ({ grown, dent }: Answers): boolean => grown !== 'grown' && dent === 'springs';
-
-/** What to mend about an answer, or null. */
-const heedOf = (list: QuestionList, item: string, value: string | undefined): string | null => {
-  const items = (heed as Readonly<Record<string, Readonly<Record<string, Answers>>>>)[list];
-  return (value !== undefined && items?.[item]?.[value]) || null;
-};
 
 const answer = (who: string, item: string, option: Option): Press => ({
   label: option.label,
@@ -157,7 +152,8 @@ export function questionView(focus: Focus, list: ListName, over = false): Asked 
     if (!verdict) return null;
     const { on, judge, because = verdicts[on].because } = verdict;
     const { say } = over && list === 'pokeSigns' ? OVER : judge(answers);
-    return choose(focus.who, { on, say, because, more: MORE[list] ?? [], tight: isTight(answers) });
+    const chosen = { on, say, because, more: MORE[list] ?? [], tight: isTight(answers) };
+    return { ...choose(focus.who, chosen), closing: isChecklist(list) ? listComplete : null };
   }
   const closed = all.filter(({ item }) => given(item));
   const before = closed.at(-1);

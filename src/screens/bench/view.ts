@@ -59,6 +59,8 @@ export interface BenchView {
   readonly detail: string;
   readonly care: string | null;
   readonly spoken: string;
+  /** Said before it where the last answer of a checklist led here. */
+  readonly closing: string | null;
   readonly slab: { readonly label: string; readonly then: string; readonly deed: Deed | null };
   readonly tiles: readonly Press[];
   /** How many of the wait's tasks may be done before they call. */
@@ -90,9 +92,10 @@ export interface BenchView {
   } | null;
 }
 
+type Further = 'lines' | 'progress' | 'spoken' | 'closing' | 'care' | 'ready' | 'hazard' | 'third';
 /** The parts of a view that a list, a look or a plain act decides. */
 export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
-  Partial<Pick<BenchView, 'lines' | 'progress' | 'spoken' | 'care' | 'ready' | 'hazard' | 'third'>>;
+  Partial<Pick<BenchView, Further>>;
 
 const pressOf = (
   kitchen: Kitchen,
@@ -219,6 +222,7 @@ export function benchView(
     spoken:
       (task ? fill(task.spoken, said(facts, units)) : asked.spoken) ??
       [fill(words.spoken, said(facts, units)), warm(said)].filter(Boolean).join(' '),
+    closing: asked.closing ?? null,
     slab: { ...asked.slab, label: show(asked.slab.label), then: show(asked.slab.then) },
     tiles: [...asked.tiles, ...(task ? [] : taskTiles(focus))].map((tile) => ({
       ...tile,

@@ -1,3 +1,6 @@
+/** Said as the last item of a checklist is answered, before what comes next. */
+export const listComplete = 'List complete.';
+
 /**
  * What to do about an answer that is not as it should be, by list, item and value. Answers that
  * leave their item open (core/records/lists) are asked again once it is mended.

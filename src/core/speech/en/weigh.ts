@@ -21,8 +21,5 @@ export const weighWords: Readonly<Record<WeighList, StageWords>> = {
 /** Under the slab's word, when the next line is known, and at the last one. */
 export const weighThen = { next: 'then {name}', last: 'that is the last one' } as const;
 
-/** Said after the last line of any list. */
-export const listComplete = 'List complete.';
-
 /** Where the kitchen's scale shows steps too wide for the line. */
 export const weighRough = 'Your scale is rough for so little. Use a finer one.';
