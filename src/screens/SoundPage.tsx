@@ -11,7 +11,8 @@ import { Tiles } from '../parts/Tiles.tsx';
 import { Words } from '../parts/Words.tsx';
 import type { House } from './house.ts';
 import { KitchenPage } from './KitchenPage.tsx';
-import { CALLS, playCalls } from './play-calls.ts';
+import { endsByTouch } from './ends-by-touch.ts';
+import { BESIDE, CALLS, playCalls } from './play-calls.ts';
 import './SoundPage.css';
 
 /** The three calls as they really sound, heard from where the baker will be: played, answered, done. */
@@ -29,9 +30,35 @@ export default function SoundPage(props: {
 }): JSX.Element {
   const [played, setPlayed] = createSignal(false);
   const [sounding, setSounding] = createSignal<CallKind | null>(null);
+  const [tests, setTests] = createSignal(false);
   const [answer, setAnswer] = createSignal<Heard | null>(null);
   let stop: Stop = () => undefined;
   onCleanup(() => stop());
+  const test = (): void => {
+    stop();
+    props.house.armSound();
+    setTests(true);
+    const { house } = props;
+    const end = playCalls(
+      (kind) => {
+        const silence = house.tryCall(kind, 0);
+        house.say(callWords[kind]);
+        return silence;
+      },
+      (kind) => {
+        setSounding(kind);
+        if (kind === null) stop();
+      },
+      BESIDE,
+    );
+    stop = endsByTouch(() => {
+      end();
+      house.say('');
+      stop = () => undefined;
+      setSounding(null);
+      setTests(false);
+    });
+  };
   const play = (): void => {
     stop();
     props.house.armSound(); // in the tap, or the browser does not allow it
@@ -77,7 +104,9 @@ export default function SoundPage(props: {
           words={
             <Words
               headline={played() ? soundCheck.ask : soundCheck.title}
-              detail={played() ? soundCheck.limits : soundCheck.detail}
+              detail={
+                tests() ? soundCheck.testing : played() ? soundCheck.limits : soundCheck.detail
+              }
               care={isMute() ? soundCheck.mute : played() ? undefined : soundCheck.noAlarm}
             >
               {calls()}
@@ -107,6 +136,7 @@ export default function SoundPage(props: {
                   onPress={() => take('sightOnly')}
                 />
                 {props.more}
+                <Control label={soundCheck.test} onPress={test} />
               </Show>
               <Control label={props.back} onPress={() => props.onBack()} />
             </>

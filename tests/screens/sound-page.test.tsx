@@ -136,6 +136,46 @@ describe('the sound check', () => {
     expect([back, house.equipment().sound]).toEqual([1, null]);
   });
 
+  it('tests all calls beside the tablet: each once, its name marked and said, then it is over', () => {
+    const say = vi.spyOn(house, 'say');
+    press(/^Test all calls/);
+    expect(screen.getByText(/^Each call, then its name/)).toBeTruthy();
+    vi.advanceTimersByTime(500);
+    for (const [kind, word] of [
+      ['look', 'Come and look'],
+      ['act', 'It’s time'],
+      ['hot', 'Hot: now'],
+    ] as const) {
+      expect([rings(), marked(), say.mock.lastCall?.[0]]).toEqual([[kind], word, word]);
+      vi.advanceTimersByTime(4_000);
+    }
+    expect([rings(), marked()]).toEqual([[], null]);
+    expect(screen.queryByText(/^Each call, then its name/)).toBeNull();
+    vi.advanceTimersByTime(60_000);
+    expect(world.sound.rung).toHaveLength(3);
+    // It is no answer.
+    expect(house.equipment().sound).toBeNull();
+  });
+
+  it.each([
+    ['a touch anywhere', () => tap(screen.getByRole('heading', { level: 1 }))],
+    ['a key', () => void window.dispatchEvent(new KeyboardEvent('keydown', { key: 'a' }))],
+    [
+      'a call in earnest',
+      () => void setRinging({ id: 'a', who: 'a', stage: 'mix.salt', kind: 'act', since: 0 }),
+    ],
+    ['leaving', () => cleanup()],
+  ])('stops its test at %s, the words with it', (_, then) => {
+    const say = vi.spyOn(house, 'say');
+    press(/^Test all calls/);
+    vi.advanceTimersByTime(5_000);
+    expect(rings()).toEqual(['act']);
+    then();
+    expect([rings(), marked(), say.mock.lastCall]).toEqual([[], null, ['']]);
+    vi.advanceTimersByTime(60_000);
+    expect(world.sound.rung).toHaveLength(2);
+  });
+
   it('gives way to a call in earnest, which is heard alone', () => {
     press(/^Play the calls/);
     vi.advanceTimersByTime(10_010);

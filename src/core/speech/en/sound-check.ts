@@ -5,6 +5,9 @@ export const soundCheck = {
   play: 'Play the calls',
   then: 'in ten seconds',
   again: 'Play them again',
+  /** All three once, here, each with its name. */
+  test: 'Test all calls',
+  testing: 'Each call, then its name. Touch anywhere to stop.',
   noAlarm: 'It is a help, not an alarm. Set a second timer for every hot step.',
   ask: 'Did you hear all three?',
   /** What no page can know or mend. */
