@@ -20,7 +20,7 @@ const isOf =
 const isSilent = (say: Say, { attention, now }: Kitchen, quiet: Quiet): boolean =>
   attention.context.calls.some((call) => isOf(say)(call) && quiet(call, now) !== null);
 
-/** The calls that came with what is to be said, it among them: hot first, as they ring. */
+/** The calls that came with what is to be said, all of it among them: hot first, as they ring. */
 const together = (
   says: readonly Say[],
   { attention, now }: Kitchen,
@@ -29,7 +29,7 @@ const together = (
   const loud = sounding(attention.context).filter((call) => quiet(call, now) === null);
   const came = loud.filter((call) => says.some((say) => isOf(say)(call)));
   const latest = Math.max(...came.map(({ since }) => since));
-  return loud.filter(({ since }) => Math.abs(latest - since) <= TOGETHER_MS);
+  return loud.filter((call) => came.includes(call) || Math.abs(latest - call.since) <= TOGETHER_MS);
 };
 
 /**

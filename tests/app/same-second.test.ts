@@ -122,6 +122,23 @@ it.each([
   expect(await saidAfter(after)).toBe(`${NUTS}${then}`);
 });
 
+it('after a sleep both are told in one go, the hot one first, however far apart they came', async () => {
+  const { world, house, speaker } = await saltAndNuts(10 * MINUTE);
+  world.beat();
+  const from = speaker.said.length;
+  world.clock.sleep(47 * MINUTE);
+  world.beat();
+  await vi.waitFor(() => expect(speaker.said.length).toBeGreaterThan(from));
+  speaker.finish();
+  await vi.waitFor(() => expect(speaker.said.at(-1)?.words).toBe('Then: the salt goes in.'));
+  expect(speaker.said.slice(from).map(({ words }) => words)).toEqual([
+    NUTS,
+    'Then: the salt goes in.',
+  ]);
+  expect(world.sound.ringing()).toHaveLength(1);
+  expect(house.ringing()?.kind).toBe('hot');
+});
+
 it('one that was hushed meanwhile is not told once more', async () => {
   const { house, saidAfter } = await saltAndNuts(4_000);
   expect(await saidAfter(30 * MINUTE)).toBe(SALT);
