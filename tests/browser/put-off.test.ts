@@ -70,7 +70,8 @@ it('puts a call off where the ear stands: big enough, whole, nothing moves, and 
   // A reload in between forgets nothing.
   await app.turn(MINUTE);
   await app.reopen();
-  await app.page.locator('.ear', { hasText: 'Calls at' }).waitFor();
+  // Its sound waits for a tap again, which is told first.
+  await app.page.locator('.ear', { hasText: 'Tap to arm sound' }).waitFor();
   expect(await app.page.locator('.call').count()).toBe(0);
   await app.turn(MINUTE);
   await app.page.locator('.call[data-kind=act]').waitFor();

@@ -121,6 +121,15 @@ it('put off by mistake is taken back by the control that takes back any press', 
   expect(putOff()?.textContent).toContain('2 left');
 });
 
+it('arms the sound in the same tap: who wants to be called again wants to hear it', async () => {
+  await salting();
+  world.sound.become('locked');
+  await hush();
+  await press(/^In 2 minutes/);
+  await vi.waitFor(() => expect(snoozes()).toHaveLength(1));
+  expect(house.sound()).toBe('armed');
+});
+
 it('is pressed by a key as well, and the slab by a tap while it stands', async () => {
   await salting();
   await hush();
