@@ -60,14 +60,15 @@ const script = (at: Instant): string => `
   }, true);
 `;
 
-/** The app in a tab that can truly be hidden and stopped, with this log, its clock at `at`. */
+/** The app in a tab that can truly be hidden and stopped, with this log, its clock at `at`; `also` runs first in it. */
 export async function openLeft(
   url: string,
   left: { readonly records: readonly LogRecord[]; readonly at: Instant },
   viewport: ViewportName,
+  also = '',
 ): Promise<Tab> {
   // A file of the app's own origin: the log lies there before the app is opened.
-  const tab = await openTab(`${url}/formulas/index.json`, script(left.at));
+  const tab = await openTab(`${url}/formulas/index.json`, script(left.at) + also);
   await tab.evaluate(putRows(left.records));
   await tab.tell('Emulation.setDeviceMetricsOverride', {
     ...VIEWPORTS[viewport],
