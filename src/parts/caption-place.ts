@@ -1,3 +1,5 @@
+import { afterPaint } from './after-paint.ts';
+
 /** Free px kept above and below a caption that stands among the words. */
 const AIR = 12;
 
@@ -38,10 +40,11 @@ export function keepPlace(caption: HTMLElement): () => void {
   if (!bench || typeof ResizeObserver === 'undefined') return () => {};
   const again = (): void => place(caption, bench);
   const sizes = new ResizeObserver(again);
-  // Observed anew it is asked once more after the frame's own layout, however much changed before it.
+  // What changes under a caption is painted first: to find its place again has the page laid out once more.
+  let callOff = (): void => {};
   const shown = new MutationObserver(() => {
-    sizes.unobserve(caption);
-    sizes.observe(caption);
+    callOff();
+    callOff = afterPaint(again);
   });
   for (const css of ['.bench-words', '.bench-slab']) {
     const part = bench.querySelector(css);
@@ -53,5 +56,6 @@ export function keepPlace(caption: HTMLElement): () => void {
   return () => {
     sizes.disconnect();
     shown.disconnect();
+    callOff();
   };
 }
