@@ -143,6 +143,29 @@ describe('labels beside their marks', () => {
     const [a, b] = placeLabels([mark(0.5, 0.5), mark(0.52, 0.5)], ROOM);
     expect([a!.side, a!.up]).not.toEqual([b!.side, b!.up]);
   });
+
+  it.each([0.05, 0.3, 1, 2, 4])('of now and of what was read at %f h lie side by side', (at) => {
+    // A standing tablet in bigger words.
+    const room = { letter: 0.043, line: 0.127 };
+    const read = [10, 25].map((percent) => seen(at, { what: 'rise', percent, of: 'dough' }));
+    const { marks } = viewOf(course({ now: T0 + at * HOUR, seen: read }), room);
+    const boxes = marks.map(({ x, y, side, up, label }) => {
+      const [gap, long] = [1.2 * room.letter, (label.length + 1) * room.letter];
+      const from = side === 'right' ? x + gap : x - gap - long;
+      const middle = y - up * room.line;
+      return { label, from, to: from + long, middle };
+    });
+    const meets = boxes.flatMap((a, i) =>
+      boxes
+        .slice(i + 1)
+        .filter(
+          (b) => a.from < b.to && b.from < a.to && Math.abs(a.middle - b.middle) < room.line - 1e-9,
+        )
+        .map((b) => [a.label, b.label]),
+    );
+    expect(meets).toEqual([]);
+    expect(boxes.map(({ label }) => label)).toContain('now');
+  });
 });
 
 describe('the chart said', () => {

@@ -5,6 +5,8 @@ export interface Bare {
   readonly label: string;
   /** Nothing is drawn there that a label could lie on. */
   readonly blank?: true;
+  /** The label of a line from foot to top: it may stand anywhere along it, from its place up. */
+  readonly upright?: true;
 }
 
 /** Which side of its place a label stands on, and how many lines above it. */
@@ -34,6 +36,10 @@ const meet = (a: Box, b: Box): boolean =>
 const isInside = ({ from, to, top, foot }: Box): boolean =>
   from >= 0 && to <= 1 && top >= 0 && foot <= 1;
 
+/** The same along an upright line, by half lines. */
+const upTo = (line: number): readonly number[] =>
+  Array.from({ length: Math.ceil(2 / line) }, (_, half) => half / 2);
+
 /**
  * Each place with its label beside it: on the right where there is room, else on the left, moved up or
  * down by lines where another label or another place stands; the first are placed first. Where nothing
@@ -58,7 +64,7 @@ export function placeLabels<T extends Bare>(
   return places.map((place, i) => {
     const { x, y, label } = place;
     const long = (label.length + 1) * letter;
-    for (const up of TRIES) {
+    for (const up of place.upright ? upTo(line) : TRIES) {
       for (const side of ['right', 'left'] as const) {
         const from = side === 'right' ? x + gap : x - gap - long;
         const middle = y - up * line;

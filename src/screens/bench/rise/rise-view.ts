@@ -193,7 +193,7 @@ export function riseView(
       [
         ...together(marks).map(({ shape, label, ...at }) => ({ x: at.x, y: at.y, shape, label })),
         named({ x: 0, y: y(goal) - room.line * 0.6 }, goalLabel),
-        named({ x: x(present), y: 1 - room.line * 0.6 }, words.now),
+        { ...named({ x: x(present), y: 1 - room.line * 0.6 }, words.now), upright: true as const },
         ...endOf(likely).map((spot) => named(spot, words.likely)),
         ...endOf(inJar).map((spot) => named(spot, words.inJar)),
       ],
