@@ -92,6 +92,15 @@ describe('the chart of a rise', () => {
     expect(percent).toBe(35);
   });
 
+  it('has one line for now and for what was read in the same minute', () => {
+    const read = [10, 25].map((percent, i) =>
+      seen(2 + (i + 1) / 200, { what: 'rise', percent, of: 'dough' }),
+    );
+    const { rows } = viewOf(course({ seen: read }));
+    const now = rows.filter(({ time }) => time.startsWith('08:00'));
+    expect(now.map(({ time, read }) => [time, read])).toEqual([['08:00 now', '10 %, 25 %']]);
+  });
+
   it('labels goal, now and lines where they are, and names the day once it is another', () => {
     const labels = viewOf(course()).marks.filter(({ shape }) => shape === 'line');
     expect(labels.map(({ label }) => label)).toEqual(['goal 90 %', 'now', 'likely']);

@@ -2,7 +2,7 @@ import type { CourseAt, RiseCourse } from '../../../core/day/rise-course.ts';
 import type { Reading } from '../../../core/records/fact.ts';
 import { rise as words } from '../../../core/speech/en/rise.ts';
 import { fill } from '../../../core/speech/fill.ts';
-import { HOUR, type Instant } from '../../../core/units.ts';
+import { HOUR, MINUTE, type Instant } from '../../../core/units.ts';
 import { placeLabels, type Room, type Stands } from './place-labels.ts';
 
 /** A place on the chart: 0–1 from its left and from its top. */
@@ -149,16 +149,19 @@ export function riseView(
     percent > known
       ? fill(words.over, { percent: shownPercent(known) })
       : shownPercent(rounded(percent));
+  // A minute is as fine as the table tells: what was read in it stands in its line.
+  const minute = (at: Instant): Instant => Math.floor(at / MINUTE) * MINUTE;
   const rows = [...ticks, present, ...seen.map(({ at }) => at)]
+    .map(minute)
     .toSorted((a, b) => a - b)
     .filter((at, i, all) => at !== all[i - 1])
     .map((at): Row => {
       const { low, likely, high } = courseAt(band, at);
       const labels = seen.flatMap((one) =>
-        one.at === at ? (markOf(one.reading, likely)?.label ?? []) : [],
+        minute(one.at) === at ? (markOf(one.reading, likely)?.label ?? []) : [],
       );
       return {
-        time: at === present ? `${when(at)} ${words.now}` : when(at),
+        time: at === minute(present) ? `${when(at)} ${words.now}` : when(at),
         read: labels.length > 0 ? labels.join(', ') : null,
         likely: told(likely),
         span: low > known ? told(low) : fill(words.span, { least: rounded(low), most: told(high) }),
