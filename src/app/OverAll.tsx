@@ -1,8 +1,9 @@
 import { createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { rehearsal, saving } from '../core/speech/en/saving.ts';
 import { fill } from '../core/speech/fill.ts';
-import { Notice } from '../parts/Notice.tsx';
+import { Notice, Notices } from '../parts/Notice.tsx';
 import { RehearsalMark } from '../parts/RehearsalMark.tsx';
+import { leapIsTold } from '../screens/leap-due.ts';
 import { starterIsTold } from '../screens/starter-due.ts';
 import type { House } from '../screens/house.ts';
 import { LeapNotice } from '../screens/LeapNotice.tsx';
@@ -16,10 +17,6 @@ const StarterSheet = lazy(() => import('../screens/StarterSheet.tsx'));
 export default function OverAll(props: { readonly house: House }): JSX.Element {
   const [tends, setTends] = createSignal(false);
   const [saysLeap, setSaysLeap] = createSignal(false);
-  const leapt = (): boolean => {
-    const { back, ahead } = props.house.leaps();
-    return props.house.holds && (back !== null || ahead?.inSight === true);
-  };
   return (
     <>
       <Show when={props.house.rehearsal}>
@@ -27,7 +24,7 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
           <RehearsalMark text={`${rehearsal.mark}, ${fill(rehearsal.faster, { rate: rate() })}`} />
         )}
       </Show>
-      <div class="notices">
+      <Notices>
         <Show when={props.house.saving() !== 'saved'}>
           <Notice
             text={
@@ -38,16 +35,16 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
           />
         </Show>
         <For each={props.house.told()}>{(t) => <Notice text={t.text} action={t.action} />}</For>
-        <Show when={leapt()}>
+        <Show when={leapIsTold(props.house)}>
           <LeapNotice house={props.house} onSay={() => setSaysLeap(true)} />
         </Show>
         <Show when={starterIsTold(props.house.kitchen())}>
           <StarterNotice house={props.house} onSee={() => setTends(true)} />
         </Show>
-      </div>
+      </Notices>
       <Show when={saysLeap() && props.house.leaps().ahead}>
         <Suspense>
-          <LeapSheet house={props.house} onClose={() => setSaysLeap(false)} />
+          <LeapSheet house={props.house} which="ahead" onClose={() => setSaysLeap(false)} />
         </Suspense>
       </Show>
       <Show when={tends()}>

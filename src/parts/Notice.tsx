@@ -1,4 +1,4 @@
-import { Show, type JSX } from 'solid-js';
+import { onCleanup, onMount, Show, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
 import { unbroken } from './unbroken.ts';
 import './Notice.css';
@@ -17,6 +17,27 @@ export function Notice(props: NoticeProps): JSX.Element {
       <Show when={props.action}>
         {(action) => <Control label={action().label} onPress={() => action().press()} />}
       </Show>
+    </div>
+  );
+}
+
+/** All there is to tell. What stands under it makes room: `--notices` on the root is its height. */
+export function Notices(props: { readonly children: JSX.Element }): JSX.Element {
+  let box!: HTMLDivElement;
+  const root = document.documentElement;
+  const measure = (): void => {
+    if (box.childElementCount === 0) root.style.removeProperty('--notices');
+    else root.style.setProperty('--notices', `${box.offsetHeight}px`);
+  };
+  const observer = typeof ResizeObserver === 'undefined' ? null : new ResizeObserver(measure);
+  onMount(() => observer?.observe(box));
+  onCleanup(() => {
+    observer?.disconnect();
+    root.style.removeProperty('--notices');
+  });
+  return (
+    <div class="notices" ref={box}>
+      {props.children}
     </div>
   );
 }

@@ -1,19 +1,21 @@
 import { Show, type JSX } from 'solid-js';
+import { bench } from '../core/speech/en/bench.ts';
 import { controls } from '../core/speech/en/controls.ts';
 import { leapt } from '../core/speech/en/leapt.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Control } from '../parts/Control.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
-import type { House } from './house.ts';
+import type { House, Leaps } from './house.ts';
 import { leapLength } from './LeapNotice.tsx';
 
-/** The clock went ahead at once: asleep, or set. Only the baker knows. */
+/** The clock went back, which is told; or ahead at once, asleep or set: only the baker knows. */
 export default function LeapSheet(props: {
   readonly house: House;
+  readonly which: keyof Leaps;
   readonly onClose: () => void;
 }): JSX.Element {
-  const slept = (): void => {
-    props.house.leapRead('ahead');
+  const read = (): void => {
+    props.house.leapRead(props.which);
     props.onClose();
   };
   const set = (): void => {
@@ -21,17 +23,28 @@ export default function LeapSheet(props: {
     props.onClose();
   };
   return (
-    <Show when={props.house.leaps().ahead}>
+    <Show when={props.house.leaps()[props.which]}>
       {(leap) => (
-        <Sheet title={fill(leapt.title, leapLength(leap().by))}>
-          <p>{leapt.sleptThen}</p>
-          <p>{fill(leapt.setThen, leapLength(leap().by))}</p>
-          <div class="sheet-grid">
-            <Control label={controls.backToBench} onPress={() => props.onClose()} />
-            <Control label={leapt.slept} onPress={slept} />
-            <Control label={leapt.set} disabled={!props.house.holds} onPress={set} />
-          </div>
-        </Sheet>
+        <Show
+          when={props.which === 'ahead'}
+          fallback={
+            <Sheet title={fill(leapt.backTitle, leapLength(leap().by))}>
+              <p>{leapt.backThen}</p>
+              <p>{leapt.backHours}</p>
+              <Control label={bench.close} onPress={read} />
+            </Sheet>
+          }
+        >
+          <Sheet title={fill(leapt.title, leapLength(leap().by))}>
+            <p>{leapt.sleptThen}</p>
+            <p>{fill(leapt.setThen, leapLength(leap().by))}</p>
+            <div class="sheet-grid">
+              <Control label={controls.backToBench} onPress={() => props.onClose()} />
+              <Control label={leapt.slept} onPress={read} />
+              <Control label={leapt.set} disabled={!props.house.holds} onPress={set} />
+            </div>
+          </Sheet>
+        </Show>
       )}
     </Show>
   );

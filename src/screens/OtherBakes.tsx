@@ -4,6 +4,8 @@ import { fill } from '../core/speech/fill.ts';
 import { BakeControl } from '../parts/BakeControl.tsx';
 import { runningText } from '../parts/running.ts';
 import type { House } from './house.ts';
+import { leapIsBeside } from './leap-due.ts';
+import { LeapControl } from './LeapControl.tsx';
 import type { Other } from './others.ts';
 import { starterIsBeside } from './starter-due.ts';
 import { StarterControl } from './StarterControl.tsx';
@@ -31,12 +33,19 @@ export function OtherBakes(props: {
   };
   const onTimers = () =>
     Object.keys(props.house.kitchen().timers).length > 0 ? props.onTimers : undefined;
-  const many = (): number => (onTimers() ? MOST_BESIDE - 1 : MOST_BESIDE);
+  /** On a bench it comes before all others; elsewhere they would be nowhere. */
+  const leap = (): boolean =>
+    leapIsBeside(props.house) &&
+    (props.onTimers !== undefined || props.others.length < MOST_BESIDE);
+  const many = (): number => MOST_BESIDE - (onTimers() ? 1 : 0) - (leap() ? 1 : 0);
   /** It hurries less than anything else here, and takes no other's place. */
   const starter = (): boolean =>
     starterIsBeside(props.house.kitchen()) && props.others.length < many();
   return (
     <>
+      <Show when={leap()}>
+        <LeapControl house={props.house} />
+      </Show>
       <For each={props.others.slice(0, many()).map(({ id }) => id)}>
         {(id) => {
           const other = () => props.others.find((o) => o.id === id) ?? props.others[0]!;

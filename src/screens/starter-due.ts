@@ -1,7 +1,6 @@
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { starterCalls } from '../../machines/kitchen/starter.ts';
-
-const isBaking = ({ bakes }: Kitchen): boolean => Object.keys(bakes).length > 0;
+import { isBaking } from './is-baking.ts';
 
 /** Whether the starter's reminder is told in a sentence of its own: it lies over no running bake. */
 export const starterIsTold = (kitchen: Kitchen): boolean =>

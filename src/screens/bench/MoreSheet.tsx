@@ -185,7 +185,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
       </Show>
       <Show when={page() === 'leap'}>
         <Suspense>
-          <LeapSheet house={props.house} onClose={() => props.onClose()} />
+          <LeapSheet house={props.house} which="ahead" onClose={() => props.onClose()} />
         </Suspense>
       </Show>
       <Show when={page() === 'wipe'}>

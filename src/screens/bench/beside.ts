@@ -7,6 +7,7 @@ import { fill } from '../../core/speech/fill.ts';
 import { bakeSaid } from '../bake-name.ts';
 import { focusOn } from '../focus.ts';
 import type { House } from '../house.ts';
+import { leapIsBeside } from '../leap-due.ts';
 import { othersOf, type Other } from '../others.ts';
 import { starterIsBeside } from '../starter-due.ts';
 import { nameOf } from '../stage-names.ts';
@@ -15,7 +16,7 @@ import { ovenAhead, stepsOf, tickOf } from './steps.ts';
 export interface Beside {
   /** The other running bakes, overdue first. */
   readonly others: Accessor<readonly Other[]>;
-  /** Whether anything stands beside the act: another bake, a timer, or the starter. */
+  /** Whether anything stands beside the act: another bake, a timer, the starter, or a leap of the clock. */
   readonly any: Accessor<boolean>;
   /** The mark of the bake on show; undefined while it is the only one. */
   readonly mark: Accessor<number | undefined>;
@@ -54,7 +55,8 @@ export function makeBeside(
     any: () =>
       others().length > 0 ||
       Object.keys(house.kitchen().timers).length > 0 ||
-      starterIsBeside(house.kitchen()),
+      starterIsBeside(house.kitchen()) ||
+      leapIsBeside(house),
     mark: () => (others().length > 0 ? marks()[bake()] : undefined),
     onEdge: () => [
       ...ovenOnEdge(),
