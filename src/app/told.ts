@@ -72,12 +72,16 @@ export function makeTold(parts: ToldParts): {
           text: `${update.offer} ${update.detail}`,
           action: { label: update.take, press: offer },
         },
-      ...said(),
+      // What asks for nothing is closed, or it would lie there as long as the page does.
+      ...said().map((one) => (one.action === null ? closing(one.id, one.text) : one)),
     ];
     return all.filter((t): t is Told => !!t && !closed().includes(t.id));
   });
   return {
     told,
-    tell: (notice) => setSaid((old) => [...old.filter((t) => t.id !== notice.id), notice]),
+    tell(notice) {
+      setClosed((ids) => ids.filter((id) => id !== notice.id));
+      setSaid((old) => [...old.filter((t) => t.id !== notice.id), notice]);
+    },
   };
 }

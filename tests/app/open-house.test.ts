@@ -171,7 +171,7 @@ describe('the house', () => {
     world.store.rows.set(2, row);
     const again = await open(makeFakeWorld({ store: world.store, at: world.clock.now() }));
     expect(stage(again, id)).toBe('mix.salt');
-    expect(texts(again).join(' ')).toContain('did not agree at row 2');
+    expect(texts(again).join(' ')).toContain('row 2 is off');
     expect([...world.store.rows.keys()]).toEqual([1, 2, 3]);
   });
 

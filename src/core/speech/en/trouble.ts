@@ -8,7 +8,7 @@ export const trouble = {
   logNewer: 'Log version {version} is newer than this page. Load the new version first.',
   logUnreadable:
     'Row {seq} of the log could not be read at {path}: {expected} was wanted, {got} came. Go on from row {last}, or save it as a file.',
-  logMismatch: 'Log and steps did not agree at row {seq}. The last good place is back: check it.',
+  logMismatch: 'Log row {seq} is off. The last good place is back: check it.',
   machineFailed: 'That press could not be worked out. The last good place is back: press again.',
   formulaBroken:
     'This formula cannot be read at {path}: {expected} was wanted, {got} came. Mend it there.',
