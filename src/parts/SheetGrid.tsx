@@ -15,7 +15,7 @@ export interface SheetGridProps {
 /** The sheet is drawn 3 wide and 2 deep; the units are the drawing's own. */
 const WIDTH = 600;
 const DEPTH = 400;
-const EDGE = 26;
+const EDGE = 36;
 /** A letter is about this much of its size wide, a line this much deep. */
 const LETTER = 0.56;
 const LINE = 1.08;

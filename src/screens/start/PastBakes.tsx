@@ -53,8 +53,8 @@ export function PastBakes(props: { readonly house: House }): JSX.Element {
           <For each={bakes()}>
             {({ at, name, loaves, end }) => (
               <li>
-                <b>{fill(past.line, { date: props.house.date(at), name, ...shown({ loaves }) })}</b>{' '}
-                {end}
+                <b>{fill(past.line, { date: props.house.date(at), name, ...shown({ loaves }) })}</b>
+                {` ${end}`}
               </li>
             )}
           </For>
