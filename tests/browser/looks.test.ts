@@ -1,7 +1,10 @@
 import { expect, it } from 'vitest';
+import { BAKE_PAGES } from './harness/bake-pages.ts';
 import { WAYS, type LookedWay } from './harness/look-at.ts';
 import { lookPages } from './harness/look-pages.ts';
 import { lookWalk } from './harness/look-walk.ts';
+import { PAGES } from './harness/pages.ts';
+import { STARTER_PAGES } from './harness/starter-pages.ts';
 import { everyWay, pairwise } from './harness/ways.ts';
 
 const pairs = (rows: readonly LookedWay[]): Set<string> =>
@@ -27,10 +30,19 @@ it('holds sizes, gaps, cap heights, contrast, digits and axe in every kind of st
 /** Tiles that are read on from a left hand's side. */
 const LONGEST: LookedWay = { view: 'wide', theme: 'light', hands: 'left', text: 'bigger' };
 
-it('holds the same on every page of Start and Kitchen, and on all that lies over a bench', async () => {
-  const ways = pairwise(WAYS);
-  await lookPages((n, name) => [
-    ...[0, 3].map((on) => ways[(n + on) % ways.length]!),
-    ...(name === 'where is the dough' ? [LONGEST] : []),
-  ]);
-}, 240_000);
+/** Each page in one of the few ways, its neighbours in others: all of them by hand (tests/faults). */
+it.each([
+  ['Start and Kitchen, and on all that lies over a rising dough', PAGES],
+  ['the starter, and of its reminder', STARTER_PAGES],
+  ['the way of a bake, and of a clock that leapt', BAKE_PAGES],
+])(
+  'holds the same on every page of %s',
+  async (_, pages) => {
+    const ways = pairwise(WAYS);
+    await lookPages(pages, (n, name) => [
+      ways[n % ways.length]!,
+      ...(name === 'where is the dough' ? [LONGEST] : []),
+    ]);
+  },
+  240_000,
+);

@@ -2,19 +2,17 @@ import { Baker } from './baker.ts';
 import { expectNoFaults } from './faults.ts';
 import { lookAt, type LookedWay } from './look-at.ts';
 import { openApp } from './open-app.ts';
-import { PAGES } from './pages.ts';
+import type { PageStep } from './page-step.ts';
 import { checkSmallPage } from './small-page.ts';
 
-/**
- * Opens every page of Start and Kitchen and all that lies over a bench, and looks at each in its ways
- * and at a zoom of 200 %.
- */
+/** Opens these pages in their order and looks at each in its ways and at a zoom of 200 %. */
 export async function lookPages(
+  pages: readonly PageStep[],
   waysOf: (n: number, name: string) => readonly LookedWay[],
 ): Promise<void> {
   const app = await openApp();
   const baker = new Baker(app);
-  for (const [n, { name, go }] of PAGES.entries()) {
+  for (const [n, { name, go }] of pages.entries()) {
     await go(baker).catch(async (e: unknown) => {
       await app.screenshot('look-failed');
       throw e;

@@ -1,52 +1,5 @@
-import { vi } from 'vitest';
-import type { Baker } from './baker.ts';
 import { beginBread } from './begin-bread.ts';
-
-/** A page beside the act, and the way to it from the one before. */
-export interface PageStep {
-  readonly name: string;
-  readonly go: (baker: Baker) => Promise<void>;
-}
-
-/** Of two such words the upper sheet's: it comes last. */
-const last = (label: string): string => `button:not(.slab):has-text("${label}") >> nth=-1`;
-/** What may be pressed, what is asked and what was keyed: a running time is none of it. */
-const faceOf = (baker: Baker): Promise<string> =>
-  baker.page.evaluate(() =>
-    [...document.querySelectorAll('button, h1, .sheet, .pad-typed')]
-      .map((el) => `${el.textContent} ${el.getAttribute('aria-pressed')} ${el.className}`)
-      .join('\n'),
-  );
-/** A tap that leads to another page: its chunk may be long in coming. */
-const turned = async (baker: Baker, selector: string): Promise<void> => {
-  const before = await faceOf(baker);
-  await baker.tap(selector);
-  await vi.waitFor(
-    async () => {
-      if ((await faceOf(baker)) === before) throw new Error(`${selector} has changed nothing.`);
-    },
-    { timeout: 20_000, interval: 20 },
-  );
-};
-const press = async (baker: Baker, labels: readonly string[]): Promise<void> => {
-  for (const label of labels) await turned(baker, last(label));
-};
-const to = (name: string, ...labels: readonly string[]): PageStep => ({
-  name,
-  go: (baker) => press(baker, labels),
-});
-/** Back by so many slabs, and on from there. */
-const back = (name: string, slabs: number, ...labels: readonly string[]): PageStep => ({
-  name,
-  async go(baker) {
-    for (let n = 0; n < slabs; n++) await turned(baker, '.slab:visible');
-    await press(baker, labels);
-  },
-});
-const keyed = (name: string, digits: string): PageStep => ({
-  name,
-  go: (baker) => baker.key(digits),
-});
+import { back, keyed, press, to, turned, type PageStep } from './page-step.ts';
 
 /** Ways of showing and what opens from there; it ends on the page it began on. */
 const WAYS_PAGES: readonly PageStep[] = [
@@ -98,12 +51,27 @@ const KITCHEN_PAGES: readonly PageStep[] = [
   back('scale', 2, 'Scale'),
   to('a rough scale', '5'),
   back('this tablet', 1, 'This tablet'),
-  to('sound check', 'Sound check'),
+  to('night hours', 'Night hours'),
+  to('quiet from', 'Quiet from'),
+  back('sound check', 2, 'Sound check'),
   to('the voice', 'The voice'),
   back('sound check, asked', 2),
   to('sound check, not heard', 'I did not'),
   back('read a saved file', 1, 'Read a saved file'),
-  back('no promise', 1, 'What a tablet cannot promise'),
+  {
+    name: 'a saved file, found',
+    async go(baker) {
+      await turned(baker, '.slab:visible');
+      const [saved] = await Promise.all([
+        baker.page.waitForEvent('download'),
+        baker.press('Save as a file'),
+      ]);
+      await press(baker, ['Read a saved file']);
+      await baker.page.locator('input[type=file]').setInputFiles(await saved.path());
+      await baker.page.locator('.hold').waitFor();
+    },
+  },
+  to('no promise', 'This tablet', 'What a tablet cannot promise'),
   back('pedal', 1, 'Pedal or clicker'),
   to('pedal, asked', 'That’s done'),
   back('this tablet, checked', 2),
@@ -173,5 +141,5 @@ const OVER_PAGES: readonly PageStep[] = [
   to('a reading mended', 'Dough temperature'),
 ];
 
-/** In this order, from the app's first screen on. */
+/** Start, Kitchen and what lies over a rising dough: in this order, from the app's first screen on. */
 export const PAGES: readonly PageStep[] = [...START_PAGES, ...KITCHEN_PAGES, ...OVER_PAGES];
