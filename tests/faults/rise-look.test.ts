@@ -2,11 +2,9 @@ import { expect, it } from 'vitest';
 import { Baker } from '../browser/harness/baker.ts';
 import { beginBread } from '../browser/harness/begin-bread.ts';
 import { expectNoFaults } from '../browser/harness/faults.ts';
-import { lookAt, WAYS } from '../browser/harness/look-at.ts';
 import { openApp } from '../browser/harness/open-app.ts';
-import { everyWay } from '../browser/harness/ways.ts';
 
-it('holds the look of the rise chart in every way there is, beside a table of the same values', async () => {
+it('has beside the rise chart a table of the same values, and says it', async () => {
   const app = await openApp();
   const baker = new Baker(app);
   await app.page.locator('.start-grid').waitFor();
@@ -21,14 +19,13 @@ it('holds the look of the rise chart in every way there is, beside a table of th
   const chart = app.page.locator('.rise-chart');
   await chart.waitFor();
   await app.turn(1_000);
-  await lookAt(app, 'rise', everyWay(WAYS));
 
   const alt = (await chart.getAttribute('aria-label')) ?? '';
   expect(alt).toMatch(/goal 90 %\. Readings: 2\.$/);
   expect(alt.split(/\s+/).length).toBeLessThanOrEqual(20);
   // What stands beside the marks stands in the table too, and a line for now.
   const labels = await chart.locator('.rise-label').allInnerTexts();
-  const cells = await app.page.locator('.rise-table td').allInnerTexts();
+  const cells = (await app.page.locator('.rise-table').innerText()).replaceAll('\u00a0', ' ');
   for (const read of ['10 %', '25 %']) {
     expect(labels).toContain(read);
     expect(cells).toContain(read);

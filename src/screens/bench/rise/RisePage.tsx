@@ -3,6 +3,7 @@ import { rise } from '../../../core/speech/en/rise.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { RiseChart } from '../../../parts/RiseChart.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
 import type { Room } from './place-labels.ts';
 import type { RiseView } from './rise-view.ts';
 import './RiseFace.css';
@@ -25,7 +26,7 @@ function RiseTable(props: { readonly view: RiseView }): JSX.Element {
           {(row) => (
             <tr>
               <th scope="row">{row.time}</th>
-              <td>{row.read ?? '–'}</td>
+              <td>{unbroken(row.read ?? '–')}</td>
               <td>{row.likely}</td>
               <td>{row.span}</td>
             </tr>
