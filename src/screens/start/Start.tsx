@@ -22,6 +22,7 @@ import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenEar } from '../KitchenEar.tsx';
+import { starterIsTold } from '../starter-due.ts';
 import { starterForBake } from '../starter-view.ts';
 import { MOST_BESIDE, OtherBakes } from '../OtherBakes.tsx';
 import { othersOf } from '../others.ts';
@@ -75,9 +76,11 @@ export default function Start(props: {
     props.house.rehearsal === null &&
     props.house.equipment().sound === null &&
     Object.keys(props.house.kitchen().starts).length === 0;
-  /** Where a bake begins with its starter, how that stands. */
+  /** Where a bake begins with its starter, how that stands; a notice of it says more. */
   const starterNow = (): string | undefined =>
-    draft().from === 'levain.feed' ? (starterForBake(props.house) ?? undefined) : undefined;
+    draft().from === 'levain.feed' && !starterIsTold(props.house.kitchen())
+      ? (starterForBake(props.house) ?? undefined)
+      : undefined;
   const go = async (): Promise<void> => {
     const { order } = checked();
     if (order === null) return;
