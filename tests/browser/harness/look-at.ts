@@ -16,12 +16,16 @@ export type LookedWay = Way<typeof WAYS>;
 
 export async function dress(app: App, { view, theme, hands, text }: LookedWay): Promise<void> {
   await app.setViewport(view);
-  await app.page.evaluate((ways) => Object.assign(document.documentElement.dataset, ways), {
-    theme,
-    hands,
-    text,
-  });
+  const put = () =>
+    app.page.evaluate((ways) => Object.assign(document.documentElement.dataset, ways), {
+      theme,
+      hands,
+      text,
+    });
+  await put();
   await app.turn(50);
+  // Once a minute of its clock the app writes its own ways there.
+  await put();
 }
 
 /** Looks at what stands on the screen in each of these ways, and dresses it plain again. */
