@@ -81,6 +81,30 @@ export interface Speaker {
   onLost(then: () => void): Stop;
 }
 
+/** Why nothing was recorded. `silent`: nobody spoke. `stopped`: given up. `none`: no microphone here. */
+export type NoTake = 'denied' | 'none' | 'silent' | 'failed' | 'stopped';
+
+/** The microphone listens; it is over with what was taken, or why there is nothing. */
+export interface Take<T> {
+  readonly over: Promise<T | NoTake>;
+  /** What was heard till now is taken. */
+  readonly stop: Stop;
+  /** It is not; the microphone is let go at once. */
+  readonly cancel: Stop;
+}
+
+/** Clips spoken anew by somebody here, in place of those that came with the program. */
+export interface Studio {
+  /** Every clip by what it says, and the file it lies in, in reading order. */
+  readonly clips: readonly { readonly id: string; readonly file: string }[];
+  recorded(): Promise<ReadonlySet<string>>;
+  /** What is taken is said in the clip's place from then on; `keep` writes it, `drop` lets go of it. */
+  record(id: string, onHeard: (heard: boolean) => void): Take<null>;
+  /** Rejects with a StoreError. */
+  keep(id: string): Promise<void>;
+  drop(id: string): Promise<void>;
+}
+
 /** What was understood. The engine comes later; the port is here so that screens can show its state. */
 export interface Ear {
   readonly state: 'none' | 'shut' | 'open';

@@ -1,5 +1,6 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Speaker, Stop } from '../../machines/ports.ts';
+import type { House } from '../screens/house.ts';
 import type { OwnParts } from './own-phrases.ts';
 import type { Voice } from './voice.ts';
 
@@ -9,9 +10,9 @@ export function laterVoice(
   later: (ms: number, then: () => void) => Stop,
   own: () => OwnParts,
 ): Voice & {
-  readonly caption: Accessor<string>;
+  /** What the screens ask of it. */
+  readonly house: Pick<House, 'say' | 'caption' | 'reads'>;
   readonly lost: Accessor<boolean>;
-  reads(): Promise<boolean>;
   fetch(): Promise<unknown>;
 } {
   const [caption, setCaption] = createSignal('');
@@ -26,14 +27,14 @@ export function laterVoice(
         return makeVoice(speaker, later, setCaption, () => ownWords(own()));
       },
     ));
+  const say = (words: string): void => void voice().then((one) => one.say(words));
   return {
-    caption,
+    house: { say, caption, reads: () => speaker.reads() },
     /** Has it here before the first word. */
     fetch: voice,
     /** Whether words should have been heard and could not be. */
     lost,
-    reads: () => speaker.reads(),
-    say: (words) => void voice().then((one) => one.say(words)),
+    say,
     hush: () => void coming?.then((one) => one.hush()),
   };
 }

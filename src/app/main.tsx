@@ -44,7 +44,9 @@ const open = async (root: HTMLElement): Promise<void> => {
     store: makeLogStore(name),
     settings,
     sound,
-    speaker: makeSpeaker({ context: sound.context, later }),
+    speaker: makeSpeaker({ context: sound.context, later, settings }),
+    studio: () =>
+      import('../adapters/speaker/studio.ts').then(({ openStudio }) => openStudio(settings, later)),
     screen: makeScreenAwake(),
     update: makeLaterUpdate(),
     news: makeNews(name),

@@ -220,9 +220,8 @@ export async function openHouse(world: World): Promise<House> {
       void take({ kind: 'heard', call: call.id }).then(() => speak([]));
       return true;
     },
-    say: (words) => voice.say(words),
-    reads: voice.reads,
-    caption: voice.caption,
+    ...voice.house,
+    studio: world.studio,
     sound: soundState,
     armSound: () => void sound.arm().then(setSoundState),
     lit,

@@ -7,6 +7,7 @@ import type {
   Sound,
   Speaker,
   Stop,
+  Studio,
   Update,
 } from '../../machines/ports.ts';
 import type { News } from '../adapters/news.ts';
@@ -21,6 +22,8 @@ export interface World {
   readonly settings: Settings;
   readonly sound: Sound;
   readonly speaker: Speaker;
+  /** Comes when it is first wanted. */
+  studio(): Promise<Studio>;
   readonly screen: ScreenAwake;
   readonly update: Update;
   readonly news: News;

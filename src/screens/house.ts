@@ -1,7 +1,7 @@
 import type { Accessor } from 'solid-js';
 import type { Call } from '../../machines/attention/attention.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
-import type { CallKind, SoundState, Stop } from '../../machines/ports.ts';
+import type { CallKind, SoundState, Stop, Studio } from '../../machines/ports.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Notice } from '../core/formula/notice.ts';
 import type { Formula } from '../core/formula/formula.ts';
@@ -82,6 +82,8 @@ export interface House {
   say(words: string): void;
   /** Whether the tablet has a voice of its own that asks no network. */
   reads(): Promise<boolean>;
+  /** Where clips are spoken anew. Rejects where it cannot be had. */
+  studio(): Promise<Studio>;
   readonly caption: Accessor<string>;
   readonly sound: Accessor<SoundState>;
   armSound(): void;

@@ -1,9 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { makePlayer } from '../../src/adapters/speaker/play.ts';
 import { makeReadAloud, type ReadAloud } from '../../src/adapters/speaker/read-aloud.ts';
+import { recordingsIn } from '../../src/adapters/speaker/recordings.ts';
 import { makeSpeaker } from '../../src/adapters/speaker/speaker.ts';
 import { callsBus } from '../../src/adapters/sound/calls-bus.ts';
 import { makeTurnedSynth, utter, voiceNamed, type TurnedSynth } from '../fakes/turned-synth.ts';
+import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { TurnedAudio } from '../fakes/turned-audio.ts';
 
 let synth: TurnedSynth;
@@ -187,6 +189,7 @@ describe('behind the clips', () => {
     makeSpeaker({
       context: () => audio as unknown as AudioContext,
       later,
+      settings: makeMemorySettings(),
       load: async () =>
         makePlayer(
           {
@@ -195,6 +198,7 @@ describe('behind the clips', () => {
           },
           later,
           make(),
+          recordingsIn(makeMemorySettings()),
         ),
     });
   const soon = (): void => due(50);
@@ -311,6 +315,7 @@ describe('behind the clips', () => {
     const broken = makeSpeaker({
       context: () => null,
       later,
+      settings: makeMemorySettings(),
       load: () => Promise.reject(new Error('No server.')),
     });
     expect(await broken.reads()).toBe(false);

@@ -1,10 +1,12 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { openClips } from '../../src/adapters/speaker/open-clips.ts';
 import { makePlayer, type Player } from '../../src/adapters/speaker/play.ts';
+import { recordingsIn } from '../../src/adapters/speaker/recordings.ts';
 import { makeSpeaker } from '../../src/adapters/speaker/speaker.ts';
 import type { ReadAloud } from '../../src/adapters/speaker/read-aloud.ts';
 import { callsBus } from '../../src/adapters/sound/calls-bus.ts';
 import { makeHeardSpeaker } from '../fakes/heard-speaker.ts';
+import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { TurnedAudio } from '../fakes/turned-audio.ts';
 
 /** Clips of tenths of a second, each a byte in one file. */
@@ -44,12 +46,14 @@ const mute: ReadAloud = {
   within: () => 0,
   read: () => ({ over: Promise.resolve(), stop: () => {} }),
 };
+const NONE = () => recordingsIn(makeMemorySettings());
 const context = () => audio as unknown as AudioContext;
 const speakerWith = (load?: () => Promise<Player>) =>
   makeSpeaker({
     context,
     later,
-    load: load ?? (async () => makePlayer(openClips(fetchFile), later, mute)),
+    settings: makeMemorySettings(),
+    load: load ?? (async () => makePlayer(openClips(fetchFile), later, mute, NONE())),
   });
 /** What came out, from its own begin, to a hundredth of a second. */
 const heard = () => {
@@ -112,7 +116,11 @@ describe('words that are said', () => {
   it('are over at once and ask for nothing where sound is not armed', async () => {
     audio.become('suspended');
     await speakerWith().say('Stand back.').over;
-    const nothing = makeSpeaker({ context: () => null, later });
+    const nothing = makeSpeaker({
+      context: () => null,
+      later,
+      settings: makeMemorySettings(),
+    });
     await nothing.say('Stand back.').over;
     expect([asked, audio.sources]).toEqual([[], []]);
   });
@@ -203,6 +211,7 @@ describe('clips that cannot be had', () => {
         openClips(() => new Promise(() => {})),
         later,
         mute,
+        NONE(),
       ),
     );
     const lost = vi.fn();

@@ -51,6 +51,7 @@ export function makeFakeWorld(
       onLost: () => () => undefined,
       reads: () => Promise.resolve(false),
     },
+    studio: () => Promise.reject(new Error('No studio here.')),
     screen: { state: () => 'held', onState: () => () => undefined, hold: () => () => undefined },
     update: {
       onOffer(then) {

@@ -1,9 +1,11 @@
 import type { OwnWords, Stop } from '../../../machines/ports.ts';
 import { layClips, secondsOf } from '../../core/speech/clips.ts';
 import { callsBus } from '../sound/calls-bus.ts';
+import { loadClips } from './load-clips.ts';
 import type { Clips } from './open-clips.ts';
 import type { ReadAloud } from './read-aloud.ts';
 import { readBetween, SOON, type Playing } from './read-between.ts';
+import type { Recordings } from './recordings.ts';
 
 /** Words that were stopped fade in this time, s. */
 const FADE = 0.03;
@@ -31,6 +33,7 @@ export function makePlayer(
   clips: Clips,
   later: (ms: number, then: () => void) => Stop,
   reader: ReadAloud,
+  recordings: Recordings,
 ): Player {
   /** Rejects where it takes too long. */
   const inTime = <T>(coming: Promise<T>): Promise<T> => {
@@ -44,17 +47,15 @@ export function makePlayer(
   const ready = async (context: AudioContext, words: string, own: OwnWords) => {
     const index = await clips.index();
     const laid = layClips(words, (id) => index.has(id), own.phrases);
-    const buffers = await Promise.all(
-      laid.clips.map(async ({ id }) => context.decodeAudioData(await clips.clip(id))),
-    );
-    const seconds = (id: string): number => index.get(id)?.seconds ?? 0;
-    let at = 0;
-    const sounds = laid.clips.map((clip, i) => {
-      const begins = at;
-      at += seconds(clip.id) + clip.pause;
-      return { buffer: buffers[i]!, begins };
-    });
-    return { sounds, long: secondsOf(laid.clips, seconds), unsaid: own.aloud ? laid.own : [] };
+    const ids = laid.clips.map(({ id }) => id);
+    const loaded = await loadClips(context, ids, index, clips, recordings);
+    const seconds = (id: string): number => loaded[ids.indexOf(id)]?.seconds ?? 0;
+    const sounds = laid.clips.map((_, i) => ({
+      buffer: loaded[i]!.buffer,
+      begins: secondsOf(laid.clips.slice(0, i), seconds),
+    }));
+    const long = secondsOf(laid.clips, seconds);
+    return { sounds, long, unsaid: own.aloud ? laid.own : [] };
   };
   type Sounds = Awaited<ReturnType<typeof ready>>['sounds'];
 

@@ -1,4 +1,4 @@
-import type { Speaker, Stop } from '../../../machines/ports.ts';
+import type { Settings, Speaker, Stop } from '../../../machines/ports.ts';
 import type { Player } from './play.ts';
 
 export interface SpeakerParts {
@@ -6,24 +6,33 @@ export interface SpeakerParts {
   readonly context: () => AudioContext | null;
   /** Real milliseconds. */
   readonly later: (ms: number, then: () => void) => Stop;
+  /** Where clips that were spoken anew are kept. */
+  readonly settings: Settings;
   /** What plays clips: it comes with the first words that can be heard. */
   readonly load?: () => Promise<Player>;
 }
 
-const loadPlayer = (later: SpeakerParts['later']) => async (): Promise<Player> => {
-  const [{ makePlayer }, { openClips }, { browserReads }] = await Promise.all([
-    import('./play.ts'),
-    import('./open-clips.ts'),
-    import('./browser-reads.ts'),
-  ]);
-  return makePlayer(openClips(), later, browserReads(later));
-};
+const loadPlayer =
+  (later: SpeakerParts['later'], settings: Settings) => async (): Promise<Player> => {
+    const [{ makePlayer }, { openClips }, { browserReads }, { recordingsIn }] = await Promise.all([
+      import('./play.ts'),
+      import('./open-clips.ts'),
+      import('./browser-reads.ts'),
+      import('./recordings.ts'),
+    ]);
+    return makePlayer(openClips(), later, browserReads(later), recordingsIn(settings));
+  };
 
 /**
  * A voice of spoken clips. Where sound is not armed nothing is heard and the words are over at once;
  * they are captioned by whoever asks. Clips that cannot be had are told as a loss, never thrown.
  */
-export function makeSpeaker({ context, later, load = loadPlayer(later) }: SpeakerParts): Speaker {
+export function makeSpeaker({
+  context,
+  later,
+  settings,
+  load = loadPlayer(later, settings),
+}: SpeakerParts): Speaker {
   const listeners = new Set<() => void>();
   let player: Promise<Player> | null = null;
   return {

@@ -1,16 +1,30 @@
-import { createEffect, createSignal, onMount, type JSX } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  lazy,
+  onMount,
+  Show,
+  Suspense,
+  type JSX,
+} from 'solid-js';
+import { record } from '../../core/speech/en/record.ts';
 import { soundCheck } from '../../core/speech/en/sound-check.ts';
 import { voiceWords as words } from '../../core/speech/en/voice.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
+import { mayRecord } from './record-view.ts';
+
+const RecordPage = lazy(() => import('./RecordPage.tsx'));
 
 /** What the voice may do beyond its clips. */
 export function VoicePage(props: {
   readonly house: House;
   readonly onBack: () => void;
 }): JSX.Element {
+  const [records, setRecords] = createSignal(false);
   const [reads, setReads] = createSignal<boolean | null>(null);
   onMount(() => void props.house.reads().then(setReads));
   const isOn = (): boolean => props.house.equipment().readsOwn;
@@ -27,7 +41,8 @@ export function VoicePage(props: {
     const named = props.house.formulas().find(({ formula }) => formula !== null);
     props.house.say(named?.formula?.name ?? '');
   });
-  return (
+  const isFree = createMemo(() => mayRecord(props.house.kitchen(), props.house.now()));
+  const page = (): JSX.Element => (
     <KitchenPage
       back={soundCheck.title}
       onBack={() => props.onBack()}
@@ -44,9 +59,22 @@ export function VoicePage(props: {
               chosen={isOn()}
               onPress={turn}
             />
+            <Control
+              label={record.title}
+              value={isFree() ? undefined : record.closed}
+              disabled={!isFree()}
+              onPress={() => setRecords(true)}
+            />
           </div>
         </Words>
       }
     />
+  );
+  return (
+    <Show when={records()} fallback={page()}>
+      <Suspense>
+        <RecordPage house={props.house} onBack={() => setRecords(false)} />
+      </Suspense>
+    </Show>
   );
 }

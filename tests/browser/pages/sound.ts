@@ -1,9 +1,11 @@
+import { makeMemorySettings } from '../../fakes/memory-settings.ts';
 import { makeSound } from '../../../src/adapters/sound/sound.ts';
 import { makeSpeaker } from '../../../src/adapters/speaker/speaker.ts';
 
 /** A page that has nothing but calls and the voice, for a test to ring, to have say, and to hear. */
 const sound = makeSound();
 const speaker = makeSpeaker({
+  settings: makeMemorySettings(),
   context: sound.context,
   later(ms, then) {
     const timer = setTimeout(then, ms);

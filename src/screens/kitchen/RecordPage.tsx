@@ -1,0 +1,171 @@
+import { createEffect, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import type { Studio } from '../../../machines/ports.ts';
+import { gate } from '../../core/speech/en/gate.ts';
+import { record as words } from '../../core/speech/en/record.ts';
+import { voiceWords } from '../../core/speech/en/voice.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { Control } from '../../parts/Control.tsx';
+import { HoldSlab } from '../../parts/HoldSlab.tsx';
+import { Words } from '../../parts/Words.tsx';
+import type { House } from '../house.ts';
+import { KitchenPage } from '../KitchenPage.tsx';
+import {
+  clipsOf,
+  mayRecord,
+  pagesOf,
+  shortWords,
+  STAGES,
+  type StageOfClips,
+} from './record-view.ts';
+import { RecordClip } from './RecordClip.tsx';
+
+/** Clips by their stage, each spoken anew by a grown-up. */
+export default function RecordPage(props: {
+  readonly house: House;
+  readonly onBack: () => void;
+}): JSX.Element {
+  const [studio, setStudio] = createSignal<Studio | null>(null);
+  const [lost, setLost] = createSignal(false);
+  const [recorded, setRecorded] = createSignal<ReadonlySet<string>>(new Set());
+  const [stage, setStage] = createSignal<StageOfClips | null>(null);
+  const [page, setPage] = createSignal(0);
+  const [at, setAt] = createSignal<string | null>(null);
+  const count = (): void => void studio()?.recorded().then(setRecorded);
+  const open = (): void =>
+    void props.house.studio().then(
+      (found) => {
+        setStudio(found);
+        count();
+      },
+      () => setLost(true),
+    );
+  // Where something gets hot the hands belong there.
+  const isFree = createMemo(() => mayRecord(props.house.kitchen(), props.house.now()));
+  createEffect(() => {
+    if (!isFree() && at() === null) props.onBack();
+  });
+  const clips = createMemo(() => {
+    const [from, of] = [studio(), stage()];
+    return from && of ? clipsOf(from.clips, of) : [];
+  });
+  const pages = createMemo(() => pagesOf(clips()));
+  const clip = () => clips().find(({ id }) => id === at());
+  const toStage = (next: StageOfClips): void => {
+    setPage(0);
+    setStage(next);
+  };
+  const toNext = (): void => {
+    count();
+    const next = clips()[clips().findIndex(({ id }) => id === at()) + 1];
+    setAt(next?.id ?? null);
+    setPage(pages().findIndex((one) => one.includes(next ?? clips().at(-1)!)));
+  };
+  const counted = (of: StageOfClips): string => {
+    const all = clipsOf(studio()?.clips ?? [], of);
+    return fill(words.of, {
+      done: all.filter(({ id }) => recorded().has(id)).length,
+      of: all.length,
+    });
+  };
+  const gateFace = (): JSX.Element => (
+    <KitchenPage
+      back={voiceWords.title}
+      onBack={() => props.onBack()}
+      words={
+        <Words
+          headline={gate.grownUp}
+          detail={words.detail}
+          care={lost() ? words.lost : undefined}
+        />
+      }
+      slab={
+        <HoldSlab label={words.hold} holding={words.holding} then={words.title} onHeld={open} />
+      }
+      controls={<Control label={voiceWords.title} onPress={() => props.onBack()} />}
+    />
+  );
+  const stagesFace = (): JSX.Element => (
+    <KitchenPage
+      back={voiceWords.title}
+      onBack={() => props.onBack()}
+      words={
+        <Words headline={words.which}>
+          <div class="kitchen-grid">
+            <For each={STAGES}>
+              {(one) => (
+                <Control
+                  label={words.stages[one]}
+                  value={counted(one)}
+                  onPress={() => toStage(one)}
+                />
+              )}
+            </For>
+          </div>
+        </Words>
+      }
+    />
+  );
+  const listFace = (of: StageOfClips): JSX.Element => (
+    <KitchenPage
+      back={words.which}
+      onBack={() => setStage(null)}
+      words={
+        <Words headline={words.stages[of]} care={of === 'numbers' ? words.wholeNumbers : undefined}>
+          <div class="kitchen-grid">
+            <For each={pages()[page()]}>
+              {(one) => (
+                <Control
+                  label={shortWords(one)}
+                  value={recorded().has(one.id) ? words.yours : words.asItCame}
+                  fresh={one.id}
+                  onPress={() => setAt(one.id)}
+                />
+              )}
+            </For>
+          </div>
+        </Words>
+      }
+      controls={
+        <>
+          <Control
+            label={words.before}
+            fresh={page()}
+            disabled={page() === 0}
+            onPress={() => setPage((n) => n - 1)}
+          />
+          <Control
+            label={words.next}
+            value={fill(words.of, { done: page() + 1, of: pages().length })}
+            fresh={page()}
+            disabled={page() === pages().length - 1}
+            onPress={() => setPage((n) => n + 1)}
+          />
+        </>
+      }
+    />
+  );
+  return (
+    <Show when={studio()} fallback={gateFace()}>
+      {(from) => (
+        <Show when={stage()} fallback={stagesFace()}>
+          {(of) => (
+            <Show when={clip()} keyed fallback={listFace(of())}>
+              {(one) => (
+                <RecordClip
+                  house={props.house}
+                  studio={from()}
+                  clip={one}
+                  recorded={recorded().has(one.id)}
+                  back={words.stages[of()]}
+                  onChange={count}
+                  onKept={toNext}
+                  onBack={() => setAt(null)}
+                />
+              )}
+            </Show>
+          )}
+        </Show>
+      )}
+    </Show>
+  );
+}
