@@ -60,7 +60,7 @@ export class Baker {
       // A loaded machine may be long about it; what never comes is a failure all the same.
       { timeout: 20_000, interval: 10 },
     );
-    await this.app.turn(20);
+    await this.app.turn(70);
   }
 
   slab(): Promise<void> {

@@ -28,6 +28,8 @@ export function contact(app: App, name: string, { view, theme }: Slice) {
   return {
     /** Photographs what stands on the screen. Whatever reaches out of it is a fault. */
     async shoot(state: string): Promise<void> {
+      // What is said of it is captioned right after its paint.
+      await app.turn(80);
       await app.page.evaluate((t) => (document.documentElement.dataset['theme'] = t), theme);
       const png = await app.page.screenshot();
       photos.push({ name: state, png });
