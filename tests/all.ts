@@ -20,6 +20,7 @@ const APART = ['browser'];
 const LEFT_OUT = ['faults'];
 
 const failures: string[] = [];
+const notRun: string[] = [];
 let passed = 0;
 
 interface Ran {
@@ -73,7 +74,12 @@ async function runProjects(projects: readonly string[]): Promise<void> {
     ],
     { [COUNT_FILE]: file },
   );
-  let count: Count = { passed: 0, failed: 1, failures: [`${projects.join(', ')}: no count`] };
+  let count: Count = {
+    passed: 0,
+    failed: 1,
+    failures: [`${projects.join(', ')}: no count`],
+    notRun: [],
+  };
   try {
     count = JSON.parse(readFileSync(file, 'utf8')) as Count;
   } catch {
@@ -82,6 +88,7 @@ async function runProjects(projects: readonly string[]): Promise<void> {
   rmSync(folder, { recursive: true });
   passed += count.passed;
   failures.push(...count.failures);
+  notRun.push(...count.notRun);
   if (!ok && count.failed === 0) failures.push(`${projects.join(', ')}: ended badly`);
 }
 
@@ -118,6 +125,7 @@ try {
 }
 
 console.log('');
+for (const left of notRun) console.log(`NOT RUN: ${left}`);
 for (const failure of failures) console.log(`FAILED: ${failure}`);
 console.log(`${passed} passed, ${failures.length} failed`);
 process.exitCode = failures.length === 0 ? 0 : 1;

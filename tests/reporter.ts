@@ -7,7 +7,12 @@ export interface Count {
   readonly passed: number;
   readonly failed: number;
   readonly failures: readonly string[];
+  /** Tests for which this machine lacks a program, each with what it needs: neither passed nor failed. */
+  readonly notRun: readonly string[];
 }
+
+/** `context.skip(NEEDS + program)` in a test: the one way to leave it out, and it is told. */
+export const NEEDS = 'needs ';
 
 /** Where the count is written as JSON; without it, it is printed. */
 export const COUNT_FILE = 'LOAFWARD_COUNT';
@@ -24,7 +29,7 @@ function isUnder(start: TestModule | TestSuite): boolean {
   return true;
 }
 
-function countModule(module: TestModule, failures: string[]): number {
+function countModule(module: TestModule, failures: string[], notRun: string[]): number {
   const name = relative(process.cwd(), module.moduleId);
   const before = failures.length;
   let passed = 0;
@@ -33,9 +38,11 @@ function countModule(module: TestModule, failures: string[]): number {
   for (const suite of module.children.allSuites())
     if (failedItself(suite)) failures.push(`${name} > ${suite.fullName}: a hook failed`);
   for (const test of module.children.allTests()) {
-    const { state } = test.result();
-    if (state === 'passed') passed += 1;
-    else if (state === 'failed') failures.push(`${name} > ${test.fullName}`);
+    const result = test.result();
+    const note = result.state === 'skipped' ? (result.note ?? '') : '';
+    if (result.state === 'passed') passed += 1;
+    else if (result.state === 'failed') failures.push(`${name} > ${test.fullName}`);
+    else if (note.startsWith(NEEDS)) notRun.push(`${name} > ${test.fullName}: ${note}`);
     // Tests are not left out here. Those that could not run are counted with what stopped them.
     else if (!isUnder(test.parent)) failures.push(`${name} > ${test.fullName}: did not run`);
   }
@@ -47,10 +54,11 @@ function countModule(module: TestModule, failures: string[]): number {
 export default class CountingReporter implements Reporter {
   onTestRunEnd: NonNullable<Reporter['onTestRunEnd']> = (modules, strays, reason) => {
     const failures: string[] = [];
-    const passed = modules.reduce((sum, module) => sum + countModule(module, failures), 0);
+    const notRun: string[] = [];
+    const passed = modules.reduce((sum, module) => sum + countModule(module, failures, notRun), 0);
     for (const stray of strays) failures.push(`outside any test: ${stray.message}`);
     if (reason === 'interrupted') failures.push('the run was interrupted');
-    const count: Count = { passed, failed: failures.length, failures };
+    const count: Count = { passed, failed: failures.length, failures, notRun };
     const file = process.env[COUNT_FILE];
     if (file) writeFileSync(file, JSON.stringify(count));
     else console.log(`${count.passed} passed, ${count.failed} failed`);

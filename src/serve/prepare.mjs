@@ -1,6 +1,7 @@
 /**
  * Runs before `npm start` and `npm test`, on a fresh clone too, and so with what Node brings along
- * alone: checks Node, installs the packages, and with `--browser` finds or installs a Chromium.
+ * alone: checks Node, installs the packages, and with `--browser` finds or installs a Chromium, and
+ * what its voice is recognised with.
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
@@ -8,7 +9,9 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { checkNode } from './prepare/check-node.mjs';
 import { findBrowser } from './prepare/find-browser.mjs';
+import { findRecogniser } from './prepare/find-recogniser.mjs';
 import { getBrowser } from './prepare/get-browser.mjs';
+import { getRecogniser } from './prepare/get-recogniser.mjs';
 import { install } from './prepare/install.mjs';
 import { withLock } from './prepare/with-lock.mjs';
 
@@ -54,14 +57,11 @@ async function prepare() {
     return 1;
   }
   if (process.argv.includes('--browser')) {
+    const canApt = process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
     // A missing browser is said, not fatal: the other tests run, and those in a browser fail.
-    await getBrowser({
-      find: () => findBrowser(),
-      chosen: process.env.CHROME_PATH,
-      canApt: process.getuid?.() === 0 && existsSync('/usr/bin/apt-get'),
-      run,
-      say,
-    });
+    const chosen = process.env.CHROME_PATH;
+    await getBrowser({ find: () => findBrowser(), chosen, canApt, run, say });
+    getRecogniser({ find: () => findRecogniser(), canApt, run, say });
   }
   return 0;
 }

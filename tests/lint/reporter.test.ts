@@ -40,7 +40,15 @@ const HOOK = `(() => { throw new Error('the hook broke'); });\n`;
 
 test('green tests are counted, each row of a table too', () => {
   const counted = count({ one: GOOD, table: `test.each([1, 2])('%i', () => {});` });
-  expect(counted).toEqual({ passed: 3, failed: 0, failures: [], code: 0 });
+  expect(counted).toEqual({ passed: 3, failed: 0, failures: [], notRun: [], code: 0 });
+});
+
+test('a test whose program is missing is told apart from all others, by what it needs', () => {
+  const counted = count({
+    lacking: `${GOOD} test('lacking', ({ skip }) => skip('needs pocketsphinx'));`,
+  });
+  const notRun = [expect.stringMatching(/^lacking.* > lacking: needs pocketsphinx$/) as string];
+  expect(counted).toEqual({ passed: 1, failed: 0, failures: [], notRun, code: 0 });
 });
 
 test('all that must not pass for green is counted as failed, once each', () => {
@@ -60,6 +68,11 @@ test('all that must not pass for green is counted as failed, once each', () => {
     ],
     left: [`${GOOD} test.skip('left', () => {});`, 1, / > left: did not run$/],
     later: [`${GOOD} test.todo('later');`, 1, / > later: did not run$/],
+    excused: [
+      `${GOOD} test('excused', ({ skip }) => skip('too slow'));`,
+      1,
+      / > excused: did not run$/,
+    ],
     alone: [`${GOOD} test.only('alone', () => {});`, 0, / > good: did not run$/, / > alone$/],
     stray: [`test('good', () => { Promise.reject(new Error('stray')); });`, 1],
   };

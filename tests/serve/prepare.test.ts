@@ -5,7 +5,9 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { checkNode } from '../../src/serve/prepare/check-node.mjs';
 import { findBrowser } from '../../src/serve/prepare/find-browser.mjs';
+import { findRecogniser } from '../../src/serve/prepare/find-recogniser.mjs';
 import { getBrowser } from '../../src/serve/prepare/get-browser.mjs';
+import { getRecogniser } from '../../src/serve/prepare/get-recogniser.mjs';
 import { folder } from './folder.ts';
 
 const SOURCE = fileURLToPath(new URL('../../src/serve/', import.meta.url));
@@ -109,10 +111,13 @@ describe('preparing a clone', () => {
   });
 
   test('a chosen browser that is not there is named, and the run goes on', async () => {
-    const { prepare } = await clone();
-    const { code, said } = await prepare({ CHROME_PATH: '/nowhere/chrome' }, ['--browser']);
+    const { root, prepare } = await clone();
+    // No program can be found or run, apt-get neither.
+    const nothing = { CHROME_PATH: '/nowhere/chrome', PATH: join(root, 'bin') };
+    const { code, said } = await prepare(nothing, ['--browser']);
     expect(code).toBe(0);
     expect(said).toContain('CHROME_PATH is /nowhere/chrome, and there is no such file.');
+    expect(said).toContain('No pocketsphinx was found and none could be installed');
   });
 });
 
@@ -128,6 +133,23 @@ describe('the Node it runs on', () => {
     );
   });
 });
+
+/** A machine on which what is wanted appears once the command that `works` has run. */
+function machine(canApt: boolean, works: RegExp | null) {
+  const ran: string[] = [];
+  const said: string[] = [];
+  let there = false;
+  const world = {
+    canApt,
+    run: (command: string, ...args: string[]) => {
+      ran.push([command, ...args].join(' '));
+      there ||= works?.test(ran.at(-1) ?? '') ?? false;
+      return there;
+    },
+    say: (sentence: string) => void said.push(sentence),
+  };
+  return { world, ran, said, there: () => there };
+}
 
 describe('the browser', () => {
   test('the chosen one wins, and a wrong choice is not replaced behind the back', async () => {
@@ -145,27 +167,14 @@ describe('the browser', () => {
     expect(await findBrowser({ PATH: one })).toBe(join(one, 'google-chrome'));
   });
 
-  /** A machine on which a browser appears once the command that `works` has run. */
-  function machine(canApt: boolean, works: RegExp | null) {
-    const ran: string[] = [];
-    const said: string[] = [];
-    let there = false;
-    const world = {
-      find: () => Promise.resolve(there ? '/usr/bin/chromium' : null),
-      chosen: undefined,
-      canApt,
-      run: (command: string, ...args: string[]) => {
-        ran.push([command, ...args].join(' '));
-        there ||= works?.test(ran.at(-1) ?? '') ?? false;
-        return there;
-      },
-      say: (sentence: string) => void said.push(sentence),
-    };
-    return { world, ran, said };
-  }
+  const browserOn = (canApt: boolean, works: RegExp | null) => {
+    const { there, world, ...rest } = machine(canApt, works);
+    const find = () => Promise.resolve(there() ? '/usr/bin/chromium' : null);
+    return { ...rest, world: { ...world, find, chosen: undefined } };
+  };
 
   test('root on Debian gets it by apt-get, which waits for others', async () => {
-    const { world, ran } = machine(true, /^apt-get .* chromium$/);
+    const { world, ran } = browserOn(true, /^apt-get .* chromium$/);
     expect(await getBrowser(world)).toBe('/usr/bin/chromium');
     expect(ran).toEqual([
       'apt-get update',
@@ -174,7 +183,7 @@ describe('the browser', () => {
   });
 
   test('elsewhere playwright-core fetches it', async () => {
-    const { world, ran } = machine(false, /playwright-core.* chromium$/);
+    const { world, ran } = browserOn(false, /playwright-core.* chromium$/);
     expect(await getBrowser(world)).toBe('/usr/bin/chromium');
     expect(ran).toEqual([
       `${process.execPath} node_modules/playwright-core/cli.js install chromium`,
@@ -182,9 +191,46 @@ describe('the browser', () => {
   });
 
   test('where nothing helps, it says what to do', async () => {
-    const { world, ran, said } = machine(true, null);
+    const { world, ran, said } = browserOn(true, null);
     expect(await getBrowser(world)).toBeNull();
     expect(ran).toHaveLength(3);
     expect(said.at(-1)).toContain('Install Chromium or Google Chrome, or set CHROME_PATH to one.');
+  });
+});
+
+describe('what the voice is recognised with', () => {
+  const SPHINX = { program: '/usr/bin/pocketsphinx_batch', sounds: '/s', words: '/w' };
+  const recogniserOn = (canApt: boolean, works: RegExp | null) => {
+    const { there, world, ...rest } = machine(canApt, works);
+    return { ...rest, world: { ...world, find: () => (there() ? SPHINX : null) } };
+  };
+
+  test('is the program on the PATH with its English beside, and nothing without either', async () => {
+    const bin = await folder({ pocketsphinx_batch: '' });
+    const model = await folder({ 'en-us/mdef': '', 'cmudict-en-us.dict': '' });
+    expect(findRecogniser({ PATH: `/nowhere:${bin}` }, ['/nowhere', model])).toEqual({
+      program: join(bin, 'pocketsphinx_batch'),
+      sounds: join(model, 'en-us'),
+      words: join(model, 'cmudict-en-us.dict'),
+    });
+    expect(findRecogniser({ PATH: '/nowhere' }, [model])).toBeNull();
+    expect(findRecogniser({ PATH: bin }, ['/nowhere'])).toBeNull();
+  });
+
+  test('root on Debian gets it by apt-get, once', () => {
+    const { world, ran } = recogniserOn(true, /^apt-get .* pocketsphinx pocketsphinx-en-us$/);
+    expect(getRecogniser(world)).toEqual(SPHINX);
+    expect(getRecogniser(world)).toEqual(SPHINX);
+    expect(ran).toEqual([
+      'apt-get update',
+      'apt-get -o DPkg::Lock::Timeout=300 install -y --no-install-recommends pocketsphinx pocketsphinx-en-us',
+    ]);
+  });
+
+  test.each([true, false])('where it cannot be had that is said: apt-get %s', (canApt) => {
+    const { world, ran, said } = recogniserOn(canApt, null);
+    expect(getRecogniser(world)).toBeNull();
+    expect(ran).toHaveLength(canApt ? 2 : 0);
+    expect(said.at(-1)).toContain('is not tested in this run, and the count says so');
   });
 });

@@ -1,3 +1,5 @@
+import { apt } from './apt.mjs';
+
 /**
  * What getting a browser needs of the world.
  *
@@ -8,9 +10,6 @@
  * @property {(command: string, ...args: string[]) => boolean} run says whether it succeeded
  * @property {(sentence: string) => void} say
  */
-
-/** Waits for another package manager instead of failing at once. */
-const APT = ['-o', 'DPkg::Lock::Timeout=300'];
 
 /**
  * Finds a Chromium, or installs one: by apt where that is allowed, else by playwright-core.
@@ -27,8 +26,7 @@ export async function getBrowser({ find, chosen, canApt, run, say }) {
   }
   if (canApt) {
     say('There is no Chromium to test with: installing it with apt-get.');
-    run('apt-get', 'update');
-    run('apt-get', ...APT, 'install', '-y', '--no-install-recommends', 'chromium');
+    apt(run, 'chromium');
     const installed = await find();
     if (installed) return installed;
   }

@@ -23,8 +23,10 @@ export interface Stretch {
 const WORKLET_PATH = '/hear-worklet.js';
 const WORKLET = `registerProcessor('hear', class extends AudioWorkletProcessor {
   sum = 0; count = 0; batch = [];
+  constructor({ processorOptions }) { super(); this.records = processorOptions.records; }
   process([input]) {
     const [channel] = input;
+    if (this.records) this.port.postMessage(channel?.slice() ?? new Float32Array(128));
     for (let i = 0; i < 128; i += 1) {
       const sample = channel?.[i] ?? 0;
       this.sum += sample * sample;
@@ -72,11 +74,14 @@ export const HEAR_SCRIPT = `(() => {
     taps.set(key, tap);
     const list = into();
     moduleOf(context).then(() => {
-      const options = { channelCount: 1, channelCountMode: 'explicit' };
+      const records = key === context && globalThis.__record;
+      if (records) globalThis.__recorded = { rate: context.sampleRate, blocks: [] };
+      const options = { channelCount: 1, channelCountMode: 'explicit', processorOptions: { records } };
       const ear = new AudioWorkletNode(context, 'hear', options);
       connect.call(tap, ear);
       connect.call(ear, context.destination); // pulled along; what it gives is silence
       ear.port.onmessage = ({ data }) => {
+        if (data instanceof Float32Array) return globalThis.__recorded.blocks.push(data);
         const page = Date.now();
         const hidden = document.hidden;
         for (const moment of data) list.push({ ...moment, page, hidden });
@@ -85,7 +90,7 @@ export const HEAR_SCRIPT = `(() => {
     return tap;
   };
   AudioNode.prototype.connect = function (to, ...rest) {
-    if (to instanceof AudioDestinationNode) {
+    if (to instanceof AudioDestinationNode && !(this.context instanceof OfflineAudioContext)) {
       connect.call(this, tapOf(this.context, this.context, () => moments));
       if (globalThis.__apart)
         connect.call(this, tapOf(this, this.context, () => (outs.push([]), outs.at(-1))));
@@ -96,6 +101,9 @@ export const HEAR_SCRIPT = `(() => {
 
 /** The same, and each output of the page's own is measured by itself too: `heardApart`. */
 export const HEAR_APART_SCRIPT = `globalThis.__apart = true;${HEAR_SCRIPT}`;
+
+/** The same, and every sample is kept too: `recorded.ts`. */
+export const HEAR_RECORD_SCRIPT = `globalThis.__record = true;${HEAR_SCRIPT}`;
 
 /** Has every page that this context opens from now on heard; one already open must be reopened. */
 export async function hear(context: BrowserContext): Promise<void> {
