@@ -1,4 +1,5 @@
 import type { LogRecord } from '../src/core/records/record.ts';
+import type { Pace } from '../src/core/speech/pace.ts';
 import type { Instant } from '../src/core/units.ts';
 
 /** What the machines and the screens ask of the world; adapters implement it. */
@@ -71,10 +72,14 @@ export interface OwnWords {
   readonly aloud: boolean;
 }
 
-/** A voice. Resolves when the words are over, or at once when there is no voice. */
+/** A voice, as fast as is good for grown-ups unless told. Resolves when the words are over, or at once when there is no voice. */
 export interface Speaker {
   /** What no clip says of `own` is left out, and read by the device behind the rest where it is wanted. */
-  say(words: string, own?: OwnWords): { readonly over: Promise<void>; readonly stop: Stop };
+  say(
+    words: string,
+    own?: OwnWords,
+    pace?: Pace,
+  ): { readonly over: Promise<void>; readonly stop: Stop };
   /** Whether the device has a voice that asks no network. */
   reads(): Promise<boolean>;
   /** Calls back whenever words should have been heard and could not be. */

@@ -1,4 +1,5 @@
 import type { OwnWords, Speaker, Stop } from '../../machines/ports.ts';
+import type { Pace } from '../core/speech/pace.ts';
 import { utterancesOf } from '../core/speech/utterances.ts';
 
 /** A caption stays this long at least, and half a second a word beyond two. */
@@ -13,12 +14,13 @@ export interface Voice {
   hush(): void;
 }
 
-/** One voice at a time; its words are captioned whether it can be heard or not. */
+/** One voice at a time, at the pace that is wanted; its words are captioned whether it can be heard or not. */
 export function makeVoice(
   speaker: Speaker,
   later: (ms: number, then: () => void) => Stop,
   setCaption: (words: string) => void,
   own: () => OwnWords,
+  pace: () => Pace = () => 'grown',
 ): Voice {
   let stopSpeech: Stop = () => {};
   let stopWait: Stop = () => {};
@@ -33,7 +35,7 @@ export function makeVoice(
     setCaption(words);
     if (words === '') return;
     const mine = turn;
-    const speech = speaker.say(words, own());
+    const speech = speaker.say(words, own(), pace());
     stopSpeech = speech.stop;
     const ms = Math.max(LEAST_MS, words.split(/\s+/).length * WORD_MS);
     stopWait = later(ms, async () => {
@@ -52,7 +54,7 @@ export function makeVoice(
     say(words) {
       hush();
       stopWait();
-      left = utterancesOf(words);
+      left = utterancesOf(words, pace());
       speakNext();
     },
   };

@@ -10,7 +10,7 @@ import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { TurnedAudio } from '../fakes/turned-audio.ts';
 
 /** Clips of tenths of a second, each a byte in one file. */
-const TENTHS = { 'stand back': 8, 'lid off': 6, eighteen: 5, grams: 4 } as const;
+const TENTHS = { 'stand back': 8, 'lid off': 8, eighteen: 5, grams: 4 } as const;
 const files = (): Record<string, BodyInit> => {
   const index = Object.entries(TENTHS).map(([id, tenths], i) => [
     id,
@@ -89,6 +89,20 @@ describe('words that are said', () => {
       [1.4, 2.2],
     ]);
     expect(waits).toEqual([]);
+  });
+
+  it('are slower for small hands, each clip by as much, and half a second apart all the same', async () => {
+    void speakerWith().say('Stand back. Lid off.', undefined, 'small');
+    await settled();
+    audio.turn(3);
+    const by = 150 / 130 + 0.02;
+    const long = 0.8 * by;
+    const about = (s: number) => expect.closeTo(s, 1) as number;
+    expect(heard()).toEqual([
+      [0, about(long)],
+      [about(long + 0.5), about(2 * long + 0.5)],
+    ]);
+    expect(heard()[0]![1]).toBeGreaterThan(0.9);
   });
 
   it('are silent within 200 ms of being stopped, and over at once', async () => {

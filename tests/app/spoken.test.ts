@@ -4,8 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { makeRecipe } from '../../src/core/formula/make-recipe.ts';
 import { readFormula } from '../../src/core/formula/read-formula.ts';
 import { waitFor } from '../../src/core/day/waits.ts';
-import { readClipIndex } from '../../src/core/speech/clip-index.ts';
 import { layClips } from '../../src/core/speech/clips.ts';
+import { isPaced, rateOf } from '../../src/core/speech/pace.ts';
+import { utterancesOf } from '../../src/core/speech/utterances.ts';
 import { showTime } from '../../src/core/speech/show-time.ts';
 import { EQUIPMENT, type Equipment } from '../../src/core/kitchen/equipment.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
@@ -16,10 +17,10 @@ import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView } from '../../src/screens/bench/view.ts';
 import { sayFor } from '../../src/screens/bake-name.ts';
 import type { Ways } from '../../src/screens/house.ts';
+import { asSpoken, clipIndex } from '../core/speech/support/as-spoken.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { stepOn } from '../machines/support/onward.ts';
 
-const index = readClipIndex(JSON.parse(readFileSync('assets/voice/index.json', 'utf8')))!;
 /** Every bread that comes with the program, as a bake pins it. */
 const RECIPES: readonly (readonly [string, Recipe])[] = readdirSync('assets/formulas').map(
   (file) => {
@@ -46,6 +47,8 @@ const POOR: Equipment = {
   bowls: { ...EQUIPMENT.bowls, count: 1 },
 };
 
+/** Two heats in one sentence take 9 s at the slower pace: a child has no part in heating an oven. */
+const GROWN_UPS_ALONE = /^Plastic knob off; much parchment/;
 /** What would end the bake at its levain. */
 const ENDS = /pinkOrMould/;
 
@@ -100,14 +103,22 @@ describe.each(RECIPES)('all that is said in a bake of %s', (_, recipe) => {
     [0, 3, true],
     [1, 4, false],
     [0, 7, false],
-  ])('has its clips: units %i, way %i, two bakes: %s', (units, seed, two) => {
+  ])('has its clips and its pace: units %i, way %i, two bakes: %s', (units, seed, two) => {
     const said = saidIn(recipe, WAYS[units]!, seed, two);
     const stages = new Set(said.map(({ at }) => at));
     expect(stages.size).toBeGreaterThan(12);
     expect(said.filter(({ words }) => words.includes('List complete.')).length).toBeGreaterThan(1);
     for (const { at, words } of said) {
       expect(words, at).not.toMatch(/[{}]|undefined|NaN/);
-      expect(layClips(words, (id) => index.has(id)).missing, `${at}: ${words}`).toEqual([]);
+      expect(layClips(words, (id) => clipIndex.has(id)).missing, `${at}: ${words}`).toEqual([]);
+      for (const pace of ['grown', 'small'] as const)
+        for (const utterance of utterancesOf(words, pace)) {
+          const { spoken, seconds } = asSpoken(utterance, pace);
+          const told = `${at}: ${utterance}: ${JSON.stringify(rateOf(spoken))}`;
+          expect.soft(isPaced(spoken, pace), told).toBe(true);
+          if (pace === 'grown' || !GROWN_UPS_ALONE.test(utterance))
+            expect.soft(seconds, told).toBeLessThanOrEqual(8);
+        }
     }
   });
 });

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Pace } from '../../src/core/speech/pace.ts';
 import { makeVoice, type Voice } from '../../src/app/voice.ts';
 import { makeHeardSpeaker, type HeardSpeaker } from '../fakes/heard-speaker.ts';
 
@@ -14,11 +15,13 @@ const OWN = { phrases: ['Quince bake'], aloud: true };
 let speaker: HeardSpeaker;
 let voice: Voice;
 let caption: string;
+let pace: Pace;
 
 beforeEach(() => {
   vi.useFakeTimers();
   speaker = makeHeardSpeaker();
   caption = '';
+  pace = 'grown';
   const later = (ms: number, then: () => void) => {
     const timer = setTimeout(then, ms);
     return () => clearTimeout(timer);
@@ -28,6 +31,7 @@ beforeEach(() => {
     later,
     (words) => void (caption = words),
     () => OWN,
+    () => pace,
   );
   return () => void vi.useRealTimers();
 });
@@ -66,6 +70,17 @@ describe('the voice', () => {
     expect(caption).toBe('Fold the dough.');
     await finish(0);
     expect(caption).toBe('');
+  });
+
+  it('is as slow as small hands need, in parts that are over in 8 s at that pace too', async () => {
+    const first = 'Fold the dough and leave it on the bench.';
+    const words = `${first} Then wet your hands, and fold it.`;
+    voice.say(words);
+    expect(speaker.said.map((one) => [one.words, one.pace])).toEqual([[words, 'grown']]);
+    pace = 'small';
+    voice.say(words);
+    expect(speaker.said.slice(1).map((one) => [one.words, one.pace])).toEqual([[first, 'small']]);
+    await finish(8_000);
   });
 
   it('says what is longer than 8 s in parts, a pause between them, each captioned by itself', async () => {

@@ -1,7 +1,5 @@
-import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readClipIndex } from '../../src/core/speech/clip-index.ts';
-import { layClips, secondsOf } from '../../src/core/speech/clips.ts';
+import { asSpoken } from '../core/speech/support/as-spoken.ts';
 import {
   HEAR_APART_SCRIPT,
   heard,
@@ -13,10 +11,8 @@ import {
 import { openSoundSite, type SoundSite } from './harness/sound-site.ts';
 import { openTab, type Tab } from './harness/tab.ts';
 
-const index = readClipIndex(JSON.parse(readFileSync('assets/voice/index.json', 'utf8')))!;
-/** How long words take by the index, ms. */
-const longOf = (words: string): number =>
-  1000 * secondsOf(layClips(words, (id) => index.has(id)).clips, (id) => index.get(id)!.seconds);
+/** How long words take at their pace, ms. */
+const longOf = (words: string): number => 1000 * asSpoken(words, 'grown').seconds;
 
 let site: SoundSite;
 let tab: Tab;
@@ -57,7 +53,7 @@ describe('words in a page that was tapped', () => {
   test.each([
     ['Lower it in, lid on, door shut. Children, stand back.', 2],
     ['nine hundred and eighteen, nine one eight, grams of strong wheat flour.', 1],
-  ])('%s: heard, as long as the index says', async (words, sentences) => {
+  ])('%s: heard, as long as their clips take', async (words, sentences) => {
     const { from, until } = await say(words);
     const moments = await heardUntil(from, until + 300);
     const spoken = stretches(moments, { gap: 350 });

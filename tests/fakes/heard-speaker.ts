@@ -1,10 +1,12 @@
 import type { OwnWords, Speaker } from '../../machines/ports.ts';
+import type { Pace } from '../../src/core/speech/pace.ts';
 
 export interface HeardSpeaker extends Speaker {
   /** What was asked to be said, in order, and how it ended. */
   readonly said: readonly {
     readonly words: string;
     readonly own: OwnWords | undefined;
+    readonly pace: Pace;
     readonly ended: 'no' | 'over' | 'stopped';
   }[];
   /** Whether the device has a voice. */
@@ -20,6 +22,7 @@ export function makeHeardSpeaker(): HeardSpeaker {
   const said: {
     words: string;
     own: OwnWords | undefined;
+    pace: Pace;
     ended: 'no' | 'over' | 'stopped';
     done: () => void;
   }[] = [];
@@ -35,10 +38,10 @@ export function makeHeardSpeaker(): HeardSpeaker {
       return () => void listeners.delete(then);
     },
     lose: () => listeners.forEach((then) => then()),
-    say(words, own) {
+    say(words, own, pace = 'grown') {
       let done = () => {};
       const over = new Promise<void>((resolve) => (done = resolve));
-      const line: (typeof said)[number] = { words, own, ended: 'no', done };
+      const line: (typeof said)[number] = { words, own, pace, ended: 'no', done };
       said.push(line);
       const stop = () => {
         if (line.ended === 'no') line.ended = 'stopped';

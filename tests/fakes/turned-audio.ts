@@ -64,8 +64,9 @@ class Source extends Node_ {
 
 interface Sound {
   readonly length: number;
-  readonly rate: number;
+  readonly sampleRate: number;
   readonly duration: number;
+  getChannelData(): Float32Array;
 }
 
 /** A stretch of sound that came out: audio seconds, and dB below full. */
@@ -97,8 +98,9 @@ export class TurnedAudio extends EventTarget {
   createBufferSource = () => new Source(this);
   createBuffer = (_channels: number, length: number, rate: number) => ({
     length,
-    rate,
+    sampleRate: rate,
     duration: length / rate,
+    getChannelData: () => new Float32Array(length),
     copyToChannel: () => {},
   });
   /** A file of one byte: how long it sounds, in tenths of a second. Anything else is damaged. */

@@ -2,16 +2,17 @@
  * Speaks every phrase that core/speech can say and writes the clips with their index to assets/voice:
  * `npx tsx assets/make/voice/make.ts`. Wanted only when words changed: what is there already is kept,
  * unless `--anew`. Needs what Debian calls flite (2.2), ffmpeg and lame, none of which the app or its
- * tests know. `--rate small --to DIR` speaks for small hands, into another folder.
+ * tests know. `--to DIR` writes into another folder.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { readClipIndex, type Clip } from '../../../src/core/speech/clip-index.ts';
+import { RATED_FROM, wordsIn } from '../../../src/core/speech/pace.ts';
 import { collect } from './collect.ts';
 import { phrasesOf, type Named, type Phrase } from './phrases.ts';
-import { RATED_FROM, RATES, render, wordsIn } from './render.ts';
+import { BRISK, CALM, render } from './render.ts';
 import { PACKS } from './spoken.ts';
 
 const root = fileURLToPath(new URL('../../../', import.meta.url));
@@ -20,13 +21,10 @@ const AT_ONCE = 2;
 
 const { values } = parseArgs({
   options: {
-    rate: { type: 'string', default: 'grown' },
     to: { type: 'string' },
     anew: { type: 'boolean', default: false },
   },
 });
-const rate = RATES[values.rate as keyof typeof RATES];
-if (rate === undefined) throw new Error(`A rate is one of ${Object.keys(RATES).join(', ')}.`);
 const to = values.to ?? join(root, 'assets/voice');
 
 async function allPhrases(): Promise<readonly Phrase[]> {
@@ -64,10 +62,10 @@ async function renderAll(phrases: readonly Phrase[]): Promise<readonly Made[]> {
   const before = kept();
   const made: Made[] = [];
   let next = 0;
-  const make = async ({ id, text }: Phrase): Promise<Made> => {
+  const make = async ({ id, text, pack }: Phrase): Promise<Made> => {
     const old = before.get(id);
     if (old) return old;
-    const { mp3, seconds, wpm, rms } = await render(text, rate);
+    const { mp3, seconds, wpm, rms } = await render(text, pack === 'numbers' ? BRISK : CALM);
     console.log(
       `${seconds.toFixed(2)} s, ${wpm.toFixed(0)} a minute, RMS ${rms.toFixed(2)}: ${text}`,
     );
@@ -101,7 +99,7 @@ for (const pack of PACKS) {
 const lines = Object.entries(index).map(([id, clip]) => `"${id}":${JSON.stringify(clip)}`);
 writeFileSync(join(to, 'index.json'), `{\n${lines.join(',\n')}\n}\n`);
 
-const rated = clips.filter((_, i) => wordsIn(phrases[i]!.text) >= RATED_FROM);
+const rated = clips.filter((_, i) => wordsIn(phrases[i]!.text).length >= RATED_FROM);
 const wpms = rated.map(({ wpm }) => wpm).sort((a, b) => a - b);
 const seconds = clips.reduce((sum, clip) => sum + clip.seconds, 0);
 console.log(

@@ -3,29 +3,31 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { loudness, peakAt, readWave, trim, writeWave, type Wave } from './wave.ts';
+import { RATED_FROM, rateOf, wordsIn } from '../../../src/core/speech/pace.ts';
+import { loudness, peakAt, readWave, tighten, trim, writeWave, type Wave } from './wave.ts';
 
 const run = promisify(execFile);
 
 /**
- * How fast is spoken, words a minute, and how much slower than by itself the voice goes for it; `few`
- * where it says a few words alone, which it draws out anyway.
+ * How fast is spoken, words a minute, and how much slower than by itself the voice goes for it: 140–160
+ * for grown-ups (core/speech/pace), the edges kept off. Small hands hear the same clips, stretched.
  */
-export interface Rate {
-  readonly least: number;
-  readonly most: number;
-  readonly stretch: number;
-  readonly few: number;
+const RATE = { least: 142, most: 158, stretch: 1.12 } as const;
+
+/** A few words have no rate of their own, and are no quicker than this. Judgement. */
+export interface Calm {
+  /** Words a minute, where there are several. */
+  readonly wpm: number;
+  /** Syllables a second. */
+  readonly syllables: number;
 }
+export const CALM: Calm = { wpm: 190, syllables: 4.4 };
+/** Parts of numbers are joined, and joints take their time anyway. */
+export const BRISK: Calm = { wpm: Infinity, syllables: Infinity };
 
-/** 140–160 for grown-ups, 115–130 for small hands (Berry and Erickson 1973); the edges are kept off. */
-export const RATES = {
-  grown: { least: 142, most: 158, stretch: 1.12, few: 1 },
-  small: { least: 117, most: 128, stretch: 1.38, few: 1.2 },
-} as const satisfies Readonly<Record<string, Rate>>;
-
-/** Fewer words than this have no rate of their own: one long word is a slow minute. Judgement. */
-export const RATED_FROM = 4;
+/** Above 1 where a few words are too quick. */
+const haste = ({ wpm, syllables }: Calm, words: number, calm: Calm): number =>
+  Math.max(words > 1 ? wpm / calm.wpm : 0, syllables / calm.syllables);
 
 /** What the voice would say otherwise than bakers do. */
 const RESPELT: readonly (readonly [RegExp, string])[] = [
@@ -55,10 +57,6 @@ export interface Rendered {
   readonly rms: number;
 }
 
-/** Words as they are counted for a rate: 'twenty-five' is two. */
-export const wordsIn = (text: string): number =>
-  text.split(/[\s-]+/).filter((word) => /[a-z0-9]/i.test(word)).length;
-
 const speltFor = (text: string): string =>
   RESPELT.reduce((said, [from, to]) => said.replace(from, to), text);
 
@@ -66,32 +64,37 @@ const speak = async (dir: string, text: string, stretch: number): Promise<Wave> 
   const raw = join(dir, 'raw.wav');
   const setf = ['--setf', `duration_stretch=${stretch.toFixed(3)}`];
   await run('flite', ['-voice', 'slt', ...setf, '-t', speltFor(text), '-o', raw]);
-  return trim(readWave(await readFile(raw)));
+  return tighten(trim(readWave(await readFile(raw))));
 };
 
 const secondsOf = ({ rate, samples }: Wave): number => samples.length / rate;
 
 /** Spoken within the rate: slower or faster than the voice's own measure until it is. */
-async function atRate(dir: string, text: string, rate: Rate): Promise<Wave> {
+async function atRate(dir: string, text: string, calm: Calm): Promise<Wave> {
   const words = wordsIn(text);
-  let stretch = words < RATED_FROM ? rate.few : rate.stretch;
+  const isRated = words.length >= RATED_FROM;
+  let stretch: number = isRated ? RATE.stretch : 1;
   let wave = await speak(dir, text, stretch);
-  for (let tries = 0; words >= RATED_FROM && tries < 4; tries += 1) {
-    const wpm = (words * 60) / secondsOf(wave);
-    if (wpm >= rate.least && wpm <= rate.most) break;
-    const wanted = Math.min(rate.most - 2, Math.max(rate.least + 2, wpm));
-    stretch *= wpm / wanted;
+  for (let tries = 0; tries < 4; tries += 1) {
+    const rate = rateOf({ words, seconds: secondsOf(wave), pauses: 0 });
+    const hasty = haste(rate, words.length, calm);
+    if (isRated ? rate.wpm >= RATE.least && rate.wpm <= RATE.most : hasty <= 1) break;
+    const wanted = Math.min(RATE.most - 2, Math.max(RATE.least + 2, rate.wpm));
+    stretch *= isRated ? rate.wpm / wanted : hasty * 1.05;
     wave = await speak(dir, text, stretch);
   }
   return wave;
 }
 
-/** A phrase spoken, shaped and packed: flite, ffmpeg and lame, as Debian brings them. */
-export async function render(text: string, rate: Rate): Promise<Rendered> {
+/**
+ * A phrase spoken, shaped and packed: flite, ffmpeg and lame, as Debian brings them. A few words are no
+ * quicker than `calm`.
+ */
+export async function render(text: string, calm: Calm): Promise<Rendered> {
   const dir = await mkdtemp(join(tmpdir(), 'voice-'));
   try {
     const [plain, shaped, mp3] = ['plain.wav', 'shaped.wav', 'clip.mp3'].map((f) => join(dir, f));
-    await writeFile(plain!, writeWave(await atRate(dir, text, rate)));
+    await writeFile(plain!, writeWave(await atRate(dir, text, calm)));
     await run('ffmpeg', ['-loglevel', 'error', '-y', '-i', plain!, '-af', SHAPE, shaped!]);
     const wave = peakAt(readWave(await readFile(shaped!)), PEAK);
     await writeFile(shaped!, writeWave(wave));
@@ -111,7 +114,7 @@ export async function render(text: string, rate: Rate): Promise<Rendered> {
     return {
       mp3: await readFile(mp3!),
       seconds,
-      wpm: (wordsIn(text) * 60) / seconds,
+      wpm: (wordsIn(text).length * 60) / seconds,
       rms: loudness(wave.samples),
     };
   } finally {

@@ -7,6 +7,8 @@ import type { Recordings } from './recordings.ts';
 export interface Loaded {
   readonly buffer: AudioBuffer;
   readonly seconds: number;
+  /** It was recorded here. */
+  readonly anew: boolean;
 }
 
 const NUMBERS = 'numbers.mp3';
@@ -29,7 +31,7 @@ export async function loadClips(
     try {
       const wave = mine.has(id) ? await recordings.wave(id) : null;
       const buffer = wave && (await context.decodeAudioData(wave));
-      return buffer && { buffer, seconds: buffer.duration };
+      return buffer && { buffer, seconds: buffer.duration, anew: true };
     } catch {
       return null; // damaged: the clip that came with the program says the same
     }
@@ -37,6 +39,7 @@ export async function loadClips(
   const shipped = async (id: string): Promise<Loaded> => ({
     buffer: await context.decodeAudioData(await clips.clip(id)),
     seconds: index.get(id)?.seconds ?? 0,
+    anew: false,
   });
   return Promise.all(ids.map(async (id) => (await recording(id)) ?? shipped(id)));
 }

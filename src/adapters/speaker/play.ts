@@ -1,5 +1,7 @@
 import type { OwnWords, Stop } from '../../../machines/ports.ts';
-import { layClips, secondsOf } from '../../core/speech/clips.ts';
+import { layClips, secondsOf, spokenBy } from '../../core/speech/clips.ts';
+import { stretchFor, type Pace } from '../../core/speech/pace.ts';
+import { stretch } from '../../core/speech/stretch.ts';
 import { callsBus } from '../sound/calls-bus.ts';
 import { loadClips } from './load-clips.ts';
 import type { Clips } from './open-clips.ts';
@@ -22,7 +24,17 @@ export interface Player extends Pick<ReadAloud, 'reads'> {
     context: AudioContext,
     words: string,
     own?: OwnWords,
+    pace?: Pace,
   ): { readonly over: Promise<void>; readonly stop: Stop };
+}
+
+/** A clip that takes so much longer, its pitch kept. */
+function slowed(context: AudioContext, clip: AudioBuffer, by: number): AudioBuffer {
+  if (by === 1) return clip;
+  const sound = stretch(clip.getChannelData(0), clip.sampleRate, by);
+  const made = context.createBuffer(1, sound.length, clip.sampleRate);
+  made.copyToChannel(sound, 0);
+  return made;
 }
 
 /**
@@ -44,14 +56,18 @@ export function makePlayer(
     return Promise.race([coming, tooLong]).finally(() => stopWaiting());
   };
 
-  const ready = async (context: AudioContext, words: string, own: OwnWords) => {
+  const ready = async (context: AudioContext, words: string, own: OwnWords, pace: Pace) => {
     const index = await clips.index();
     const laid = layClips(words, (id) => index.has(id), own.phrases);
     const ids = laid.clips.map(({ id }) => id);
     const loaded = await loadClips(context, ids, index, clips, recordings);
-    const seconds = (id: string): number => loaded[ids.indexOf(id)]?.seconds ?? 0;
+    const plain = (id: string): number => loaded[ids.indexOf(id)]?.seconds ?? 0;
+    // Who spoke a clip anew chose how fast; for small hands it is slowed all the same.
+    const asItIs = pace === 'grown' && loaded.some(({ anew }) => anew);
+    const by = asItIs ? 1 : stretchFor(spokenBy(laid.clips, plain), pace);
+    const seconds = (id: string): number => plain(id) * by;
     const sounds = laid.clips.map((_, i) => ({
-      buffer: loaded[i]!.buffer,
+      buffer: slowed(context, loaded[i]!.buffer, by),
       begins: secondsOf(laid.clips.slice(0, i), seconds),
     }));
     const long = secondsOf(laid.clips, seconds);
@@ -100,14 +116,14 @@ export function makePlayer(
 
   return {
     reads: reader.reads,
-    play(context, words, own = NO_OWN) {
+    play(context, words, own = NO_OWN, pace = 'grown') {
       let stopped = false;
       let stopNow: Stop = () => {};
       let giveUp: Stop = () => {};
       const ended = new Promise<void>((resolve) => (giveUp = resolve));
       const goesOn = (): boolean => !stopped && context.state === 'running';
       const all = async (): Promise<void> => {
-        const { sounds, long, unsaid } = await inTime(ready(context, words, own));
+        const { sounds, long, unsaid } = await inTime(ready(context, words, own, pace));
         const parts = [
           ...(sounds.length > 0 ? [() => sound(context, sounds, long)] : []),
           ...unsaid.map((text) => () => readBetween(context, text, reader, later)),

@@ -49,7 +49,7 @@ export function makeSpeaker({
         return false;
       }
     },
-    say(words, own) {
+    say(words, own, pace) {
       const audio = context();
       if (audio === null || audio.state !== 'running')
         return { over: Promise.resolve(), stop: () => {} };
@@ -60,7 +60,7 @@ export function makeSpeaker({
           player ??= load();
           const loaded = await player;
           if (stopped) return;
-          const playing = loaded.play(audio, words, own);
+          const playing = loaded.play(audio, words, own, pace);
           stopClips = playing.stop;
           await playing.over;
         } catch {

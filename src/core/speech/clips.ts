@@ -1,4 +1,5 @@
 import { aloud } from './aloud.ts';
+import { wordsIn, type Spoken } from './pace.ts';
 import { bare, markOwn } from './own-words.ts';
 
 /** One clip to play, and the silence that follows it, s. */
@@ -122,3 +123,10 @@ export function layClips(
 /** How long clips take one after another, s; `seconds` tells how long each one is. */
 export const secondsOf = (clips: readonly Played[], seconds: (id: string) => number): number =>
   clips.reduce((sum, { id, pause }) => sum + seconds(id) + pause, 0);
+
+/** What clips say and how long they take; `seconds` tells how long each one is. */
+export const spokenBy = (clips: readonly Played[], seconds: (id: string) => number): Spoken => ({
+  words: clips.flatMap(({ id }) => wordsIn(id)),
+  seconds: clips.reduce((sum, { id }) => sum + seconds(id), 0),
+  pauses: clips.reduce((sum, { pause }) => sum + (pause < SENTENCE ? pause : 0), 0),
+});

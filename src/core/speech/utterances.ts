@@ -1,26 +1,14 @@
 import { aloud } from './aloud.ts';
+import { LONGEST, longestFor, wordsIn, type Pace } from './pace.ts';
 
-/**
- * An utterance is over within this, s, at this pace, words a minute, with these pauses between sentences
- * and within them, s.
- */
-const MOST = 8;
-const PACE = 150;
+/** Between sentences, s. */
 const PAUSE = 0.5;
-const COMMA = 0.25;
-
-const wordsIn = (text: string): number =>
-  aloud(text)
-    .trim()
-    .split(/[\s-]+/).length;
-
-const commasIn = (text: string): number => aloud(text).match(/[,:;](?=\s)/g)?.length ?? 0;
-
-/** How long it takes to say, s. Judgement: words, and a pause at every mark within and between sentences. */
-export const secondsToSay = (text: string): number =>
-  (wordsIn(text) / PACE) * 60 + COMMA * commasIn(text) + PAUSE * (sentencesOf(text).length - 1);
 
 const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.?!])\s+/);
+
+/** The longest that it can take to say, s, pauses between sentences with it. */
+export const secondsToSay = (text: string, pace: Pace = 'grown'): number =>
+  longestFor(wordsIn(aloud(text)), pace) + PAUSE * (sentencesOf(text).length - 1);
 
 /**
  * What is said, in utterances that nobody has to hold in mind for more than 8 s: whole sentences, as many
@@ -29,11 +17,11 @@ const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.?!])\
  * @example
  * utterancesOf('Fold the dough.'); // ['Fold the dough.']
  */
-export function utterancesOf(text: string): readonly string[] {
+export function utterancesOf(text: string, pace: Pace = 'grown'): readonly string[] {
   const made: string[] = [];
   for (const sentence of sentencesOf(text)) {
     const longer = `${made.at(-1)} ${sentence}`;
-    if (made.length > 0 && secondsToSay(longer) <= MOST) made[made.length - 1] = longer;
+    if (made.length > 0 && secondsToSay(longer, pace) <= LONGEST) made[made.length - 1] = longer;
     else made.push(sentence);
   }
   return made;

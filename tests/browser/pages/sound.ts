@@ -1,4 +1,5 @@
 import { makeMemorySettings } from '../../fakes/memory-settings.ts';
+import type { Pace } from '../../../src/core/speech/pace.ts';
 import { makeSound } from '../../../src/adapters/sound/sound.ts';
 import { makeSpeaker } from '../../../src/adapters/speaker/speaker.ts';
 
@@ -19,7 +20,7 @@ const player = (async () => {
 })();
 
 /** Words as the voice plays them, rendered as fast as the machine can, no longer than 10 s. */
-async function render(words: string, rate: number): Promise<Float32Array> {
+async function render(words: string, rate: number, pace: Pace): Promise<Float32Array> {
   const context = new OfflineAudioContext(1, 10 * rate, rate);
   Object.defineProperty(context, 'state', { value: 'running' });
   const create = context.createBufferSource.bind(context);
@@ -29,7 +30,12 @@ async function render(words: string, rate: number): Promise<Float32Array> {
       return create();
     };
   });
-  const { over, stop } = (await player).play(context as unknown as AudioContext, words);
+  const { over, stop } = (await player).play(
+    context as unknown as AudioContext,
+    words,
+    undefined,
+    pace,
+  );
   await Promise.race([laid, over]);
   const samples = (await context.startRendering()).getChannelData(0);
   stop();

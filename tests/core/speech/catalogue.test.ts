@@ -7,7 +7,7 @@ import { ovenWords } from '../../../src/core/speech/en/oven.ts';
 import { showHeats } from '../../../src/core/speech/heats.ts';
 import { fill, wants } from '../../../src/core/speech/fill.ts';
 import { allTexts, sentencesOf, textsOf, wordsOf } from './support/catalogue.ts';
-import { grade, syllables } from './support/grade.ts';
+import { grade } from './support/grade.ts';
 
 /** What a stage may name. */
 const OF_STAGES = [
@@ -115,27 +115,6 @@ test('what is to be heeded belongs to an answer that exists', () => {
       const known = q === undefined ? [] : [q.slab, ...q.tiles].map((o) => o.value);
       for (const value of Object.keys(values)) expect(known, `${list} ${item}`).toContain(value);
     }
-});
-
-test('the syllable counter knows kitchen words', () => {
-  const known: [string, number][] = [
-    ['dough', 1],
-    ['loaves', 1],
-    ['fridge', 1],
-    ['table', 2],
-    ['levain', 2],
-    ['bubbles', 2],
-    ['folded', 2],
-    ['risen', 2],
-    ['mixed', 1],
-    ['baskets', 2],
-    ['temperature', 4],
-    ['allergen', 3],
-    ['pieces', 2],
-    ['{time}', 1],
-    ['35', 2],
-  ];
-  for (const [word, count] of known) expect(syllables(word), word).toBe(count);
 });
 
 const prose = (...files: string[]) => textsOf(...files).filter((t) => /\w.*[.?]$/.test(t));

@@ -9,7 +9,7 @@ export const several = {
   twin: '{bake} {time}',
   said: '{bake} bake',
   twinSaid: '{bake} bake of {time}',
-  sentence: '{bake}: {words}',
+  sentence: '{bake}. {words}',
   /** What a call is about, and whose. */
   subject: '{name}, {bake}',
   /** For ears, on the press that goes to another bake: as it is shown, then what it does. */
