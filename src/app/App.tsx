@@ -60,7 +60,7 @@ export function App(props: { readonly house: House }): JSX.Element {
       <Suspense>
         <OverAll house={house} />
       </Suspense>
-      <Show when={Object.keys(house.equipment().pedal).length > 0}>
+      <Show when={Object.keys(house.equipment().pedal).length > 0 || house.equipment().mediaKeys}>
         <Suspense>
           <Pedal house={house} bake={bake()} />
         </Suspense>

@@ -1,5 +1,7 @@
-import { onCleanup, onMount } from 'solid-js';
-import { doneBy, type PedalDoes } from '../core/kitchen/pedal-keys.ts';
+import { createEffect, createMemo, onCleanup, onMount } from 'solid-js';
+import type { Stop } from '../../machines/ports.ts';
+import { makeMediaKeys } from '../adapters/media-keys.ts';
+import { doneBy, mediaDoes, type PedalDoes } from '../core/kitchen/pedal-keys.ts';
 import { pedal as words } from '../core/speech/en/pedal.ts';
 import { controlFor, nextOf, pressFor, slabOrChosen } from '../parts/pedal-press.ts';
 import { longerOf } from '../screens/bench/longer.ts';
@@ -8,12 +10,16 @@ import type { House } from '../screens/house.ts';
 /** One step on a pedal that sends several keys, or bounces, counts once, ms. Judgement. */
 const STEP_MS = 250;
 
+/** The keys of headphones stay ours so long after the last word, ms. Judgement. */
+const LINGER_MS = 60_000;
+
 /** Where a key is being taught it does nothing else. */
 const TAUGHT_HERE = '[data-teaches]';
 
 /**
  * Hears the keys that a pedal was taught. While a call rings the first one only silences it (the press
- * ground sees to that before us). A key held or stuck is one press until it is let go.
+ * ground sees to that before us). A key held or stuck is one press until it is let go. The keys of
+ * headphones, where they are wanted, go the same way; a browser may send them twice, as an action and a key.
  */
 export default function Pedal(props: {
   readonly house: House;
@@ -22,6 +28,8 @@ export default function Pedal(props: {
 }): null {
   const down = new Set<string>();
   let steppedAt = Number.NEGATIVE_INFINITY;
+  let mediaAt = Number.NEGATIVE_INFINITY;
+  const media = makeMediaKeys();
   let chosen: HTMLElement | null = null;
   let pressing = false;
 
@@ -55,7 +63,8 @@ export default function Pedal(props: {
   const onDown = (e: KeyboardEvent): void => {
     if (pressing || e.ctrlKey || e.metaKey || e.altKey) return;
     if (document.querySelector(TAUGHT_HERE)) return;
-    const does = doneBy(props.house.equipment().pedal, e.key);
+    const { pedal, mediaKeys } = props.house.equipment();
+    const does = doneBy(pedal, e.key) ?? (mediaKeys ? mediaDoes(e.key) : null);
     if (does === null) return;
     e.preventDefault();
     e.stopImmediatePropagation();
@@ -71,6 +80,35 @@ export default function Pedal(props: {
     if (down.delete(e.key)) e.stopImmediatePropagation();
   };
   const onLeft = (): void => down.clear();
+  /** As if the browser had sent it as a key: a call that rings is silenced first, and one step is one. */
+  const onMedia = (key: string): void => {
+    const now = performance.now();
+    if (now - mediaAt < STEP_MS || now - steppedAt < STEP_MS) return;
+    mediaAt = now;
+    const send = (type: string): void =>
+      void document.body.dispatchEvent(
+        new KeyboardEvent(type, { key, bubbles: true, cancelable: true }),
+      );
+    send('keydown');
+    send('keyup');
+    steppedAt = now;
+  };
+  const sounds = createMemo(
+    () =>
+      props.house.equipment().mediaKeys &&
+      (props.house.ringing() !== null || props.house.caption() !== ''),
+  );
+  let stopMedia: Stop | null = null;
+  createEffect(() => {
+    if (sounds()) return void (stopMedia ??= media.listen(onMedia));
+    // The answer to what was said comes after it.
+    const over = setTimeout(() => {
+      stopMedia?.();
+      stopMedia = null;
+    }, LINGER_MS);
+    onCleanup(() => clearTimeout(over));
+  });
+  onCleanup(() => stopMedia?.());
   onMount(() => {
     window.addEventListener('keydown', onDown, true);
     window.addEventListener('keyup', onUp, true);

@@ -16,6 +16,8 @@ export function KitchenPage(props: {
   readonly onBack: () => void;
   readonly slab?: JSX.Element;
   readonly controls?: JSX.Element;
+  /** One control where the ear stands on a bench. */
+  readonly aside?: JSX.Element;
 }): JSX.Element {
   return (
     <BenchFrame
@@ -34,6 +36,7 @@ export function KitchenPage(props: {
         )
       }
       controls={props.controls}
+      ear={props.aside}
     />
   );
 }

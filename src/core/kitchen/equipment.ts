@@ -68,6 +68,8 @@ export interface Equipment {
   readonly readsOwn: boolean;
   /** What a pedal's keys were taught to do. */
   readonly pedal: PedalKeys;
+  /** Whether the keys of headphones and speakers press as a pedal does. */
+  readonly mediaKeys: boolean;
   /** When the log was last saved as a file. */
   readonly savedAt: Instant | null;
 }
@@ -87,5 +89,6 @@ export const EQUIPMENT: Equipment = {
   sound: null,
   readsOwn: false,
   pedal: {},
+  mediaKeys: false,
   savedAt: null,
 };

@@ -34,6 +34,17 @@ export function teach(keys: PedalKeys, does: PedalDoes, key: string | null): Ped
 export const doneBy = (keys: PedalKeys, key: string): PedalDoes | null =>
   PEDAL_DOES.find((does) => keys[does] === keyOf(key)) ?? null;
 
+/** What the keys of headphones and speakers do where they are wanted, by their names in UI Events (W3C). */
+export const MEDIA_DOES = {
+  MediaPlayPause: 'done',
+  MediaTrackNext: 'sayAgain',
+  MediaTrackPrevious: 'hush',
+} as const satisfies Readonly<Record<string, PedalDoes>>;
+
+/** The same of a key that a browser did not keep for itself. */
+export const mediaDoes = (key: string): PedalDoes | null =>
+  Object.hasOwn(MEDIA_DOES, key) ? MEDIA_DOES[key as keyof typeof MEDIA_DOES] : null;
+
 /** "Page down", "B", "Space": a key as it is written on the screen. */
 export const keyName = (key: string): string => {
   if (key.length === 1) return key.toUpperCase();

@@ -100,6 +100,7 @@ const read = (value: unknown): Equipment => {
     }),
     readsOwn: all.has('readsOwn') ? all.flag('readsOwn') : EQUIPMENT.readsOwn,
     pedal: part('pedal', readPedal),
+    mediaKeys: all.has('mediaKeys') ? all.flag('mediaKeys') : EQUIPMENT.mediaKeys,
     savedAt: maybe(all, 'savedAt', EQUIPMENT.savedAt, () => all.number('savedAt', 0, FAR)),
   };
 };

@@ -14,13 +14,14 @@ import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
 
-/** Which key does what: each is taught by pressing it once. */
+/** Which key does what: each is taught by pressing it once; those of headphones are wanted or not. */
 export function PedalPage(props: {
   readonly house: House;
   readonly onBack: () => void;
 }): JSX.Element {
   const [asked, setAsked] = createSignal<PedalDoes | null>(null);
   const keys = () => props.house.equipment().pedal;
+  const media = () => props.house.equipment().mediaKeys;
   const name = (does: PedalDoes): string => {
     const key = keys()[does];
     return key === undefined ? words.noKey : keyName(key);
@@ -37,7 +38,11 @@ export function PedalPage(props: {
           back={kitchenFields.tablet}
           onBack={() => props.onBack()}
           words={
-            <Words headline={words.title} detail={words.detail} care={words.care}>
+            <Words
+              headline={words.title}
+              detail={media() ? words.mediaDetail : words.detail}
+              care={words.care}
+            >
               <div class="kitchen-grid">
                 <For each={PEDAL_DOES}>
                   {(does) => (
@@ -51,6 +56,14 @@ export function PedalPage(props: {
                 </For>
               </div>
             </Words>
+          }
+          aside={
+            <Control
+              label={words.media}
+              value={words.mediaIs[media() ? 'on' : 'off']}
+              chosen={media()}
+              onPress={() => props.house.equip({ mediaKeys: !media() })}
+            />
           }
         />
       }

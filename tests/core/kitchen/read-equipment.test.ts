@@ -19,6 +19,7 @@ const WHOLE: Equipment = {
   sound: { at: Date.UTC(2031, 4, 3), heard: 'yes' },
   readsOwn: true,
   pedal: { done: 'PageDown', next: 'b' },
+  mediaKeys: true,
   savedAt: Date.UTC(2031, 4, 2),
 };
 
