@@ -43,6 +43,18 @@ describe('what is said at once', () => {
     expect(utterancesOf(a)).toEqual([a]);
   });
 
+  it('parts no two sentences with a no-break space between them, while they fit', () => {
+    const [a, b] = [
+      'It’s time: the salt goes in, cherry bake of six, and fold it.',
+      'Cherry bake of four.',
+    ];
+    const c = 'List complete.';
+    expect(utterancesOf(`${a} ${b} ${c}`)).toEqual([`${a} ${b}`, c]);
+    expect(utterancesOf(`${a} ${b}\u00a0${c}`)).toEqual([a, `${b} ${c}`]);
+    const long = 'Lift the lid of the left pot away from you, with both hands and dry mitts on.';
+    expect(utterancesOf(`${b}\u00a0${long} ${c}`)).toEqual([b, long, c]);
+  });
+
   it('loses and changes no word, and is over in 8 s wherever a sentence lets it', () => {
     const word = fc.constantFrom('dough', 'twenty-five', '420', 'mitts,', 'back');
     const sentence = fc

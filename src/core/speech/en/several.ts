@@ -9,7 +9,8 @@ export const several = {
   twin: '{bake} {time}',
   said: '{bake} bake',
   twinSaid: '{bake} bake of {time}',
-  sentence: '{bake}. {words}',
+  /** A sentence of its own, but never parted from the next: its blank does not break. */
+  sentence: '{bake}.\u00a0{words}',
   /** What a call is about, and whose. */
   subject: '{name}, {bake}',
   /** For ears, on the press that goes to another bake: as it is shown, then what it does. */
