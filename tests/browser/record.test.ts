@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
 
 declare const mic: { readonly seconds: number; readonly live: number };
 
@@ -48,6 +49,8 @@ it('records a clip in a grown-up’s voice, keeps it on the tablet and says it f
           ([size, theme]) => Object.assign(document.documentElement.dataset, { text: size, theme }),
           [text, view === 'small' ? 'dark' : 'light'],
         );
+        await app.turn(100);
+        await settled(app.page);
         const found = await app.page.evaluate(() => ({
           over: document.documentElement.scrollHeight - innerHeight,
           wide: document.documentElement.scrollWidth - innerWidth,
