@@ -4,6 +4,7 @@ import { expectNoFaults } from './harness/faults.ts';
 import { DUE, oneRests } from './harness/left-kitchen.ts';
 import { MM } from './harness/look.ts';
 import { openApp, START, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
 import { putRows } from './harness/put-rows.ts';
 
 const MINUTE = 60_000;
@@ -44,6 +45,7 @@ it('puts a call off where the ear stands: big enough, whole, nothing moves, and 
         ([t, c]) => Object.assign(document.documentElement.dataset, { text: t, theme: c }),
         [text, theme] as const,
       );
+      await settled(app.page);
       await app.screenshot(`put-off-${view}-${text}`);
       const found = await putOff.evaluate((el) => {
         const { width, height } = el.getBoundingClientRect();

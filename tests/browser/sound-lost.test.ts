@@ -4,6 +4,7 @@ import { expectNoFaults } from './harness/faults.ts';
 import { oneRests } from './harness/left-kitchen.ts';
 import { MM } from './harness/look.ts';
 import { openApp, START, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
 import { putRows } from './harness/put-rows.ts';
 
 /** From then on the audio clock of this page stands still though it says that it runs, or goes on. */
@@ -42,6 +43,7 @@ it('says on the screen that its output is gone, and one tap brings it back', asy
     await app.setViewport(view);
     for (const text of ['bigger', 'plain']) {
       await app.page.evaluate((t) => (document.documentElement.dataset['text'] = t), text);
+      await settled(app.page);
       await app.screenshot(`sound-lost-${view}-${text}`);
       const found = await ear('Sound lost').evaluate((el) => ({
         least: Math.min(el.clientWidth, el.clientHeight),
