@@ -1,4 +1,4 @@
-import { createComputed, createSignal, on, onCleanup, type Accessor } from 'solid-js';
+import { createComputed, createMemo, createSignal, on, onCleanup, type Accessor } from 'solid-js';
 import { followFocus } from './follow-focus.ts';
 import { ARM_MS, usePressRoom, type Contact } from './room.ts';
 
@@ -61,18 +61,17 @@ export function makePress(options: PressOptions): Press {
       show();
     }, SEEN_MS);
   };
+  // What it is made of may be made anew every second: it is new only where it says something else.
+  const stands = createMemo(() => options.fresh?.());
   createComputed(
-    on(
-      () => options.fresh?.(),
-      () => {
-        freshAt = now();
-        // What was touched stood for something else: lifting the finger now is no press of this.
-        for (const contact of mine) contact.live = false;
-        space = false;
-        rise();
-        show();
-      },
-    ),
+    on(stands, () => {
+      freshAt = now();
+      // What was touched stood for something else: lifting the finger now is no press of this.
+      for (const contact of mine) contact.live = false;
+      space = false;
+      rise();
+      show();
+    }),
   );
   const ready = (): boolean => {
     if (options.disabled?.() || now() - freshAt < ARM_MS || !room.open()) return false;
