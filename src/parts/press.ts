@@ -132,7 +132,7 @@ export function makePress(options: PressOptions): Press {
       },
       options.main,
     );
-    if (options.main) followFocus(el, room, () => options.fresh?.());
+    if (options.main) followFocus(el, room, stands);
     el.addEventListener('keydown', onKeyDown);
     el.addEventListener('keyup', onKeyUp);
     el.addEventListener('blur', onBlur);

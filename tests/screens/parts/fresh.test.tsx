@@ -1,6 +1,7 @@
-import { cleanup, render, screen } from '@solidjs/testing-library';
+import { cleanup, fireEvent, render, screen } from '@solidjs/testing-library';
 import { createSignal } from 'solid-js';
 import { afterEach, expect, it, vi } from 'vitest';
+import { Control } from '../../../src/parts/Control.tsx';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
 import { Slab } from '../../../src/parts/Slab.tsx';
 import { ARMED, place, tap, turnedClock } from './touching.ts';
@@ -27,4 +28,21 @@ it('stays armed while only what it is drawn from is made anew, as every second i
   setView({ act: 'unload', late: '', label: 'Golden' });
   tap(slab, IN);
   expect(onPress).toHaveBeenCalledTimes(1);
+});
+
+it('takes no focus from another control at a tick, and takes it for the next act', () => {
+  const [view, setView] = createSignal({ act: 'judge', late: '+0:07' });
+  render(() => (
+    <PressGround now={turnedClock()}>
+      <Slab label="Golden" fresh={`${view().act} Golden`} onPress={() => undefined} />
+      <Control label="Take that back" onPress={() => undefined} />
+    </PressGround>
+  ));
+  const back = screen.getByRole('button', { name: 'Take that back' });
+  back.focus();
+  fireEvent.keyDown(back, { key: 'Tab' });
+  setView({ ...view(), late: '+0:08' });
+  expect(document.activeElement).toBe(back);
+  setView({ act: 'unload', late: '' });
+  expect(document.activeElement).toBe(screen.getByRole('button', { name: 'Golden' }));
 });
