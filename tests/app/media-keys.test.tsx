@@ -176,7 +176,7 @@ it('are wanted or not on the page of the pedal', async () => {
       <PedalPage house={house} onBack={() => undefined} />
     </PressGround>
   ));
-  const press = () => screen.getByRole('button', { name: /^Headphone keys/ });
+  const press = () => screen.getByRole('button', { name: /^Headset keys/ });
   expect(press().textContent).toContain('Off');
   clock.at += 1_100;
   tap(press());

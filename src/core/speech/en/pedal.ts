@@ -4,7 +4,7 @@ export const pedal = {
   detail: 'Press one here, then the pedal.',
   care: 'It opens no gate: hot, blade and machine stay by hand.',
   /** Headphones and speakers have keys too; what they do is not taught. Next says it again. */
-  media: 'Headphone keys',
+  media: 'Headset keys',
   mediaIs: { on: 'On', off: 'Off' },
   mediaDetail: 'Play: done. Back: hush.',
   none: 'None taught',
