@@ -1,6 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { attentionMachine } from '../../machines/attention/attention.ts';
+import {
+  attentionMachine,
+  sounding,
+  type AttentionContext,
+} from '../../machines/attention/attention.ts';
 import { bakeSetup } from '../../machines/bake/bake-setup.ts';
 import { bakeMachine } from '../../machines/bake/bake.ts';
 import { MACHINE_VERSION, MACHINES, type Machines } from '../../machines/kitchen/kitchen.ts';
@@ -8,6 +12,7 @@ import { positionOf } from '../../machines/kitchen/position.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
 import { samePlain } from '../../machines/kitchen/same-plain.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
+import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
 import { entering } from '../../machines/meta.ts';
 import { ovenMachine } from '../../machines/oven/oven.ts';
 import { ovenSetup } from '../../machines/oven/oven-setup.ts';
@@ -26,6 +31,7 @@ const recordsOf = (rows: readonly unknown[]): LogRecord[] =>
     return record;
   });
 const walk1 = recordsOf(rowsOf('walk-1.json'));
+const walk4 = recordsOf(rowsOf('walk-4.json'));
 
 describe.each(logs)('the golden log %s', (name) => {
   const rows = rowsOf(name);
@@ -89,6 +95,62 @@ const ovenWith = (stage: string, change: object): Machines => {
   const states = { ...config.states, [stage]: { ...config.states[stage], ...change } };
   return { ...MACHINES, oven: ovenSetup.createMachine({ ...config, states } as never) as never };
 };
+
+const rings = (context: AttentionContext, id: string): boolean =>
+  sounding(context).some((call) => call.id === id);
+
+describe('walk-4', () => {
+  const seqOf = (is: (record: LogRecord) => boolean): number => walk4.find(is)!.seq;
+  const jump = seqOf(({ fact }) => fact.kind === 'jump');
+  // A fold begins at the last jump: what was before it is folded here on its own.
+  const parts = [walk4.slice(0, jump - 1), walk4];
+  const changed = (machines: Machines) =>
+    parts.map((part) => replay(part, machines).trouble?.seq).find((seq) => seq !== undefined);
+
+  it('stands where it is cut, before the clock was set right and after it', () => {
+    for (const n of [17, 18, 46, 51, 55, 59, jump - 1, jump, 75, 78, walk4.length]) {
+      const { kitchen, trouble } = replay(walk4.slice(0, n), MACHINES);
+      expect(trouble).toBeNull();
+      expect(samePlain(positionOf(kitchen), walk4[n - 1]!.position)).toBe(true);
+    }
+  });
+
+  it('tells when hands may no longer go on out of a wait', () => {
+    const machines = bakeWith('bulk', (states) => ({
+      ...states,
+      proving: { ...states['proving'], on: { due: 'look', doughSeen: 'look' } },
+    }));
+    expect(changed(machines)).toBe(
+      seqOf(({ fact }) => fact.kind === 'press' && fact.act === 'bulkReady'),
+    );
+  });
+
+  it('tells when a call that was silenced may no longer be put off', () => {
+    const attention = attentionMachine.provide({
+      guards: {
+        maySnooze: ({ context, event }) => event.type === 'snoozed' && rings(context, event.call),
+      },
+    });
+    expect(changed({ ...MACHINES, attention })).toBe(seqOf(({ fact }) => fact.kind === 'snoozed'));
+  });
+
+  it('tells when an oven that was to go off is no longer called for anew', () => {
+    const machines = ovenWith('turnOff', {
+      on: { ovenOff: 'off', sync: [{ guard: 'someCome', target: 'preheating', actions: 'queue' }] },
+    });
+    expect(changed(machines)).toBe(
+      seqOf(({ position }) => position.bakes['tin']?.stage === 'proof.soon'),
+    );
+  });
+
+  it('stands again as it did before the clock, and no take-back crosses that', () => {
+    const { kitchen, trouble } = replay(walk4.slice(0, jump), MACHINES);
+    expect([trouble, takeBackTarget(kitchen)]).toEqual([null, null]);
+    const before = walk4[jump - 2]!;
+    const marks = (record: LogRecord) => record.position.bakes['haste']!.marks['look']!;
+    expect(marks(walk4[jump - 1]!) - marks(before)).toBe(walk4[jump - 1]!.fact.at - before.fact.at);
+  });
+});
 
 /** Where the log first has a fact or a position that speaks of `what`. */
 const firstWith = (what: string): number =>

@@ -2,15 +2,22 @@ import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { goldenNight } from './cold.ts';
 import { goldenDay } from './day.ts';
+import { goldenHaste } from './haste.ts';
 import { goldenWalk } from './walk.ts';
 
 /**
- * Writes a golden log: `npx tsx tests/machines/golden/make.ts 2` writes walk-2.json. One a release;
+ * Writes a golden log: `npx tsx tests/machines/golden/make.ts 4` writes walk-4.json. One a release;
  * those that are there are never written again, for they stand for the logs that bakers have.
  */
 const name = `walk-${process.argv[2] ?? '1'}.json`;
-const walks: Record<string, () => readonly object[]> = { 1: goldenWalk, 2: goldenDay };
-const walk = walks[process.argv[2] ?? '1'] ?? goldenNight;
+const walks: Readonly<Record<string, () => readonly object[]>> = {
+  1: goldenWalk,
+  2: goldenDay,
+  3: goldenNight,
+  4: goldenHaste,
+};
+const walk = walks[process.argv[2] ?? '1'];
+if (walk === undefined) throw new Error('No golden walk has this number.');
 const rows = walk().map((record) => JSON.stringify(record));
 const file = fileURLToPath(new URL(name, import.meta.url));
 writeFileSync(file, `[\n${rows.join(',\n')}\n]\n`, { flag: 'wx' });
