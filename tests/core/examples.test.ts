@@ -2,11 +2,17 @@ import { describe, expect, it } from 'vitest';
 
 /** Sources and modules of the folders whose docstrings show numbers as `call // → value`. */
 const SOURCES = import.meta.glob<string>(
-  ['../../src/core/units.ts', '../../src/core/{clock,day,formula,heat,oven,readiness}/*.ts'],
+  [
+    '../../src/core/units.ts',
+    '../../src/core/{clock,day,formula,heat,kitchen,oven,readiness}/*.ts',
+  ],
   { query: '?raw', import: 'default', eager: true },
 );
 const MODULES = import.meta.glob<Record<string, unknown>>(
-  ['../../src/core/units.ts', '../../src/core/{clock,day,formula,heat,oven,readiness}/*.ts'],
+  [
+    '../../src/core/units.ts',
+    '../../src/core/{clock,day,formula,heat,kitchen,oven,readiness}/*.ts',
+  ],
   { eager: true },
 );
 
