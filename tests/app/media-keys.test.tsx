@@ -182,5 +182,5 @@ it('are wanted or not on the page of the pedal', async () => {
   tap(press());
   expect(house.equipment().mediaKeys).toBe(true);
   expect(press().textContent).toContain('On');
-  expect(screen.getByText(/^Play: done/)).toBeTruthy();
+  expect(screen.getByText('Play: done. Next: repeat. Back: hush.')).toBeTruthy();
 });

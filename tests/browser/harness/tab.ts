@@ -52,13 +52,19 @@ function talk(to: Writable, from: Readable) {
 /**
  * Opens `url` in a Chromium of its own, without playwright: playwright keeps every page visible and
  * every script a gesture, so neither a hidden page nor locked sound can be seen through it. `script`
- * runs before anything of the page. Closed by itself when the test file is over.
+ * runs before anything of the page; `env` is told the browser beside the surroundings of the test.
+ * Closed by itself when the test file is over.
  */
-export async function openTab(url: string, script = ''): Promise<Tab> {
+export async function openTab(
+  url: string,
+  script = '',
+  env: Readonly<Record<string, string>> = {},
+): Promise<Tab> {
   const profile = await mkdtemp(join(tmpdir(), 'loafward-tab-'));
   const args = [...FLAGS, '--headless', '--remote-debugging-pipe', `--user-data-dir=${profile}`];
   const child = spawn(await chromiumPath(), [...args, 'about:blank'], {
     stdio: ['ignore', 'ignore', 'ignore', 'pipe', 'pipe'],
+    env: { ...process.env, ...env },
   });
   const gone = new Promise((resolve) => child.once('exit', resolve));
   const send = talk(child.stdio[3] as Writable, child.stdio[4] as unknown as Readable);

@@ -3,10 +3,10 @@ export const pedal = {
   title: 'Pedal or clicker',
   detail: 'Press one here, then the pedal.',
   care: 'It opens no gate: hot, blade and machine stay by hand.',
-  /** Headphones and speakers have keys too; what they do is not taught. Next says it again. */
+  /** Headphones and speakers have keys too; what they do is not taught. */
   media: 'Headset keys',
   mediaIs: { on: 'On', off: 'Off' },
-  mediaDetail: 'Play: done. Back: hush.',
+  mediaDetail: 'Play: done. Next: repeat. Back: hush.',
   none: 'None taught',
   taught: '{count} taught',
   noKey: 'No key',
