@@ -76,9 +76,12 @@ export const settle = (kitchen: Kitchen, machines: Machines): Stepped => {
   const waiting = waitingLoaves(next);
   const coming = soonBakes(next);
   const soon = coming.length > 0;
-  if (soon !== next.oven.context.soon || !samePlain(waiting, next.oven.context.waiting)) {
+  const oven = next.oven.context;
+  const vessel = vesselOf(next, waiting);
+  // What went in left the queue by itself: the next of them may bake in something else.
+  const otherNext = oven.load.length === 0 && vessel !== oven.vessel;
+  if (soon !== oven.soon || otherNext || !samePlain(waiting, oven.waiting)) {
     const called = coming.some((bake) => bake.context.byDue);
-    const vessel = vesselOf(next, waiting);
     go(stepOven(next, machines, { type: 'sync', at, waiting, vessel, soon, called }));
   }
   const { out } = next.oven.context;

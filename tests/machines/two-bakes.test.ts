@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { waitFor } from '../../src/core/day/waits.ts';
 import { Hand } from './support/hand.ts';
 import { at, stepOn, walkToEnd } from './support/onward.ts';
+import { RECIPE, STONE, TIN } from './support/recipe.ts';
 
 const context = (hand: Hand) => hand.kitchen.oven.context;
 const ovenTo = (hand: Hand, stage: string) => {
@@ -52,6 +54,29 @@ describe('two bakes at once', () => {
       'cool.cooling cool.cooling',
     ]);
   });
+
+  it.each([
+    ['a pot', 'a tin', RECIPE, TIN],
+    ['a pot', 'a stone', RECIPE, STONE],
+    ['a tin', 'a pot', TIN, RECIPE],
+    ['a stone', 'a tin', STONE, TIN],
+  ])(
+    'of %s and then %s: what the next one bakes in is made ready once the oven is empty',
+    (...of) => {
+      const [, , first, second] = of;
+      const hand = new Hand({ wait: waitFor });
+      hand.start('a', 'oven.queued', ['a1'], first);
+      hand.start('b', 'oven.queued', ['b1'], second);
+      ovenTo(hand, 'unload');
+      expect(context(hand).vessel).toBe(first.process.vessel);
+      stepOn(hand, 'oven');
+      expect(context(hand)).toMatchObject({ waiting: ['b1'], vessel: second.process.vessel });
+      ovenTo(hand, 'load');
+      expect(hand.press('oven', 'loaded', { loaves: ['b1'] })).toBe(true);
+      walkToEnd(hand, 'b');
+      expect(hand.replayed().trouble).toBeNull();
+    },
+  );
 
   it('may be mixed by the baker, and both go on when the mixed load is out', () => {
     const hand = new Hand();

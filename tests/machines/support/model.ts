@@ -175,9 +175,10 @@ export const settle = (model: Model): void => {
     .filter((loaf) => !gone.includes(loaf));
   const coming = comingIn(model);
   const soon = coming.length > 0;
-  if (waiting.join() !== model.waiting.join() || soon !== model.soon) {
-    const first = vesselOf(model, waiting[0]) ?? coming[0]?.recipe.process.vessel;
-    const other = (first ?? model.vessel) !== model.vessel;
+  const first = vesselOf(model, waiting[0]) ?? coming[0]?.recipe.process.vessel;
+  const other = (first ?? model.vessel) !== model.vessel;
+  const emptied = other && model.load.length === 0;
+  if (waiting.join() !== model.waiting.join() || soon !== model.soon || emptied) {
     model.waiting = waiting;
     model.soon = soon;
     model.vessel = first ?? model.vessel;
