@@ -1,10 +1,8 @@
 import {
-  createEffect,
   createMemo,
   createResource,
   createSignal,
   lazy,
-  on,
   onMount,
   Show,
   Suspense,
@@ -25,6 +23,7 @@ import { BenchEar } from './BenchEar.tsx';
 import { TargetFace } from './TargetFace.tsx';
 import { bakeOf, focusOn } from '../focus.ts';
 import type { NumberPage, ReadingPage } from './readings/page.ts';
+import { sayNext } from './say-next.ts';
 import { isLong, stepsOf, tickOf } from './steps.ts';
 import { makeBeside } from './beside.ts';
 import { keepHalfTaken } from './half-taken.ts';
@@ -103,14 +102,7 @@ export default function Bench(props: BenchProps): JSX.Element {
     const call = house.ringing();
     return call !== null && bakeOf(house.kitchen(), call.who) === props.bake ? call : null;
   });
-  // The next line of a list is said as the last one is answered; a new stage speaks for itself.
-  createEffect(
-    on([key, view], ([at, next], before) => {
-      const [was, last] = before ?? [];
-      if (!before || was !== at || last?.headline === next?.headline) return;
-      house.say([last?.progress && next?.closing, next?.spoken].filter(Boolean).join(' '));
-    }),
-  );
+  const stands = sayNext({ house, bake: () => props.bake, key, view });
   const gated = (): boolean =>
     GATED.includes(view()?.hazard ?? 'none') && opened() !== key() && ringing() === null;
   const mode = (): 'pad' | 'gate' | 'act' => (keyed() ? 'pad' : gated() ? 'gate' : 'act');
@@ -220,7 +212,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                 </Show>
                 <Caption
                   text={house.caption()}
-                  seen={mode() !== 'pad' && house.caption() !== shown().headline}
+                  seen={mode() !== 'pad' && !stands(house.caption())}
                 />
               </>
             }

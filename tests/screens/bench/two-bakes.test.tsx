@@ -1,5 +1,6 @@
 import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
+import { bulkSigns } from '../../../src/core/speech/en/signs.ts';
 import { down, up } from '../parts/touching.ts';
 import { atBench, lastFact } from './at-bench.tsx';
 
@@ -39,6 +40,22 @@ it('names the bake at a gate, with its mark, where more than one runs', async ()
   await at.begin('bulk.proving');
   await vi.waitFor(() => expect(place()).toMatch(/^\w/));
   expect(document.querySelector('.act .act-place .bake-mark')).not.toBeNull();
+});
+
+it('says whose the next line of a list is, and its end, where more than one runs', async () => {
+  const at = await atBench('bulk.look');
+  const [first, ...more] = bulkSigns;
+  await at.press(first!.slab.label);
+  await vi.waitFor(() => expect(at.said.at(-1)).toBe(more[0]!.ask));
+  await at.begin('levain.ripening');
+  // Its blank does not break: the name is never parted from what it names.
+  const named = (words: string): RegExp =>
+    new RegExp(`^Cherry bake of [a-z’ ]+\\.\\u00a0${words.replace('?', '\\?')}`);
+  for (const [n, { slab }] of more.entries()) {
+    await at.press(slab.label);
+    const next = named(more[n + 1]?.ask ?? 'List complete.');
+    await vi.waitFor(() => expect(at.said.at(-1)).toMatch(next));
+  }
 });
 
 it('closes an open page of readings over another bake’s call, and has it again at its own', async () => {
