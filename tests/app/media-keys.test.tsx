@@ -1,27 +1,22 @@
 import { cleanup, render, screen } from '@solidjs/testing-library';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import Pedal from '../../src/app/Pedal.tsx';
-import type { BakeStage } from '../../src/core/records/stage.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
-import Bench from '../../src/screens/bench/Bench.tsx';
 import type { House } from '../../src/screens/house.ts';
 import { PedalPage } from '../../src/screens/kitchen/PedalPage.tsx';
 import { openBaking, serveFormulas } from '../fakes/baking.ts';
-import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
+import { makeFakeWorld } from '../fakes/world.ts';
+import { onBench, salting } from '../screens/bench/on-bench.tsx';
 import { tap, turnedClock } from '../screens/parts/touching.ts';
 
 const clock = turnedClock();
 let handlers: Map<string, (() => void) | null>;
 let playing: boolean;
-let world: FakeWorld;
-let house: House;
-const said: string[] = [];
 
 beforeEach(() => {
   handlers = new Map();
   playing = false;
-  said.length = 0;
   const session = {
     playbackState: 'none',
     setActionHandler(action: string, then: (() => void) | null) {
@@ -50,35 +45,12 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-const open = async (from: BakeStage, wanted = true): Promise<string> => {
-  serveFormulas();
-  world = makeFakeWorld();
-  const opened = await openBaking(world);
-  house = { ...opened.house, say: (words) => void said.push(words) };
-  if (wanted) house.equip({ mediaKeys: true });
-  const bake = await opened.begin(from);
-  render(() => (
-    <PressGround now={clock} firstTouch={() => house.hush()}>
-      <Bench
-        house={house}
-        bake={bake}
-        onHome={() => undefined}
-        onBake={() => undefined}
-        onKitchen={() => undefined}
-      />
-      <Pedal house={house} bake={bake} />
-    </PressGround>
-  ));
-  return bake;
+const wanted = {
+  clock,
+  equip: { mediaKeys: true },
+  spoken: false,
+  over: (house: House, bake: string) => <Pedal house={house} bake={bake} />,
 };
-const salting = async (wanted = true): Promise<void> => {
-  const bake = await open('mix.first', wanted);
-  await house.take({ kind: 'press', who: bake, act: 'mixed' });
-  world.clock.turn(30 * MINUTE);
-  world.beat();
-  expect(house.ringing()).not.toBeNull();
-};
-const facts = () => house.records().map(({ fact }) => fact);
 const action = (name: string): void => {
   clock.at += 1_100;
   handlers.get(name)!();
@@ -93,7 +65,7 @@ const key = (name: string): void => {
 const settled = () => new Promise((then) => setTimeout(then, 20));
 
 it('are left alone where nobody wanted them', async () => {
-  await salting(false);
+  const { house, facts } = await salting({ ...wanted, equip: {} });
   expect([handlers.size, playing]).toEqual([0, false]);
   key('MediaPlayPause');
   await vi.waitFor(() => expect(house.ringing()).toBeNull());
@@ -107,7 +79,7 @@ it('are left alone where nobody wanted them', async () => {
 it.each(['action first', 'key first'])(
   'silence the call first, then press the slab, once though the browser sends both: %s',
   async (order) => {
-    await salting();
+    const { facts } = await salting(wanted);
     await vi.waitFor(() => expect(playing).toBe(true));
     const both = async (): Promise<void> => {
       if (order === 'action first') action('pause');
@@ -127,7 +99,7 @@ it.each(['action first', 'key first'])(
 );
 
 it('pass no gate, and say so', async () => {
-  await open('oven.queued');
+  const { house, facts, said, world } = await onBench('oven.queued', wanted);
   await screen.findByRole('heading', { name: /^A grown.up does this/ }, { timeout: 10_000 });
   const until = house.now() + MINUTE;
   await house.take({ kind: 'timer', timer: 't', name: 'kettle', until, call: 'act' });
@@ -144,7 +116,7 @@ it('pass no gate, and say so', async () => {
 });
 
 it('say that again, once the call is silenced, and write nothing', async () => {
-  await salting();
+  const { house, facts, said } = await salting(wanted);
   await vi.waitFor(() => expect(playing).toBe(true));
   action('nexttrack');
   await vi.waitFor(() => expect(house.ringing()).toBeNull());
@@ -157,7 +129,7 @@ it('say that again, once the call is silenced, and write nothing', async () => {
 });
 
 it('are given back a minute after the last sound', async () => {
-  await salting();
+  const { house } = await salting(wanted);
   await vi.waitFor(() => expect(playing).toBe(true));
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
   house.hush();
@@ -170,7 +142,7 @@ it('are given back a minute after the last sound', async () => {
 
 it('are wanted or not on the page of the pedal', async () => {
   serveFormulas();
-  house = (await openBaking(makeFakeWorld())).house;
+  const { house } = await openBaking(makeFakeWorld());
   render(() => (
     <PressGround now={clock}>
       <PedalPage house={house} onBack={() => undefined} />

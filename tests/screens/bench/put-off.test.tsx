@@ -1,71 +1,25 @@
-import { cleanup, render, screen } from '@solidjs/testing-library';
+import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
 import OverAll from '../../../src/app/OverAll.tsx';
 import { MINUTE } from '../../../src/core/units.ts';
 import { unbroken } from '../../../src/parts/unbroken.ts';
-import { PressGround } from '../../../src/parts/PressGround.tsx';
-import Bench from '../../../src/screens/bench/Bench.tsx';
 import type { House } from '../../../src/screens/house.ts';
-import { openBaking, serveFormulas } from '../../fakes/baking.ts';
-import { makeHeardSpeaker, type HeardSpeaker } from '../../fakes/heard-speaker.ts';
-import { makeFakeWorld, type FakeWorld } from '../../fakes/world.ts';
-import { tap, turnedClock } from '../parts/touching.ts';
+import { makeHeardSpeaker } from '../../fakes/heard-speaker.ts';
+import { makeFakeWorld } from '../../fakes/world.ts';
+import { onBench, salting, type OnBench } from './on-bench.tsx';
 
-const clock = turnedClock();
-let world: FakeWorld;
-let house: House;
-let bake: string;
-let speaker: HeardSpeaker;
-const said: string[] = [];
+const over = (house: House) => <OverAll house={house} />;
 
-const open = async (from: 'mix.first' | 'bulk.proving'): Promise<void> => {
-  serveFormulas();
-  said.length = 0;
-  speaker = makeHeardSpeaker();
-  world = { ...makeFakeWorld(), speaker };
-  const opened = await openBaking(world);
-  const { say } = opened.house;
-  house = {
-    ...opened.house,
-    say: (words) => {
-      said.push(words);
-      say(words);
-    },
-  };
-  bake = await opened.begin(from);
-  render(() => (
-    <PressGround now={clock} firstTouch={() => house.hush()}>
-      <Bench
-        house={house}
-        bake={bake}
-        onHome={() => undefined}
-        onBake={() => undefined}
-        onKitchen={() => undefined}
-      />
-      <OverAll house={house} />
-    </PressGround>
-  ));
-};
 afterEach(() => {
   cleanup();
   vi.unstubAllGlobals();
 });
 
-const turn = (minutes: number): void => {
-  world.clock.turn(minutes * MINUTE);
-  world.beat();
-};
-const touch = (el: HTMLElement): void => {
-  clock.at += 1_100;
-  tap(el);
-};
 const putOff = (): HTMLElement | null => screen.queryByRole('button', { name: /^In 2 minutes/ });
-const snoozes = () => house.records().filter(({ fact }) => fact.kind === 'snoozed');
-const press = async (name: RegExp): Promise<void> =>
-  touch((await screen.findAllByRole('button', { name }, { timeout: 10_000 })).at(-1)!);
+const snoozes = ({ facts }: OnBench) => facts().filter(({ kind }) => kind === 'snoozed');
 
 /** The first touch anywhere, which only hushes. */
-const hush = async (): Promise<void> => {
+const hush = async ({ house, touch }: OnBench): Promise<void> => {
   expect(house.ringing()).not.toBeNull();
   const before = house.records().length;
   touch(screen.getAllByRole('heading', { level: 1 }).at(-1)!);
@@ -73,21 +27,17 @@ const hush = async (): Promise<void> => {
   expect(house.records().length - before).toBe(1);
 };
 
-const salting = async (): Promise<void> => {
-  await open('mix.first');
-  await house.take({ kind: 'press', who: bake, act: 'mixed' });
-  turn(30);
-  expect(house.ringing()).toMatchObject({ stage: 'mix.salt', kind: 'act' });
-};
-
 it('is offered once a touch has hushed the call, twice, and the act stays on show', async () => {
-  await salting();
+  const speaker = makeHeardSpeaker();
+  const at = await salting({ over, world: { ...makeFakeWorld(), speaker } });
+  const { house, world, press, said, turn } = at;
+  expect(house.ringing()).toMatchObject({ kind: 'act' });
   expect(putOff()).toBeNull();
   for (const [left, words] of [
     ['2 left', 'I call again in 2 minutes.'],
     ['1 left', 'I call one last time, in 2 minutes.'],
   ] as const) {
-    await hush();
+    await hush(at);
     expect(putOff()?.textContent).toBe(unbroken(`In 2 minutes ${left}`));
     await press(/^In 2 minutes/);
     await vi.waitFor(() => expect(said.at(-1)).toBe(words));
@@ -105,56 +55,60 @@ it('is offered once a touch has hushed the call, twice, and the act stays on sho
       expect(speaker.said.at(-1)?.words).toBe('Still waiting: the salt goes in.'),
     );
   }
-  await hush();
+  await hush(at);
   expect(putOff()).toBeNull();
-  expect(snoozes()).toHaveLength(2);
+  expect(snoozes(at)).toHaveLength(2);
 });
 
 it('put off by mistake is taken back by the control that takes back any press', async () => {
-  await salting();
-  await hush();
+  const at = await salting({ over });
+  const { house, press } = at;
+  await hush(at);
   await press(/^In 2 minutes/);
-  await vi.waitFor(() => expect(snoozes()).toHaveLength(1));
+  await vi.waitFor(() => expect(snoozes(at)).toHaveLength(1));
   await press(/^Take that back/);
   await vi.waitFor(() => expect(house.ringing()).toMatchObject({ stage: 'mix.salt' }));
-  await hush();
+  await hush(at);
   expect(putOff()?.textContent).toContain('2 left');
 });
 
 it('arms the sound in the same tap: who wants to be called again wants to hear it', async () => {
-  await salting();
+  const at = await salting({ over });
+  const { house, press, world } = at;
   world.sound.become('locked');
-  await hush();
+  await hush(at);
   await press(/^In 2 minutes/);
-  await vi.waitFor(() => expect(snoozes()).toHaveLength(1));
+  await vi.waitFor(() => expect(snoozes(at)).toHaveLength(1));
   expect(house.sound()).toBe('armed');
 });
 
 it('is pressed by a key as well, and the slab by a tap while it stands', async () => {
-  await salting();
-  await hush();
+  const at = await salting({ over });
+  const { house, clock, touch, turn } = at;
+  await hush(at);
   clock.at += 1_100;
   putOff()!.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }));
-  await vi.waitFor(() => expect(snoozes()).toHaveLength(1));
+  await vi.waitFor(() => expect(snoozes(at)).toHaveLength(1));
   turn(2);
-  await hush();
+  await hush(at);
   touch(document.querySelector<HTMLElement>('.slab')!);
   await vi.waitFor(() => expect(house.records().at(-1)?.fact).toMatchObject({ item: 'salt' }));
 });
 
 it('is never offered for a hot call', async () => {
-  await open('bulk.proving');
+  const at = await onBench('bulk.proving', { over });
+  const { house, turn } = at;
   const until = house.now() + MINUTE;
   await house.take({ kind: 'timer', timer: 't1', name: 'nuts', until, call: 'hot' });
   turn(1);
   expect(house.ringing()).toMatchObject({ kind: 'hot' });
-  await hush();
+  await hush(at);
   expect(screen.queryByRole('dialog', { name: /Nuts/ })).not.toBeNull();
   expect(putOff()).toBeNull();
 });
 
 it('puts off a timer of yours: its sheet goes, and comes again when it calls', async () => {
-  await open('bulk.proving');
+  const { house, press, touch, turn } = await onBench('bulk.proving', { over });
   const until = house.now() + MINUTE;
   await house.take({ kind: 'timer', timer: 't1', name: 'other', until, call: 'act' });
   const dialog = () => screen.queryByRole('dialog', { name: /Something else/ });

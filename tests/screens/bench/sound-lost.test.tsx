@@ -1,45 +1,17 @@
-import { cleanup, render, screen } from '@solidjs/testing-library';
+import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
 import { MINUTE } from '../../../src/core/units.ts';
-import { PressGround } from '../../../src/parts/PressGround.tsx';
-import Bench from '../../../src/screens/bench/Bench.tsx';
-import type { BakeStage } from '../../../src/core/records/stage.ts';
-import { openBaking, serveFormulas } from '../../fakes/baking.ts';
-import { makeFakeWorld } from '../../fakes/world.ts';
-import { tap, turnedClock } from '../parts/touching.ts';
+import { onBench, salting } from './on-bench.tsx';
 
 afterEach(() => {
   cleanup();
   vi.unstubAllGlobals();
 });
 
-const clock = turnedClock();
-const touch = (el: Element): void => {
-  clock.at += 1_100;
-  tap(el as HTMLElement);
-};
-const open = async (from: BakeStage) => {
-  serveFormulas();
-  const world = makeFakeWorld();
-  const { house, begin } = await openBaking(world);
-  const bake = await begin(from);
-  render(() => (
-    <PressGround now={clock} firstTouch={() => house.hush()}>
-      <Bench
-        house={house}
-        bake={bake}
-        onHome={() => undefined}
-        onBake={() => undefined}
-        onKitchen={() => undefined}
-      />
-    </PressGround>
-  ));
-  return { world, house, bake };
-};
 const lost = () => screen.queryByRole('button', { name: /^Sound lost: tap here/ });
 
 it('is said where the ear stands, and one tap there arms it again; a gate stays shut', async () => {
-  const { world, house } = await open('oven.queued');
+  const { world, house, touch } = await onBench('oven.queued');
   await screen.findByRole('heading', { name: /^A grown.up does this/ }, { timeout: 10_000 });
   expect(lost()).toBeNull();
   world.sound.become('lost');
@@ -52,10 +24,7 @@ it('is said where the ear stands, and one tap there arms it again; a gate stays 
 });
 
 it('leaves the call on the screen, rung once, and goes before putting it off', async () => {
-  const { world, house, bake } = await open('mix.first');
-  await house.take({ kind: 'press', who: bake, act: 'mixed' });
-  world.clock.turn(30 * MINUTE);
-  world.beat();
+  const { world, house, touch } = await salting();
   expect(document.querySelector('.call')?.getAttribute('data-kind')).toBe('act');
   world.sound.become('lost');
   expect(document.querySelector('.call')).not.toBeNull();

@@ -1,55 +1,31 @@
-import { cleanup, render, screen } from '@solidjs/testing-library';
+import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import OverAll from '../../../src/app/OverAll.tsx';
 import { timer as words, timerWords } from '../../../src/core/speech/en/timers.ts';
 import { MINUTE } from '../../../src/core/units.ts';
-import { PressGround } from '../../../src/parts/PressGround.tsx';
 import { unbroken } from '../../../src/parts/unbroken.ts';
-import Bench from '../../../src/screens/bench/Bench.tsx';
 import type { House } from '../../../src/screens/house.ts';
-import { openBaking, serveFormulas } from '../../fakes/baking.ts';
-import { makeFakeWorld, type FakeWorld } from '../../fakes/world.ts';
-import { tap, turnedClock } from '../parts/touching.ts';
+import { onBench, type OnBench } from './on-bench.tsx';
 
-const clock = turnedClock();
-let world: FakeWorld;
 let house: House;
+let turn: OnBench['turn'];
+let press: OnBench['press'];
 let presses: number;
 
 beforeEach(async () => {
-  serveFormulas();
-  world = makeFakeWorld();
-  const opened = await openBaking(world);
-  house = opened.house;
-  const bake = await opened.begin('shape.divide');
+  const at = await onBench('shape.divide', { over: (one) => <OverAll house={one} /> });
+  ({ house, turn } = at);
   presses = 0;
-  render(() => (
-    <PressGround now={clock} firstTouch={() => house.hush()}>
-      <Bench
-        house={house}
-        bake={bake}
-        onHome={() => undefined}
-        onBake={() => undefined}
-        onKitchen={() => undefined}
-      />
-      <OverAll house={house} />
-    </PressGround>
-  ));
+  press = (name) => {
+    presses += 1;
+    return at.press(name);
+  };
 });
 afterEach(() => {
   cleanup();
   vi.unstubAllGlobals();
 });
 
-const press = async (name: RegExp): Promise<void> => {
-  // The pages are chunks of their own, compiled at their first use.
-  const found = screen.findAllByRole('button', { name }, { timeout: 10_000 });
-  const button = (await found).at(-1)!;
-  clock.at += 1_100;
-  presses += 1;
-  tap(button);
-  await Promise.resolve();
-};
 const set = async (name: RegExp, digits: string): Promise<void> => {
   await press(/^More/);
   await press(/^Timer$/);
@@ -59,10 +35,6 @@ const set = async (name: RegExp, digits: string): Promise<void> => {
 };
 const timers = () => Object.values(house.kitchen().timers);
 const OVER = { name: 'Nuts in the oven: time' };
-const turn = (minutes: number): void => {
-  world.clock.turn(minutes * MINUTE);
-  world.beat();
-};
 
 it('is set within six presses, shown by its clock time, and stands after a take-back of another', async () => {
   await set(/^Nuts in the oven/, '120');
