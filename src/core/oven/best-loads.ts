@@ -1,0 +1,103 @@
+import type { Instant } from '../units.ts';
+import { MINUTE } from '../units.ts';
+import type { Calls } from './hands.ts';
+import { lastOut, layByList, turnIn, type Laid, type Oven, type Placeable } from './laid.ts';
+
+/** So many sequences of pots are all tried; more would keep a tablet busy. Judgement. */
+const SEQUENCES = 1000;
+
+/** No plan can be out sooner: the same pots, hands that are never in their own way, equal shortest bakes. */
+function soonest(list: readonly Placeable[], { free, recovery }: Oven): Instant {
+  const bake = Math.min(...list.map(({ asks }) => asks.out)) * MINUTE;
+  const frees = [...free];
+  let last = 0;
+  for (let i = 0; i < list.length; i += 1) {
+    const first = Math.min(...frees);
+    last = Math.max(last, first + bake);
+    frees[frees.indexOf(first)] = first + bake + recovery;
+  }
+  return last;
+}
+
+/**
+ * Every sequence of pots, each next loaf of the list laid at its earliest beside those laid before:
+ * a pot laid first may come later, and another gives way to its lid. Only what is out before `before`.
+ */
+function layBySequence(
+  list: readonly Placeable[],
+  oven: Oven,
+  before: Instant,
+): readonly Laid[] | null {
+  let found: readonly Laid[] | null = null;
+  let limit = before;
+  const go = (
+    laid: readonly Laid[],
+    left: readonly Placeable[],
+    free: readonly Instant[],
+  ): void => {
+    if (left.length === 0) {
+      found = laid;
+      limit = lastOut(laid);
+      return;
+    }
+    if (soonest(left, { ...oven, free }) >= limit) return;
+    const busy: readonly Calls[] = [...oven.standing, ...laid];
+    for (const [pot, at] of free.entries()) {
+      const one = at === Infinity ? undefined : left.find(({ pots }) => pots.includes(pot));
+      if (one === undefined) continue;
+      const turn = turnIn(pot, one, at, busy, oven);
+      if (turn.outAt >= limit) continue;
+      const rest = left.filter((other) => other !== one);
+      go([...laid, turn], rest, free.with(pot, turn.outAt + oven.recovery));
+    }
+  };
+  go([], list, oven.free);
+  return found;
+}
+
+/** Turns that loaves could swap without any instant moving are given out in the order of the list. */
+function inOrder(laid: readonly Laid[], list: readonly Placeable[]): readonly Laid[] {
+  const kind = ({ pots, from, asks }: Placeable): string =>
+    `${pots.join()} ${from} ${asks.lid} ${asks.out}`;
+  const left = [...list];
+  return laid
+    .toSorted((a, b) => a.loadAt - b.loadAt)
+    .map((turn) => {
+      const first = left.findIndex((one) => kind(one) === kind(turn.one));
+      return { ...turn, one: left.splice(first, 1)[0]! };
+    });
+}
+
+/**
+ * The loads of which the last is out first, of each of the lists and every choice of pots: hands that
+ * are bound elsewhere can make one pot more a hindrance, and a pot may be left cold. The first list by
+ * list scheduling is kept where nothing beats it. With few loaves and pots every sequence of pots is
+ * tried: for six equal loaves in three pots, loadings of up to three minutes, no plan by the minute
+ * was sooner (tests). Every loaf fits a pot that is free some time.
+ */
+export function bestLoads(lists: readonly (readonly Placeable[])[], oven: Oven): readonly Laid[] {
+  const list = lists[0]!;
+  if (list.length === 0) return [];
+  let found = layByList(list, oven);
+  let order = list;
+  for (let without = 0; without < 2 ** oven.free.length; without += 1) {
+    const free = oven.free.map((at, i) => (without & (2 ** i) ? Infinity : at));
+    const served = ({ pots }: Placeable): boolean => pots.some((pot) => free[pot] !== Infinity);
+    if (!list.every(served)) continue;
+    const some = { ...oven, free };
+    const count = free.filter((at) => at !== Infinity).length;
+    for (const one of lists) {
+      if (soonest(one, some) >= lastOut(found)) continue;
+      const tries = [
+        () => layByList(one, some),
+        () => (count ** one.length <= SEQUENCES ? layBySequence(one, some, lastOut(found)) : null),
+      ];
+      for (const attempt of tries) {
+        const tried = attempt();
+        if (tried === null || lastOut(tried) >= lastOut(found)) continue;
+        [found, order] = [tried, one];
+      }
+    }
+  }
+  return inOrder(found, order);
+}
