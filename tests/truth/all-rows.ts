@@ -4,6 +4,7 @@ import { driftRows } from './drift-rows.ts';
 import { exactRows } from './exact-rows.ts';
 import { formulaRows } from './formula-rows.ts';
 import { heatRows } from './heat-rows.ts';
+import { ovenRows } from './oven-rows.ts';
 import { readinessRows } from './readiness-rows.ts';
 import type { Row } from './row.ts';
 
@@ -16,5 +17,6 @@ export const allRows = (): Row[] => [
   ...yeastRows(),
   ...heatRows(),
   ...driftRows(),
+  ...ovenRows(),
   ...readinessRows(),
 ];

@@ -62,6 +62,9 @@ function gapsOf(
  * The first instant from `from` on at which one pair of hands can have loaded a loaf that asks so much
  * of them, beside what other pots ask. Always finite: put off, never given up.
  * Source: judgement; nobody lifts a lid with a loaf in the other hand.
+ *
+ * @example
+ * firstLoading(0, { load: 3, lid: 20, out: 45 }, [{ loadAt: 0, lidAt: 1200000, outAt: 2700000 }], []) // → 180000
  */
 export function firstLoading(
   from: Instant,

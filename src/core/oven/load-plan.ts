@@ -34,7 +34,8 @@ const potsOf = ({ pots }: LoadInput, loaf: WaitingLoaf): readonly number[] =>
 /** What a loaf asks of the hands, by its own mass, and where it may go. */
 const placeable = (input: LoadInput, loaf: WaitingLoaf): Placeable => {
   const { minutes, piece, now } = input;
-  const { lidded, open } = piece === undefined ? minutes : fitBake(minutes, piece, loaf.grams);
+  const fitted = { ...minutes, vessel: vesselOf(loaf) };
+  const { lidded, open } = piece === undefined ? minutes : fitBake(fitted, piece, loaf.grams);
   return {
     loaf,
     asks: { load: minutes.loadMinutes, lid: lidded, out: lidded + open },
@@ -68,6 +69,9 @@ const reasonOf = ({ pots }: LoadInput, loaf: WaitingLoaf): LateReason | null => 
  *
  * Up to six pots. Failure: none; what fits nowhere is named in `unplaced`.
  * Source: list scheduling (Graham 1966); minutes and margins as marked where they stand.
+ *
+ * @example
+ * loadPlan({ loaves: [{ id: 'a', grams: 900 }], pots: [{ id: 'pot-1', holds: null }], minutes: { preheat: 60, lidded: 18, open: 20, recovery: 10, loadMinutes: 3 }, now: 0 }).energy.minutes // → 98
  */
 export function loadPlan(input: LoadInput): LoadPlan {
   const { pots, standing = [], away = [], minutes, now } = input;
