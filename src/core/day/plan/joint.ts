@@ -1,0 +1,35 @@
+import type { Board } from './board.ts';
+import type { Budget } from './budget.ts';
+import { clashTree, type Standing } from './clash-tree.ts';
+import { oneByOne } from './one-by-one.ts';
+import { onePlan, type OnePlan } from './one-plan.ts';
+
+/**
+ * All plans of a board, better and better: one batch is exact at once, several are planned one by one
+ * and then exactly. The last standing is proven: the best one, or none.
+ */
+export function* jointPlans(board: Board, budget: Budget): Generator<Standing, void> {
+  const { effort } = budget;
+  if (board.chains.length === 0) return yield { best: [], bound: 0 };
+  if (board.chains.length === 1) {
+    const best = onePlan(board, 0, { forbid: null, room: board.room }, effort);
+    return yield best ? { best: [best], bound: best.cost } : { best: null, bound: Infinity };
+  }
+  return yield* clashTree(board, oneByOne(board, effort), effort);
+}
+
+/** Whether there is a plan at all; null where the budget ran out before that was known. */
+export function anyPlan(board: Board, budget: Budget): boolean | null {
+  const { effort } = budget;
+  const { chains, room } = board;
+  const alone = chains.map((_, index) => onePlan(board, index, { forbid: null, room }, effort));
+  if (alone.some((plan) => plan === null)) return false;
+  if (chains.length <= 1 || oneByOne(board, effort, true)) return true;
+  let last: readonly OnePlan[] | null = null;
+  for (const { best, bound } of clashTree(board, null, effort)) {
+    last = best;
+    if (best || bound === Infinity) break;
+    if (budget.isSpent()) return null;
+  }
+  return last !== null;
+}
