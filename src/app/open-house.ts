@@ -6,6 +6,7 @@ import type { Deed } from '../core/records/fact.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
+import { beforeItRings } from './before-it-rings.ts';
 import { openEquipment } from './equipment.ts';
 import { dateOf, dayOf, hourOf, sinceMidnight } from './hours.ts';
 import { makeFollowUp } from './follow-up.ts';
@@ -137,10 +138,8 @@ export async function openHouse(world: World): Promise<House> {
     }
   };
 
-  const begin = async (order: Order): Promise<string | null> => {
-    const { beginBake } = await import('./begin.ts');
-    return beginBake(order, kitchen, world, equipment(), take, tell, keep);
-  };
+  const begin = async (order: Order): Promise<string | null> =>
+    (await import('./begin.ts')).beginBake(order, kitchen, world, equipment(), take, tell, keep);
   const takeBack = async (): Promise<void> => {
     const target = takeBackTarget(kitchen());
     if (target === null) return voice.say((await troubles()).nothingToTakeBack);
@@ -186,8 +185,8 @@ export async function openHouse(world: World): Promise<House> {
     });
     world.whenFree(() => setFree(true));
   }
-  // Needed as soon as something rings, or is hushed: not fetched only then.
-  later(0, () => void Promise.all([loadJudge(), import('./say-aloud.ts'), voice.fetch()]));
+  const calling = { world, kitchen, hearing, equipment, sound: soundState };
+  const unheard = beforeItRings(voice, { ...calling, speak: () => void speak([]) });
   void import('./formulas.ts').then(({ loadFormulas }) => loadFormulas()).then(setFormulas);
   return {
     kitchen,
@@ -211,10 +210,12 @@ export async function openHouse(world: World): Promise<House> {
     saving: () => (kept().slow ? 'slow' : kept().unsaved > 0 ? 'unsaved' : 'saved'),
     unsaved: () => kept().unsaved,
     ringing: () => (world.holds ? hearing.ringing(kitchen()) : null),
+    unheard: unheard.waits,
     hush() {
       voice.hush();
       const call = hearing.ringing(keeper.kept().kitchen);
       if (call === null || !world.holds) return false;
+      if (unheard.touch()) return true;
       runner.quiet();
       // Of two that came at once the next one rings now, and is said.
       void take({ kind: 'heard', call: call.id }).then(() => speak([]));

@@ -6,6 +6,8 @@ import './EarPanel.css';
 export interface EarPanelProps {
   /** "Sound is on", "Tap to arm sound". */
   readonly sound: string;
+  /** Something rings and is not heard: it stands out. */
+  readonly alarm?: boolean;
   /** "Screen stays on". */
   readonly lit: string;
   /** Pressed to arm the sound; left out where there is nothing to arm. */
@@ -46,7 +48,11 @@ export function EarPanel(props: EarPanelProps): JSX.Element {
       when={props.putOff}
       fallback={
         <Show when={props.onArm} fallback={<div class="ear ear-plain">{inside()}</div>}>
-          <Pressable class="ear" fresh={props.sound} onPress={() => props.onArm?.()}>
+          <Pressable
+            class={props.alarm ? 'ear ear-alarm' : 'ear'}
+            fresh={props.sound}
+            onPress={() => props.onArm?.()}
+          >
             {inside()}
           </Pressable>
         </Show>

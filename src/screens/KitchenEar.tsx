@@ -17,10 +17,15 @@ export function KitchenEar(props: {
   // eslint-disable-next-line solid/reactivity -- asked anew each time
   const putOff = makePutOff(props.house, () => props.hushed ?? null);
   const silent = (): boolean => ['locked', 'lost'].includes(props.house.sound());
+  const sound = (): string => {
+    if (props.house.unheard()) return ear.unheard;
+    return (!silent() && putOff.quietTill()) || ear.sound[props.house.sound()];
+  };
   return (
     <>
       <EarPanel
-        sound={(!silent() && putOff.quietTill()) || ear.sound[props.house.sound()]}
+        sound={sound()}
+        alarm={props.house.unheard()}
         lit={putOff.quietTill() || props.house.lit() === 'held' ? '' : ear.awake[props.house.lit()]}
         onArm={silent() ? () => props.house.armSound() : undefined}
         putOff={props.house.sound() === 'lost' ? undefined : putOff.press()}

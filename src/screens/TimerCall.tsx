@@ -2,6 +2,7 @@ import { createMemo, Show, type JSX } from 'solid-js';
 import type { Call } from '../../machines/attention/attention.ts';
 import { TIMER } from '../../machines/kitchen/timers.ts';
 import { callWords } from '../core/speech/en/calls.ts';
+import { ear } from '../core/speech/en/kitchen.ts';
 import { timer as words } from '../core/speech/en/timers.ts';
 import { fill } from '../core/speech/fill.ts';
 import { CallMark } from '../parts/CallMark.tsx';
@@ -45,7 +46,7 @@ export function TimerCall(props: { readonly house: House }): JSX.Element {
               <div class="timer-presses">
                 <Slab
                   label={words.stop}
-                  then={words.stopThen}
+                  then={props.house.unheard() ? ear.untilTouch : words.stopThen}
                   tone={kind === 'hot' ? 'hot' : 'normal'}
                   fresh={id}
                   disabled={!props.house.holds}

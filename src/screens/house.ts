@@ -78,6 +78,9 @@ export interface House {
   readonly saving: Accessor<'saved' | 'slow' | 'unsaved'>;
   readonly unsaved: Accessor<number>;
   readonly ringing: Accessor<Call | null>;
+  /** What rings waits for a touch to be heard; that touch only brings the sound. */
+  unheard(): boolean;
+  /** A touch anywhere; true where it was used up by silencing what rings, or by bringing its sound. */
   hush(): boolean;
   say(words: string): void;
   /** Whether the tablet has a voice of its own that asks no network. */

@@ -39,7 +39,7 @@ const ACTIONS = { PlayPause: 'pause', Next: 'nexttrack', Previous: 'previoustrac
 async function untilItRings(env: Readonly<Record<string, string>> = {}): Promise<Tab> {
   const server = await serve({ dir: inject('site') });
   onTestFinished(() => server.close());
-  const tab = await openTab(server.url, WATCH, env);
+  const tab = await openTab(server.url, WATCH, { env });
   const text = (selector: string) =>
     tab.evaluate(`document.querySelector('${selector}')?.textContent ?? ''`);
   await expect.poll(() => text('.act-headline')).not.toBe('');

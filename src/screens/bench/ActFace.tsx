@@ -2,6 +2,7 @@ import { Show, type JSX } from 'solid-js';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import { clockAsk } from '../../core/speech/en/left.ts';
 import { controls } from '../../core/speech/en/controls.ts';
+import { ear } from '../../core/speech/en/kitchen.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
@@ -26,7 +27,7 @@ export function ActSlab(props: {
   return (
     <Slab
       label={props.view.slab.label}
-      then={props.view.slab.then}
+      then={props.house.unheard() ? ear.untilTouch : props.view.slab.then}
       tone={props.view.call === 'hot' ? 'hot' : 'normal'}
       fresh={`${props.fresh} ${props.view.headline} ${props.view.slab.label}`}
       disabled={!props.house.holds}

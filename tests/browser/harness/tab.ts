@@ -52,16 +52,20 @@ function talk(to: Writable, from: Readable) {
 /**
  * Opens `url` in a Chromium of its own, without playwright: playwright keeps every page visible and
  * every script a gesture, so neither a hidden page nor locked sound can be seen through it. `script`
- * runs before anything of the page; `env` is told the browser beside the surroundings of the test.
- * Closed by itself when the test file is over.
+ * runs before anything of the page; the browser is told `env` beside the surroundings of the test, and
+ * `flags` beside its own. Closed by itself when the test file is over.
  */
 export async function openTab(
   url: string,
   script = '',
-  env: Readonly<Record<string, string>> = {},
+  {
+    env = {},
+    flags = [],
+  }: { readonly env?: Readonly<Record<string, string>>; readonly flags?: readonly string[] } = {},
 ): Promise<Tab> {
   const profile = await mkdtemp(join(tmpdir(), 'loafward-tab-'));
-  const args = [...FLAGS, '--headless', '--remote-debugging-pipe', `--user-data-dir=${profile}`];
+  const own = ['--headless', '--remote-debugging-pipe', `--user-data-dir=${profile}`];
+  const args = [...FLAGS, ...flags, ...own];
   const child = spawn(await chromiumPath(), [...args, 'about:blank'], {
     stdio: ['ignore', 'ignore', 'ignore', 'pipe', 'pipe'],
     env: { ...process.env, ...env },

@@ -14,7 +14,9 @@ export const ear = {
     lost: 'Screen may go dark',
     unavailable: 'Keep the screen on yourself',
   },
-  ringing: 'Touch anywhere to hush it',
+  /** While something rings that nobody can have heard: on the ear, and on the big press. */
+  unheard: 'Sound off: touch',
+  untilTouch: 'Sound is off until you touch',
 } as const;
 
 /** What a page on a tablet cannot promise. Said at set-up and kept within reach. */
