@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
@@ -19,7 +19,9 @@ const GOOD = ['MIT', 'Apache-2.0', 'BSD-2-Clause', 'OFL-1.1', 'MPL-2.0'];
 test('docs/licences.md names every package we use, as it is installed, and no other', () => {
   const { dependencies, devDependencies } = JSON.parse(read('package.json')) as Package;
   const used = Object.keys({ ...dependencies, ...devDependencies }).map((name) => {
-    const { version, license } = JSON.parse(read(`node_modules/${name}/package.json`)) as Package;
+    const path = `node_modules/${name}/package.json`;
+    if (!existsSync(join(root, path))) throw new Error(`${name} is not installed: run npm install.`);
+    const { version, license } = JSON.parse(read(path)) as Package;
     return `${name} ${version} ${license}`;
   });
   const named = [...read('docs/licences.md').matchAll(/^\| (\S+) \| ([\d.]+) \| (\S+) \|/gm)].map(

@@ -1,0 +1,52 @@
+import loadHighs from 'highs';
+import { plan } from '../../../../src/core/day/plan.ts';
+import { anyInstance } from './instances.ts';
+import { milpOf } from './milp.ts';
+
+/** Costs are equal to this: the solver's own tolerances add up to less. */
+export const CLOSE = 5e-6;
+
+/** A question answered twice; cost null: no plan. */
+export interface Twice {
+  readonly seed: number;
+  readonly ours: number | null;
+  readonly theirs: number | null;
+  /** Milliseconds each took, the model's writing not counted. */
+  readonly ms: { readonly ours: number; readonly theirs: number };
+}
+
+const timed = <T>(work: () => T): readonly [T, number] => {
+  const began = performance.now();
+  const result = work();
+  return [result, performance.now() - began];
+};
+
+/** Answers seeded questions by the planner and by the solver HiGHS. */
+export async function answerTwice(seeds: readonly number[], count: number): Promise<Twice[]> {
+  const highs = await loadHighs();
+  const options = { mip_rel_gap: 0, mip_abs_gap: 1e-7, output_flag: false };
+  return seeds.map((seed) => {
+    const input = anyInstance(seed, count);
+    const [result, ours] = timed(() => plan(input));
+    if (result.fits === null) throw new Error(`Seed ${seed}: undecided.`);
+    const model = milpOf(input);
+    const [theirs, ms] = timed(() => {
+      if (model === null) return null;
+      const { Status, ObjectiveValue } = highs.solve(model.text, options);
+      if (Status === 'Infeasible') return null;
+      if (Status !== 'Optimal') throw new Error(`Seed ${seed}: ${Status}.`);
+      return ObjectiveValue + model.constant;
+    });
+    const cost = result.fits ? result.cost : null;
+    return { seed, ours: cost, theirs, ms: { ours, theirs: ms } };
+  });
+}
+
+/** Questions on which the two do not agree. */
+export const disagreeing = (answers: readonly Twice[]): readonly Twice[] =>
+  answers.filter(({ ours, theirs }) =>
+    ours === null || theirs === null ? ours !== theirs : Math.abs(ours - theirs) > CLOSE,
+  );
+
+export const seedsFrom = (first: number, count: number): number[] =>
+  Array.from({ length: count }, (_, i) => first + i);
