@@ -1,41 +1,53 @@
+import { becauseOf } from './plan/because.ts';
 import { boardOf, type Board } from './plan/board.ts';
 import { budgetOf } from './plan/budget.ts';
+import { changesFor } from './plan/changes.ts';
 import type { Standing } from './plan/clash-tree.ts';
 import { jointPlans } from './plan/joint.ts';
 import { costOf } from './plan/one-by-one.ts';
-import { solve, type Solved } from './plan/one-plan.ts';
+import { solve, type OnePlan, type Solved } from './plan/one-plan.ts';
 import { SAME, type Effort } from './plan/shortest.ts';
 import { slacks } from './plan/slack.ts';
 import { readyAt, tellTouches } from './plan/tell.ts';
 import type { PlanInput, PlanOptions, PlanResult } from './plan/types.ts';
 import { reserve } from './plan/uses.ts';
+import { whatIf } from './plan/what-if.ts';
 
 /** How long is looked unless it is said: two batches nearly always end long before. Judgement. */
 const USUAL_MS = { two: 10_000, more: 2_000 } as const;
+/** And for what would do where nothing fits. Judgement. */
+const WHY_MS = 5_000;
 
-function tell(board: Board, { best, bound }: Standing, effort: Effort): PlanResult {
-  if (best === null) return { fits: null, bound };
-  // Each batch anew among the others: of equally good plans the one that begins latest.
+/** Each batch anew among the others: of equally good plans the one that begins latest. */
+function settle(board: Board, best: readonly OnePlan[], effort: Effort): Solved[] {
   const plans = [...best];
   const among = (index: number): Solved =>
     solve(board, index, reserve(board, plans.toSpliced(index, 1)), effort)!;
-  const solved = plans.map((_, index) => {
-    const anew = among(index);
-    plans[index] = anew.plan;
-    return anew;
+  plans.forEach((_, index) => {
+    plans[index] = among(index).plan;
   });
-  const cost = costOf(plans);
-  const touches = plans.flatMap((plan, index) => {
-    const slack = slacks(plan, plans.length > 1 ? among(index) : solved[index]!, effort);
-    return tellTouches(board, plan, slack);
-  });
+  return plans.map((plan, index) => ({ ...among(index), plan }));
+}
+
+function tell(board: Board, solved: readonly Solved[], bound: number, effort: Effort): PlanResult {
+  const cost = costOf(solved.map(({ plan }) => plan));
   return {
     fits: true,
     cost,
     atMostFromBest: cost - bound > SAME ? cost - bound : 0,
-    touches: touches.sort((a, b) => a.at - b.at),
-    ready: plans.map((plan) => readyAt(board, plan)),
+    touches: solved
+      .flatMap((one) => tellTouches(board, one.plan, slacks(one, effort)))
+      .sort((a, b) => a.at - b.at),
+    ready: solved.map(({ plan }) => readyAt(board, plan)),
   };
+}
+
+/** What alone would do where nothing fits, and what stands in the way. */
+function whyNot(input: PlanInput, options: PlanOptions): PlanResult {
+  if (options.why === false) return { fits: false, changes: [], because: [] };
+  const budget = budgetOf(options, WHY_MS);
+  const changes = changesFor(input, whatIf(budget), budget.effort);
+  return { fits: false, changes, because: becauseOf(input, whatIf(budgetOf(options, WHY_MS))) };
 }
 
 /**
@@ -44,7 +56,8 @@ function tell(board: Board, { best, bound }: Standing, effort: Effort): PlanResu
  * the fridge's places and the bowls. The cost, in points, is what the waits lose for being off their
  * usual lengths, and touches for being at an hour one would rather not. One and two batches are exact;
  * of more the result says how far from the best it is at most. `fits: null`: not decided in `limitMs`
- * (10 s for two, 2 s for more). Weights and prices are judgement.
+ * (10 s for two, 2 s for more). `fits: false`: none is possible; then `changes` are those that each alone
+ * would do, the gentlest first, and `because` what stands in the way. Weights and prices are judgement.
  *
  * @throws Error for minutes that are not in fives, names used twice, a batch with no hour at all
  * @example
@@ -52,13 +65,19 @@ function tell(board: Board, { best, bound }: Standing, effort: Effort): PlanResu
  */
 export function plan(input: PlanInput, options: PlanOptions = {}): PlanResult {
   const board = boardOf(input);
-  const budget = budgetOf(options, input.batches.length > 2 ? USUAL_MS.more : USUAL_MS.two);
+  const many = board.chains.length;
+  const budget = budgetOf(options, many > 2 ? USUAL_MS.more : USUAL_MS.two);
+  const { effort } = budget;
+  if (many === 1) {
+    const one = solve(board, 0, { forbid: null, room: board.room }, effort);
+    return one ? tell(board, [one], one.plan.cost, effort) : whyNot(input, options);
+  }
   let last: Standing = { best: null, bound: -Infinity };
   for (const standing of jointPlans(board, budget)) {
     last = standing;
     if (budget.isSpent()) break;
   }
-  if (last.best === null && last.bound === Infinity)
-    return { fits: false, changes: [], because: [] };
-  return tell(board, last, budget.effort);
+  const { best, bound } = last;
+  if (best) return tell(board, settle(board, best, effort), bound, effort);
+  return bound === Infinity ? whyNot(input, options) : { fits: null, bound };
 }

@@ -83,7 +83,7 @@ export function boardOf(input: PlanInput): Board {
     0,
     ...chains.flatMap(({ links }) => links.map((link) => link.hands + (link.ovenPast ?? 0))),
   );
-  const size = Math.max(0, ...chains.map(({ last }) => last)) + after + 1;
+  const size = Math.max(0, ...chains.map(({ ready }) => ready[1])) + after + 1;
 
   const closed = new Uint8Array(size);
   for (const span of blocked) {

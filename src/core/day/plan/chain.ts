@@ -42,9 +42,8 @@ export interface Chain {
   readonly links: readonly Link[];
   readonly touches: readonly ChainTouch[];
   readonly start: number | null;
-  readonly due: number | null;
-  /** The last slot it may be ready at. */
-  readonly last: number;
+  /** First and last slot it may be ready at: one, where it is due. */
+  readonly ready: readonly [number, number];
   /** Points for each slot to ready. */
   readonly finish: number;
 }
@@ -127,8 +126,8 @@ export function chainOf(batch: Batch, origin: number): Chain {
     links,
     touches,
     start,
-    due: due === null ? null : slotDown(due) - origin,
-    last: due === null ? start! + horizon : slotDown(due) - origin,
+    ready:
+      due === null ? [start!, start! + horizon] : [slotDown(due) - origin, slotDown(due) - origin],
     finish: due === null ? (batch.finishCostPerHour ?? USUAL_FINISH) / SLOTS_AN_HOUR : 0,
   };
 }

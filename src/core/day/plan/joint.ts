@@ -5,16 +5,11 @@ import { oneByOne } from './one-by-one.ts';
 import { onePlan, type OnePlan } from './one-plan.ts';
 
 /**
- * All plans of a board, better and better: one batch is exact at once, several are planned one by one
- * and then exactly. The last standing is proven: the best one, or none.
+ * All plans of a board of several batches, better and better: one by one at once, then exactly. The last standing is proven: the best one, or none.
  */
 export function* jointPlans(board: Board, budget: Budget): Generator<Standing, void> {
   const { effort } = budget;
   if (board.chains.length === 0) return yield { best: [], bound: 0 };
-  if (board.chains.length === 1) {
-    const best = onePlan(board, 0, { forbid: null, room: board.room }, effort);
-    return yield best ? { best: [best], bound: best.cost } : { best: null, bound: Infinity };
-  }
   return yield* clashTree(board, oneByOne(board, effort), effort);
 }
 

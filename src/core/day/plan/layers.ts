@@ -13,12 +13,12 @@ export interface Bounds {
 
 /** First and last slot of each step, and of ready, that its waits allow; null where none is left. */
 function windows(chain: Chain): readonly (readonly [number, number])[] | null {
-  const { links, start, due, last } = chain;
+  const { links, start, ready } = chain;
   const n = links.length;
   const lo = new Array<number>(n + 1).fill(0);
-  const hi = new Array<number>(n + 1).fill(last);
+  const hi = new Array<number>(n + 1).fill(ready[1]);
   if (start !== null) [lo[0], hi[0]] = [start, start];
-  if (due !== null) [lo[n], hi[n]] = [due, due];
+  lo[n] = ready[0];
   links.forEach((link, i) => {
     lo[i] = Math.max(lo[i]!, 0);
     lo[i + 1] = Math.max(lo[i + 1]!, lo[i]! + link.hands + link.wait.min);

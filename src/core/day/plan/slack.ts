@@ -1,6 +1,6 @@
 import type { Link } from './chain.ts';
 import type { Layers } from './layers.ts';
-import type { OnePlan, Solved } from './one-plan.ts';
+import type { Solved } from './one-plan.ts';
 import { forward, SAME, type Effort } from './shortest.ts';
 import { placeInside } from './side-places.ts';
 
@@ -74,8 +74,7 @@ function insideSlack(
  * more, and the last slot with a plan at all. What is inside a wait moves between main touches that stand.
  */
 export function slacks(
-  { steps, cost, chain }: OnePlan,
-  { layers, rows }: Pick<Solved, 'layers' | 'rows'>,
+  { plan: { steps, cost, chain }, layers, rows }: Solved,
   effort: Effort,
 ): readonly Slack[] {
   const found = new Array<Slack>(chain.touches.length);

@@ -135,10 +135,12 @@ export type PlanResult =
   | { fits: null; cost?: number; touches?: PlannedTouch[]; bound: number };
 
 /**
- * How long to look. `limitMs` is turned into steps of the search unless `now` gives the time, in ms:
+ * How long to look, and whether to say what would do where nothing fits (it is, unless `why` is false:
+ * that takes many plans). `limitMs` is turned into steps of the search unless `now` gives the time, in ms:
  * then it is held against that clock.
  */
 export interface PlanOptions {
   limitMs?: number;
   now?: () => number;
+  why?: boolean;
 }

@@ -13,7 +13,7 @@ const SEED = 20310505;
 
 type Fits = Extract<PlanResult, { fits: true }>;
 const fits = (input: PlanInput): Fits | null => {
-  const result = plan(input);
+  const result = plan(input, { why: false });
   return result.fits ? result : null;
 };
 const costOf = (input: PlanInput): number => fits(input)?.cost ?? Infinity;
