@@ -20,7 +20,8 @@ test('docs/licences.md names every package we use, as it is installed, and no ot
   const { dependencies, devDependencies } = JSON.parse(read('package.json')) as Package;
   const used = Object.keys({ ...dependencies, ...devDependencies }).map((name) => {
     const path = `node_modules/${name}/package.json`;
-    if (!existsSync(join(root, path))) throw new Error(`${name} is not installed: run npm install.`);
+    if (!existsSync(join(root, path)))
+      throw new Error(`${name} is not installed: run npm install.`);
     const { version, license } = JSON.parse(read(path)) as Package;
     return `${name} ${version} ${license}`;
   });
