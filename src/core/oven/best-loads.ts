@@ -1,22 +1,42 @@
-import type { Instant } from '../units.ts';
-import { MINUTE } from '../units.ts';
-import type { Calls } from './hands.ts';
+import { MINUTE, type Instant } from '../units.ts';
+import { firstLoading, type Calls } from './hands.ts';
 import { lastOut, layByList, turnIn, type Laid, type Oven, type Placeable } from './laid.ts';
 
 /** So many sequences of pots are all tried; more would keep a tablet busy. Judgement. */
 const SEQUENCES = 1000;
 
-/** No plan can be out sooner: the same pots, hands that are never in their own way, equal shortest bakes. */
-function soonest(list: readonly Placeable[], { free, recovery }: Oven): Instant {
+/**
+ * No plan can be out sooner: the same pots, hands that are never in their own way, all bakes as short
+ * as the shortest; but nothing is loaded while they are away, and each loaf not before its own time.
+ */
+function soonest(list: readonly Placeable[], { free, recovery, away }: Oven): Instant {
   const bake = Math.min(...list.map(({ asks }) => asks.out)) * MINUTE;
+  const load = list[0]?.asks.load ?? 0;
   const frees = [...free];
-  let last = 0;
+  let last = Math.max(...list.map(({ from, asks }) => from + asks.out * MINUTE));
   for (let i = 0; i < list.length; i += 1) {
     const first = Math.min(...frees);
-    last = Math.max(last, first + bake);
-    frees[frees.indexOf(first)] = first + bake + recovery;
+    const at = firstLoading(first, { load, lid: 0, out: 0 }, [], away);
+    last = Math.max(last, at + bake);
+    frees[frees.indexOf(first)] = at + bake + recovery;
   }
   return last;
+}
+
+/** Choices of pots to leave cold; of pots that are free as soon and take the same loaves, one choice each. */
+function choices(list: readonly Placeable[], { free }: Oven): readonly (readonly Instant[])[] {
+  const taken = free.map((_, pot) => list.map(({ pots }) => Number(pots.includes(pot))).join(''));
+  const known = new Map<string, readonly Instant[]>();
+  for (let without = 0; without < 2 ** free.length; without += 1) {
+    const some = free.map((at, i) => (without & (2 ** i) ? Infinity : at));
+    if (!list.every(({ pots }) => pots.some((pot) => some[pot] !== Infinity))) continue;
+    const key = some
+      .map((at, i) => `${at} ${taken[i]}`)
+      .toSorted()
+      .join();
+    if (!known.has(key)) known.set(key, some);
+  }
+  return [...known.values()];
 }
 
 /**
@@ -80,10 +100,7 @@ export function bestLoads(lists: readonly (readonly Placeable[])[], oven: Oven):
   if (list.length === 0) return [];
   let found = layByList(list, oven);
   let order = list;
-  for (let without = 0; without < 2 ** oven.free.length; without += 1) {
-    const free = oven.free.map((at, i) => (without & (2 ** i) ? Infinity : at));
-    const served = ({ pots }: Placeable): boolean => pots.some((pot) => free[pot] !== Infinity);
-    if (!list.every(served)) continue;
+  for (const free of choices(list, oven)) {
     const some = { ...oven, free };
     const count = free.filter((at) => at !== Infinity).length;
     for (const one of lists) {

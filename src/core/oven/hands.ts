@@ -73,7 +73,8 @@ export function firstLoading(
   away: readonly Away[],
 ): Instant {
   let at = from;
-  for (const [begins, ends] of gapsOf(asks, others, away).toSorted(([a], [b]) => a - b)) {
+  const ahead = gapsOf(asks, others, away).filter(([, ends]) => ends > from);
+  for (const [begins, ends] of ahead.toSorted(([a], [b]) => a - b)) {
     if (begins < at && at < ends) at = ends;
   }
   return at;
