@@ -51,3 +51,9 @@ export const taskDone = (tasks: Tasks, task: string, at: Instant): Tasks => ({
   ...tasks,
   [task]: { called: tasks[task]?.called ?? null, done: at },
 });
+
+/** Done elsewhere: it is not asked again, and nothing of it is to be called here. */
+export const taskKept = (tasks: Tasks, task: string, at: Instant): Tasks => ({
+  ...tasks,
+  [task]: { called: null, done: at },
+});

@@ -17,7 +17,7 @@ export const advance = (kitchen: Kitchen, machines: Machines, to: Instant): Step
     next = { ...next, now: Math.max(next.now, due.at) };
     const stepped = fallDue(next, machines, due);
     if (!stepped.taken) throw new Error(`A due of ${due.who} at ${due.at} was not taken.`);
-    const settled = settle(stepped.kitchen, machines);
+    const settled = settle(stepped.kitchen, machines, true);
     next = settled.kitchen;
     says.push(...stepped.says, ...settled.says);
   }

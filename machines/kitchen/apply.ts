@@ -2,24 +2,22 @@ import type { Fact, Result } from '../../src/core/records/fact.ts';
 import { sounding } from '../attention/attention.ts';
 import { advance } from './advance.ts';
 import { deliver } from './deliver.ts';
-import {
-  emptyKitchen,
-  type BakeSnapshot,
-  type Kitchen,
-  type Machines,
-  type OvenSnapshot,
-} from './kitchen.ts';
+import { emptyKitchen, type Kitchen, type Machines } from './kitchen.ts';
+import { machineOf } from './machine-of.ts';
 import { kitchenAt, positionOf } from './position.ts';
 import { settle } from './settle.ts';
 import { STARTER } from './starter.ts';
 import { starterJudged } from './tend-starter.ts';
 import { stageOf } from './stage-of.ts';
-import { stepBake, stepOven, type Say, type Stepped } from './step.ts';
+import { stepBake, type Say, type Stepped } from './step.ts';
+import { stepMachine } from './step-machine.ts';
 import { takeBackTarget, without } from './take-back.ts';
 
 /** Whether results are of the very wait a machine stands in, not of another at the same stage. */
-const isOf = (machine: BakeSnapshot | OvenSnapshot, { stage, since }: Result): boolean =>
-  stageOf(machine) === stage && (machine.context.entered[stage] ?? since) === since;
+const isOf = (
+  machine: NonNullable<ReturnType<typeof machineOf>>,
+  { stage, since }: Result,
+): boolean => stageOf(machine) === stage && (machine.context.entered[stage] ?? since) === since;
 
 /** The models' results of a fact; one that names a wait no longer stood in is ignored. */
 const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
@@ -27,13 +25,11 @@ const judge = (kitchen: Kitchen, machines: Machines, fact: Fact): Kitchen => {
   return (fact.results ?? []).reduce((next, result) => {
     const { who, marks, belief, doubt } = result;
     if (who === STARTER) return starterJudged(next, result, at);
-    if (who === 'oven') {
-      return isOf(next.oven, result)
-        ? stepOven(next, machines, { type: 'judged', at, marks }).kitchen
-        : next;
+    const machine = machineOf(next, who);
+    if (machine === undefined || !isOf(machine, result)) return next;
+    if (!(who in next.bakes)) {
+      return stepMachine(next, machines, who, { type: 'judged', at, marks }).kitchen;
     }
-    const bake = next.bakes[who];
-    if (bake === undefined || !isOf(bake, result)) return next;
     const event = {
       type: 'judged',
       at,
@@ -137,9 +133,9 @@ const saysAfter = (before: Kitchen, after: Kitchen): readonly Say[] => {
   const rang = new Set(sounding(before.attention.context).map(({ id }) => id));
   const places = [
     ...moved('oven', stageOf(before.oven), stageOf(after.oven)),
-    ...Object.entries(after.bakes).flatMap(([who, bake]) => {
-      const earlier = before.bakes[who];
-      return moved(who, earlier ? stageOf(earlier) : null, stageOf(bake));
+    ...Object.entries({ ...after.lanes, ...after.bakes }).flatMap(([who, machine]) => {
+      const earlier = machineOf(before, who);
+      return moved(who, earlier ? stageOf(earlier) : null, stageOf(machine));
     }),
   ];
   const rings = sounding(after.attention.context).flatMap(({ id, who, stage }): Say[] =>

@@ -1,24 +1,24 @@
-import type { BakeAct, Fact, OvenAct } from '../../src/core/records/fact.ts';
+import type { BakeAct, Fact } from '../../src/core/records/fact.ts';
+import { isLane } from '../../src/core/records/lane.ts';
 import { slotOf } from '../../src/core/records/reading-slot.ts';
 import { JOINS, type BakeStage } from '../../src/core/records/stage.ts';
 import type { BakeEvent } from '../bake/bake-setup.ts';
-import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
+import { bakedLoaves } from './lanes.ts';
 import { bakeInput } from './pinned.ts';
-import { vesselOf } from './settle.ts';
+import { pressLane, pressOven } from './press-oven.ts';
 import { STARTER } from './starter.ts';
 import { keptBack, tend } from './tend-starter.ts';
 import { setTimer, stopTimer } from './timers.ts';
 import { stageOf, valueOf } from './stage-of.ts';
-import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+import { stepAttention, stepBake, type Stepped } from './step.ts';
 
 type FactOf<K extends Fact['kind']> = Extract<Fact, { kind: K }>;
 
 /** Loaves that a bake or the oven already has, loaves of an ended bake in the pots too. */
-const knownLoaves = ({ bakes, oven }: Kitchen): readonly string[] => [
-  ...Object.values(bakes).flatMap((bake) => bake.context.loaves),
-  ...oven.context.load,
-  ...oven.context.out,
+const knownLoaves = (kitchen: Kitchen): readonly string[] => [
+  ...Object.values(kitchen.bakes).flatMap((bake) => bake.context.loaves),
+  ...bakedLoaves(kitchen),
 ];
 
 /** A start needs a name of its own and at least one loaf, each of them its own. */
@@ -28,6 +28,7 @@ const mayStart = (kitchen: Kitchen, { id, bake, loaves }: FactOf<'start'>): bool
     bake !== 'oven' &&
     bake !== 'timer' &&
     bake !== STARTER &&
+    !isLane(bake) &&
     !(bake in kitchen.bakes) &&
     !(id in kitchen.starts) &&
     loaves.length > 0 &&
@@ -65,19 +66,6 @@ const startBake = (kitchen: Kitchen, machines: Machines, fact: FactOf<'start'>):
     },
     taken: true,
     says: [{ who: fact.bake, stage: fact.from }],
-  };
-};
-
-const ovenEvent = (fact: FactOf<'press'>): OvenEvent => {
-  const { at, act, item, value, was } = fact;
-  if (act === 'loaded') return { type: 'loaded', at, loaves: fact.loaves ?? [] };
-  if (act === 'lidOff' || act === 'steamOut')
-    return { type: act, at, ...(was === undefined ? {} : { was }) };
-  return {
-    type: act as Exclude<OvenAct, 'loaded' | 'lidOff' | 'steamOut'>,
-    at,
-    ...(item === undefined ? {} : { item }),
-    ...(value === undefined ? {} : { value }),
   };
 };
 
@@ -120,30 +108,32 @@ const correctReading = (
 };
 
 /** What machines tell each other, and what time tells them: never an act of hands. */
-const INNER: readonly string[] = ['due', 'lead', 'sync', 'judged', 'reading', 'corrected'];
+const INNER: readonly string[] = [
+  'due',
+  'lead',
+  'sync',
+  'judged',
+  'reading',
+  'corrected',
+  'taskKept',
+  'cameOut',
+];
 
 /** What is in the pot or out of it is baked, and a bake that is past the oven has its loaves. */
-const mayGiveUp = ({ bakes, oven }: Kitchen, { who, loaves = [] }: FactOf<'press'>): boolean => {
-  const bake = Object.hasOwn(bakes, who) ? bakes[who] : undefined;
+const mayGiveUp = (kitchen: Kitchen, { who, loaves = [] }: FactOf<'press'>): boolean => {
+  const bake = Object.hasOwn(kitchen.bakes, who) ? kitchen.bakes[who] : undefined;
   if (bake === undefined || /^(cool|rescue)\./.test(stageOf(bake))) return false;
-  const { load, out } = oven.context;
-  return [...load, ...out].every(
+  return bakedLoaves(kitchen).every(
     (loaf) => loaves.includes(loaf) || !bake.context.loaves.includes(loaf),
   );
 };
 
-/** A load holds one kind of vessel: the one that was made ready. */
-const isMixed = (kitchen: Kitchen, { act, loaves = [] }: FactOf<'press'>): boolean =>
-  act === 'loaded' &&
-  loaves.some((loaf) => vesselOf(kitchen, [loaf]) !== kitchen.oven.context.vessel);
-
 const press = (kitchen: Kitchen, machines: Machines, fact: FactOf<'press'>): Stepped => {
   const mayNot = fact.act === 'fewer' && !mayGiveUp(kitchen, fact);
-  if (mayNot || isMixed(kitchen, fact) || INNER.includes(fact.act)) {
-    return { kitchen, taken: false, says: [] };
-  }
-  return fact.who === 'oven'
-    ? stepOven(kitchen, machines, ovenEvent(fact))
+  if (mayNot || INNER.includes(fact.act)) return { kitchen, taken: false, says: [] };
+  if (fact.who === 'oven') return pressOven(kitchen, machines, fact);
+  return isLane(fact.who)
+    ? pressLane(kitchen, machines, fact)
     : keptBack(stepBake(kitchen, machines, fact.who, bakeEvent(fact)), kitchen, fact);
 };
 

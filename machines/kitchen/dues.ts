@@ -1,6 +1,6 @@
 import type { Instant } from '../../src/core/units.ts';
 import { snoozeEnds, sounding, type Call } from '../attention/attention.ts';
-import type { BakeSnapshot, Kitchen, OvenSnapshot } from './kitchen.ts';
+import type { BakeSnapshot, Kitchen, LaneSnapshot, OvenSnapshot } from './kitchen.ts';
 import { openTasks } from './open-tasks.ts';
 import { metaOf } from './stage-of.ts';
 import { STARTER, starterDue } from './starter.ts';
@@ -27,7 +27,7 @@ export const deadlineOf = (snapshot: Waiting): Instant | null => {
 };
 
 /** A wait's own end goes before its tasks: what is due with it is done with by going on. */
-const duesOf = (who: string, machine: BakeSnapshot | OvenSnapshot): Due[] => {
+const duesOf = (who: string, machine: BakeSnapshot | OvenSnapshot | LaneSnapshot): Due[] => {
   const end = deadlineOf(machine);
   const tasks = openTasks(machine).filter(({ called }) => called === null);
   return [
@@ -36,12 +36,15 @@ const duesOf = (who: string, machine: BakeSnapshot | OvenSnapshot): Due[] => {
   ];
 };
 
-/** The next deadline of all; the oven before the bakes, the bakes by id, timers, the starter, attention last. */
+/** The next deadline of all; the oven, its lanes by name, the bakes by id, timers, the starter, attention last. */
 export const nextDue = (kitchen: Kitchen): Due | null => {
   const snooze = snoozeEnds(kitchen.attention.context);
   const starter = starterDue(kitchen);
   const dues: Due[] = [
     ...duesOf('oven', kitchen.oven),
+    ...Object.keys(kitchen.lanes)
+      .toSorted()
+      .flatMap((who) => duesOf(who, kitchen.lanes[who]!)),
     ...Object.keys(kitchen.bakes)
       .toSorted()
       .flatMap((who) => duesOf(who, kitchen.bakes[who]!)),

@@ -3,7 +3,9 @@ import { leadOf } from '../tasks.ts';
 import type { Due } from './dues.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { openTasks } from './open-tasks.ts';
-import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+import { machineOf } from './machine-of.ts';
+import { stepAttention, type Stepped } from './step.ts';
+import { stepMachine } from './step-machine.ts';
 import { STARTER } from './starter.ts';
 import { TIMER } from './timers.ts';
 
@@ -14,10 +16,8 @@ const fallTask = (
   { who, at }: Due,
   task: string,
 ): Stepped => {
-  const event = { type: 'lead', at, task } as const;
-  const stepped =
-    who === 'oven' ? stepOven(kitchen, machines, event) : stepBake(kitchen, machines, who, event);
-  const machine = who === 'oven' ? stepped.kitchen.oven : stepped.kitchen.bakes[who];
+  const stepped = stepMachine(kitchen, machines, who, { type: 'lead', at, task });
+  const machine = machineOf(stepped.kitchen, who);
   const calls = machine && openTasks(machine).some((open) => open.task === task && open.calls);
   return calls ? { ...stepped, says: [...stepped.says, { who, stage: leadOf(task) }] } : stepped;
 };
@@ -41,9 +41,7 @@ export const fallDue = (kitchen: Kitchen, machines: Machines, due: Due): Stepped
     const where = kitchen.starter.put?.where;
     return { kitchen, taken: true, says: where === 'counter' ? [{ who, stage: where }] : [] };
   }
-  const event = { type: 'due', at } as const;
-  if (who === 'oven') return stepOven(kitchen, machines, event);
   return who === 'attention'
     ? ringAgain(kitchen, machines, at)
-    : stepBake(kitchen, machines, who, event);
+    : stepMachine(kitchen, machines, who, { type: 'due', at });
 };

@@ -5,13 +5,15 @@ import { NO_STARTER, type Starter } from '../../src/core/records/starter.ts';
 import type { Instant } from '../../src/core/units.ts';
 import { attentionMachine } from '../attention/attention.ts';
 import { bakeMachine } from '../bake/bake.ts';
+import { laneMachine } from '../oven/lane.ts';
 import { ovenMachine } from '../oven/oven.ts';
 
 /** The version written with every record. Raised with any change of states, lists or transitions. */
-export const MACHINE_VERSION = 7;
+export const MACHINE_VERSION = 8;
 
 export type BakeSnapshot = SnapshotFrom<typeof bakeMachine>;
 export type OvenSnapshot = SnapshotFrom<typeof ovenMachine>;
+export type LaneSnapshot = SnapshotFrom<typeof laneMachine>;
 export type AttentionSnapshot = SnapshotFrom<typeof attentionMachine>;
 
 export type StartFact = Extract<Fact, { kind: 'start' }>;
@@ -20,12 +22,14 @@ export type StartFact = Extract<Fact, { kind: 'start' }>;
 export interface Machines {
   readonly bake: typeof bakeMachine;
   readonly oven: typeof ovenMachine;
+  readonly lane: typeof laneMachine;
   readonly attention: typeof attentionMachine;
 }
 
 export const MACHINES: Machines = {
   bake: bakeMachine,
   oven: ovenMachine,
+  lane: laneMachine,
   attention: attentionMachine,
 };
 
@@ -38,6 +42,8 @@ export interface Kitchen {
   readonly seq: number;
   readonly bakes: Readonly<Record<string, BakeSnapshot>>;
   readonly oven: OvenSnapshot;
+  /** By name, in the order they were loaded; an empty, hot one is not among them. */
+  readonly lanes: Readonly<Record<string, LaneSnapshot>>;
   readonly attention: AttentionSnapshot;
   readonly timers: Position['timers'];
   readonly starter: Starter;
@@ -61,6 +67,7 @@ export const emptyKitchen = (machines: Machines = MACHINES): Kitchen => ({
   seq: 0,
   bakes: {},
   oven: fresh(initialTransition(machines.oven), 'oven'),
+  lanes: {},
   attention: fresh(initialTransition(machines.attention), 'attention'),
   timers: {},
   starter: NO_STARTER,

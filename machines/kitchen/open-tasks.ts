@@ -1,6 +1,6 @@
 import type { Instant } from '../../src/core/units.ts';
 import { isOpen, taskOf } from '../tasks.ts';
-import type { BakeSnapshot, OvenSnapshot } from './kitchen.ts';
+import type { BakeSnapshot, LaneSnapshot, OvenSnapshot } from './kitchen.ts';
 import { metaOf, stageOf } from './stage-of.ts';
 
 /** A task of the present wait that is not done. `called`: null until it fell due. */
@@ -13,7 +13,9 @@ export interface OpenTask {
 }
 
 /** The open tasks of a machine that waits, the first due first. */
-export const openTasks = (machine: BakeSnapshot | OvenSnapshot): readonly OpenTask[] => {
+export const openTasks = (
+  machine: BakeSnapshot | OvenSnapshot | LaneSnapshot,
+): readonly OpenTask[] => {
   if (metaOf(machine).waits === undefined) return [];
   const { context } = machine;
   const since = context.entered[stageOf(machine)] ?? 0;

@@ -1,5 +1,11 @@
-import type { BakePlace, Place, Position } from '../../src/core/records/position.ts';
-import type { BakeSnapshot, Kitchen, Machines, StartFact } from './kitchen.ts';
+import type {
+  BakePlace,
+  LanePlace,
+  OvenPlace,
+  Place,
+  Position,
+} from '../../src/core/records/position.ts';
+import type { BakeSnapshot, Kitchen, LaneSnapshot, Machines, StartFact } from './kitchen.ts';
 import { emptyKitchen } from './kitchen.ts';
 import { bakeInput } from './pinned.ts';
 import { stageOf, valueOf } from './stage-of.ts';
@@ -27,20 +33,37 @@ const bakePlaceOf = (bake: BakeSnapshot, { starts }: Kitchen): BakePlace => ({
   readings: bake.context.readings,
 });
 
+const ovenPlaceOf = ({ oven }: Kitchen): OvenPlace => {
+  const { vessel, waiting, soon, out, lanes, turns, madeReady } = oven.context;
+  return {
+    ...placeOf(oven),
+    vessel,
+    waiting,
+    soon,
+    out,
+    ...(lanes === undefined ? {} : { lanes }),
+    ...(turns === undefined ? {} : { turns }),
+    ...(madeReady === undefined ? {} : { madeReady }),
+  };
+};
+
+const lanePlaceOf = (lane: LaneSnapshot): LanePlace => ({
+  ...placeOf(lane),
+  vessel: lane.context.vessel,
+  loaves: lane.context.loaves,
+  ...(lane.context.onRack ? { onRack: true } : {}),
+});
+
 /** Where the whole kitchen stands, as plain data. */
 export const positionOf = (kitchen: Kitchen): Position => ({
   now: kitchen.now,
   bakes: Object.fromEntries(
     Object.entries(kitchen.bakes).map(([id, bake]) => [id, bakePlaceOf(bake, kitchen)]),
   ),
-  oven: {
-    ...placeOf(kitchen.oven),
-    vessel: kitchen.oven.context.vessel,
-    waiting: kitchen.oven.context.waiting,
-    soon: kitchen.oven.context.soon,
-    load: kitchen.oven.context.load,
-    out: kitchen.oven.context.out,
-  },
+  oven: ovenPlaceOf(kitchen),
+  lanes: Object.fromEntries(
+    Object.entries(kitchen.lanes).map(([who, lane]) => [who, lanePlaceOf(lane)]),
+  ),
   attention: {
     heard: kitchen.attention.context.heard,
     snoozed: kitchen.attention.context.snoozed,
@@ -74,6 +97,12 @@ export const kitchenAt = (
       value: stage,
       context: { ...empty.oven.context, ...place },
     }),
+    lanes: Object.fromEntries(
+      Object.entries(position.lanes).map(([who, { stage: at, ...lane }]) => [
+        who,
+        machines.lane.resolveState({ value: at, context: lane }),
+      ]),
+    ),
     attention: machines.attention.resolveState({
       value: 'quiet',
       context: { ...empty.attention.context, ...position.attention },

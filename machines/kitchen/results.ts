@@ -8,7 +8,8 @@ import type { Fact, Result } from '../../src/core/records/fact.ts';
 import type { BakeStage, OvenStage } from '../../src/core/records/stage.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import { deadlineOf } from './dues.ts';
-import type { BakeSnapshot, Kitchen } from './kitchen.ts';
+import type { BakeSnapshot, Kitchen, LaneSnapshot, OvenSnapshot } from './kitchen.ts';
+import { loavesIn } from './lanes.ts';
 import { doneTasks } from '../tasks.ts';
 import { lastBelief } from './last-belief.ts';
 import { mixResult, offsetsBefore } from './mixes.ts';
@@ -30,9 +31,10 @@ export type WaitModel = (input: WaitInput) => {
  * Acts of the oven that mean "not yet": the wait they lead back to is not the first of its load. A
  * bake knows it by itself: it has been at the look before.
  */
-const AGAIN = ['pokeNotYet', 'crustNotYet'];
+const AGAIN = ['pokeNotYet', 'crustNotYet', 'crustOnRack'];
 
-const isAgain = (fact: Fact): boolean => fact.kind === 'press' && AGAIN.includes(fact.act);
+const isAgain = (fact: Fact, who: string): boolean =>
+  fact.kind === 'press' && fact.who === who && AGAIN.includes(fact.act);
 
 /** The marks of a wait whose end is among them. @throws where a model gives none: it would be lost. */
 const endingMarks = (stage: string, waits: string, marks: Result['marks']): Result['marks'] => {
@@ -40,20 +42,37 @@ const endingMarks = (stage: string, waits: string, marks: Result['marks']): Resu
   return marks;
 };
 
-/** The recipe that the oven's minutes are for: of what is in it, else of what waits first. */
-const ovenRecipe = (kitchen: Kitchen): { recipe: Recipe; kitchen: Celsius } | null => {
-  const { load, waiting } = kitchen.oven.context;
-  const loaf = load[0] ?? waiting[0] ?? soonBakes(kitchen)[0]?.context.loaves[0];
-  const start = Object.values(kitchen.starts).findLast((s) => s.loaves.includes(loaf ?? ''));
+/** The recipe that minutes at the oven are for: of the first of these loaves. */
+const recipeOf = (
+  { starts }: Kitchen,
+  loaf: string | undefined,
+): { recipe: Recipe; kitchen: Celsius } | null => {
+  const start = Object.values(starts).findLast((s) => s.loaves.includes(loaf ?? ''));
   return start ? { recipe: start.recipe, kitchen: start.kitchen } : null;
 };
 
-const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[] => {
-  const stage = stageOf(kitchen.oven) as OvenStage;
-  const of = ovenRecipe(kitchen);
-  const { waits } = metaOf(kitchen.oven);
-  if (waits === undefined || of === null || deadlineOf(kitchen.oven) !== null) return [];
-  const { entered } = kitchen.oven.context;
+/** A fact under judgement: which waits it measures, and by which model. */
+interface Judging {
+  readonly fact: Fact;
+  readonly measured: (id: string, since: Instant) => boolean;
+  readonly wait: WaitModel;
+}
+
+/** What the oven or a lane waits for, by the minutes of the loaf that is in it, or waits first. */
+const heatResult = (
+  kitchen: Kitchen,
+  who: string,
+  machine: OvenSnapshot | LaneSnapshot,
+  { fact, wait }: Pick<Judging, 'fact' | 'wait'>,
+): Result[] => {
+  const stage = stageOf(machine) as OvenStage;
+  const { waiting } = kitchen.oven.context;
+  const inIt = 'loaves' in machine.context ? machine.context.loaves : [];
+  const next = [...waiting, ...(soonBakes(kitchen)[0]?.context.loaves ?? [])];
+  const of = recipeOf(kitchen, [...inIt, ...next, ...loavesIn(kitchen)][0]);
+  const { waits } = metaOf(machine);
+  if (waits === undefined || of === null || deadlineOf(machine) !== null) return [];
+  const { entered, tasks } = machine.context;
   const since = entered[stage] ?? kitchen.now;
   const { marks, model } = wait({
     ...of,
@@ -63,10 +82,10 @@ const ovenResult = (kitchen: Kitchen, again: boolean, wait: WaitModel): Result[]
     touches: 0,
     prior: OPENING_BELIEF,
     seen: [],
-    done: doneTasks(kitchen.oven.context.tasks),
-    again,
+    done: doneTasks(tasks),
+    again: isAgain(fact, who),
   });
-  return [{ who: 'oven', stage, since, marks: endingMarks(stage, waits, marks), model }];
+  return [{ who, stage, since, marks: endingMarks(stage, waits, marks), model }];
 };
 
 /** What was believed of the starter when a bake began, or, for the fact that begins it, what is. */
@@ -95,13 +114,6 @@ const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
     },
   ];
 };
-
-/** A fact under judgement: which waits it measures, and by which model. */
-interface Judging {
-  readonly fact: Fact;
-  readonly measured: (id: string, since: Instant) => boolean;
-  readonly wait: WaitModel;
-}
 
 /**
  * A wait is reckoned from its entry, first or after a reading alike, so that a reading never starts
@@ -170,7 +182,10 @@ export const resultsFor = (
     ...startResult(dry, fact),
     ...mixResult(dry, fact),
     ...starterResult(dry, fact, starter),
-    ...ovenResult(dry, isAgain(fact), wait),
+    ...heatResult(dry, 'oven', dry.oven, { fact, wait }),
+    ...Object.entries(dry.lanes).flatMap(([who, lane]) =>
+      heatResult(dry, who, lane, { fact, wait }),
+    ),
     ...Object.values(dry.bakes).flatMap((bake) => bakeResult(bake, dry, { fact, measured, wait })),
   ];
 };

@@ -1,18 +1,21 @@
 import type { Vessel } from '../../src/core/formula/formula.ts';
+import { inTurn } from '../../src/core/oven/in-turn.ts';
 import type { Call } from '../attention/attention.ts';
 import { leadOf } from '../tasks.ts';
-import type { BakeSnapshot, Kitchen, Machines, OvenSnapshot } from './kitchen.ts';
+import type { BakeSnapshot, Kitchen, LaneSnapshot, Machines, OvenSnapshot } from './kitchen.ts';
+import { isWantedHot, loavesIn, rackOf } from './lanes.ts';
 import { openTasks } from './open-tasks.ts';
 import { samePlain } from './same-plain.ts';
 import { metaOf, stageOf } from './stage-of.ts';
-import { stepAttention, stepBake, stepOven, type Stepped } from './step.ts';
+import { stepAttention, stepBake, stepLane, stepOven, type Stepped } from './step.ts';
 import { starterCalls } from './starter.ts';
 import { timerCalls } from './timers.ts';
 
-/** Loaves whose bake stands at the oven and that are neither in it nor out, bakes in start order. */
+/** Loaves whose bake stands at the oven and that are neither in it nor out, in the order they go in. */
 export const waitingLoaves = (kitchen: Kitchen): readonly string[] => {
-  const { load, out } = kitchen.oven.context;
-  return Object.values(kitchen.bakes)
+  const { out, turns } = kitchen.oven.context;
+  const load = loavesIn(kitchen);
+  const waiting = Object.values(kitchen.bakes)
     .filter((bake) => stageOf(bake) === 'oven.queued')
     .toSorted(
       (a, b) =>
@@ -21,6 +24,7 @@ export const waitingLoaves = (kitchen: Kitchen): readonly string[] => {
     )
     .flatMap((bake) => bake.context.loaves)
     .filter((loaf) => !load.includes(loaf) && !out.includes(loaf));
+  return inTurn(waiting, turns);
 };
 
 /** Bakes whose warm loaves come soon: the oven is wanted hot for them, the first in start order first. */
@@ -40,7 +44,7 @@ export const vesselOf = (kitchen: Kitchen, waiting: readonly string[]): Vessel =
 };
 
 /** A machine's calls: of a stage that time led into, or of tasks that its wait carries. */
-const machineCalls = (who: string, machine: BakeSnapshot | OvenSnapshot): Call[] => {
+const machineCalls = (who: string, machine: BakeSnapshot | OvenSnapshot | LaneSnapshot): Call[] => {
   const { call } = metaOf(machine);
   const tasks = openTasks(machine).flatMap(({ task, called, calls }): Call[] => {
     if (!calls || called === null) return [];
@@ -56,16 +60,41 @@ const machineCalls = (who: string, machine: BakeSnapshot | OvenSnapshot): Call[]
 /** The calls that stand: stages and tasks that time led into, and timers that are over, and the starter that waits for a feed. */
 export const callsOf = (kitchen: Kitchen): readonly Call[] => [
   ...machineCalls('oven', kitchen.oven),
+  ...Object.entries(kitchen.lanes).flatMap(([who, lane]) => machineCalls(who, lane)),
   ...Object.entries(kitchen.bakes).flatMap(([who, bake]) => machineCalls(who, bake)),
   ...timerCalls(kitchen),
   ...starterCalls(kitchen),
 ];
 
 /**
- * Links between machines are levels, told in a fixed order: the oven who waits, the bakes who is
- * out, attention who calls. So a rebuilt kitchen finds them again by itself.
+ * The oven is told who waits and what its lanes are at, where it does not know yet. What went in left
+ * the queue by itself: the next may bake in something else, which is made ready once all is out.
  */
-export const settle = (kitchen: Kitchen, machines: Machines): Stepped => {
+const tellOven = (kitchen: Kitchen, machines: Machines, byTime: boolean): Stepped => {
+  const oven = kitchen.oven.context;
+  const waiting = waitingLoaves(kitchen);
+  const coming = soonBakes(kitchen);
+  const soon = coming.length > 0;
+  const first = vesselOf(kitchen, waiting);
+  const rack = rackOf(kitchen, first);
+  const asks =
+    soon !== oven.soon ||
+    (!rack.full && first !== oven.vessel) ||
+    !samePlain(waiting, oven.waiting);
+  if (!asks && samePlain(rack, oven.rack)) return { kitchen, taken: false, says: [] };
+  const vessel = asks ? first : oven.vessel;
+  const freed = byTime && stageOf(kitchen.oven) === 'baking';
+  const called = freed || coming.some((bake) => bake.context.byDue);
+  const event = { type: 'sync', at: kitchen.now, waiting, vessel, soon, rack, called } as const;
+  return stepOven(kitchen, machines, event);
+};
+
+/**
+ * Links between machines are levels, told in a fixed order: the oven who waits, its lanes whether
+ * they are wanted, the bakes who is out, attention who calls. So a rebuilt kitchen finds them again
+ * by itself. `byTime`: no press led here.
+ */
+export const settle = (kitchen: Kitchen, machines: Machines, byTime = false): Stepped => {
   const at = kitchen.now;
   const says: Stepped['says'][number][] = [];
   let next = kitchen;
@@ -73,16 +102,9 @@ export const settle = (kitchen: Kitchen, machines: Machines): Stepped => {
     next = stepped.kitchen;
     says.push(...stepped.says);
   };
-  const waiting = waitingLoaves(next);
-  const coming = soonBakes(next);
-  const soon = coming.length > 0;
-  const oven = next.oven.context;
-  const vessel = vesselOf(next, waiting);
-  // What went in left the queue by itself: the next of them may bake in something else.
-  const otherNext = oven.load.length === 0 && vessel !== oven.vessel;
-  if (soon !== oven.soon || otherNext || !samePlain(waiting, oven.waiting)) {
-    const called = coming.some((bake) => bake.context.byDue);
-    go(stepOven(next, machines, { type: 'sync', at, waiting, vessel, soon, called }));
+  go(tellOven(next, machines, byTime));
+  for (const who of Object.keys(next.lanes)) {
+    go(stepLane(next, machines, who, { type: 'sync', at, wanted: isWantedHot(next, who) }));
   }
   const { out } = next.oven.context;
   if (out.length > 0) {

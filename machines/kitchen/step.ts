@@ -2,6 +2,7 @@ import type { ListName } from '../../src/core/records/stage.ts';
 import type { AttentionEvent } from '../attention/attention.ts';
 import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { SayEffect } from '../meta.ts';
+import type { LaneEvent } from '../oven/lane-setup.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { pureStep, type Action } from './pure-step.ts';
@@ -29,20 +30,17 @@ export interface Stepped {
   readonly says: readonly Say[];
 }
 
+type AnyEvent = BakeEvent | OvenEvent | LaneEvent;
+
 /** A list's answers lead nowhere but the last one, which leads out of it. */
-const endedBy = (from: Stateful, event: BakeEvent | OvenEvent): Pick<Say, 'ended'> => {
+const endedBy = (from: Stateful, event: AnyEvent): Pick<Say, 'ended'> => {
   const { list } = metaOf(from);
   if (event.type !== 'answer' || list === undefined) return {};
   const { item = '', value = '' } = event;
   return { ended: { list, item, value } };
 };
 
-const saysOf = (
-  who: string,
-  from: Stateful,
-  event: BakeEvent | OvenEvent,
-  actions: readonly Action[],
-): Say[] =>
+const saysOf = (who: string, from: Stateful, event: AnyEvent, actions: readonly Action[]): Say[] =>
   actions
     .filter((action) => action.type === 'effect')
     .map((action) => ({
@@ -80,6 +78,25 @@ export const stepOven = (kitchen: Kitchen, machines: Machines, event: OvenEvent)
     kitchen: { ...kitchen, oven },
     taken: true,
     says: saysOf('oven', kitchen.oven, event, actions),
+  };
+};
+
+/** One event into one lane. One that is hot and empty leaves the kitchen. */
+export const stepLane = (
+  kitchen: Kitchen,
+  machines: Machines,
+  who: string,
+  event: LaneEvent,
+): Stepped => {
+  const snapshot = Object.hasOwn(kitchen.lanes, who) ? kitchen.lanes[who] : undefined;
+  if (!snapshot?.can(event)) return refused(kitchen);
+  const [next, actions] = pureStep(machines.lane, snapshot, event);
+  const { [who]: _, ...others } = kitchen.lanes;
+  const lanes = next.status === 'done' ? others : { ...kitchen.lanes, [who]: next };
+  return {
+    kitchen: { ...kitchen, lanes },
+    taken: true,
+    says: saysOf(who, snapshot, event, actions),
   };
 };
 

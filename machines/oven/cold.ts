@@ -6,14 +6,15 @@ const state = ovenSetup.createStateConfig;
 const queue = { actions: 'queue' } as const;
 /**
  * Nobody waits for bread any more before the load went in: the oven has to go off, or is kept hot
- * for those that come soon.
+ * for those that come soon; or it is busy with what is in it, and nothing can go in now.
  */
-const callOff = [
+export const callOff = [
   { guard: 'noneCome', target: 'turnOff', actions: 'queue' },
   { guard: 'noneYet', target: 'holding', actions: 'queue' },
+  { guard: 'noneFits', target: 'baking', actions: 'queue' },
 ] as const;
 /** A pot was made ready, and now a stone is wanted, or the other way round. */
-const reready = { guard: 'otherVessel', target: 'poke', actions: 'queue' } as const;
+export const reready = { guard: 'otherVessel', target: 'poke', actions: 'queue' } as const;
 /** Hot: to the loaf that waits, or until one comes. */
 const onHot = [{ guard: 'moreWait', target: 'poke' }, { target: 'holding' }] as const;
 
@@ -26,7 +27,7 @@ export const turnOn = state({
   entry: entering('turnOn'),
   meta: { call: 'act', hazard: 'machine' },
   on: {
-    ovenOn: 'preheating',
+    ovenOn: { guard: 'arePots', target: 'preheating', actions: 'heat' },
     sync: [{ guard: 'noneCome', target: 'off', actions: 'queue' }, queue],
   },
 });
@@ -53,14 +54,18 @@ export const holding = state({
   },
 });
 
+/** A sluggish loaf is left for later while others wait; only the last ones stand out. */
 export const poke = state({
   entry: entering('poke'),
   meta: { call: 'act', list: 'pokeSigns' },
   on: {
     answer: { guard: { type: 'isAsked', params: { list: 'pokeSigns' } }, actions: 'answer' },
-    pokeReady: 'before',
-    pokeNotYet: 'standing',
-    pokeOver: 'before',
+    pokeReady: [{ guard: 'madeReady', target: 'score' }, { target: 'before' }],
+    pokeNotYet: [
+      { guard: 'othersWait', target: 'poke', reenter: true, actions: 'setAside' },
+      { target: 'standing', actions: 'setAside' },
+    ],
+    pokeOver: [{ guard: 'madeReady', target: 'score' }, { target: 'before' }],
     sync: [...callOff, queue],
   },
 });
@@ -68,7 +73,11 @@ export const poke = state({
 export const standing = state({
   entry: entering('standing'),
   meta: { waits: 'poke' },
-  on: { due: 'poke', pokeNow: 'poke', sync: [...callOff, queue] },
+  on: {
+    due: 'poke',
+    pokeNow: 'poke',
+    sync: [...callOff, { guard: 'freshCome', target: 'poke', actions: 'queue' }, queue],
+  },
 });
 
 export const before = state({
@@ -76,7 +85,11 @@ export const before = state({
   meta: { list: 'beforeOven' },
   on: {
     answer: [
-      { guard: { type: 'completes', params: { list: 'beforeOven' } }, target: 'score' },
+      {
+        guard: { type: 'completes', params: { list: 'beforeOven' } },
+        target: 'score',
+        actions: 'makeReady',
+      },
       { guard: { type: 'isAsked', params: { list: 'beforeOven' } }, actions: 'answer' },
     ],
     sync: [...callOff, reready, queue],

@@ -1,52 +1,83 @@
 import { assign, setup } from 'xstate';
 import type { Vessel } from '../../src/core/formula/formula.ts';
 import type { OvenAct } from '../../src/core/records/fact.ts';
+import { isLane } from '../../src/core/records/lane.ts';
 import { beforeOvenItems, closes, LISTS } from '../../src/core/records/lists.ts';
-import type { OvenPlace } from '../../src/core/records/position.ts';
+import type { OvenPlace, Turn } from '../../src/core/records/position.ts';
+import { inTurn } from '../../src/core/oven/in-turn.ts';
 import type { OvenStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
-import { isOpen, onlyDone, taskCalled, taskDone, tasksJudged } from '../tasks.ts';
+import { isOpen, onlyDone, taskCalled, taskDone, taskKept, tasksJudged } from '../tasks.ts';
+
+/** What its lanes are at, told by every sync. `free`: one could take the loaf that waits first. */
+export interface Rack {
+  readonly full: boolean;
+  readonly free: boolean;
+  readonly reheats: boolean;
+}
 
 /**
- * `waiting`: loaves whose bake stands at the oven, neither in the load nor out.
- * `load`: loaves in the pots now. `out`: loaves out whose bake has not yet gone on.
+ * `waiting`: loaves whose bake stands at the oven, neither in it nor out. `out`: loaves out whose bake
+ * has not yet gone on. The rack is a level, told again after a rebuild.
  */
-export type OvenContext = Omit<OvenPlace, 'stage'>;
+export type OvenContext = Omit<OvenPlace, 'stage'> & { readonly rack: Rack };
 
 export type OvenEvent =
   | {
-      type: Exclude<OvenAct, 'loaded' | 'lidOff' | 'steamOut'>;
+      type: Exclude<OvenAct, 'loaded' | 'ovenOn' | 'lidOff' | 'steamOut'>;
       at: Instant;
       item?: string;
       value?: string;
     }
-  | { type: 'loaded'; at: Instant; loaves: readonly string[] }
-  | { type: 'lidOff' | 'steamOut'; at: Instant; was?: Instant }
+  /** `more`: another pot is hot and empty, and another loaf waits that fits it. */
+  | { type: 'loaded'; at: Instant; loaves: readonly string[]; more: boolean }
+  | { type: 'ovenOn'; at: Instant; lanes?: readonly string[] }
   | { type: 'due'; at: Instant }
   | { type: 'lead'; at: Instant; task: string }
+  /** A task of a lane's wait was done: it is not asked again in this firing. */
+  | { type: 'taskKept'; at: Instant; task: string }
+  | { type: 'cameOut'; at: Instant; loaves: readonly string[] }
   | {
       type: 'sync';
       at: Instant;
       waiting: readonly string[];
       vessel: Vessel;
       soon: boolean;
-      /** Time, and no press, has brought those who come soon: the oven calls for itself. */
+      rack: Rack;
+      /** Time, and no press, has led here: the oven calls for itself. */
       called: boolean;
     }
   | { type: 'judged'; at: Instant; marks: Readonly<Record<string, Instant>> };
 
-type OvenList = 'pokeSigns' | 'beforeOven' | 'crustSigns';
+type OvenList = 'pokeSigns' | 'beforeOven';
 
 const itemsOf = (list: OvenList, { vessel }: OvenContext): readonly string[] =>
   list === 'beforeOven' ? beforeOvenItems(vessel) : LISTS[list];
 
-/** Only waiting loaves, at least one, none twice; how many places there are the baker knows. */
+/** Only waiting loaves, at least one, none twice. */
 const isLoad = (waiting: readonly string[], event: OvenEvent): boolean =>
   event.type === 'loaded' &&
   event.loaves.length > 0 &&
   new Set(event.loaves).size === event.loaves.length &&
   event.loaves.every((loaf) => waiting.includes(loaf));
+
+const without = (all: readonly string[], item: string | undefined): readonly string[] =>
+  all.filter((one) => one !== item);
+
+/** Where nobody counted the pots any load may go in; else each is one, and there is one at least. */
+const arePots = (lanes: readonly string[] | undefined): boolean =>
+  lanes === undefined ||
+  (lanes.length > 0 && new Set(lanes).size === lanes.length && lanes.every(isLane));
+
+const isLater = ({ lanes, turns }: OvenContext, loaf: string): boolean =>
+  lanes === undefined || turns?.[loaf] === 'later';
+
+/** A loaf said to go first or last goes there among those that wait, behind others of its kind. */
+const turned = ({ waiting, turns }: OvenContext, loaf: string, turn: Turn) => {
+  const said = { ...turns, [loaf]: turn };
+  return { turns: said, waiting: inTurn(without(waiting, loaf).concat(loaf), said) };
+};
 
 export const ovenSetup = setup({
   types: {
@@ -55,12 +86,8 @@ export const ovenSetup = setup({
     meta: {} as StageMeta,
   },
   actions: {
-    /** Lid and steam may be reported later than they were; the open minutes run from the real instant. */
     enter: assign(({ context, event }, { stage }: { stage: OvenStage }) => ({
-      entered: {
-        ...context.entered,
-        [stage]: 'was' in event ? (event.was ?? event.at) : 'at' in event ? event.at : 0,
-      },
+      entered: { ...context.entered, [stage]: 'at' in event ? event.at : 0 },
       byDue: event.type === 'due' || (event.type === 'sync' && event.called),
       answers: {},
       marks: {},
@@ -72,22 +99,54 @@ export const ovenSetup = setup({
         ? { answers: { ...context.answers, [event.item ?? '']: event.value ?? '' } }
         : {},
     ),
-    queue: assign(({ event }) =>
-      event.type === 'sync'
-        ? { waiting: event.waiting, vessel: event.vessel, soon: event.soon }
-        : {},
+    /** No stage of the oven's own begins. */
+    rest: assign(({ context }) => ({
+      byDue: false,
+      answers: {},
+      marks: {},
+      tasks: onlyDone(context.tasks),
+    })),
+    queue: assign(({ context, event }) => {
+      if (event.type !== 'sync') return {};
+      const { waiting, vessel, soon, rack } = event;
+      const again = vessel === context.vessel ? {} : { madeReady: undefined };
+      return { waiting, vessel, soon, rack, ...again };
+    }),
+    heat: assign(({ event }) =>
+      event.type === 'ovenOn' && event.lanes !== undefined ? { lanes: event.lanes } : {},
     ),
+    drop: assign(({ context, event }) =>
+      event.type === 'potOut' ? { lanes: without(context.lanes ?? [], event.item) } : {},
+    ),
+    /** Where pots are told apart a round follows the other closely: its list is gone through once. */
+    makeReady: assign(({ context }) => (context.lanes === undefined ? {} : { madeReady: true })),
     putIn: assign(({ context, event }) =>
       event.type === 'loaded'
-        ? {
-            load: event.loaves,
-            waiting: context.waiting.filter((loaf) => !event.loaves.includes(loaf)),
-          }
+        ? { waiting: context.waiting.filter((loaf) => !event.loaves.includes(loaf)) }
         : {},
     ),
-    takeOut: assign(({ context }) => ({ out: [...context.out, ...context.load], load: [] })),
-    /** Every bake has seen its loaves out by now; the next firing has its tasks anew. */
-    forget: assign({ out: [], tasks: {} }),
+    takeOut: assign(({ context, event }) =>
+      event.type === 'cameOut' ? { out: [...context.out, ...event.loaves] } : {},
+    ),
+    turn: assign(({ context, event }) =>
+      event.type === 'loafFirst' || event.type === 'loafLater'
+        ? turned(context, event.item ?? '', event.type === 'loafFirst' ? 'first' : 'later')
+        : {},
+    ),
+    setAside: assign(({ context }) =>
+      context.lanes === undefined ? {} : turned(context, context.waiting[0] ?? '', 'later'),
+    ),
+    keepTask: assign(({ context, event }) =>
+      event.type === 'taskKept' ? { tasks: taskKept(context.tasks, event.task, event.at) } : {},
+    ),
+    /** Every bake has seen its loaves out by now; the next firing has its pots and tasks anew. */
+    forget: assign({
+      out: [],
+      tasks: {},
+      lanes: undefined,
+      turns: undefined,
+      madeReady: undefined,
+    }),
     judge: assign(({ context, event }) =>
       event.type === 'judged'
         ? {
@@ -115,16 +174,40 @@ export const ovenSetup = setup({
       event.type === 'answer' &&
       event.value !== undefined &&
       itemsOf(list, context).includes(event.item ?? ''),
+    arePots: ({ event }) => event.type === 'ovenOn' && arePots(event.lanes),
     someWait: ({ event }) => event.type === 'sync' && event.waiting.length > 0,
     someCome: ({ event }) => event.type === 'sync' && (event.waiting.length > 0 || event.soon),
     calledFor: ({ event }) => event.type === 'sync' && event.soon && event.called,
-    noneCome: ({ event }) => event.type === 'sync' && event.waiting.length === 0 && !event.soon,
-    noneYet: ({ event }) => event.type === 'sync' && event.waiting.length === 0 && event.soon,
+    noneCome: ({ event }) =>
+      event.type === 'sync' && event.waiting.length === 0 && !event.soon && !event.rack.full,
+    noneYet: ({ event }) =>
+      event.type === 'sync' &&
+      event.waiting.length === 0 &&
+      event.soon &&
+      !event.rack.full &&
+      !event.rack.reheats,
+    noneFits: ({ event }) =>
+      event.type === 'sync' && (event.waiting.length === 0 || !event.rack.free),
+    oneFits: ({ event }) => event.type === 'sync' && event.waiting.length > 0 && event.rack.free,
     moreWait: ({ context }) => context.waiting.length > 0,
-    moreCome: ({ context }) => context.waiting.length > 0 || context.soon,
+    madeReady: ({ context }) => context.madeReady === true,
+    /** Another than the first waits that nobody has left for later. */
+    othersWait: ({ context }) => context.waiting.slice(1).some((loaf) => !isLater(context, loaf)),
+    freshCome: ({ context, event }) =>
+      event.type === 'sync' &&
+      context.lanes !== undefined &&
+      event.waiting.some((loaf) => !isLater(context, loaf)),
+    mayTurn: ({ context, event }) =>
+      (event.type === 'loafFirst' || event.type === 'loafLater') &&
+      context.waiting.includes(event.item ?? ''),
+    /** The last pot stays: what waits has to bake in something. */
+    mayDrop: ({ context, event }) =>
+      event.type === 'potOut' &&
+      (context.lanes ?? []).includes(event.item ?? '') &&
+      (context.lanes ?? []).length > 1,
     fits: ({ context, event }) => isLoad(context.waiting, event),
-    fitsStone: ({ context, event }) => context.vessel === 'stone' && isLoad(context.waiting, event),
-    fitsTin: ({ context, event }) => context.vessel === 'tin' && isLoad(context.waiting, event),
+    fitsMore: ({ context, event }) =>
+      isLoad(context.waiting, event) && event.type === 'loaded' && event.more,
     /** What was made ready is for another kind of load: look at this one first. */
     otherVessel: ({ context, event }) => event.type === 'sync' && event.vessel !== context.vessel,
     mayCall: ({ context, event }) =>
@@ -132,12 +215,5 @@ export const ovenSetup = setup({
       isOpen(context, event.task) &&
       (context.tasks[event.task]?.called ?? null) === null,
     isTask: ({ context, event }) => event.type === 'taskDone' && isOpen(context, event.item ?? ''),
-    /** Lid or steam go after the load went in and not later than it is reported. */
-    plausible: ({ context, event }) => {
-      if (event.type !== 'lidOff' && event.type !== 'steamOut') return false;
-      const began = context.entered[event.type === 'lidOff' ? 'lidded' : 'steaming'];
-      const { at, was } = event;
-      return was === undefined || (was <= at && was >= (began ?? at));
-    },
   },
 });

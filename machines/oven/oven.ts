@@ -1,19 +1,8 @@
+import { baking, load, turnOff } from './busy.ts';
 import { before, holding, off, poke, preheating, score, standing, turnOn } from './cold.ts';
-import {
-  judge,
-  lidded,
-  lift,
-  load,
-  open,
-  recover,
-  steaming,
-  turnOff,
-  unload,
-  vent,
-} from './hot.ts';
 import { ovenSetup } from './oven-setup.ts';
 
-/** The kitchen's one oven. Only it knows *lidded*; a bake sees nothing but its loaves come out. */
+/** The kitchen's one oven: heat, and what goes in next. What is in it, its lanes know. */
 export const ovenMachine = ovenSetup.createMachine({
   id: 'oven',
   options: { maxIterations: 50 },
@@ -26,14 +15,19 @@ export const ovenMachine = ovenSetup.createMachine({
     vessel: 'pot',
     waiting: [],
     soon: false,
-    load: [],
     out: [],
+    rack: { full: false, free: true, reheats: false },
   },
   initial: 'off',
   on: {
     judged: { actions: 'judge' },
     lead: { guard: 'mayCall', actions: 'callTask' },
     taskDone: { guard: 'isTask', actions: 'closeTask' },
+    taskKept: { actions: 'keepTask' },
+    cameOut: { actions: 'takeOut' },
+    loafFirst: { guard: 'mayTurn', actions: 'turn' },
+    loafLater: { guard: 'mayTurn', actions: 'turn' },
+    potOut: { guard: 'mayDrop', actions: 'drop' },
   },
   states: {
     off,
@@ -45,14 +39,7 @@ export const ovenMachine = ovenSetup.createMachine({
     before,
     score,
     load,
-    lidded,
-    lift,
-    steaming,
-    vent,
-    open,
-    judge,
-    unload,
-    recover,
+    baking,
     turnOff,
   },
 });

@@ -23,7 +23,6 @@ const OVEN_OFF: Position['oven'] = {
   vessel: 'pot',
   soon: false,
   waiting: [],
-  load: [],
   out: [],
 };
 
@@ -35,6 +34,7 @@ export const positionSaid = (
 ): Position => ({
   now,
   oven: OVEN_OFF,
+  lanes: {},
   attention: { heard: [], snoozed: {} },
   // A timer of the baker's own runs by the clock, wherever the dough is.
   timers: last.timers,

@@ -11,6 +11,7 @@ import { fill } from '../core/speech/fill.ts';
 import type { Instant, Units } from '../core/units.ts';
 import { areSeveral, bakeSaid, sayFor } from '../screens/bake-name.ts';
 import { subjectOf } from '../screens/call-subject.ts';
+import { potSaid } from '../screens/pot-of.ts';
 import { bakeOf, focusOn } from '../screens/focus.ts';
 import { listEnded } from '../screens/bench/list-ended.ts';
 import { fedFocus, withTarget } from '../screens/bench/measured-view.ts';
@@ -34,7 +35,7 @@ export function speakOf(
     return [fill(calls.look, { name: starterWords.call.subject }), starterWords.care].join(' ');
   }
   const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
-  const subject = subjectOf(stage);
+  const subject = subjectOf(stage, potSaid(kitchen, who));
   if (call && subject !== null) {
     const whose = bakeOf(kitchen, who);
     const name =

@@ -4,6 +4,7 @@ import {
   type Kitchen,
   type StartFact,
 } from '../../machines/kitchen/kitchen.ts';
+import { loavesIn } from '../../machines/kitchen/lanes.ts';
 import { bakeInput } from '../../machines/kitchen/pinned.ts';
 import { soonBakes } from '../../machines/kitchen/settle.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
@@ -34,7 +35,7 @@ export const leftBy = (kitchen: Kitchen): StartFact | null => {
   const { bakes, oven, starts } = kitchen;
   if (stageOf(oven) === 'off' || isHad(kitchen)) return null;
   const over = Object.values(starts).filter(({ bake }) => !(bake in bakes));
-  const loaf = oven.context.load[0] ?? oven.context.out.at(-1);
+  const loaf = loavesIn(kitchen)[0] ?? oven.context.out.at(-1);
   const ended = lastOver(kitchen);
   return (
     over.findLast(({ loaves }) => loaf !== undefined && loaves.includes(loaf)) ??

@@ -1,4 +1,5 @@
 import type { BakeStage, OvenStage } from '../core/records/stage.ts';
+import { isLane } from '../core/records/lane.ts';
 import { taskOf } from '../../machines/tasks.ts';
 import { bakeNames, ovenNames } from '../core/speech/en/names.ts';
 import { subjectOf } from './call-subject.ts';
@@ -7,6 +8,6 @@ import { subjectOf } from './call-subject.ts';
 export const nameOf = (who: string, stage: string): string =>
   taskOf(stage) !== null
     ? (subjectOf(stage) ?? '')
-    : who === 'oven'
+    : who === 'oven' || isLane(who)
       ? ovenNames[stage as OvenStage]
       : bakeNames[stage as BakeStage];

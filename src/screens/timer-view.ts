@@ -7,6 +7,7 @@ import { starterWords } from '../core/speech/en/starter.ts';
 import { timer as words, timerWords, type TimerWords } from '../core/speech/en/timers.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Instant } from '../core/units.ts';
+import { potSaid } from './pot-of.ts';
 import { subjectOf } from './call-subject.ts';
 import { nameOf } from './stage-names.ts';
 
@@ -57,7 +58,7 @@ const wordsOfCall = ({ timers }: Kitchen, { who, stage }: Pick<Call, 'who' | 'st
 
 /** What a call is about, a timer's and the starter's too, as it follows the call word; null where no words are known. */
 export const aboutOf = (kitchen: Kitchen, call: Pick<Call, 'who' | 'stage'>): string | null =>
-  wordsOfCall(kitchen, call)?.subject ?? subjectOf(call.stage);
+  wordsOfCall(kitchen, call)?.subject ?? subjectOf(call.stage, potSaid(kitchen, call.who));
 
 /** The short name of what calls: a step's, a task's, a timer's or the starter's. */
 export const calledOf = (kitchen: Kitchen, call: Pick<Call, 'who' | 'stage'>): string =>

@@ -39,7 +39,7 @@ describe('a call', () => {
     const hand = at(new Hand(), 'lidded', 'oven.queued');
     hand.start('b', 'proof.counter');
     hand.turn(20);
-    expect(hand.ringing).toBe('oven:lift');
+    expect(hand.ringing).toBe('lane.pot:lift');
     hand.heard('oven');
     expect(hand.ringing).toBe('b:proof.toFridge');
     hand.turn(1);
@@ -70,7 +70,7 @@ describe('a call', () => {
       order.push(hand.ringing);
       hand.heard(who);
     }
-    expect(order).toEqual(['oven:lift', 'k:proof.toFridge', 'l:bulk.look']);
+    expect(order).toEqual(['lane.pot:lift', 'k:proof.toFridge', 'l:bulk.look']);
     expect(hand.ringing).toBeNull();
   });
 });
@@ -175,9 +175,9 @@ describe('a call put off', () => {
 
   it.each(['lift', 'judge'])('hot (%s) is never', (stage) => {
     const hand = at(new Hand(), stage, 'oven.queued');
-    expect(hand.ringing).toBe(`oven:${stage}`);
+    expect(hand.ringing).toBe(`lane.pot:${stage}`);
     expect(hand.snooze('oven')).toBe(false);
-    expect(hand.ringing).toBe(`oven:${stage}`);
+    expect(hand.ringing).toBe(`lane.pot:${stage}`);
   });
 
   it('and done meanwhile leaves no alarm behind', () => {

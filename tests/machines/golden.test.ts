@@ -14,8 +14,10 @@ import { samePlain } from '../../machines/kitchen/same-plain.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
 import { entering } from '../../machines/meta.ts';
+import { laneMachine } from '../../machines/oven/lane.ts';
 import { ovenMachine } from '../../machines/oven/oven.ts';
 import { ovenSetup } from '../../machines/oven/oven-setup.ts';
+import { laneSetup } from '../../machines/oven/lane-setup.ts';
 import { readRecord } from '../../src/core/records/read-record.ts';
 import type { LogRecord } from '../../src/core/records/record.ts';
 
@@ -94,6 +96,11 @@ const ovenWith = (stage: string, change: object): Machines => {
   const config = ovenMachine.config as unknown as Config;
   const states = { ...config.states, [stage]: { ...config.states[stage], ...change } };
   return { ...MACHINES, oven: ovenSetup.createMachine({ ...config, states } as never) as never };
+};
+const laneWith = (stage: string, change: object): Machines => {
+  const config = laneMachine.config as unknown as Config;
+  const states = { ...config.states, [stage]: { ...config.states[stage], ...change } };
+  return { ...MACHINES, lane: laneSetup.createMachine({ ...config, states } as never) as never };
 };
 
 const rings = (context: AttentionContext, id: string): boolean =>
@@ -178,8 +185,8 @@ describe('a log tells when the machines have changed under it', () => {
   });
 
   it('by a call that is no longer made: what was hushed does not ring', () => {
-    const machines = ovenWith('lift', { meta: { hazard: 'hot' } });
-    expect(replay(walk1, machines).trouble?.seq).toBe(firstWith('"call":"oven:lift'));
+    const machines = laneWith('lift', { meta: { hazard: 'hot' } });
+    expect(replay(walk1, machines).trouble?.seq).toBe(firstWith('"call":"lane.pot:lift'));
   });
 
   it('by a look that has become hot: what was put off may not be', () => {
@@ -191,19 +198,19 @@ describe('a log tells when the machines have changed under it', () => {
   });
 
   it('by a wait for another mark: the wait never ends', () => {
-    const machines = ovenWith('lidded', {
+    const machines = laneWith('lidded', {
       meta: { waits: 'colour' },
-      on: { lidOff: 'open', sync: { actions: 'queue' } },
+      on: { lidOff: 'open' },
     });
     // The load still looks the same; the due that led to the lid call is missing after it.
     expect(replay(walk1, machines).trouble?.seq).toBe(
-      walk1.find(({ position }) => position.oven.stage === 'lift')!.seq,
+      walk1.find(({ position }) => position.lanes['lane.pot']?.stage === 'lift')!.seq,
     );
   });
 
   it('by an act with another name', () => {
-    const machines = ovenWith('unload', {
-      on: { takenOut: { target: 'recover', actions: 'takeOut' }, sync: { actions: 'queue' } },
+    const machines = laneWith('unload', {
+      on: { takenOut: { target: 'recover', actions: 'empty' } },
     });
     expect(replay(walk1, machines).trouble?.seq).toBe(firstWith('"act":"unloaded"'));
   });
@@ -214,7 +221,7 @@ describe('a log tells when the machines have changed under it', () => {
   });
 
   it('and keeps what it had folded up to there', () => {
-    const machines = ovenWith('lift', { meta: { hazard: 'hot' } });
+    const machines = laneWith('lift', { meta: { hazard: 'hot' } });
     const { kitchen, trouble } = replay(walk1, machines);
     expect(kitchen.seq).toBe(trouble!.seq - 1);
     expect(samePlain(positionOf(kitchen), walk1[trouble!.seq - 2]!.position)).toBe(true);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { MINUTE } from '../../src/core/units.ts';
+import { loavesIn } from '../../machines/kitchen/lanes.ts';
 import { Hand } from './support/hand.ts';
 import { at, stepOn } from './support/onward.ts';
 
@@ -13,7 +14,7 @@ describe('the lid', () => {
     expect(hand.ringing).toBeNull();
     hand.turnTo(lid);
     const [call, ...more] = hand.fold.callsOf(hand.kitchen);
-    expect(call).toMatchObject({ kind: 'hot', since: lid, who: 'oven', stage: 'lift' });
+    expect(call).toMatchObject({ kind: 'hot', since: lid, who: 'lane.pot', stage: 'lift' });
     expect(more).toEqual([]);
     expect(hand.says.filter(({ stage }) => stage === 'lift')).toHaveLength(1);
     hand.turn(30);
@@ -38,7 +39,7 @@ describe('the lid', () => {
     expect(hand.stage('oven')).toBe('open');
     expect(hand.deadline('oven')).toBe(was + 20 * MINUTE);
     hand.takeBack();
-    expect(hand.ringing).toBe('oven:lift');
+    expect(hand.ringing).toBe('lane.pot:lift');
   });
 
   it('reported after the open minutes are over goes straight to the crust, and calls hot', () => {
@@ -47,9 +48,9 @@ describe('the lid', () => {
     hand.turn(40);
     expect(hand.press('oven', 'lidOff', { was })).toBe(true);
     expect(hand.stage('oven')).toBe('judge');
-    const { entered } = hand.kitchen.oven.context;
+    const { entered } = hand.kitchen.lanes['lane.pot']!.context;
     expect(entered['judge']).toBe(was + 20 * MINUTE);
-    expect(hand.ringing).toBe('oven:judge');
+    expect(hand.ringing).toBe('lane.pot:judge');
     expect(hand.replayed().trouble).toBeNull();
   });
 
@@ -78,18 +79,19 @@ describe('the lid', () => {
     const hand = lidded();
     hand.turn(4);
     expect(hand.press('a', 'ended')).toBe(true);
-    expect(hand.kitchen.oven.context).toMatchObject({ load: ['a1'], waiting: [] });
+    expect(loavesIn(hand.kitchen)).toEqual(['a1']);
+    expect(hand.kitchen.oven.context).toMatchObject({ waiting: [] });
     hand.turn(14);
-    expect(hand.ringing).toBe('oven:lift');
+    expect(hand.ringing).toBe('lane.pot:lift');
     hand.press('oven', 'lidOff');
     expect(hand.deadline('oven')).toBe(hand.now + 20 * MINUTE);
     hand.turn(20);
-    expect(hand.ringing).toBe('oven:judge');
+    expect(hand.ringing).toBe('lane.pot:judge');
     hand.press('oven', 'crustReady');
     hand.press('oven', 'unloaded');
     expect(hand.stage('oven')).toBe('turnOff');
     hand.press('oven', 'ovenOff');
-    expect(hand.kitchen.oven.context).toMatchObject({ load: [], out: [], waiting: [] });
+    expect(hand.kitchen.oven.context).toMatchObject({ out: [], waiting: [] });
     expect(hand.replayed().trouble).toBeNull();
   });
 

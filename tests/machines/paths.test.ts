@@ -6,12 +6,17 @@ import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
 import { OPENING_BELIEF } from '../../src/core/readiness/belief.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import type { Place } from '../../src/core/records/position.ts';
-import { BAKE_STAGES, OVEN_STAGES, type Hazard } from '../../src/core/records/stage.ts';
+import {
+  BAKE_STAGES,
+  LANE_STAGES,
+  OVEN_STAGES,
+  type Hazard,
+} from '../../src/core/records/stage.ts';
 import { explore, stagesOf, transitionsOf } from './support/coverage.ts';
-import { attentionEvents, bakeEvents, CALLS, ovenEvents } from './support/events.ts';
+import { attentionEvents, bakeEvents, CALLS, laneEvents, ovenEvents } from './support/events.ts';
 import { RECIPE, SCOOP, TIN } from './support/recipe.ts';
 
-const { bake, oven, attention } = MACHINES;
+const { bake, oven, lane, attention } = MACHINES;
 
 const TOUCHES = RECIPE.process.touches;
 
@@ -63,16 +68,53 @@ const ovenWalk = explore(oven, {
   from: [initialTransition(oven)[0]],
   events: ovenEvents,
   key: (state) => {
-    const { waiting, soon, vessel, load, out, answers, byDue } = state.context;
+    const { waiting, soon, vessel, out, answers, byDue, lanes, turns, madeReady } = state.context;
     return JSON.stringify([
       state.value,
       vessel,
       waiting,
       soon,
-      load,
       out,
+      lanes !== undefined,
+      waiting.map((loaf) => turns?.[loaf] === 'later'),
+      madeReady,
       Object.keys(answers),
       byDue,
+      tasksOf(state),
+    ]);
+  },
+});
+
+const laneWalk = explore(lane, {
+  from: (
+    [
+      ['pot', 'lidded'],
+      ['stone', 'steaming'],
+      ['tin', 'open'],
+    ] as const
+  ).map(([vessel, stage]) =>
+    lane.resolveState({
+      value: stage,
+      context: {
+        marks: {},
+        entered: { [stage]: 0 },
+        byDue: false,
+        answers: {},
+        tasks: {},
+        vessel,
+        loaves: ['a1'],
+      },
+    }),
+  ),
+  events: laneEvents,
+  key: (state) => {
+    const { vessel, answers, byDue, onRack } = state.context;
+    return JSON.stringify([
+      state.value,
+      vessel,
+      Object.keys(answers),
+      byDue,
+      onRack,
       tasksOf(state),
     ]);
   },
@@ -94,6 +136,7 @@ const attentionWalk = explore(attention, {
 const WALKS = [
   ['bake', bake, bakeWalk],
   ['oven', oven, ovenWalk],
+  ['lane', lane, laneWalk],
   ['attention', attention, attentionWalk],
 ] as const;
 
@@ -123,12 +166,18 @@ describe.each(WALKS)('the %s machine', (name, machine: AnyStateMachine, walk) =>
 describe('stages', () => {
   it('are those the records name, no more and no fewer', () => {
     expect(stagesOf(bake).toSorted()).toEqual([...BAKE_STAGES].toSorted());
-    expect(stagesOf(oven).toSorted()).toEqual([...OVEN_STAGES].toSorted());
+    const ovens = OVEN_STAGES.filter(
+      (stage) => !(LANE_STAGES as readonly string[]).includes(stage),
+    );
+    expect(stagesOf(oven).toSorted()).toEqual(ovens.toSorted());
+    expect(stagesOf(lane).toSorted()).toEqual([...LANE_STAGES, 'gone'].toSorted());
   });
 
   const everywhere = [
     ...new Map(
-      [...bakeWalk.steps, ...ovenWalk.steps].map(({ to }) => [stageOf(to), to] as const),
+      [...bakeWalk.steps, ...ovenWalk.steps, ...laneWalk.steps].map(
+        ({ to }) => [stageOf(to), to] as const,
+      ),
     ).values(),
   ];
 
@@ -137,20 +186,24 @@ describe('stages', () => {
     expect(waits.map((state) => stageOf(state)).toSorted()).toEqual(
       Object.keys(WAITING).toSorted(),
     );
-    for (const { to } of [...bakeWalk.steps, ...ovenWalk.steps].filter(
+    for (const { to } of [...bakeWalk.steps, ...ovenWalk.steps, ...laneWalk.steps].filter(
       ({ from, to }) => from !== to && stageOf(from) !== stageOf(to),
     )) {
       // The end of a warm proof is the same wait that went on: its look is already laid.
       const goesOn = stageOf(to) === 'proof.soon' && to.context.byDue;
       if (!goesOn) expect([stageOf(to), deadlineOf(to)]).toEqual([stageOf(to), null]);
     }
-    for (const { event, to } of [...bakeWalk.steps, ...ovenWalk.steps]) {
+    for (const { event, to } of [...bakeWalk.steps, ...ovenWalk.steps, ...laneWalk.steps]) {
       if (event.type === 'judged' && metaOf(to).waits) expect(deadlineOf(to)).toBe(1);
     }
   });
 
   it('answer to a due where they wait, and only there', () => {
-    for (const { from, event, taken } of [...bakeWalk.steps, ...ovenWalk.steps]) {
+    for (const { from, event, taken } of [
+      ...bakeWalk.steps,
+      ...ovenWalk.steps,
+      ...laneWalk.steps,
+    ]) {
       if (event.type === 'due') expect(taken).toBe(metaOf(from).waits !== undefined);
     }
   });
@@ -178,12 +231,25 @@ describe('stages', () => {
     }
   });
 
-  it('of the oven hold a load exactly while it is hot and in', () => {
-    for (const { to } of ovenWalk.steps) {
-      expect([to.value, to.context.load.length > 0]).toEqual([
+  it('of a lane hold a load exactly while it is hot and in', () => {
+    for (const { to } of laneWalk.steps) {
+      expect([to.value, to.context.loaves.length > 0]).toEqual([
         to.value,
-        ['lidded', 'lift', 'steaming', 'vent', 'open', 'judge', 'unload'].includes(to.value),
+        !['recover', 'gone'].includes(to.value),
       ]);
+    }
+  });
+
+  it('of the oven keep every pot but those said to be out, and one at least', () => {
+    for (const { from, event, to } of ovenWalk.steps) {
+      const [before, after] = [from.context.lanes, to.context.lanes];
+      if (before === undefined || after === undefined || event.type === 'ovenOn') continue;
+      expect(after).toEqual(
+        event.type === 'potOut' && before.length > 1
+          ? before.filter((one) => one !== event.item)
+          : before,
+      );
+      expect(after.length).toBeGreaterThan(0);
     }
   });
 });

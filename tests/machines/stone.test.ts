@@ -20,7 +20,9 @@ describe('loaves on a hot stone', () => {
       expect(hand.replayed(hand.records.slice(0, n)).trouble).toBeNull();
     }
     expect(hand.modelRuns).toBe(runs);
-    const stages = hand.says.filter(({ who }) => who === 'oven').map(({ stage }) => stage);
+    const stages = hand.says
+      .filter(({ who }) => who === 'oven' || who === 'lane.pot')
+      .map(({ stage }) => stage);
     expect(stages.filter((stage) => stage === 'vent')).toHaveLength(2);
     expect(stages).not.toContain('lidded');
     expect(stages).not.toContain('lift');
@@ -31,14 +33,14 @@ describe('loaves on a hot stone', () => {
     expect(hand.ringing).toBeNull();
     const end = hand.deadline('oven')!;
     hand.turnTo(end);
-    expect([hand.stage('oven'), hand.ringing]).toEqual(['vent', 'oven:vent']);
+    expect([hand.stage('oven'), hand.ringing]).toEqual(['vent', 'lane.pot:vent']);
     hand.turn(3);
     expect(hand.press('oven', 'lidOff')).toBe(false);
     expect(hand.press('oven', 'steamOut', { was: end + MINUTE })).toBe(true);
     expect([hand.stage('oven'), hand.ringing]).toEqual(['open', null]);
     expect(hand.deadline('oven')).toBe(end + 21 * MINUTE);
     hand.takeBack();
-    expect(hand.ringing).toBe('oven:vent');
+    expect(hand.ringing).toBe('lane.pot:vent');
   });
 
   it('may have their steam let out early, but not before they were in', () => {

@@ -5,12 +5,15 @@ import { at, walkTo } from './support/onward.ts';
 
 /** Where everything stands, without the instants of entries and the silences. */
 const stands = (hand: Hand) => {
-  const { bakes, oven } = hand.fold.positionOf(hand.kitchen);
+  const { bakes, oven, lanes } = hand.fold.positionOf(hand.kitchen);
   return {
     bakes: Object.entries(bakes).map(([id, { stage, marks, answers, touches, readings }]) => {
       return [id, stage, marks, answers, touches, readings];
     }),
-    oven: [oven.stage, oven.marks, oven.answers, oven.waiting, oven.load, oven.out],
+    oven: [oven.stage, oven.marks, oven.answers, oven.waiting, oven.out],
+    lanes: Object.entries(lanes).map(([who, { stage, marks, answers, loaves }]) => {
+      return [who, stage, marks, answers, loaves];
+    }),
   };
 };
 
@@ -121,7 +124,7 @@ describe('a take-back of "lid off"', () => {
     expect(hand.deadline('oven')).toBe(lid);
     expect(hand.fold.wanted(hand.kitchen)).toEqual({ alarmAt: lid, ringing: null });
     hand.turnTo(lid);
-    expect(hand.ringing).toBe('oven:lift');
+    expect(hand.ringing).toBe('lane.pot:lift');
   });
 
   it('once overdue rings, with the call it always was', () => {
@@ -131,8 +134,8 @@ describe('a take-back of "lid off"', () => {
     hand.press('oven', 'lidOff');
     hand.turnTo(lid + 3 * MINUTE);
     hand.takeBack();
-    expect(hand.ringing).toBe('oven:lift');
-    expect(hand.callId('oven')).toBe(`oven:lift:${lid}`);
+    expect(hand.ringing).toBe('lane.pot:lift');
+    expect(hand.callId('oven')).toBe(`lane.pot:lift:${lid}`);
   });
 
   it('rings though it was hushed before, and can be hushed again', () => {
@@ -143,7 +146,7 @@ describe('a take-back of "lid off"', () => {
     hand.press('oven', 'lidOff');
     hand.turn(1);
     hand.takeBack();
-    expect(hand.ringing).toBe('oven:lift');
+    expect(hand.ringing).toBe('lane.pot:lift');
     expect(hand.heard('oven')).toBe(true);
     expect(hand.ringing).toBeNull();
     expect(hand.replayed().trouble).toBeNull();
@@ -158,7 +161,7 @@ describe('a take-back of "lid off"', () => {
     hand.press('oven', 'lidOff');
     expect(hand.ringing).toBeNull();
     hand.takeBack();
-    expect(hand.ringing).toBe('oven:lift');
+    expect(hand.ringing).toBe('lane.pot:lift');
     hand.heard('oven');
     hand.turn(30);
     expect(hand.ringing).toBeNull();

@@ -25,7 +25,7 @@ describe('time', () => {
     hand.turn(8).wallBack(300).turn(9);
     expect(hand.ringing).toBeNull();
     hand.turn(1);
-    expect(hand.ringing).toBe('oven:lift');
+    expect(hand.ringing).toBe('lane.pot:lift');
   });
 
   it('lets every deadline fall due at its own instant, however late the clock is read', () => {
@@ -65,7 +65,7 @@ describe('time', () => {
     for (const bake of ['d', 'c']) hand.press(bake, 'folded');
     hand.do({ kind: 'jump', position: atOneInstant(hand) });
     hand.turn(60);
-    expect(hand.says.slice(-3).map(({ who }) => who)).toEqual(['oven', 'c', 'd']);
+    expect(hand.says.slice(-3).map(({ who }) => who)).toEqual(['lane.pot', 'c', 'd']);
   });
 });
 

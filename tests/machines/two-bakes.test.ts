@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { waitFor } from '../../src/core/day/waits.ts';
+import { loavesIn } from '../../machines/kitchen/lanes.ts';
 import { Hand } from './support/hand.ts';
 import { at, stepOn, walkToEnd } from './support/onward.ts';
 import { RECIPE, STONE, TIN } from './support/recipe.ts';
@@ -30,7 +31,7 @@ describe('two bakes at once', () => {
     const loads: (readonly string[])[] = [];
     for (let n = 0; n < 4; n += 1) {
       ovenTo(hand, 'lidded');
-      loads.push(context(hand).load);
+      loads.push(loavesIn(hand.kitchen));
       ovenTo(hand, 'unload');
       stepOn(hand, 'oven');
     }
@@ -143,9 +144,11 @@ describe('a bake that is ended', () => {
     ovenTo(hand, 'recover');
     ovenTo(hand, 'lidded');
     hand.press('a', 'ended');
-    expect(context(hand)).toMatchObject({ load: ['a2'], out: ['a1'], waiting: [] });
+    expect(loavesIn(hand.kitchen)).toEqual(['a2']);
+    expect(context(hand)).toMatchObject({ out: ['a1'], waiting: [] });
     ovenTo(hand, 'turnOff');
-    expect(context(hand)).toMatchObject({ load: [], out: ['a1', 'a2'] });
+    expect(loavesIn(hand.kitchen)).toEqual([]);
+    expect(context(hand)).toMatchObject({ out: ['a1', 'a2'] });
     ovenTo(hand, 'off');
   });
 
@@ -245,8 +248,8 @@ describe('two bakes due in the same second', () => {
     const lid = hand.deadline('oven')!;
     expect(hand.deadline('c')).toBe(lid);
     hand.turnTo(lid);
-    expect(calling(hand)).toEqual(['oven', 'c']);
-    expect(hand.ringing).toBe('oven:lift');
+    expect(calling(hand)).toEqual(['lane.pot', 'c']);
+    expect(hand.ringing).toBe('lane.pot:lift');
     hand.press('oven', 'lidOff');
     expect(hand.ringing).toBe('c:proof.toFridge');
   });

@@ -1,16 +1,21 @@
 import { getShortestPaths } from '@xstate/graph';
 import { describe, expect, it } from 'vitest';
-import { initialTransition, type AnyMachineSnapshot, type EventObject } from 'xstate';
+import {
+  initialTransition,
+  type AnyMachineSnapshot,
+  type EventObject,
+  type SnapshotFrom,
+} from 'xstate';
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
 import type { Vessel } from '../../src/core/formula/formula.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { OPENING_BELIEF } from '../../src/core/readiness/belief.ts';
-import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
-import { bakeEvents, ovenEvents } from './support/events.ts';
+import { BAKE_STAGES, LANE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
+import { bakeEvents, laneEvents, ovenEvents } from './support/events.ts';
 import { Hand } from './support/hand.ts';
-import { stepOn } from './support/onward.ts';
+import { stepOn, walkTo, walkToEnd } from './support/onward.ts';
 import { RECIPE, SCOOP, STONE, TIN } from './support/recipe.ts';
 
 type Event = EventObject & Readonly<Record<string, unknown>>;
@@ -21,7 +26,7 @@ interface Path {
 
 /** The shortest path to each stage of a machine, of what hands and time alone can do. */
 const shortest = (
-  machine: typeof MACHINES.bake | typeof MACHINES.oven,
+  machine: typeof MACHINES.bake | typeof MACHINES.oven | typeof MACHINES.lane,
   fromState: AnyMachineSnapshot,
   events: (state: never) => readonly EventObject[],
   key: (state: never) => string,
@@ -86,21 +91,58 @@ const ovenPaths = shortest(
   MACHINES.oven,
   initialTransition(MACHINES.oven)[0],
   ((state: ReturnType<typeof initialTransition<typeof MACHINES.oven>>[0]) =>
-    ovenEvents(state).filter(({ type }) => type !== 'sync' || state.value === 'off')) as never,
+    ovenEvents(state).filter(
+      ({ type }) =>
+        !['cameOut', 'taskKept'].includes(type) && (type !== 'sync' || state.value === 'off'),
+    )) as never,
   ((state: ReturnType<typeof initialTransition<typeof MACHINES.oven>>[0]) =>
     JSON.stringify([
       state.value,
       state.context.vessel,
       state.context.soon,
-      state.context.load,
+      state.context.turns,
       state.context.out,
       Object.keys(state.context.answers),
     ])) as never,
 );
 
+type LaneSnapshot = SnapshotFrom<typeof MACHINES.lane>;
+
+/** The paths of a load by what it bakes in, from its load on. */
+const lanePaths = (
+  [
+    ['lidded', RECIPE],
+    ['steaming', STONE],
+    ['open', TIN],
+  ] as const
+).flatMap(([first, recipe]) =>
+  shortest(
+    MACHINES.lane,
+    MACHINES.lane.resolveState({
+      value: first,
+      context: {
+        marks: {},
+        entered: { [first]: 0 },
+        byDue: false,
+        answers: {},
+        tasks: {},
+        vessel: recipe.process.vessel,
+        loaves: ['a1'],
+      },
+    }),
+    ((state: LaneSnapshot) => laneEvents(state).filter(({ type }) => type !== 'sync')) as never,
+    ((state: LaneSnapshot) =>
+      JSON.stringify([state.value, Object.keys(state.context.answers)])) as never,
+  ).map((path) => ({ ...path, recipe })),
+);
+
 /** Every machine that waits has the instant at which it ends. */
 const expectMarks = (hand: Hand): void => {
-  for (const machine of [hand.kitchen.oven, ...Object.values(hand.kitchen.bakes)]) {
+  for (const machine of [
+    hand.kitchen.oven,
+    ...Object.values(hand.kitchen.lanes),
+    ...Object.values(hand.kitchen.bakes),
+  ]) {
     expect([stageOf(machine), deadlineOf(machine) !== null]).toEqual([
       stageOf(machine),
       metaOf(machine).waits !== undefined,
@@ -128,7 +170,8 @@ const walk = (who: string, { to, steps, recipe = RECIPE }: Path & { recipe?: Rec
   for (const { event, stage } of steps) {
     act(hand, who, event);
     const over = ['done', 'ended'].includes(stage);
-    expect([to, event.type, hand.stage(who)]).toEqual([to, event.type, over ? null : stage]);
+    const stands = who === 'oven' ? stageOf(hand.kitchen.oven) : hand.stage(who);
+    expect([to, event.type, stands]).toEqual([to, event.type, over ? null : stage]);
     expectMarks(hand);
   }
   return hand;
@@ -139,7 +182,13 @@ describe('in a kitchen, hands and time alone reach', () => {
     expect([...new Set(bakePaths.map(({ to }) => to))].toSorted()).toEqual(
       [...BAKE_STAGES].toSorted(),
     );
-    expect(ovenPaths.map(({ to }) => to).toSorted()).toEqual([...OVEN_STAGES].toSorted());
+    const lanes: readonly string[] = LANE_STAGES;
+    const ovens = OVEN_STAGES.filter((stage) => !lanes.includes(stage));
+    // What is out of its lanes turns it off: their paths end there.
+    expect([...ovenPaths.map(({ to }) => to), 'turnOff'].toSorted()).toEqual(ovens.toSorted());
+    expect([...new Set(lanePaths.map(({ to }) => to))].toSorted()).toEqual(
+      [...lanes, 'gone'].toSorted(),
+    );
   });
 
   it.each(bakePaths)('$to of a bake, every wait on the way with its end', (path) => {
@@ -148,5 +197,21 @@ describe('in a kitchen, hands and time alone reach', () => {
 
   it.each(ovenPaths)('$to of the oven, every wait on the way with its end', (path) => {
     expect(walk('oven', path).replayed().trouble).toBeNull();
+  });
+
+  it.each(lanePaths)('$to of a load ($recipe.process.vessel), and then the end', (path) => {
+    const hand = new Hand();
+    // A pot is wanted hot again only where another loaf waits.
+    const last = path.steps.some(({ event }) => event['more'] === false);
+    hand.start('a', 'oven.queued', last ? ['a1'] : ['a1', 'a2'], path.recipe);
+    walkTo(hand, 'oven', 'load');
+    hand.press('oven', 'loaded', { loaves: ['a1'] });
+    for (const { event, stage } of path.steps) {
+      act(hand, 'lane.pot', event);
+      expect(hand.stage('lane.pot')).toBe(stage === 'gone' ? null : stage);
+      expectMarks(hand);
+    }
+    walkToEnd(hand);
+    expect(hand.replayed().trouble).toBeNull();
   });
 });

@@ -3,49 +3,76 @@ import { ANY_POT, EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import { benchView } from '../../src/screens/bench/view.ts';
 import { focusOn } from '../../src/screens/focus.ts';
 import { Hand } from '../machines/support/hand.ts';
-import { at, walkTo } from '../machines/support/onward.ts';
+import { walkTo } from '../machines/support/onward.ts';
+import { STONE } from '../machines/support/recipe.ts';
 
 const METRIC = { heat: 'C', weight: 'g' } as const;
-const see = (hand: Hand, pots: number, bake = 'a') =>
+const see = (hand: Hand, pots: object[], bake = 'a') =>
   benchView(hand.kitchen, focusOn(hand.kitchen, bake)!, () => '12:00', null, METRIC, {
     ...EQUIPMENT,
-    pots: Array.from({ length: pots }, () => ANY_POT),
+    stones: 2,
+    pots: pots.map((pot) => ({ ...ANY_POT, ...pot })),
   });
 
-describe('how many loaves a load takes', () => {
-  it.each([
-    [1, ['a1'], 'load 1 of 2'],
-    [2, ['a1', 'a2'], 'load 1 of 1'],
-    [3, ['a1', 'a2'], 'load 1 of 1'],
-  ])('with %i pots', (pots, loaves, place) => {
-    const view = see(at(new Hand(), 'load', 'oven.queued'), pots);
-    expect(view.slab.deed).toMatchObject({ act: 'loaded', loaves });
-    expect(view.place).toContain(place);
+/** The slab's own deed, done. */
+const slab = (hand: Hand, pots: object[], bake = 'a') => {
+  const { deed } = see(hand, pots, bake).slab;
+  if (deed?.kind !== 'press') throw new Error('The slab does nothing.');
+  expect(hand.do(deed)).toBe(true);
+  return deed;
+};
+
+/** At the load of the first loaf, the oven turned on by the slab, so that its pots are known. */
+const atLoad = (pots: object[], recipe?: typeof STONE): Hand => {
+  const hand = new Hand();
+  hand.start('a', 'oven.queued', ['a1', 'a2', 'a3'], recipe);
+  slab(hand, pots);
+  return walkTo(hand, 'oven', 'load');
+};
+
+describe('a load', () => {
+  it('is one loaf into the one pot there is', () => {
+    const hand = atLoad([{}]);
+    expect(see(hand, [{}]).place).toBe('Oven · load 1 of 3');
+    expect(slab(hand, [{}])).toMatchObject({ act: 'loaded', loaves: ['a1'], lane: 'lane.pot' });
+    expect(see(hand, [{}]).place).toBe('Oven · load 1 of 3');
   });
 
-  it('is one where no pot may be loaded hot: the baker decides, and was told before', () => {
-    const hand = at(new Hand(), 'load', 'oven.queued');
-    const view = benchView(hand.kitchen, focusOn(hand.kitchen, 'a')!, () => '12:00', null, METRIC, {
-      ...EQUIPMENT,
-      pots: [{ ...ANY_POT, material: 'glass' }],
+  it('is one loaf a pot, each named, until every pot is full', () => {
+    const hand = atLoad([{}, {}]);
+    expect(see(hand, [{}, {}])).toMatchObject({
+      place: 'Oven · loaf 1 of 3',
+      headline: 'Load the left pot, lid on',
     });
-    expect(view.slab.deed).toMatchObject({ loaves: ['a1'] });
+    expect(slab(hand, [{}, {}])).toMatchObject({ loaves: ['a1'], lane: 'lane.left' });
+    walkTo(hand, 'oven', 'load');
+    expect(see(hand, [{}, {}]).headline).toBe('Load the right pot, lid on');
+    expect(slab(hand, [{}, {}])).toMatchObject({ loaves: ['a2'], lane: 'lane.right' });
+    expect(Object.keys(hand.kitchen.lanes)).toEqual(['lane.left', 'lane.right']);
+    expect(see(hand, [{}, {}]).place).toBe('Left pot · loaf 1 of 3');
   });
 
-  it('never fills up with another bake’s loaves, which have minutes of their own', () => {
+  it('leaves out a pot that may crack, and heats one where none is fit: it is told of before', () => {
+    const glass = { material: 'glass' };
+    expect(atLoad([{}, glass]).kitchen.oven.context.lanes).toEqual(['lane.left']);
+    expect(atLoad([glass]).kitchen.oven.context.lanes).toEqual(['lane.pot']);
+  });
+
+  it('on a stone is as many as lie on it', () => {
+    const hand = atLoad([{}], STONE);
+    expect(see(hand, [{}]).slab.deed).toMatchObject({ loaves: ['a1', 'a2'] });
+  });
+
+  it('of two bakes puts each loaf in a pot of its own, with its own minutes', () => {
     const hand = new Hand();
-    hand.start('a', 'oven.queued', ['a1', 'a2', 'a3']);
-    hand.start('b', 'oven.queued', ['b1', 'b2']);
-    const loads: unknown[] = [];
-    for (let n = 0; n < 3; n += 1) {
-      walkTo(hand, 'oven', 'load', n < 2 ? 'a' : 'b');
-      const { deed } = see(hand, 2, n < 2 ? 'a' : 'b').slab;
-      if (deed?.kind !== 'press') throw new Error('The load press does nothing.');
-      loads.push(deed.loaves);
-      hand.do(deed);
-      walkTo(hand, 'oven', 'unload', n < 2 ? 'a' : 'b');
-      hand.press('oven', 'unloaded');
-    }
-    expect(loads).toEqual([['a1', 'a2'], ['a3'], ['b1', 'b2']]);
+    hand.start('a', 'oven.queued', ['a1']);
+    hand.start('b', 'oven.queued', ['b1']);
+    slab(hand, [{}, {}]);
+    walkTo(hand, 'oven', 'load');
+    slab(hand, [{}, {}]);
+    walkTo(hand, 'oven', 'load', 'b');
+    expect(slab(hand, [{}, {}], 'b')).toMatchObject({ loaves: ['b1'], lane: 'lane.right' });
+    expect(see(hand, [{}, {}]).stage).toBe('lidded');
+    expect(see(hand, [{}, {}], 'b').stage).toBe('lidded');
   });
 });

@@ -128,7 +128,7 @@ describe('what comes to the front', () => {
     hand.start('b', 'mix.first', ['b1'], LANE);
     hand.press('b', 'mixed');
     hand.turnTo(Math.max(hand.deadline('oven')!, hand.deadline('b')!));
-    expect(hand.ringing).toBe('oven:lift');
+    expect(hand.ringing).toBe('lane.pot:lift');
     hand.heard('oven');
     expect(hand.ringing).toBe('b:mix.salt');
     expect(frontOf(hand.kitchen, ringing(hand), 'a')).toBeNull();

@@ -76,7 +76,7 @@ describe('an oven left hot by a bake that is over', () => {
     hand.press('a', 'ended');
     hand.turnTo(hand.deadline('oven')!);
     const { ringing } = hand.fold.wanted(hand.kitchen);
-    expect(ringing).toMatchObject({ who: 'oven', stage: 'lift', kind: 'hot' });
+    expect(ringing).toMatchObject({ who: 'lane.pot', stage: 'lift', kind: 'hot' });
     expect(frontOf(hand.kitchen, ringing, null)).toBe('a');
     const seen = new Set<string>();
     while (hand.stage('oven') !== 'off') {

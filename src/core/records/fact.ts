@@ -5,7 +5,7 @@ import type { Celsius, Grams, Instant } from '../units.ts';
 import type { Position } from './position.ts';
 import type { StarterDeed } from './starter.ts';
 
-/** 'oven', 'starter', or the id of a bake. */
+/** 'oven', a lane of it, 'starter', or the id of a bake. */
 export type Who = string;
 
 /** Acts a bake takes. A press names its act, so that a moved stage mismatches loudly. */
@@ -52,7 +52,7 @@ export type BakeAct =
   | 'taskDone'
   | 'ended';
 
-/** Acts the oven takes. */
+/** Acts the oven and its lanes take. */
 export type OvenAct =
   | 'ovenOn'
   | 'ovenHot'
@@ -69,7 +69,11 @@ export type OvenAct =
   | 'crustReady'
   | 'crustNotYet'
   | 'crustOver'
+  | 'crustOnRack'
   | 'unloaded'
+  | 'loafFirst'
+  | 'loafLater'
+  | 'potOut'
   | 'ovenOff'
   | 'taskDone';
 
@@ -165,9 +169,11 @@ export type Deed =
       readonly kind: 'press';
       readonly who: Who;
       readonly act: BakeAct | OvenAct;
-      /** for `answer`, and the task for `taskDone` */ readonly item?: string;
+      /** for `answer`; the task for `taskDone`; the loaf for `loafFirst` and `loafLater`; the lane for `potOut` */ readonly item?: string;
       readonly value?: string;
       /** for `loaded`: those that go in; for `fewer`: those that remain */ readonly loaves?: readonly string[];
+      /** for `loaded`: where */ readonly lane?: string;
+      /** for `ovenOn`: the pots that heat */ readonly lanes?: readonly string[];
       /** for `lidOff` and `steamOut`: when it really was, if earlier than the press */ readonly was?: Instant;
       /** for `noted` */ readonly text?: string;
       /** for `starterKept`: what is kept back for the next bake */ readonly grams?: Grams;

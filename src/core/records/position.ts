@@ -41,11 +41,28 @@ export interface BakePlace extends Place {
 export interface OvenPlace extends Place {
   /** What the oven is made ready for: of the first loaf that waits, else of the last that did. */
   readonly vessel: Vessel;
+  /** In the order they go in: those to bake first, then as they came, then those left for later. */
   readonly waiting: readonly string[];
   /** Loaves of a warm proof are coming: it is wanted hot though nobody waits. */
   readonly soon: boolean;
-  readonly load: readonly string[];
   readonly out: readonly string[];
+  /** The pots that heat, as lanes, one loaf each; left out in logs of before pots were told apart. */
+  readonly lanes?: readonly string[] | undefined;
+  /** What was said of waiting loaves: they jump the queue, or go in last. Left out where nothing was. */
+  readonly turns?: Readonly<Record<string, Turn>> | undefined;
+  /** The list before the oven was gone through since it was turned on; left out where not. */
+  readonly madeReady?: true | undefined;
+}
+
+/** Whether a loaf is baked before the others, or after them. */
+export type Turn = 'first' | 'later';
+
+/** One pot from its load on, until it is hot and empty again; or all that is in tins or on the stone. */
+export interface LanePlace extends Place {
+  readonly vessel: Vessel;
+  readonly loaves: readonly string[];
+  /** It was taken out of its pot and finishes on the bare rack; left out where not. */
+  readonly onRack?: true;
 }
 
 /** Which pending calls were silenced, and which put off until when (and how often). */
@@ -69,6 +86,8 @@ export interface Position {
   readonly now: Instant;
   readonly bakes: Readonly<Record<string, BakePlace>>;
   readonly oven: OvenPlace;
+  /** By its name (lane.ts); only what is loaded, or heats up again. */
+  readonly lanes: Readonly<Record<string, LanePlace>>;
   readonly attention: AttentionPlace;
   /** By id. */
   readonly timers: Readonly<Record<string, RunningTimer>>;

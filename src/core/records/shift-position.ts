@@ -7,7 +7,7 @@ type Table<T> = Readonly<Record<string, T>>;
 /** What was before, and who had nothing done to them since: only that is moved. */
 export interface Since {
   readonly from: Instant;
-  /** Names of bakes and timers, and 'oven', that were touched since. */
+  /** Names of bakes, lanes and timers, and 'oven', that were touched since. */
   readonly touched: ReadonlySet<string>;
 }
 
@@ -51,6 +51,9 @@ export function shiftPosition(position: Position, by: number, since?: Since): Po
       ]),
     ),
     oven: shifted('oven', position.oven),
+    lanes: Object.fromEntries(
+      Object.entries(position.lanes).map(([who, lane]) => [who, shifted(who, lane)]),
+    ),
     attention: { heard: [], snoozed: {} },
     timers: Object.fromEntries(
       Object.entries(position.timers).map(([id, timer]) => [

@@ -56,7 +56,20 @@ export const JOINS = [
 ] as const satisfies readonly BakeStage[];
 export type Join = (typeof JOINS)[number];
 
-/** The stages of the oven. One kitchen has one. */
+/** The stages of a lane: one pot from its load on, or all that is on the stone or in tins at once. */
+export const LANE_STAGES = [
+  'lidded', // wait: lid
+  'lift', // hot call
+  'steaming', // on a stone: wait: vent
+  'vent', // hot call: let the steam out
+  'open', // wait: colour
+  'judge', // crust colour, core
+  'unload', // hot
+  'recover', // pot heats up again: wait: hot
+] as const;
+export type LaneStage = (typeof LANE_STAGES)[number];
+
+/** The stages of the oven and of its lanes, in the order a loaf passes them. One kitchen has one oven. */
 export const OVEN_STAGES = [
   'off',
   'turnOn', // pot in, oven on
@@ -67,14 +80,8 @@ export const OVEN_STAGES = [
   'before', // checklist before the oven
   'score', // blade
   'load', // hot
-  'lidded', // wait: lid
-  'lift', // hot call
-  'steaming', // on a stone: wait: vent
-  'vent', // hot call: let the steam out
-  'open', // wait: colour
-  'judge', // crust colour, core
-  'unload', // hot
-  'recover', // pot heats up again: wait: hot
+  'baking', // nothing can go in now: the lanes have their own stages
+  ...LANE_STAGES,
   'turnOff',
 ] as const;
 export type OvenStage = (typeof OVEN_STAGES)[number];

@@ -1,3 +1,5 @@
+import { fact7, position7 } from './upgrade-lanes.ts';
+
 /** Plain data of a row, as it was found. */
 type Data = Readonly<Record<string, unknown>>;
 
@@ -96,6 +98,12 @@ const UPGRADES: readonly ((row: Data) => Data)[] = [
   // Version 7 goes on out of a wait too, past its look, and calls for an oven that was to go off; its rows
   // lack nothing.
   (row) => row,
+  // Version 8 tells what is in the oven apart from the oven.
+  (row) => {
+    const position = isData(row['position']) ? row['position'] : {};
+    const oven = isData(position['oven']) ? position['oven'] : {};
+    return inPositions(position7)(within(row, 'fact', (fact) => fact7(fact, oven)));
+  },
 ];
 
 /**

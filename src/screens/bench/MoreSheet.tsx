@@ -1,4 +1,5 @@
 import { createEffect, createSignal, For, lazy, on, Show, Suspense, type JSX } from 'solid-js';
+import { loavesIn } from '../../../machines/kitchen/lanes.ts';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { bench } from '../../core/speech/en/bench.ts';
@@ -53,7 +54,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
   const name = (): string => bake()?.context.recipe.formula.name ?? '';
   /** A loaf in a hot pot comes out before its bake may end. */
   const inOven = (): boolean =>
-    props.house.kitchen().oven.context.load.some((loaf) => bake()?.context.loaves.includes(loaf));
+    loavesIn(props.house.kitchen()).some((loaf) => bake()?.context.loaves.includes(loaf));
   /** What rings, in the words it is said in. */
   const called = (): string | undefined => {
     const call = props.house.ringing();

@@ -2,6 +2,7 @@ import { advance } from '../../../machines/kitchen/advance.ts';
 import { MACHINES } from '../../../machines/kitchen/kitchen.ts';
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { kitchenAt } from '../../../machines/kitchen/position.ts';
+import { machineOf } from '../../../machines/kitchen/machine-of.ts';
 import { settle } from '../../../machines/kitchen/settle.ts';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { LogRecord } from '../../core/records/record.ts';
@@ -31,6 +32,6 @@ export function lastDone(
   if (fact?.kind !== 'press' || before === undefined) return null;
   const stood = settle(kitchenAt(before.position, starts, MACHINES), MACHINES).kitchen;
   const { kitchen } = advance(stood, MACHINES, fact.at);
-  const machine = fact.who === 'oven' ? kitchen.oven : kitchen.bakes[fact.who];
+  const machine = machineOf(kitchen, fact.who);
   return machine ? { who: fact.who, stage: stageOf(machine), at: fact.at } : null;
 }

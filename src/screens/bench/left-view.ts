@@ -1,6 +1,8 @@
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
 import type { BakeSnapshot, Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import { bakedLoaves } from '../../../machines/kitchen/lanes.ts';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
+import { isLane } from '../../core/records/lane.ts';
 import { leftForDays } from '../../core/readiness/left-for-days.ts';
 import { clockAsk, left } from '../../core/speech/en/left.ts';
 import type { Instant } from '../../core/units.ts';
@@ -8,9 +10,9 @@ import type { Focus } from '../focus.ts';
 import type { Asked } from './view.ts';
 
 /** A bake whose loaves wait for the oven, none of them in it or out: as at its last look. */
-const lastLook = ({ oven }: Kitchen, { context }: BakeSnapshot): string | null => {
-  const { load, out } = oven.context;
-  const baked = context.loaves.some((loaf) => load.includes(loaf) || out.includes(loaf));
+const lastLook = (kitchen: Kitchen, { context }: BakeSnapshot): string | null => {
+  const gone = bakedLoaves(kitchen);
+  const baked = context.loaves.some((loaf) => gone.includes(loaf));
   if (baked) return null;
   return context.recipe.process.retard > 0 ? 'proof.look' : 'proof.poke';
 };
@@ -23,7 +25,7 @@ export function leftView(
   now: Instant,
 ): Asked | null {
   const queued = stageOf(bake) === 'oven.queued';
-  if (who === 'oven' && !queued) return null;
+  if ((who === 'oven' || isLane(who)) && !queued) return null;
   const at = queued ? lastLook(kitchen, bake) : stage;
   const wait = queued ? null : deadlineOf(machine);
   const what = at === null ? null : leftForDays(at, bake.context.entered, wait, now);

@@ -1,4 +1,5 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import { bakedLoaves } from '../../../machines/kitchen/lanes.ts';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 
 /**
@@ -6,15 +7,15 @@ import { stageOf } from '../../../machines/kitchen/stage-of.ts';
  * the least that must remain: those, and at least one. Nothing can be given up where `least` is all.
  */
 export function loavesToKeep(
-  { bakes, oven }: Kitchen,
+  kitchen: Kitchen,
   id: string,
 ): { readonly all: readonly string[]; readonly least: number } {
-  const bake = bakes[id];
+  const bake = kitchen.bakes[id];
   const loaves = bake?.context.loaves ?? [];
   if (bake === undefined || /^(cool|rescue)\./.test(stageOf(bake))) {
     return { all: loaves, least: loaves.length };
   }
-  const baked = [...oven.context.load, ...oven.context.out];
+  const baked = bakedLoaves(kitchen);
   const bound = loaves.filter((loaf) => baked.includes(loaf));
   const free = loaves.filter((loaf) => !baked.includes(loaf));
   return { all: [...bound, ...free], least: Math.max(1, bound.length) };

@@ -1,7 +1,26 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { vesselOf } from '../../../machines/kitchen/settle.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
+import { takesHeat } from '../../core/kitchen/places.ts';
+import { potsOf } from '../../core/kitchen/pots.ts';
+import { laneOf, ONE_LANE } from '../../core/records/lane.ts';
 import { loadSize } from '../load-size.ts';
+import { nextLane } from '../pot-of.ts';
+
+/** The pots that heat, each a lane; one where no pot is fit (it is told of before). */
+export const heatedLanes = (equipment: Equipment): readonly string[] => {
+  const fit = potsOf(equipment).filter((_, i) => takesHeat(equipment.pots[i]!));
+  return fit.length === 0 ? [ONE_LANE] : fit.map(({ name }) => laneOf(name));
+};
+
+/** What the load press takes: which loaves, and into which lane. */
+export const loadInto = (
+  kitchen: Kitchen,
+  equipment: Equipment,
+): { readonly loaves: readonly string[]; readonly lane?: string } => {
+  const lane = nextLane(kitchen);
+  return { loaves: nextLoad(kitchen, equipment), ...(lane === undefined ? {} : { lane }) };
+};
 
 /**
  * As many loaves of the next bake as there are places, of the kind that was made ready. Another bake's

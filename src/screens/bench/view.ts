@@ -3,10 +3,11 @@ import { deadlineOf } from '../../../machines/kitchen/dues.ts';
 import { metaOf, stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { CallKind } from '../../../machines/ports.ts';
 import { EQUIPMENT, type Equipment } from '../../core/kitchen/equipment.ts';
-import type { BakeAct, Deed, OvenAct } from '../../core/records/fact.ts';
+import type { Deed } from '../../core/records/fact.ts';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
 import { asksRise } from '../../core/records/task.ts';
+import { isLane } from '../../core/records/lane.ts';
 import { partNames, places } from '../../core/speech/en/names.ts';
 import { several } from '../../core/speech/en/several.ts';
 import { said, shown } from '../../core/speech/facts.ts';
@@ -14,7 +15,7 @@ import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import type { Instant, Units } from '../../core/units.ts';
 import { nameOf } from '../stage-names.ts';
-import { ACTS, REPEATABLE } from './acts.ts';
+import { ACTS } from './acts.ts';
 import { factsOf } from './facts-of.ts';
 import { earlyPress } from './early.ts';
 import { areSeveral, bakeName } from '../bake-name.ts';
@@ -22,10 +23,11 @@ import { bakeOf, type Focus } from '../focus.ts';
 import { careOf } from './care-of.ts';
 import type { questionView } from './question-view.ts';
 import { loavesOver } from './gone-over.ts';
+import { ovenPlace } from './oven-place.ts';
 import { leftView } from './left-view.ts';
-import { nextLoad } from './next-load.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
+import { pressOf } from './press-of.ts';
 import { aheadOf, taskTiles, taskView } from './task-view.ts';
 import { waitDetail, warmPlaceWords } from './wait-detail.ts';
 import { besideLines, weighView } from './weigh-view.ts';
@@ -97,20 +99,6 @@ type Further = 'lines' | 'progress' | 'spoken' | 'closing' | 'care' | 'ready' | 
 export type Asked = Pick<BenchView, 'headline' | 'detail' | 'slab' | 'tiles'> &
   Partial<Pick<BenchView, Further>>;
 
-const pressOf = (
-  kitchen: Kitchen,
-  { who, bake }: Focus,
-  act: BakeAct | OvenAct,
-  equipment: Equipment,
-): Extract<Deed, { kind: 'press' }> => ({
-  kind: 'press',
-  who,
-  act,
-  ...(act === 'loaded' ? { loaves: nextLoad(kitchen, equipment) } : {}),
-  ...(act === 'starterKept' ? { grams: bake.context.recipe.keepBack } : {}),
-  ...(REPEATABLE.includes(act) ? { seen: kitchen.seq } : {}),
-});
-
 const plain = (
   kitchen: Kitchen,
   focus: Focus,
@@ -135,14 +123,15 @@ const plain = (
 
 const placeOf = (
   kitchen: Kitchen,
-  { who, bake }: Focus,
+  focus: Focus,
   stage: string,
   hour: (at: Instant) => string,
 ): string => {
+  const { who, bake } = focus;
   const busy = who === 'oven' ? bakeOf(kitchen, 'oven') : null;
   if (busy !== null && busy !== bake.context.id)
     return fill(several.ovenOther, { bake: bakeName(kitchen, busy, hour) });
-  if (who === 'oven') return places.oven;
+  if (who === 'oven' || isLane(who)) return ovenPlace(kitchen, focus);
   if (stage === 'bulk.between' || stage === 'bulk.fold') return places.touch;
   const part = partNames[stage.split('.')[0] as keyof typeof partNames];
   return fill(places.stage, { part, name: nameOf(who, stage) });

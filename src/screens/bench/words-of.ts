@@ -9,6 +9,7 @@ import { standOutWords } from '../../core/speech/en/proof.ts';
 import { stoneWords } from '../../core/speech/en/oven-stone.ts';
 import { tinWords } from '../../core/speech/en/oven-tin.ts';
 import { overWords, ovenWords } from '../../core/speech/en/oven.ts';
+import { isLane } from '../../core/records/lane.ts';
 import { loadOver } from './gone-over.ts';
 import { counterOf } from './counter-of.ts';
 import { isOut } from './stood-out.ts';
@@ -39,16 +40,17 @@ export const wordsOf = (
   stage: string,
   equipment: Equipment,
 ): StageWords => {
-  if (who !== 'oven') {
+  if (who !== 'oven' && !isLane(who)) {
     const stands = stage === 'shape.basket' ? counterOf(bake.context) : null;
     if (stands !== null) return stands > 0 ? basketWords.counter : basketWords.fridge;
     const dense = stage === 'cool.cooling' && bake.context.recipe.process.cool >= DENSE;
     const out = isOut(bake.context) ? outWords[stage as BakeStage] : undefined;
     return dense ? denseCooling : (out ?? bakeWords[stage as BakeStage]);
   }
-  const { vessel, load } = kitchen.oven.context;
+  const lane = kitchen.lanes[who]?.context;
+  const vessel = lane?.vessel ?? kitchen.oven.context.vessel;
   const one = VESSEL_WORDS[vessel][stage as OvenStage] ?? ovenWords[stage as OvenStage];
-  const count = load.length || nextLoad(kitchen, equipment).length;
+  const count = lane?.loaves.length ?? nextLoad(kitchen, equipment).length;
   const words = count > 1 ? { ...one, ...manyWords[vessel][stage as OvenStage] } : one;
   const over = stage === 'score' && loadOver(kitchen, bake.context.id);
   return over ? { ...words, ...overWords.score } : words;

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { BAKE_STAGES, OVEN_STAGES, type OvenStage } from '../../../src/core/records/stage.ts';
 import { bakeMachine } from '../../../machines/bake/bake.ts';
 import type { StageMeta } from '../../../machines/meta.ts';
+import { laneMachine } from '../../../machines/oven/lane.ts';
 import { ovenMachine } from '../../../machines/oven/oven.ts';
 import { callSubjects } from '../../../src/core/speech/en/calls.ts';
 import { countdown } from '../../../src/core/speech/en/running.ts';
@@ -130,7 +131,10 @@ const metasOf = (node: Node, path = ''): Record<string, StageMeta> =>
   }, {});
 
 /** What the machines themselves say of each stage. */
-const metas = { ...metasOf(bakeMachine.root as Node), ...metasOf(ovenMachine.root as Node) };
+const metas = [bakeMachine, ovenMachine, laneMachine].reduce<Record<string, StageMeta>>(
+  (all, { root }) => ({ ...all, ...metasOf(root as Node) }),
+  {},
+);
 
 test('a wait names the hour it runs to, on the screen and in the air; nothing else does', () => {
   for (const [stage, w] of stages) {

@@ -70,7 +70,12 @@ export const OVEN_CHART: Readonly<Record<string, Readonly<Record<string, string>
   steaming: { due: 'vent', steamOut: 'open' },
   vent: { steamOut: 'open' },
   open: { due: 'judge', colourSeen: 'judge' },
-  judge: { crustReady: 'unload', crustNotYet: 'open', crustOver: 'unload' },
+  judge: {
+    crustReady: 'unload',
+    crustNotYet: 'open',
+    crustOver: 'unload',
+    crustOnRack: 'open',
+  },
   unload: { unloaded: 'NEXT' },
   recover: { due: 'HOT', ovenHot: 'HOT' },
   turnOff: { ovenOff: 'off' },

@@ -1,20 +1,36 @@
 import { expect } from 'vitest';
 import { BAKE_STAGES, OVEN_STAGES } from '../../../src/core/records/stage.ts';
+import { isLane } from '../../../src/core/records/lane.ts';
+import { loavesIn } from '../../../machines/kitchen/lanes.ts';
 import type { Hand } from './hand.ts';
 import type { Mirror } from './mirror.ts';
 import { pendingCalls, type ModelPlace } from './model.ts';
 
 const placesIn = ({ kitchen }: Hand) =>
-  [['oven', kitchen.oven] as const, ...Object.entries(kitchen.bakes)] as const;
+  [
+    ['oven', kitchen.oven] as const,
+    ...Object.entries(kitchen.lanes),
+    ...Object.entries(kitchen.bakes),
+  ] as const;
+
+/** The model has one pot: what is in the oven and the oven are one place to it. */
+const onePot = ({ fold, kitchen }: Hand) => {
+  const lane = Object.values(kitchen.lanes)[0];
+  const busy = fold.stageOf(kitchen.oven) === 'baking' && lane !== undefined;
+  return [['oven', busy ? lane : kitchen.oven] as const, ...Object.entries(kitchen.bakes)] as const;
+};
+const asOven = (call: string): string => call.replace(/^lane\.pot:/, 'oven:');
 
 /** What must hold in any kitchen, whatever was done: found without the model. */
 export const checkKitchen = (hand: Hand): void => {
   const { fold, kitchen } = hand;
-  const { waiting, load, out } = kitchen.oven.context;
+  const { waiting, out } = kitchen.oven.context;
+  const load = loavesIn(kitchen);
   const dues: number[] = [];
   for (const [who, machine] of placesIn(hand)) {
     const stage = fold.stageOf(machine);
-    const known: readonly string[] = who === 'oven' ? OVEN_STAGES : BAKE_STAGES.slice(0, -2);
+    const hot = who === 'oven' || isLane(who);
+    const known: readonly string[] = hot ? OVEN_STAGES : BAKE_STAGES.slice(0, -2);
     if (!known.includes(stage)) throw new Error(`${who} stands at ${stage}, which is no stage.`);
     const deadline = fold.deadlineOf(machine);
     if (fold.metaOf(machine).waits !== undefined && deadline === null) {
@@ -50,9 +66,16 @@ export const checkKitchen = (hand: Hand): void => {
       }
     }
   }
+  for (const lane of Object.values(kitchen.lanes)) {
+    const stage = fold.stageOf(lane);
+    const full = lane.context.loaves.length > 0;
+    expect([stage, full], 'a load is in exactly while the pot is').toEqual([
+      stage,
+      stage !== 'recover',
+    ]);
+  }
   const oven = fold.stageOf(kitchen.oven);
-  const hot = ['lidded', 'lift', 'steaming', 'vent', 'open', 'judge', 'unload'].includes(oven);
-  expect([oven, load.length > 0], 'a load is in exactly while the pot is').toEqual([oven, hot]);
+  if (Object.keys(kitchen.lanes).length > 0) expect(oven).not.toMatch(/^(off|turnOn|turnOff)$/);
   if (oven === 'off') expect(waiting).toEqual([]);
 };
 
@@ -68,7 +91,7 @@ const placed = ({ stage, since, byDue, answers, deadline }: ModelPlace) => ({
 export const checkMirror = (hand: Hand, { model, ringing }: Mirror): void => {
   const { fold, kitchen } = hand;
   const found = Object.fromEntries(
-    placesIn(hand).map(([who, machine]) => {
+    onePot(hand).map(([who, machine]) => {
       const { entered, byDue, answers } = machine.context;
       const stage = fold.stageOf(machine);
       // An oven that never was turned on has entered nothing yet.
@@ -83,17 +106,20 @@ export const checkMirror = (hand: Hand, { model, ringing }: Mirror): void => {
   expect(found, 'each machine at its stage, with its entry and its deadline').toEqual(should);
   expect(kitchen.now).toBe(model.now);
   expect(Object.keys(kitchen.bakes), 'in the order of starts').toEqual(Object.keys(model.bakes));
-  const { waiting, load, out } = kitchen.oven.context;
+  const { waiting, out } = kitchen.oven.context;
+  const load = loavesIn(kitchen);
   expect({ waiting, load, out }).toEqual({
     waiting: model.waiting,
     load: model.load,
     out: model.out,
   });
-  expect(fold.callsOf(kitchen).map(({ id }) => id)).toEqual(
+  expect(fold.callsOf(kitchen).map(({ id }) => asOven(id))).toEqual(
     pendingCalls(model).map(({ id }) => id),
   );
-  expect(kitchen.attention.context.heard.toSorted(), 'silenced are those hushed, no other').toEqual(
-    Object.keys(model.quiet).toSorted(),
-  );
-  expect(fold.wanted(kitchen).ringing?.id ?? null, 'what rings').toBe(ringing);
+  expect(
+    kitchen.attention.context.heard.map(asOven).toSorted(),
+    'silenced are those hushed, no other',
+  ).toEqual(Object.keys(model.quiet).toSorted());
+  const rings = fold.wanted(kitchen).ringing;
+  expect(rings && asOven(rings.id), 'what rings').toBe(ringing);
 };

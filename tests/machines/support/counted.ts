@@ -16,11 +16,12 @@ export const countedMachines = (): { machines: Machines; asked: () => number } =
         },
       ]),
     ) as G;
-  const { bake, oven, attention } = MACHINES;
+  const { bake, oven, lane, attention } = MACHINES;
   return {
     machines: {
       bake: bake.provide({ guards: counted(bake.implementations.guards) as never }),
       oven: oven.provide({ guards: counted(oven.implementations.guards) as never }),
+      lane: lane.provide({ guards: counted(lane.implementations.guards) as never }),
       attention: attention.provide({ guards: counted(attention.implementations.guards) as never }),
     },
     asked: () => asked,

@@ -54,11 +54,11 @@ export class Driver {
 
   /** One lid call, at one instant, for each time a pot was closed. */
   private checkLid(): void {
-    const { oven } = this.hand.kitchen;
+    const lane = Object.values(this.hand.kitchen.lanes)[0];
     const at = this.hand.deadline('oven');
-    if (this.hand.stage('oven') !== 'lidded' || at === null) return;
-    const { entered, load } = oven.context;
-    const closed = `${load.join()} ${entered['lidded']}`;
+    if (lane === undefined || this.hand.stage('oven') !== 'lidded' || at === null) return;
+    const { entered, loaves } = lane.context;
+    const closed = `${loaves.join()} ${entered['lidded']}`;
     expect(at, 'one lid call each time a pot is closed').toBe(this.lids.get(closed) ?? at);
     this.lids.set(closed, at);
   }
@@ -69,11 +69,12 @@ export class Driver {
     const id = `f${hand.records.length + 1}`;
     const [at, before, written] = [hand.now, hand.kitchen, hand.records.length];
     const should = mirror.do(id, at, done);
-    const taken = hand.do(deed);
+    const real = this.placed(deed);
+    const taken = hand.do(real);
     expect([done, taken], 'taken where the model takes it').toEqual([done, should]);
     if (!taken) {
       expect([hand.kitchen === before, hand.records.length]).toEqual([true, written]);
-      return this.checkRefusal({ ...deed, id, device: 'test', at, raw: at } as Fact);
+      return this.checkRefusal({ ...real, id, device: 'test', at, raw: at } as Fact);
     }
     this.seen.add(
       deed.kind === 'press'
@@ -83,6 +84,15 @@ export class Driver {
           : deed.kind,
     );
     this.follow();
+  }
+
+  /** The model's one oven is the lane while it bakes, and its calls are the lane's. */
+  private placed(deed: Deed): Deed {
+    if (deed.kind === 'press') return { ...deed, who: this.hand.place(deed.who) };
+    if (deed.kind !== 'heard' && deed.kind !== 'snoozed') return deed;
+    const ids = this.hand.fold.callsOf(this.hand.kitchen).map(({ id }) => id);
+    const call = ids.find((one) => one === deed.call.replace(/^oven:/, 'lane.pot:'));
+    return { ...deed, call: call ?? deed.call };
   }
 
   /** What nothing takes changes nothing, however it comes to the fold. */
@@ -231,7 +241,9 @@ export class Driver {
 
   /** A call that stands, a silenced one too, or none at all. */
   private call(n: number): string {
-    const ids = this.hand.fold.callsOf(this.hand.kitchen).map(({ id }) => id);
+    const ids = this.hand.fold
+      .callsOf(this.hand.kitchen)
+      .map(({ id }) => id.replace(/^lane\.pot:/, 'oven:'));
     return pick([...ids, ...ids, ...ids, 'oven:lift:0'], n)!;
   }
 

@@ -6,6 +6,7 @@ import { metaOf } from '../../../machines/kitchen/stage-of.ts';
 
 type BakeEvent = EventFrom<Machines['bake']>;
 type OvenEvent = EventFrom<Machines['oven']>;
+type LaneEvent = EventFrom<Machines['lane']>;
 type AttentionEvent = EventFrom<Machines['attention']>;
 
 /** Every act a bake takes. `satisfies` and the lists' own types keep this complete. */
@@ -53,7 +54,7 @@ export const BAKE_ACTS = Object.keys({
   ended: 1,
 } satisfies Record<BakeAct, 1>) as BakeAct[];
 
-/** Every act the oven takes. */
+/** Every act the oven and its lanes take. */
 export const OVEN_ACTS = Object.keys({
   ovenOn: 1,
   ovenHot: 1,
@@ -70,7 +71,11 @@ export const OVEN_ACTS = Object.keys({
   crustReady: 1,
   crustNotYet: 1,
   crustOver: 1,
+  crustOnRack: 1,
   unloaded: 1,
+  loafFirst: 1,
+  loafLater: 1,
+  potOut: 1,
   ovenOff: 1,
   taskDone: 1,
 } satisfies Record<OvenAct, 1>) as OvenAct[];
@@ -123,16 +128,37 @@ export const bakeEvents = (bake: BakeSnapshot): readonly BakeEvent[] => {
   ];
 };
 
+const PLAIN = ['answer', 'loaded', 'ovenOn', 'lidOff', 'steamOut', 'unloaded', 'taskDone'];
+type Plain = Exclude<
+  OvenAct,
+  'answer' | 'loaded' | 'ovenOn' | 'lidOff' | 'steamOut' | 'unloaded' | 'taskDone'
+>;
+const plainActs = OVEN_ACTS.filter((act) => !PLAIN.includes(act)).map((type) => ({
+  type: type as Plain,
+  at: 0,
+}));
+
+/** What lanes may be at: nothing in them, one full and another free, all full, one that reheats. */
+const RACKS = [
+  { full: false, free: true, reheats: false },
+  { full: true, free: true, reheats: false },
+  { full: true, free: false, reheats: false },
+  { full: false, free: false, reheats: true },
+];
+
 /** Everything that may reach the oven where it stands. */
 export const ovenEvents = (oven: SnapshotFrom<Machines['oven']>): readonly OvenEvent[] => {
   const { context } = oven;
   const { list } = metaOf(oven);
+  const waiting = ['a1', 'a2'];
   return [
-    ...OVEN_ACTS.filter(
-      (act) => !['answer', 'loaded', 'lidOff', 'steamOut', 'taskDone'].includes(act),
-    ).map((type) => ({
-      type: type as Exclude<OvenAct, 'answer' | 'loaded' | 'lidOff' | 'steamOut' | 'taskDone'>,
+    ...plainActs,
+    ...(['loafFirst', 'loafLater'] as const).map((type) => ({ type, at: 0, item: 'a1' })),
+    { type: 'potOut', at: 0, item: 'lane.left' },
+    ...[['lane.left', 'lane.right'], ['left']].map((lanes) => ({
+      type: 'ovenOn' as const,
       at: 0,
+      ...(lanes ? { lanes } : {}),
     })),
     ...answers(
       list === 'beforeOven'
@@ -141,34 +167,58 @@ export const ovenEvents = (oven: SnapshotFrom<Machines['oven']>): readonly OvenE
       context.answers,
     ),
     ...TASKS,
-    { type: 'loaded', at: 0, loaves: context.waiting.slice(0, 1) },
-    { type: 'loaded', at: 0, loaves: ['nonsense'] },
+    { type: 'taskKept', at: 0, task: 'rack' },
+    { type: 'cameOut', at: 0, loaves: [] },
+    ...[true, false].map((more) => ({
+      type: 'loaded' as const,
+      at: 0,
+      loaves: context.waiting.slice(0, 1),
+      more,
+    })),
+    { type: 'loaded', at: 0, loaves: ['nonsense'], more: true },
+    { type: 'due', at: 0 },
+    ...RACKS.flatMap((rack) => [
+      ...[true, false].map((soon) => ({
+        type: 'sync' as const,
+        at: 0,
+        waiting: [],
+        vessel: context.vessel,
+        soon,
+        rack,
+        called: soon,
+      })),
+      ...(rack.full ? (['pot'] as const) : (['pot', 'tin'] as const)).map((vessel) => ({
+        type: 'sync' as const,
+        at: 0,
+        waiting,
+        vessel,
+        soon: false,
+        rack,
+        called: false,
+      })),
+    ]),
+    { type: 'judged', at: 0, marks: { hot: 1, poke: 1, 'lead.nuts': 1 } },
+  ];
+};
+
+/** Everything that may reach a lane where it stands. */
+export const laneEvents = (lane: SnapshotFrom<Machines['lane']>): readonly LaneEvent[] => {
+  const { context } = lane;
+  const { list } = metaOf(lane);
+  return [
+    ...plainActs,
+    ...answers(LISTS[list as keyof typeof LISTS] ?? [], context.answers),
+    ...TASKS,
     ...(['lidOff', 'steamOut'] as const).flatMap((type) => [
       { type, at: 0 },
       { type, at: 0, was: 1 },
     ]),
+    ...[true, false].flatMap((wanted) => [
+      { type: 'unloaded' as const, at: 0, more: wanted },
+      { type: 'sync' as const, at: 0, wanted },
+    ]),
     { type: 'due', at: 0 },
-    ...[true, false].map((soon) => ({
-      type: 'sync' as const,
-      at: 0,
-      waiting: [],
-      vessel: context.vessel,
-      soon,
-      called: soon,
-    })),
-    ...(['pot', 'stone', 'tin'] as const).map((vessel) => ({
-      type: 'sync' as const,
-      at: 0,
-      waiting: ['a1', 'a2'].filter((loaf) => ![...context.load, ...context.out].includes(loaf)),
-      vessel,
-      soon: false,
-      called: false,
-    })),
-    {
-      type: 'judged',
-      at: 0,
-      marks: { hot: 1, poke: 1, lid: 1, vent: 1, colour: 1, 'lead.nuts': 1 },
-    },
+    { type: 'judged', at: 0, marks: { hot: 1, lid: 1, vent: 1, colour: 1, 'lead.nuts': 1 } },
   ];
 };
 

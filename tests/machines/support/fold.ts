@@ -6,6 +6,7 @@ import { deadlineOf, wanted } from '../../../machines/kitchen/dues.ts';
 import { judgeFact } from '../../../machines/kitchen/judge-fact.ts';
 import { emptyKitchen, MACHINE_VERSION, MACHINES } from '../../../machines/kitchen/kitchen.ts';
 import { kitchenAt, positionOf } from '../../../machines/kitchen/position.ts';
+import { machineOf } from '../../../machines/kitchen/machine-of.ts';
 import { replay } from '../../../machines/kitchen/replay.ts';
 import { callsOf } from '../../../machines/kitchen/settle.ts';
 import { metaOf, stageOf } from '../../../machines/kitchen/stage-of.ts';
@@ -21,6 +22,7 @@ export const FOLD = {
   JOINABLE,
   judgeFact,
   kitchenAt,
+  machineOf,
   MACHINES,
   MACHINE_VERSION,
   metaOf,

@@ -108,8 +108,14 @@ export class Hand {
     return this.do({ kind: 'start', bake, loaves, from, recipe, kitchen: 24 });
   }
 
+  /** With one pot the oven and its lane are one place to hands: while it bakes, the lane is meant. */
+  place(who: string): string {
+    const busy = who === 'oven' && this.fold.stageOf(this.kitchen.oven) === 'baking';
+    return busy ? (Object.keys(this.kitchen.lanes)[0] ?? who) : who;
+  }
+
   press(who: string, act: string, extra: object = {}): boolean {
-    return this.do({ kind: 'press', who, act, ...extra } as Deed);
+    return this.do({ kind: 'press', who: this.place(who), act, ...extra } as Deed);
   }
 
   answer(who: string, items: Readonly<Record<string, string>>): boolean {
@@ -135,14 +141,14 @@ export class Hand {
     return target !== null && this.do({ kind: 'takeBack', target: target.id });
   }
 
-  /** Where a bake or the oven stands; null for a bake that is over. */
+  /** Where a bake, the oven or a lane of it stands; null for one that is over. */
   stage(who: string): string | null {
-    const machine = who === 'oven' ? this.kitchen.oven : this.kitchen.bakes[who];
+    const machine = this.fold.machineOf(this.kitchen, this.place(who));
     return machine ? this.fold.stageOf(machine) : null;
   }
 
   deadline(who: string): Instant | null {
-    const machine = who === 'oven' ? this.kitchen.oven : this.kitchen.bakes[who];
+    const machine = this.fold.machineOf(this.kitchen, this.place(who));
     return machine ? this.fold.deadlineOf(machine) : null;
   }
 
@@ -154,7 +160,9 @@ export class Hand {
 
   /** The pending call of a machine: its id. */
   callId(who: string): string {
-    return this.fold.callsOf(this.kitchen).find((call) => call.who === who)?.id ?? 'none';
+    return (
+      this.fold.callsOf(this.kitchen).find((call) => call.who === this.place(who))?.id ?? 'none'
+    );
   }
 
   heard(who: string): boolean {

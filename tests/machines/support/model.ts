@@ -42,6 +42,9 @@ export interface Model {
   bakes: Record<string, ModelBake>;
   oven: ModelPlace;
   lidded: Instant;
+  /** What is in the oven bakes in, and whether it was taken out of it already. */
+  inVessel: Vessel;
+  onRack: boolean;
   /** What the oven is made ready for. */
   vessel: Vessel;
   /** Loaves of a warm proof are coming. */
@@ -59,6 +62,8 @@ export const emptyModel = (): Model => ({
   bakes: {},
   oven: { stage: 'off', since: 0, deadline: null, byDue: false, answers: {}, touches: 0 },
   lidded: 0,
+  inVessel: 'pot',
+  onRack: false,
   vessel: 'pot',
   soon: false,
   waiting: [],
@@ -285,7 +290,13 @@ export const press = (model: Model, deed: Press, at: Instant): boolean => {
     if (!fits || !loaves.every((loaf) => model.waiting.includes(loaf))) return false;
     if (loaves.some((loaf) => vesselOf(model, loaf) !== model.vessel)) return false;
     model.load = [...loaves];
+    model.inVessel = model.vessel;
+    model.onRack = false;
     model.waiting = model.waiting.filter((loaf) => !loaves.includes(loaf));
+  }
+  if (act === 'crustOnRack') {
+    if (model.inVessel !== 'pot' || model.onRack) return false;
+    model.onRack = true;
   }
   const early = act === 'lidOff' || act === 'steamOut';
   if (early && was !== undefined && (was > at || was < model.lidded)) return false;

@@ -1,5 +1,7 @@
 import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
+import { MACHINES } from '../../../machines/kitchen/kitchen.ts';
+import { newLane } from '../../../machines/kitchen/lanes.ts';
 import { loavesToKeep } from '../../../src/screens/bench/loaves-to-keep.ts';
 import { atBench, lastFact } from './at-bench.tsx';
 
@@ -37,8 +39,11 @@ it('gives up nothing that is in a pot or out of it, nor after the oven', async (
   const kitchen = house.kitchen();
   const { loaves } = kitchen.bakes[bake]!.context;
   const { oven } = kitchen;
-  const hot = { ...oven, context: { ...oven.context, load: [loaves[2]!], out: [loaves[1]!] } };
-  const keep = loavesToKeep({ ...kitchen, oven: hot as typeof oven }, bake);
+  const hot = { ...oven, context: { ...oven.context, out: [loaves[1]!] } };
+  const lanes = {
+    'lane.left': newLane(kitchen, MACHINES, [loaves[2]!], kitchen.now),
+  };
+  const keep = loavesToKeep({ ...kitchen, oven: hot as typeof oven, lanes }, bake);
   expect(keep).toEqual({ all: [loaves[1], loaves[2], loaves[0]], least: 2 });
   const cool = { ...kitchen.bakes[bake]!, value: { cool: 'cooling' } };
   const after = loavesToKeep({ ...kitchen, bakes: { [bake]: cool as never } }, bake);

@@ -38,7 +38,7 @@ export const callSubjects = {
   'cool.handOver': 'the cool loaves',
   turnOn: 'the oven goes on',
   poke: 'check the next loaf',
-  lift: 'lift the lid',
+  lift: 'lift the lid off {pot}',
   vent: 'let the steam out',
   judge: 'look at the crust',
   turnOff: 'the oven goes off',

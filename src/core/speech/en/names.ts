@@ -1,3 +1,4 @@
+import type { PotName } from '../../kitchen/pots.ts';
 import type { BakeStage, OvenStage } from '../../records/stage.ts';
 
 /** Short names of the steps: on the ruled edge, in calls, on the return card and beside other bakes. */
@@ -53,6 +54,7 @@ export const ovenNames: Readonly<Record<OvenStage, string>> = {
   before: 'Before the oven',
   score: 'Score',
   load: 'Load the pot',
+  baking: 'Bread bakes',
   lidded: 'Lid on',
   lift: 'Lift the lid',
   steaming: 'Steam',
@@ -84,12 +86,43 @@ export const places = {
   stage: '{part} · {name}',
   touch: 'Bulk · {touch} of {touches}',
   oven: 'Oven · load {load} of {loads}',
+  loaf: 'Oven · loaf {load} of {loads}',
+  pot: '{pot} · loaf {load} of {loads}',
+  empty: '{pot} · empty',
 } as const;
 
 /** Pots by lane, as the lid call names them. */
-export const pots = {
-  one: 'the pot',
+export const pots: Readonly<Record<PotName, string>> = {
+  pot: 'the pot',
   left: 'the left pot',
   middle: 'the middle pot',
   right: 'the right pot',
+  backLeft: 'the back-left pot',
+  backRight: 'the back-right pot',
+  frontLeft: 'the front-left pot',
+  frontRight: 'the front-right pot',
+  first: 'the first pot',
+  second: 'the second pot',
+  third: 'the third pot',
+  fourth: 'the fourth pot',
+  fifth: 'the fifth pot',
+  sixth: 'the sixth pot',
+};
+
+/** The same where the name stands by itself: on a lane, or before what it is at. */
+export const potTitles: Readonly<Record<PotName, string>> = {
+  pot: 'Pot',
+  left: 'Left pot',
+  middle: 'Middle pot',
+  right: 'Right pot',
+  backLeft: 'Back-left pot',
+  backRight: 'Back-right pot',
+  frontLeft: 'Front-left pot',
+  frontRight: 'Front-right pot',
+  first: 'First pot',
+  second: 'Second pot',
+  third: 'Third pot',
+  fourth: 'Fourth pot',
+  fifth: 'Fifth pot',
+  sixth: 'Sixth pot',
 };

@@ -1,0 +1,74 @@
+import type { Vessel } from '../../src/core/formula/formula.ts';
+import { ONE_LANE } from '../../src/core/records/lane.ts';
+import type { LaneStage } from '../../src/core/records/stage.ts';
+import type { Instant } from '../../src/core/units.ts';
+import type { Rack } from '../oven/oven-setup.ts';
+import type { Kitchen, LaneSnapshot, Machines } from './kitchen.ts';
+import { stageOf } from './stage-of.ts';
+import { onlyDone } from '../tasks.ts';
+
+/** Loaves that are in the oven now. */
+export const loavesIn = ({ lanes }: Kitchen): readonly string[] =>
+  Object.values(lanes).flatMap((lane) => lane.context.loaves);
+
+/** Loaves that are in the oven or out of it, their bake not yet gone on. */
+export const bakedLoaves = (kitchen: Kitchen): readonly string[] => [
+  ...loavesIn(kitchen),
+  ...kitchen.oven.context.out,
+];
+
+/** What a load in this kind of vessel begins with: tins colour from the first minute on. */
+const FIRST: Readonly<Record<Vessel, LaneStage>> = {
+  pot: 'lidded',
+  stone: 'steaming',
+  tin: 'open',
+};
+
+/**
+ * The lanes that could take a load in this kind of vessel now: hot, and empty. Tins and a stone fill
+ * the oven, and so does a load of a log in which pots were not told apart.
+ */
+export const freeLanes = ({ oven, lanes }: Kitchen, vessel: Vessel): readonly string[] => {
+  const said = oven.context.lanes;
+  const taken = Object.values(lanes);
+  if (said === undefined || vessel !== 'pot') return taken.length === 0 ? [ONE_LANE] : [];
+  if (taken.some(({ context }) => context.vessel !== 'pot')) return [];
+  return said.filter((lane) => !Object.hasOwn(lanes, lane));
+};
+
+/** What the oven is told of its lanes. */
+export const rackOf = (kitchen: Kitchen, vessel: Vessel): Rack => ({
+  full: loavesIn(kitchen).length > 0,
+  free: freeLanes(kitchen, vessel).length > 0,
+  reheats: Object.values(kitchen.lanes).some((lane) => stageOf(lane) === 'recover'),
+});
+
+/** Whether an emptied pot is to be hot again: loaves come, and it was not taken out of the round. */
+export const isWantedHot = ({ oven }: Kitchen, who: string): boolean => {
+  const { waiting, soon, lanes, vessel } = oven.context;
+  const dropped = lanes !== undefined && vessel === 'pot' && !lanes.includes(who);
+  return !dropped && (soon || waiting.length > 0);
+};
+
+/** A lane as its load has just gone in. What was done in this firing is not asked again. */
+export const newLane = (
+  { oven }: Kitchen,
+  machines: Machines,
+  loaves: readonly string[],
+  at: Instant,
+): LaneSnapshot => {
+  const { vessel, tasks } = oven.context;
+  const stage = FIRST[vessel];
+  return machines.lane.resolveState({
+    value: stage,
+    context: {
+      marks: {},
+      entered: { [stage]: at },
+      byDue: false,
+      answers: {},
+      tasks: onlyDone(tasks),
+      vessel,
+      loaves,
+    },
+  });
+};

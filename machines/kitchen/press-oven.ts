@@ -1,0 +1,88 @@
+import type { Fact, OvenAct } from '../../src/core/records/fact.ts';
+import type { LaneEvent } from '../oven/lane-setup.ts';
+import type { OvenEvent } from '../oven/oven-setup.ts';
+import type { Kitchen, Machines } from './kitchen.ts';
+import { freeLanes, isWantedHot, newLane } from './lanes.ts';
+import { vesselOf } from './settle.ts';
+import { stageOf } from './stage-of.ts';
+import { stepLane, stepOven, type Stepped } from './step.ts';
+
+type Press = Extract<Fact, { kind: 'press' }>;
+
+/** Whether another loaf that waits could go into another lane at once. */
+const moreFit = (kitchen: Kitchen, lane: string, loaves: readonly string[]): boolean => {
+  const rest = kitchen.oven.context.waiting.filter((loaf) => !loaves.includes(loaf));
+  if (rest.length === 0) return false;
+  const { vessel } = kitchen.oven.context;
+  if (vessel !== 'pot' || vesselOf(kitchen, rest) !== vessel) return false;
+  return freeLanes(kitchen, vessel).some((free) => free !== lane);
+};
+
+/** A pot that is told apart holds one loaf, and a load one kind of vessel: the one made ready. */
+const fits = (kitchen: Kitchen, lane: string, loaves: readonly string[]): boolean => {
+  const { vessel, lanes } = kitchen.oven.context;
+  const one = lanes === undefined || vessel !== 'pot' || loaves.length === 1;
+  return (
+    one &&
+    freeLanes(kitchen, vessel).includes(lane) &&
+    loaves.every((loaf) => vesselOf(kitchen, [loaf]) === vessel)
+  );
+};
+
+/** The oven takes the loaves out of its queue, and a lane of theirs begins. */
+const load = (kitchen: Kitchen, machines: Machines, { at, lane, loaves = [] }: Press): Stepped => {
+  const { vessel } = kitchen.oven.context;
+  const into = lane ?? freeLanes(kitchen, vessel)[0];
+  if (into === undefined || !fits(kitchen, into, loaves)) {
+    return { kitchen, taken: false, says: [] };
+  }
+  const more = moreFit(kitchen, into, loaves);
+  const stepped = stepOven(kitchen, machines, { type: 'loaded', at, loaves, more });
+  if (!stepped.taken) return stepped;
+  const filled = newLane(kitchen, machines, loaves, at);
+  return {
+    kitchen: { ...stepped.kitchen, lanes: { ...stepped.kitchen.lanes, [into]: filled } },
+    taken: true,
+    says: [{ who: into, stage: stageOf(filled) }, ...stepped.says],
+  };
+};
+
+const ovenEvent = ({ at, act, item, value, lanes }: Press): OvenEvent =>
+  act === 'ovenOn'
+    ? { type: act, at, ...(lanes === undefined ? {} : { lanes }) }
+    : {
+        type: act as Exclude<OvenAct, 'loaded' | 'ovenOn' | 'lidOff' | 'steamOut'>,
+        at,
+        ...(item === undefined ? {} : { item }),
+        ...(value === undefined ? {} : { value }),
+      };
+
+/** A press on the oven itself. */
+export const pressOven = (kitchen: Kitchen, machines: Machines, fact: Press): Stepped =>
+  fact.act === 'loaded'
+    ? load(kitchen, machines, fact)
+    : stepOven(kitchen, machines, ovenEvent(fact));
+
+const laneEvent = (kitchen: Kitchen, { who, at, act, item, value, was }: Press): LaneEvent => {
+  if (act === 'unloaded') return { type: act, at, more: isWantedHot(kitchen, who) };
+  if (act === 'lidOff' || act === 'steamOut')
+    return { type: act, at, ...(was === undefined ? {} : { was }) };
+  return {
+    type: act as Exclude<OvenAct, 'loaded' | 'lidOff' | 'steamOut' | 'unloaded'>,
+    at,
+    ...(item === undefined ? {} : { item }),
+    ...(value === undefined ? {} : { value }),
+  };
+};
+
+/** A press on a lane; what it means for the oven is told to it. */
+export const pressLane = (kitchen: Kitchen, machines: Machines, fact: Press): Stepped => {
+  const stepped = stepLane(kitchen, machines, fact.who, laneEvent(kitchen, fact));
+  const { at, act, item = '' } = fact;
+  if (!stepped.taken || (act !== 'unloaded' && act !== 'taskDone')) return stepped;
+  const told =
+    act === 'unloaded'
+      ? ({ type: 'cameOut', at, loaves: kitchen.lanes[fact.who]!.context.loaves } as const)
+      : ({ type: 'taskKept', at, task: item } as const);
+  return { ...stepped, kitchen: stepOven(stepped.kitchen, machines, told).kitchen };
+};
