@@ -21,7 +21,6 @@ export const calls = {
   /** Said as it is taken, by how often was left; and shown until it calls again. */
   putOff: { 1: 'I call one last time, in 2 minutes.', 2: 'I call again in 2 minutes.' },
   quietTill: 'Calls at {time}',
-  silenced: 'Quiet now. It stays on the screen until it is done.',
 } as const;
 
 /** What each stage that calls is about, as it follows the call word. */
