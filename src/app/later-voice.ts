@@ -1,5 +1,6 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Speaker, Stop } from '../../machines/ports.ts';
+import type { Pace } from '../core/speech/pace.ts';
 import type { House } from '../screens/house.ts';
 import type { OwnParts } from './own-phrases.ts';
 import type { Voice } from './voice.ts';
@@ -8,7 +9,7 @@ import type { Voice } from './voice.ts';
 export function laterVoice(
   speaker: Speaker,
   later: (ms: number, then: () => void) => Stop,
-  own: () => OwnParts,
+  own: () => OwnParts & { readonly pace: Pace },
 ): Voice & {
   /** What the screens ask of it. */
   readonly house: Pick<House, 'say' | 'caption' | 'reads'>;
@@ -23,8 +24,9 @@ export function laterVoice(
     (coming ??= Promise.all([import('./voice.ts'), import('./own-phrases.ts')]).then(
       ([{ makeVoice }, { ownWords }]) => {
         // Its first touch wakes the tablet's own voice.
-        if (own().aloud) void speaker.reads();
-        return makeVoice(speaker, later, setCaption, () => ownWords(own()));
+        if (own().readsOwn) void speaker.reads();
+        const pace = () => own().pace;
+        return makeVoice(speaker, later, setCaption, () => ownWords(own()), pace);
       },
     ));
   const say = (words: string): void => void voice().then((one) => one.say(words));

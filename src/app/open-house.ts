@@ -61,7 +61,7 @@ export async function openHouse(world: World): Promise<House> {
   const [lost, setLost] = createSignal<Lost | null>(null);
   const [clockBack, setClockBack] = createSignal(time.fellBack());
   const { lastKitchen, keep } = makeLastKitchen(settings);
-  const own = () => ({ ...kept(), formulas: formulas(), aloud: equipment().readsOwn });
+  const own = () => ({ ...kept(), ...equipment(), formulas: formulas() });
   const voice = laterVoice(speaker, later, own);
   // What fell due before this page was opened is shown and rung, not recited.
   let catchingUp = true;

@@ -10,7 +10,7 @@ import type { FormulaFound } from '../screens/house.ts';
 export interface OwnParts {
   readonly kitchen: Pick<Kitchen, 'bakes'>;
   readonly formulas: readonly FormulaFound[];
-  readonly aloud: boolean;
+  readonly readsOwn: boolean;
 }
 
 /** 'of plum jam', as a weighed line says it: the words behind its number. */
@@ -25,7 +25,7 @@ const phrasesOf = ({ name, flours, fillings }: Formula): readonly string[] => [
 ];
 
 /** What somebody wrote and the program may say: names of breads, flours and fillings, as they stand in sentences. */
-export const ownWords = ({ kitchen, formulas, aloud }: OwnParts): OwnWords => ({
+export const ownWords = ({ kitchen, formulas, readsOwn }: OwnParts): OwnWords => ({
   phrases: [
     ...new Set(
       [
@@ -34,5 +34,5 @@ export const ownWords = ({ kitchen, formulas, aloud }: OwnParts): OwnWords => ({
       ].flatMap(phrasesOf),
     ),
   ],
-  aloud,
+  aloud: readsOwn,
 });

@@ -20,7 +20,7 @@ const phrases = (change: (formula: typeof cherry) => void) => {
       { formula: read, file: 'own.json' },
       { formula: null, file: 'torn.json', reason: { key: 'formulaUnreadable' } as never },
     ],
-    aloud: true,
+    readsOwn: true,
   }).phrases;
 };
 const lay = (words: string, own: readonly string[]) => {

@@ -47,8 +47,6 @@ const POOR: Equipment = {
   bowls: { ...EQUIPMENT.bowls, count: 1 },
 };
 
-/** Two heats in one sentence take 9 s at the slower pace: a child has no part in heating an oven. */
-const GROWN_UPS_ALONE = /^Plastic knob off; much parchment/;
 /** What would end the bake at its levain. */
 const ENDS = /pinkOrMould/;
 
@@ -116,8 +114,7 @@ describe.each(RECIPES)('all that is said in a bake of %s', (_, recipe) => {
           const { spoken, seconds } = asSpoken(utterance, pace);
           const told = `${at}: ${utterance}: ${JSON.stringify(rateOf(spoken))}`;
           expect.soft(isPaced(spoken, pace), told).toBe(true);
-          if (pace === 'grown' || !GROWN_UPS_ALONE.test(utterance))
-            expect.soft(seconds, told).toBeLessThanOrEqual(8);
+          expect.soft(seconds, told).toBeLessThanOrEqual(8);
         }
     }
   });

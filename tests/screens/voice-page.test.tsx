@@ -8,11 +8,12 @@ import type { House } from '../../src/screens/house.ts';
 import Kitchen from '../../src/screens/kitchen/Kitchen.tsx';
 import { makeHeardSpeaker, type HeardSpeaker } from '../fakes/heard-speaker.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
-import { makeFakeWorld } from '../fakes/world.ts';
+import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 import { tap, turnedClock } from './parts/touching.ts';
 
 let house: House;
 let speaker: HeardSpeaker;
+let world: FakeWorld;
 const clock = turnedClock();
 
 beforeEach(async () => {
@@ -21,7 +22,8 @@ beforeEach(async () => {
     async (path: string) => new Response(readFileSync(`assets${path}`, 'utf8')),
   );
   speaker = makeHeardSpeaker();
-  house = await createRoot(() => openHouse({ ...makeFakeWorld(), speaker }));
+  world = makeFakeWorld();
+  house = await createRoot(() => openHouse({ ...world, speaker }));
   await vi.waitFor(() => expect(house.formulas().length).toBeGreaterThan(0));
 });
 afterEach(() => {
@@ -70,6 +72,28 @@ describe('the page of the voice', () => {
     expect([house.equipment().readsOwn, speaker.said.length]).toEqual([false, 1]);
     house.say('Fold the dough.');
     await vi.waitFor(() => expect(speaker.said.at(-1)!.own!.aloud).toBe(false));
+  });
+
+  it('speaks slower where that is wanted, says so at once, and keeps it', async () => {
+    open();
+    const slower = () => screen.getByRole('button', { name: /^Speak slower/ });
+    expect(slower().textContent).toBe('Speak slowerOff');
+    press(/^Speak slower/);
+    expect([slower().getAttribute('aria-pressed'), slower().textContent]).toEqual([
+      'true',
+      'Speak slowerOn',
+    ]);
+    await vi.waitFor(() => expect(speaker.said).toHaveLength(1));
+    expect(speaker.said[0]).toMatchObject({ pace: 'small' });
+    expect(speaker.said[0]!.words).toMatch(/^Spread the dough thin/);
+    house.say('Fold the dough.');
+    await vi.waitFor(() => expect(speaker.said.at(-1)!.words).toBe('Fold the dough.'));
+    expect(speaker.said.at(-1)!.pace).toBe('small');
+    const again = await createRoot(() => openHouse({ ...world, speaker }));
+    expect(again.equipment().pace).toBe('small');
+    press(/^Speak slower/);
+    await vi.waitFor(() => expect(speaker.said.at(-1)!.words).toMatch(/^Spread/));
+    expect(speaker.said.at(-1)!.pace).toBe('grown');
   });
 
   it('tells where the tablet has no voice of its own', async () => {

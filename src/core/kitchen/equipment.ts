@@ -1,3 +1,4 @@
+import type { Pace } from '../speech/pace.ts';
 import type { Celsius, Instant, Minutes } from '../units.ts';
 import type { PedalKeys } from './pedal-keys.ts';
 
@@ -66,6 +67,8 @@ export interface Equipment {
   readonly sound: { readonly at: Instant; readonly heard: Heard } | null;
   /** Whether the tablet's own voice reads what no clip says: names of breads and fillings. */
   readonly readsOwn: boolean;
+  /** How fast the voice speaks here. */
+  readonly pace: Pace;
   /** What a pedal's keys were taught to do. */
   readonly pedal: PedalKeys;
   /** Whether the keys of headphones and speakers press as a pedal does. */
@@ -88,6 +91,7 @@ export const EQUIPMENT: Equipment = {
   quiet: null,
   sound: null,
   readsOwn: false,
+  pace: 'grown',
   pedal: {},
   mediaKeys: false,
   savedAt: null,

@@ -1,4 +1,5 @@
 import { Fields, Refused, type Misread } from '../formula/read-fields.ts';
+import type { Pace } from '../speech/pace.ts';
 import {
   EQUIPMENT,
   HEARD,
@@ -18,6 +19,7 @@ export type ReadEquipment =
 /** Later than any tablet's clock should say: the year 2100. */
 const FAR = 4_102_444_800_000;
 const DAY_MINUTES = 1439;
+const PACE_NAMES = ['grown', 'small'] as const satisfies readonly Pace[];
 /** Older settings knew a call that was heard only faintly: it may be missed. */
 const FAINT = 'faint';
 
@@ -99,6 +101,7 @@ const read = (value: unknown): Equipment => {
       return { at: sound.number('at', 0, FAR), heard: heard === FAINT ? 'no' : heard };
     }),
     readsOwn: all.has('readsOwn') ? all.flag('readsOwn') : EQUIPMENT.readsOwn,
+    pace: all.has('pace') ? all.oneOf('pace', PACE_NAMES) : EQUIPMENT.pace,
     pedal: part('pedal', readPedal),
     mediaKeys: all.has('mediaKeys') ? all.flag('mediaKeys') : EQUIPMENT.mediaKeys,
     savedAt: maybe(all, 'savedAt', EQUIPMENT.savedAt, () => all.number('savedAt', 0, FAR)),

@@ -8,6 +8,7 @@ import {
   Suspense,
   type JSX,
 } from 'solid-js';
+import { bulk } from '../../core/speech/en/bulk.ts';
 import { record } from '../../core/speech/en/record.ts';
 import { soundCheck } from '../../core/speech/en/sound-check.ts';
 import { voiceWords as words } from '../../core/speech/en/voice.ts';
@@ -28,18 +29,28 @@ export function VoicePage(props: {
   const [reads, setReads] = createSignal<boolean | null>(null);
   onMount(() => void props.house.reads().then(setReads));
   const isOn = (): boolean => props.house.equipment().readsOwn;
-  const [owed, setOwed] = createSignal(false);
+  const [owed, setOwed] = createSignal<string | null>(null);
+  const hear = (sample: string): void => {
+    setOwed(sample);
+    props.house.armSound(); // in the tap, or the browser does not allow it
+  };
   const turn = (): void => {
     props.house.equip({ readsOwn: !isOn() });
-    setOwed(isOn());
-    if (isOn()) props.house.armSound(); // in the tap, or the browser does not allow it
-  };
-  // Once it is turned on it is heard, as soon as anything can be.
-  createEffect(() => {
-    if (!owed() || props.house.sound() !== 'armed') return;
-    setOwed(false);
     const named = props.house.formulas().find(({ formula }) => formula !== null);
-    props.house.say(named?.formula?.name ?? '');
+    if (isOn()) hear(named?.formula?.name ?? '');
+    else setOwed(null);
+  };
+  const pace = () => props.house.equipment().pace;
+  const slow = (): void => {
+    props.house.equip({ pace: pace() === 'small' ? 'grown' : 'small' });
+    hear(bulk['bulk.spread'].spoken);
+  };
+  // What was chosen is heard, as soon as anything can be.
+  createEffect(() => {
+    const sample = owed();
+    if (sample === null || props.house.sound() !== 'armed') return;
+    setOwed(null);
+    props.house.say(sample);
   });
   const isFree = createMemo(() => mayRecord(props.house.kitchen(), props.house.now()));
   const page = (): JSX.Element => (
@@ -58,6 +69,12 @@ export function VoicePage(props: {
               value={isOn() ? words.ownOn : words.ownOff}
               chosen={isOn()}
               onPress={turn}
+            />
+            <Control
+              label={words.slower}
+              value={words.slowerIs[pace()]}
+              chosen={pace() === 'small'}
+              onPress={slow}
             />
             <Control
               label={record.title}

@@ -20,6 +20,7 @@ const WHOLE: Equipment = {
   readsOwn: true,
   pedal: { done: 'PageDown', next: 'b' },
   mediaKeys: true,
+  pace: 'small',
   savedAt: Date.UTC(2031, 4, 2),
 };
 
@@ -75,6 +76,7 @@ describe('reading what the kitchen holds', () => {
     ['tins', { tins: 1.5 }, 'a whole number 1 to 12', '1.5'],
     ['scale', { scale: 3 }, 'one of 0.1, 1, 2, 5', '3'],
     ['readsOwn', { readsOwn: 'yes' }, 'true or false', '"yes"'],
+    ['pace', { pace: 'fast' }, 'one of grown, small', '"fast"'],
     ['quiet.to', { quiet: { from: 0, to: 1440 } }, 'a whole number 0 to 1439', '1440'],
     [
       'sound.heard',

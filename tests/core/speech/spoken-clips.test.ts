@@ -68,9 +68,6 @@ const VALUES = [
   ),
 ];
 
-/** Two heats in one sentence take 9 s at the slower pace: a child has no part in heating an oven. */
-const GROWN_UPS_ALONE = /^oven\.ovenWords\.turnOn\.care$/;
-
 /** A text with values of each kind in its place. */
 const filledIn = (text: string): readonly string[] =>
   VALUES.map((values) =>
@@ -160,8 +157,7 @@ describe('the spoken clips', () => {
         stretched.push(by);
         const { wpm, syllables } = rateOf(spoken);
         const told = `${where}: ${utterance}: ${wpm.toFixed(0)}, ${syllables.toFixed(2)}`;
-        if (pace === 'grown' || !GROWN_UPS_ALONE.test(where))
-          expect.soft(seconds, told).toBeLessThanOrEqual(8);
+        expect.soft(seconds, told).toBeLessThanOrEqual(8);
         expect.soft(isPaced(spoken, pace), told).toBe(true);
         if (spoken.words.length < RATED_FROM) continue;
         expect.soft(wpm, told).toBeLessThanOrEqual(PACES[pace].most);

@@ -5,6 +5,8 @@ export const voiceWords = {
   own: 'Read my own words aloud',
   ownOn: 'On: no network is asked',
   ownOff: 'Off',
+  slower: 'Speak slower',
+  slowerIs: { grown: 'Off', small: 'On' },
   /** What the tablet can do about it. */
   asking: 'Looking for the tablet’s own voice…',
   none: 'This tablet has no voice of its own. Turned on, this does nothing.',
