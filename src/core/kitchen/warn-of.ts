@@ -1,5 +1,6 @@
 import type { Notice } from '../formula/notice.ts';
 import type { Recipe } from '../formula/recipe.ts';
+import { fridgeAdvice } from '../oven/fridge-load.ts';
 import type { Celsius } from '../units.ts';
 import { bowlsFor } from './bowls.ts';
 import { type Equipment } from './equipment.ts';
@@ -11,6 +12,8 @@ const POT_HEAT: Celsius = 260;
 const LOAD_HEAT: Celsius = 230;
 /** A dial nearer than this is as good as right, °C. Judgement: an oven swings as far by itself. */
 const DIAL_OFF = 5;
+/** Dough that nobody has measured, °C. Common practice, no source. */
+const USUAL_DOUGH: Celsius = 25;
 
 const bowls = ({ dough }: Recipe, equipment: Equipment): readonly Notice[] => {
   const count = bowlsFor(dough, equipment.bowls);
@@ -19,10 +22,25 @@ const bowls = ({ dough }: Recipe, equipment: Equipment): readonly Notice[] => {
   return [{ key: short ? 'bowlsShort' : 'bowlsSplit', values: { count } }];
 };
 
-const fridge = (recipe: Recipe, loaves: number, { fridge }: Equipment): readonly Notice[] => {
+/** Many warm loaves warm the fridge, and each other: they go in group by group. */
+const groups = ({ process, piece }: Recipe, loaves: number, dough: Celsius): readonly Notice[] => {
+  const to = process.fridge;
+  const { key, first, hours } = fridgeAdvice({ loaves, grams: piece, from: dough, to });
+  return key === null
+    ? []
+    : [{ key: 'fridgeGroups', values: { count: first, got: Math.round(hours) } }];
+};
+
+const fridge = (
+  recipe: Recipe,
+  loaves: number,
+  { fridge }: Equipment,
+  dough: Celsius,
+): readonly Notice[] => {
   if (recipe.process.retard === 0) return [];
   const { celsius, holds } = fridge;
   return [
+    ...groups(recipe, loaves, dough),
     ...(celsius !== null && celsius > FRIDGE_MOST
       ? [{ key: 'fridgeWarm', values: { got: celsius } }]
       : []),
@@ -73,26 +91,28 @@ const oven = ({ process }: Recipe, equipment: Equipment): readonly Notice[] => {
 
 /**
  * What this kitchen cannot do for a bake of so many loaves, at the step where it can still be
- * mended; at the read-through all of it. What was never said warns of nothing.
+ * mended; at the read-through all of it. What was never said warns of nothing. `dough`: how warm the
+ * loaves go into the fridge.
  */
 export function warnOf(
   stage: string,
   recipe: Recipe,
   loaves: number,
   equipment: Equipment,
+  dough: Celsius = USUAL_DOUGH,
 ): readonly Notice[] {
   if (stage === 'read.plan') {
     return [
       ...bowls(recipe, equipment),
       ...pots(recipe, equipment),
-      ...fridge(recipe, loaves, equipment),
+      ...fridge(recipe, loaves, equipment, dough),
       ...oven(recipe, equipment),
       ...lids(recipe, equipment),
     ];
   }
   if (stage === 'mix.weigh') return [...bowls(recipe, equipment), ...pots(recipe, equipment)];
   if (stage === 'proof.counter' || stage === 'proof.toFridge') {
-    return fridge(recipe, loaves, equipment);
+    return fridge(recipe, loaves, equipment, dough);
   }
   if (stage === 'turnOn') return [...lids(recipe, equipment), ...oven(recipe, equipment)];
   return stage === 'before' ? lids(recipe, equipment) : [];

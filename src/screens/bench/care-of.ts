@@ -1,11 +1,11 @@
-import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import type { BakeSnapshot, Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import { warnOf } from '../../core/kitchen/warn-of.ts';
 import { night } from '../../core/speech/en/kitchen.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
-import { HOUR, type Instant, type Units } from '../../core/units.ts';
+import { HOUR, type Celsius, type Instant, type Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 
 /** A wait this long is slept through: the tablet needs its plug and the baker another alarm. */
@@ -20,6 +20,12 @@ const nightCare = (
   stage === 'proof.retard' && deadline !== null && deadline - now >= NIGHT_MS
     ? `${night.plug} ${fill(night.phone, { time: hour(deadline) })}`
     : null;
+
+/** How warm its loaves go into the fridge: as last measured, else as the kitchen. */
+const warmth = ({ context }: BakeSnapshot): Celsius => {
+  const { reading } = context.readings['doughTemperature'] ?? {};
+  return reading && 'celsius' in reading ? reading.celsius : context.kitchen;
+};
 
 /**
  * The caution of a step: what this kitchen cannot do first, then what the step always says or, of a
@@ -38,7 +44,9 @@ export function careOf(
   const warned =
     stage === 'read.plan'
       ? []
-      : warnOf(stage, recipe, loaves.length, equipment).map((one) => tellNotice(one, units));
+      : warnOf(stage, recipe, loaves.length, equipment, warmth(bake)).map((one) =>
+          tellNotice(one, units),
+        );
   const step = nightCare(stage, deadlineOf(machine), kitchen.now, hour) ?? usual;
   return [...warned, ...(step ? [step] : [])].join(' ') || null;
 }

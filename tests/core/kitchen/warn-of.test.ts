@@ -24,6 +24,22 @@ describe('what the kitchen cannot do', () => {
     for (const stage of STAGES) expect(keys(stage, {}), stage).toEqual([]);
   });
 
+  it('has many loaves chilled group by group, where they can still be kept apart', () => {
+    for (const stage of ['read.plan', 'proof.counter', 'proof.toFridge']) {
+      const at = (loaves: number, name?: string) => keys(stage, {}, loaves, name);
+      expect(at(4), stage).not.toContain('fridgeGroups');
+      expect(at(12), stage).toContain('fridgeGroups');
+      expect(at(12, 'barley-tin'), stage).not.toContain('fridgeGroups');
+    }
+    const told = (dough?: number) =>
+      warnOf('proof.toFridge', recipeOf('lane-wheat', 12), 12, EQUIPMENT, dough).map((one) =>
+        tellNotice(one, CELSIUS),
+      );
+    expect(told()).toEqual(['The fridge works 2 h on them. Chill 4 at a time.']);
+    // Dough that is as cold as the fridge brings nothing.
+    expect(told(5)).toEqual([]);
+  });
+
   it('shares a dough between bowls where it is weighed, and says when there are too few', () => {
     expect(keys('mix.weigh', {}, 4)).toEqual(['bowlsSplit']);
     expect(keys('mix.weigh', { bowls: { count: 1, kilos: 3, litres: null } }, 4)).toEqual([
