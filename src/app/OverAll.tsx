@@ -1,4 +1,5 @@
 import { createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { STARTER } from '../../machines/kitchen/starter.ts';
 import { rehearsal, saving } from '../core/speech/en/saving.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Notice, Notices } from '../parts/Notice.tsx';
@@ -17,6 +18,8 @@ const StarterSheet = lazy(() => import('../screens/StarterSheet.tsx'));
 export default function OverAll(props: { readonly house: House }): JSX.Element {
   const [tends, setTends] = createSignal(false);
   const [saysLeap, setSaysLeap] = createSignal(false);
+  /** On a bench, or over all of it; the starter's own call is what is told. */
+  const calls = (): boolean => (props.house.ringing()?.who ?? STARTER) !== STARTER;
   return (
     <>
       <Show when={props.house.rehearsal}>
@@ -25,21 +28,24 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
         )}
       </Show>
       <Notices>
-        <Show when={props.house.saving() !== 'saved'}>
-          <Notice
-            text={
-              props.house.saving() === 'slow'
-                ? saving.notSaved
-                : fill(saving.unsaved, { count: props.house.unsaved() })
-            }
-          />
-        </Show>
-        <For each={props.house.told()}>{(t) => <Notice text={t.text} action={t.action} />}</For>
-        <Show when={leapIsTold(props.house)}>
-          <LeapNotice house={props.house} onSay={() => setSaysLeap(true)} />
-        </Show>
-        <Show when={starterIsTold(props.house.kitchen())}>
-          <StarterNotice house={props.house} onSee={() => setTends(true)} />
+        {/* A call comes first: what is told lies there again after the touch that hushes it. */}
+        <Show when={!calls()}>
+          <Show when={props.house.saving() !== 'saved'}>
+            <Notice
+              text={
+                props.house.saving() === 'slow'
+                  ? saving.notSaved
+                  : fill(saving.unsaved, { count: props.house.unsaved() })
+              }
+            />
+          </Show>
+          <For each={props.house.told()}>{(t) => <Notice text={t.text} action={t.action} />}</For>
+          <Show when={leapIsTold(props.house)}>
+            <LeapNotice house={props.house} onSay={() => setSaysLeap(true)} />
+          </Show>
+          <Show when={starterIsTold(props.house.kitchen())}>
+            <StarterNotice house={props.house} onSee={() => setTends(true)} />
+          </Show>
         </Show>
       </Notices>
       <Show when={saysLeap() && props.house.leaps().ahead}>

@@ -7,6 +7,8 @@ import './Countdown.css';
 export interface CountdownProps {
   /** Above the number: where the bake stands, "Bulk, fold 2 of 2". */
   readonly name?: string | undefined;
+  /** After the name, left out in bigger words: where that bake stands. */
+  readonly where?: string | undefined;
   /** The bake's mark before the name, where more than one runs. */
   readonly mark?: number | undefined;
   /** Beside the number: "to the next look". */
@@ -32,7 +34,12 @@ export function Countdown(props: CountdownProps): JSX.Element {
           {(name) => (
             <p class="times-name">
               <Show when={props.mark}>{(mark) => <BakeMark mark={mark()} />}</Show>
-              <span>{unbroken(name())}</span>
+              <span>
+                {unbroken(name())}
+                <Show when={props.where}>
+                  {(where) => <span class="times-where">{unbroken(where())}</span>}
+                </Show>
+              </span>
             </p>
           )}
         </Show>

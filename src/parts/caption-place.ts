@@ -2,35 +2,83 @@ import { afterPaint } from './after-paint.ts';
 
 /** Free px kept above and below a caption that stands among the words. */
 const AIR = 12;
+/** A line's box reaches about so far past its letters, px. */
+const INK = 4;
+/** Of its size: whole, and, where it would lie over what it may not hide, ever less, bigger words down to plain ones. */
+const SIZES = [1, 0.86, 0.72];
+/** Letters that are read from afar, or that nothing else says: never under a caption. */
+const KEPT = '.act-headline, .call, .act-place';
+
+type Spot = 'words' | 'slab' | 'top';
 
 /** Written only where it changes: each write has the whole page laid out again. */
-const put = (caption: HTMLElement, place: 'words' | 'slab' | 'top'): void => {
-  if (caption.dataset['place'] !== place) caption.dataset['place'] = place;
+const put = (caption: HTMLElement, spot: Spot): void => {
+  if (caption.dataset['place'] !== spot) caption.dataset['place'] = spot;
+};
+const set = (caption: HTMLElement, name: string, value: string): void => {
+  if (caption.style.getPropertyValue(name) !== value) caption.style.setProperty(name, value);
+};
+
+/** How far up the words a caption may reach: to under what is kept there, as far as it is in sight. */
+const heldDown = (words: Element): number => {
+  const { top, bottom } = words.getBoundingClientRect();
+  const kept = [...words.querySelectorAll(KEPT)]
+    .map((el) => el.getBoundingClientRect())
+    .filter((box) => box.height > 0 && box.top < bottom);
+  return Math.max(top, ...kept.map((box) => box.bottom));
+};
+
+/** How far up from the slab it may reach: to under what is pressed or told above it. */
+const slabCeiling = (bench: Element, slab: DOMRect): number => {
+  const above = [
+    ...bench.querySelectorAll('.bench-ear > *, .bench-others > *, .bench-controls > *'),
+    ...document.querySelectorAll('.notice'),
+  ]
+    .map((el) => el.getBoundingClientRect())
+    .filter(({ left, right, top }) => left < slab.right && right > slab.left && top < slab.top);
+  return Math.max(0, ...above.map(({ bottom }) => bottom));
 };
 
 /**
  * Lays a caption where it hides nothing that it does not repeat: in the free place under the words,
- * above what is answered, listed or shown there; else on the slab's empty top; else over the end of the
- * words it repeats. A gate's words it never repeats: there it lies over the drawing at last. Sets
- * `data-place` (words, slab, top) and `--lift` for Caption.css.
+ * above what is answered, listed or shown there; else above the slab's word, on its empty top and what is
+ * free over that; else over the end of the words it repeats, under their headline; smaller where it must. A
+ * gate's words it never repeats: there it lies over the drawing at last. Sets `data-place` (words, slab,
+ * top), `--lift`, `--up` and `--size` for Caption.css.
  */
 function place(caption: HTMLElement, bench: Element): void {
   const words = bench.querySelector('.bench-words');
   const act = words?.querySelector('.act');
   if (!words || !act || !('seen' in caption.dataset) || !caption.textContent) return;
   const more = act.querySelector('.act-more');
-  const last = [...act.children].findLast((el) => el !== more);
+  // What is left out for want of room stands nowhere.
+  const last = [...act.children].findLast((el) => el !== more && el.getClientRects().length > 0);
   const foot = words.getBoundingClientRect().bottom;
   const floor = Math.min(foot, more?.getBoundingClientRect().top ?? foot);
   const free = floor - (last?.getBoundingClientRect().bottom ?? floor);
-  put(caption, 'words');
-  const lift = `${foot - floor + (floor < foot ? AIR : 0)}px`;
-  if (caption.style.getPropertyValue('--lift') !== lift) caption.style.setProperty('--lift', lift);
-  if (caption.offsetHeight + 2 * AIR <= free) return;
-  const label = bench.querySelector('.slab-label')?.getBoundingClientRect().top ?? 0;
-  put(caption, 'slab');
-  if (caption.getBoundingClientRect().bottom > label)
-    put(caption, bench.querySelector('.hold') ? 'top' : 'words');
+  const slab = bench.querySelector('.bench-slab')?.getBoundingClientRect();
+  const label = (bench.querySelector('.slab-label')?.getBoundingClientRect().top ?? 0) - INK;
+  const above = slab ? slabCeiling(bench, slab) + AIR : Infinity;
+  const gate = bench.querySelector('.hold') !== null;
+  const ceiling = heldDown(words);
+  const box = (): DOMRect => caption.getBoundingClientRect();
+  const lift = foot - floor + (floor < foot ? AIR : 0);
+  for (const size of SIZES) {
+    set(caption, '--size', `${size}`);
+    set(caption, '--lift', `${lift}px`);
+    put(caption, 'words');
+    if (caption.offsetHeight + 2 * AIR <= free) return;
+    put(caption, 'slab');
+    set(caption, '--up', '0px');
+    const over = box().bottom - label;
+    if (over > 0) set(caption, '--up', `${over}px`);
+    if (box().top >= above || over <= 0) return;
+    put(caption, gate ? 'top' : 'words');
+    if (gate || box().top >= ceiling) return;
+    // Down into the gap above the controls, where nothing stands in between.
+    if (lift === 0) set(caption, '--lift', `calc(${AIR}px - var(--gap))`);
+    if (box().top >= ceiling) return;
+  }
 }
 
 /** Keeps a caption in its place, whatever is said, shown or turned. Gives what ends it. */

@@ -24,6 +24,7 @@ const houseWith = (from: Leaps, bakes: object) => {
     holds: true,
     rehearsal: null,
     saving: () => 'saved',
+    ringing: () => null,
     told: () => [],
     now: () => 0,
     kitchen: () => ({ timers: {}, bakes, starter: { signs: [], marks: {} } }),

@@ -41,11 +41,15 @@ export function ActTimes(props: {
 }): JSX.Element {
   const mark = (): Mark =>
     (props.view.waits as Mark | null) ?? CAME_FROM[props.view.stage] ?? 'end';
+  /** The place begins with the bake's name where more than one runs. */
+  const where = (): string | undefined =>
+    props.view.whose === null ? undefined : props.view.place.slice(props.view.whose.length);
   const entered = (): number => props.focus.machine.context.entered[props.view.stage] ?? 0;
   const deadline = (): number => props.view.deadline ?? entered();
   return (
     <Countdown
-      name={props.view.place}
+      name={props.view.whose ?? props.view.place}
+      where={where()}
       mark={props.mark}
       label={countdown[mark()].to}
       labelPast={countdown[mark()].past}

@@ -84,7 +84,7 @@ export function StarterPage(props: {
                   onPress={() => void props.house.takeBack()}
                 />
               </Show>
-              <Control label={words.strong} onPress={() => setFace('strong')} />
+              <Control label={words.strongPress} onPress={() => setFace('strong')} />
               {cell(words.name, () => starter().name && starterName(starter()), 'name')}
             </>
           }

@@ -1,3 +1,4 @@
+import { expect } from 'vitest';
 import { HOUR, MINUTE } from '../../../src/core/units.ts';
 import type { Baker } from './baker.ts';
 import { beginBread } from './begin-bread.ts';
@@ -165,6 +166,16 @@ export const BAKE_PAGES: readonly PageStep[] = [
       await press(baker, ['Back to the bench']);
       await moveLastPlace(baker, 'bulk.proving');
       await baker.app.reopen();
+      // The call comes first.
+      await baker.page.locator('.call').waitFor();
+      expect(await baker.page.locator('.notice').count()).toBe(0);
+    },
+  },
+  {
+    name: 'told once the calls are hushed',
+    async go(baker) {
+      await baker.hush();
+      await baker.hush();
       await baker.page.locator('.notice:has-text("is off")').waitFor();
     },
   },

@@ -20,7 +20,7 @@ export const STARTER_PAGES: readonly PageStep[] = [
     async go(baker) {
       await press(baker, ['Keep it']);
       await turned(baker, '.slab:visible');
-      await press(baker, ['Is it strong enough?']);
+      await press(baker, ['Is it strong?']);
     },
   },
   back('a feed, how warm', 1, 'I fed it'),
@@ -38,7 +38,7 @@ export const STARTER_PAGES: readonly PageStep[] = [
       await baker.page.locator('.act-detail:has-text("Ripe between")').waitFor();
     },
   },
-  to('strong enough, looked at', 'Is it strong enough?'),
+  to('strong enough, looked at', 'Is it strong?'),
   {
     name: 'strong enough, seen',
     async go(baker) {

@@ -99,6 +99,8 @@ export const starterWords = {
     more: '{count} bakes taught this.',
   },
   strong: 'Is it strong enough?',
+  /** On its press, where bigger words have little room. */
+  strongPress: 'Is it strong?',
   strongNotFed: 'Feed it first, then look twice.',
   strongFirst: 'Look twice after a feed: one look says too little.',
   strongAgain: 'Look again after {time}: one look is not enough.',
