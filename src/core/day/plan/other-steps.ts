@@ -89,7 +89,7 @@ export function stretches(input: PlanInput, fits: Fits): Offer[] {
   );
 }
 
-const LOAD = /^(?:load|lid lift|unload) (\d+)$/;
+const LOAD = /^(?:load|lid lift|vent|unload) (\d+)$/;
 const loadOf = (step: Step): number => Number(LOAD.exec(step.name)?.[1] ?? 0);
 
 /** A batch with only its first loads; what was left of its last unload's wait cools the bread. */
