@@ -8,7 +8,7 @@ import { answerTwice, disagreeing, seedsFrom } from '../core/day/support/solver.
 describe('the planner against the solver HiGHS', () => {
   it.each([
     { batches: 1, seeds: seedsFrom(1001, 60), faster: 100 },
-    { batches: 2, seeds: seedsFrom(1001, 20), faster: 20 },
+    { batches: 2, seeds: seedsFrom(1, 20), faster: 20 },
   ])('$batches at once: same cost, faster', async ({ batches, seeds, faster }) => {
     const began = performance.now();
     const answers = await answerTwice(seeds, batches);
