@@ -47,7 +47,7 @@ it('reloaded while two calls ring: the same two, late, hushed once each, and nev
   const calls = ((await baker.facts()) as { kind: string; call?: string }[]).slice(-2);
   expect(
     calls.map(({ kind, call }) => `${kind} ${call?.split(':').slice(0, 2).join(':')}`),
-  ).toEqual(['heard oven:lift', 'heard b:mix.salt']);
+  ).toEqual(['heard lane.pot:lift', 'heard b:mix.salt']);
   await app.reopen();
   await app.page.locator('.act-headline').first().waitFor();
   await app.turn(MINUTE);

@@ -3,6 +3,7 @@ import { MACHINES } from '../../../machines/kitchen/kitchen.ts';
 import { replay } from '../../../machines/kitchen/replay.ts';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { Fact } from '../../../src/core/records/fact.ts';
+import { isLane } from '../../../src/core/records/lane.ts';
 import type { LogRecord } from '../../../src/core/records/record.ts';
 import type { App } from './open-app.ts';
 
@@ -16,11 +17,15 @@ export const standing = (records: readonly LogRecord[]): Fact[] => {
   return facts.filter(({ id }) => !gone.includes(id));
 };
 
+/** What is done to a pot is done at the oven. */
+const isAt = (who: string, machine: string): boolean =>
+  machine === who || (who === 'oven' && isLane(machine));
+
 /** The standing acts of one machine in their order; answers in a row are counted: '7 answers'. */
 export const actsOf = (records: readonly LogRecord[], who: string): string[] =>
   standing(records).reduce<string[]>((acts, fact) => {
     if (fact.kind === 'reading' && fact.bake === who) return [...acts, fact.reading.what];
-    if (fact.kind !== 'press' || fact.who !== who) return acts;
+    if (fact.kind !== 'press' || !isAt(who, fact.who)) return acts;
     // Tasks that a wait carries are no step of the way.
     if (fact.act === 'taskDone') return acts;
     if (fact.act !== 'answer') return [...acts, fact.act];
@@ -35,7 +40,7 @@ export const rangOf = (records: readonly LogRecord[], ...who: readonly string[])
   return [...new Set(heard)].flatMap((call) => {
     const [machine = '', stage = ''] = call.split(':');
     // Tasks that a wait carries call in between; they are no step of the way.
-    return who.includes(machine) && !stage.startsWith('lead.') ? [stage] : [];
+    return who.some((one) => isAt(one, machine)) && !stage.startsWith('lead.') ? [stage] : [];
   });
 };
 

@@ -30,6 +30,10 @@ export const loadActs = (asked: number, steam: 'lidOff' | 'steamOut'): string[] 
   'unloaded',
 ];
 
+/** A load that follows in the same firing: the list before the oven was gone through. */
+export const laterActs = (steam: 'lidOff' | 'steamOut'): string[] =>
+  loadActs(0, steam).filter((act) => act !== '0 answers');
+
 export const RING_TO_BOWL = ['levain.look', 'mix.salt'];
 /** A dough told to have doubled goes straight into the fridge: there is no counter to wait for. */
 export const RING_COLD = ['bulk.look', 'shape.finalShape', 'proof.look'];

@@ -26,7 +26,8 @@ const many = (name: string, n: number): Step[] =>
 const load = (n: number): Step[] => [
   ...many(`load${n}-poke`, 2),
   slab(`load${n}-poke-verdict`),
-  ...many(`load${n}-before`, 7),
+  // Gone through once a firing.
+  ...(n === 1 ? many(`load${n}-before`, 7) : []),
   gated(`load${n}-score`),
   gated(`load${n}-load`),
   wait(`load${n}-lidded`, 18),

@@ -3,6 +3,7 @@ import { walkBread } from '../harness/walk-bread.ts';
 import {
   COLD_PROOF,
   HANDED_OVER,
+  laterActs,
   loadActs,
   RING_COLD,
   RING_TO_BOWL,
@@ -19,7 +20,7 @@ it('bakes a plain loaf in the pot, with folds and no lamination', async () => {
     bread: 'Lane wheat',
     takeBack: ['folded', 'divided', 'ovenOn', 'loaded', 'lidOff', 'ovenOff', 'handedOver'],
     acts: [...TO_THE_BOWL, ...touches, ...SHAPED, ...COLD_PROOF, ...HANDED_OVER],
-    ovenActs: ['ovenOn', ...load, ...load, 'ovenOff'],
+    ovenActs: ['ovenOn', ...load, ...laterActs('lidOff'), 'ovenOff'],
     rings: [
       ...RING_TO_BOWL,
       ...['bulk.fold', 'bulk.fold', 'bulk.fold'],

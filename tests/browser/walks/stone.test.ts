@@ -3,6 +3,7 @@ import { walkBread } from '../harness/walk-bread.ts';
 import {
   COLD_PROOF,
   HANDED_OVER,
+  laterActs,
   loadActs,
   RING_COLD,
   RING_TO_BOWL,
@@ -20,7 +21,7 @@ it('bakes olive and seed on a hot stone with steam', async () => {
     bread: 'Olive and seed',
     takeBack: ['rolled', 'bulkReady', 'inFridge', 'loaded', 'steamOut', 'crustReady', 'unloaded'],
     acts: [...TO_THE_BOWL, ...touches, ...SHAPED, ...COLD_PROOF, ...HANDED_OVER],
-    ovenActs: ['ovenOn', ...load, ...load, 'ovenOff'],
+    ovenActs: ['ovenOn', ...load, ...laterActs('steamOut'), 'ovenOff'],
     rings: [
       ...RING_TO_BOWL,
       ...['bulk.fold', 'bulk.spread', 'bulk.fold'],

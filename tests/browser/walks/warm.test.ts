@@ -2,6 +2,7 @@ import { it } from 'vitest';
 import { walkBread } from '../harness/walk-bread.ts';
 import {
   HANDED_OVER,
+  laterActs,
   loadActs,
   RING_TO_BOWL,
   SHAPED,
@@ -31,7 +32,7 @@ it('bakes a loaf that rises warm the same day', async () => {
       ...HANDED_OVER,
     ],
     // The first loaf was looked at where it rose.
-    ovenActs: ['ovenOn', ...load.slice(2), ...load, 'ovenOff'],
+    ovenActs: ['ovenOn', ...load.slice(2), ...laterActs('lidOff'), 'ovenOff'],
     rings: [
       ...RING_TO_BOWL,
       ...['bulk.fold', 'bulk.fold', 'bulk.fold'],
