@@ -145,9 +145,10 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     if (pressed && e.cancelable) e.preventDefault();
     pressed = false;
   };
-  const onKey = (e: Event): void => {
+  const onKey = (e: KeyboardEvent): void => {
     keyed = true;
-    if (useUp(e)) e.preventDefault();
+    // A key that is stuck, or under a foot since before it rang, is nobody's answer.
+    if (!e.repeat && useUp(e)) e.preventDefault();
   };
   // The click a browser makes out of a touch that only silenced a call must not reach a link either.
   const onClick = (e: Event): void => {

@@ -364,6 +364,16 @@ describe('while a call rings', () => {
     expect(onPress).not.toHaveBeenCalled();
   });
 
+  it('a key that is stuck silences nothing, and presses nothing', () => {
+    let ringing = true;
+    const { onPress, slab } = bench(() => ringing && !(ringing = false));
+    for (let n = 0; n < 20; n += 1) fireEvent.keyDown(slab(), { key: 'Enter', repeat: true });
+    expect([ringing, onPress.mock.calls.length]).toEqual([true, 0]);
+    fireEvent.keyUp(slab(), { key: 'Enter' });
+    fireEvent.keyDown(slab(), { key: 'Enter' });
+    expect([ringing, onPress.mock.calls.length]).toEqual([false, 0]);
+  });
+
   it('the first touch follows no link, the second does', () => {
     let ringing = true;
     bench(() => ringing && !(ringing = false));
