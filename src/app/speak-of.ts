@@ -32,7 +32,12 @@ export function speakOf(
 ): string | null {
   if (who === TIMER) return timerSaid(kitchen, stage);
   if (who === STARTER) {
-    return [fill(calls.look, { name: starterWords.call.subject }), starterWords.care].join(' ');
+    const name = starterWords.call.subject;
+    const { calls: standing, snoozed } = kitchen.attention.context;
+    // Put off, it is known already, its caution with it.
+    if (standing.some((call) => call.who === STARTER && call.id in snoozed))
+      return fill(calls.reminder, { name });
+    return [fill(calls.look, { name }), starterWords.care].join(' ');
   }
   const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   const subject = subjectOf(stage, potSaid(kitchen, who));

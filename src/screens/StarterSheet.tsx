@@ -1,4 +1,6 @@
 import { Show, type JSX } from 'solid-js';
+import type { Call } from '../../machines/attention/attention.ts';
+import { STARTER } from '../../machines/kitchen/starter.ts';
 import { bench } from '../core/speech/en/bench.ts';
 import { starterWords as words } from '../core/speech/en/starter.ts';
 import { DAY } from '../core/units.ts';
@@ -8,10 +10,11 @@ import { Sheet } from '../parts/Sheet.tsx';
 import { Slab } from '../parts/Slab.tsx';
 import type { House } from './house.ts';
 import { nightOf } from './night-of.ts';
+import { makePutOff } from './put-off.ts';
 import { FeedWords, makeFeed, WarmthControl } from './StarterFeed.tsx';
 import './starter.css';
 
-/** What may be done about a starter that waits: fed by one press, chilled, or put off till tomorrow. */
+/** What may be done about a starter that waits: fed by one press, chilled, put off by two minutes or till tomorrow. */
 export default function StarterSheet(props: {
   readonly house: House;
   readonly onClose: () => void;
@@ -22,6 +25,12 @@ export default function StarterSheet(props: {
     void props.house.take({ kind: 'starter', ...deed });
     props.onClose();
   };
+  const hushed = (): Call | null => {
+    const { calls, heard } = props.house.kitchen().attention.context;
+    return calls.find(({ who, id }) => who === STARTER && heard.includes(id)) ?? null;
+  };
+  // eslint-disable-next-line solid/reactivity -- asked anew each time
+  const putOff = makePutOff(props.house, hushed);
   const onCounter = () => props.house.kitchen().starter.put?.where === 'counter';
   return (
     <Sheet title={words.feedAsk} headless>
@@ -47,6 +56,18 @@ export default function StarterSheet(props: {
               disabled={!props.house.holds}
               onPress={() => tend({ did: 'put', where: 'fridge', ...nightOf(props.house) })}
             />
+          </Show>
+          <Show when={putOff.press()}>
+            {(press) => (
+              <Control
+                label={press().label}
+                value={press().left}
+                onPress={() => {
+                  press().onPress();
+                  props.onClose();
+                }}
+              />
+            )}
           </Show>
           <Control
             label={words.tomorrow}

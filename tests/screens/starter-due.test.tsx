@@ -80,6 +80,33 @@ describe('the starter’s reminder', () => {
     await until(() => expect(notice()).not.toBeNull());
   });
 
+  it('is put off by two minutes, twice, and told in fewer words as it comes back', async () => {
+    await feed();
+    turnTo(starter().marks['likely']!);
+    for (const left of ['2 left', '1 left']) {
+      house.hush();
+      await until(() => expect(house.ringing()).toBeNull());
+      await press(/^See to it/);
+      const again = await screen.findByRole('button', { name: /^In.2.minutes/ });
+      expect(again.textContent).toContain(unbroken(left));
+      await press(/^In.2.minutes/);
+      await until(() => expect(screen.queryByRole('dialog')).toBeNull());
+      await until(() => expect(speaker.said.at(-1)?.words).toMatch(/2 minutes/));
+      turnTo(house.now() + 2 * MINUTE - 1);
+      expect(house.ringing()).toBeNull();
+      turnTo(house.now() + 1_001);
+      expect(house.ringing()).toMatchObject({ who: 'starter' });
+      await until(() => expect(speaker.said.at(-1)?.words).toBe('Still waiting: the starter.'));
+    }
+    house.hush();
+    await until(() => expect(house.ringing()).toBeNull());
+    await press(/^See to it/);
+    await screen.findByRole('button', { name: /^Remind me tomorrow/ });
+    expect(screen.queryByRole('button', { name: /^In.2.minutes/ })).toBeNull();
+    await press(/^1:1:1/);
+    await until(() => expect(starter().fed?.flour).toBe(1));
+  });
+
   it('goes into the fridge by one press', async () => {
     await feed();
     turnTo(starter().marks['likely']!);
