@@ -162,6 +162,45 @@ describe('recording clips', () => {
     expect(screen.getByText(/once all of its words are/)).toBeTruthy();
   });
 
+  it('counts what is recorded, and goes to the next that is not', async () => {
+    fake.kept.add('read it through').add('fold the dough').add('lid off');
+    show();
+    await press(/^Record it yourself/);
+    await hold();
+    expect(screen.getByText('3 of 8 are yours.')).toBeTruthy();
+    await press(/^Next not yours/);
+    expect(screen.getByText('“Stand back”')).toBeTruthy();
+    // What is yours already is passed over; behind the last it goes on from the top.
+    await press(/^Next not yours/);
+    expect(screen.getByText('“Wet”')).toBeTruthy();
+    for (const id of ['none here', fake.studio.clips[6]!.id]) fake.kept.add(id);
+    await press(/^Record/);
+    fake.finish('silent');
+    await settle();
+    await press(/^Next not yours/);
+    expect(screen.getByText('“Stand back”')).toBeTruthy();
+    await press(/^Record/);
+    fake.finish(null);
+    await settle();
+    await press(/^Keep it/);
+    await press(/^Before the dough/);
+    await press(/^That’s it/);
+    expect(screen.getByText('6 of 8 are yours.')).toBeTruthy();
+    // A list opens where something is left.
+    await press(/^Before the dough/);
+    expect(button(/^Wet/).textContent).toContain('As it came');
+    await press(/^Wet/);
+    expect(screen.queryByRole('button', { name: /^Next not yours/ })).toBeNull();
+    await press(/^Record/);
+    fake.finish(null);
+    await settle();
+    await press(/^Keep it/);
+    await press(/^Before the dough/);
+    await press(/^That’s it/);
+    await press(/^Next not yours/);
+    expect(screen.getByText('“Eighteen”')).toBeTruthy();
+  });
+
   it('records between two presses, is listened to, kept, and goes on to the next words', async () => {
     await toClip();
     expect(screen.getByText('“Fold the dough”')).toBeTruthy();

@@ -22,6 +22,8 @@ export function RecordClip(props: {
   /** What is recorded is another now. */
   readonly onChange: () => void;
   readonly onKept: () => void;
+  /** To the next words that nobody has spoken anew. */
+  readonly jump: (() => void) | undefined;
   readonly onBack: () => void;
 }): JSX.Element {
   const [state, setState] = createSignal<State>('ready');
@@ -116,6 +118,9 @@ export function RecordClip(props: {
             fallback={<Control label={props.back} onPress={() => props.onBack()} />}
           >
             <Control label={words.again} onPress={begin} />
+          </Show>
+          <Show when={state() === 'ready' && props.jump}>
+            {(jump) => <Control label={words.jump} onPress={() => jump()()} />}
           </Show>
         </Show>
       }

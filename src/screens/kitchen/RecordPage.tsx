@@ -12,9 +12,11 @@ import { KitchenPage } from '../KitchenPage.tsx';
 import {
   clipsOf,
   mayRecord,
+  nextToRecord,
   pagesOf,
   shortWords,
   STAGES,
+  type Clip,
   type StageOfClips,
 } from './record-view.ts';
 import { RecordClip } from './RecordClip.tsx';
@@ -50,23 +52,39 @@ export default function RecordPage(props: {
   });
   const pages = createMemo(() => pagesOf(clips()));
   const clip = () => clips().find(({ id }) => id === at());
+  const pageOf = (one: Clip | null): number =>
+    Math.max(0, one === null ? 0 : pages().findIndex((page) => page.includes(one)));
+  /** Where something is left to be spoken there. */
   const toStage = (next: StageOfClips): void => {
-    setPage(0);
     setStage(next);
+    setPage(pageOf(nextToRecord(clips(), recorded())));
   };
   const toNext = (): void => {
     count();
     const next = clips()[clips().findIndex(({ id }) => id === at()) + 1];
     setAt(next?.id ?? null);
-    setPage(pages().findIndex((one) => one.includes(next ?? clips().at(-1)!)));
+    setPage(pageOf(next ?? clips().at(-1)!));
   };
+  const toClip = (next: Clip | null): void => {
+    if (next === null) return;
+    setStage(STAGES.find((of) => clipsOf([next], of).length > 0) ?? null);
+    setPage(pageOf(next));
+    setAt(next.id);
+  };
+  /** To the next that is left of this stage, behind this clip or from its top; none where this is the last. */
+  const behind = (one: Clip): (() => void) | undefined => {
+    const next = nextToRecord(clips(), recorded(), clips().indexOf(one) + 1);
+    return next === null || next === one ? undefined : () => toClip(next);
+  };
+  const all = () => studio()?.clips ?? [];
+  const doneOf = (of: readonly Clip[]) => ({
+    done: of.filter(({ id }) => recorded().has(id)).length,
+    of: of.length,
+  });
   const counted = (of: StageOfClips): string => {
-    const all = clipsOf(studio()?.clips ?? [], of);
-    return fill(words.of, {
-      done: all.filter(({ id }) => recorded().has(id)).length,
-      of: all.length,
-    });
+    return fill(words.of, doneOf(clipsOf(all(), of)));
   };
+  const total = (): string => fill(words.total, doneOf(all()));
   const gateFace = (): JSX.Element => (
     <KitchenPage
       back={voiceWords.title}
@@ -89,7 +107,7 @@ export default function RecordPage(props: {
       back={voiceWords.title}
       onBack={() => props.onBack()}
       words={
-        <Words headline={words.which}>
+        <Words headline={words.which} detail={total()}>
           <div class="kitchen-grid">
             <For each={STAGES}>
               {(one) => (
@@ -102,6 +120,13 @@ export default function RecordPage(props: {
             </For>
           </div>
         </Words>
+      }
+      controls={
+        <Control
+          label={words.jump}
+          disabled={nextToRecord(all(), recorded()) === null}
+          onPress={() => toClip(nextToRecord(all(), recorded()))}
+        />
       }
     />
   );
@@ -159,6 +184,7 @@ export default function RecordPage(props: {
                   back={words.stages[of()]}
                   onChange={count}
                   onKept={toNext}
+                  jump={behind(one)}
                   onBack={() => setAt(null)}
                 />
               )}

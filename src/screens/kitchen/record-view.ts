@@ -1,7 +1,9 @@
 import { nextCall } from '../../../machines/kitchen/next-call.ts';
 import { MACHINES, type Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import { openTasks } from '../../../machines/kitchen/open-tasks.ts';
 import { metaOf, stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { Studio } from '../../../machines/ports.ts';
+import type { Task } from '../../core/records/task.ts';
 import { record } from '../../core/speech/en/record.ts';
 import type { Instant } from '../../core/units.ts';
 
@@ -37,11 +39,29 @@ export function shortWords(clip: Clip): string {
   return words.length > WORDS ? `${words.slice(0, WORDS).join(' ')}…` : words.join(' ');
 }
 
+/** The first that nobody has spoken anew, from the place `from` on and then from the top; null: none is left. */
+export function nextToRecord(
+  clips: readonly Clip[],
+  recorded: ReadonlySet<string>,
+  from = 0,
+): Clip | null {
+  const left = ({ id }: Clip): boolean => !recorded.has(id);
+  return clips.slice(from).find(left) ?? clips.find(left) ?? null;
+}
+
+/** Tasks of free hands at a hot tray, a boiling pot or a blade. */
+const HOT_TASKS: ReadonlySet<string> = new Set<Task>(['toast', 'kettle', 'cut']);
+
+/** One of them was asked for and is not done: somebody may be at it. */
+const isAtHotTask = (machine: Parameters<typeof openTasks>[0]): boolean =>
+  openTasks(machine).some(({ task, called }) => called !== null && HOT_TASKS.has(task));
+
 /** Nothing is hot, and nothing calls or is about to: the tablet may listen. */
 export function mayRecord(kitchen: Kitchen, now: Instant): boolean {
   const isHot =
     stageOf(kitchen.oven) !== 'off' ||
     Object.values(kitchen.timers).some(({ call }) => call === 'hot') ||
+    [kitchen.oven, ...Object.values(kitchen.bakes)].some(isAtHotTask) ||
     Object.values(kitchen.bakes).some((bake) => GATED.has(metaOf(bake).hazard ?? 'none'));
   if (isHot) return false;
   const call = nextCall(kitchen, MACHINES, () => null);

@@ -15,6 +15,9 @@ export const record = {
     numbers: 'Numbers',
   },
   of: '{done} of {of}',
+  /** Over all words, and the press that goes to the first that is not. */
+  total: '{done} of {of} are yours.',
+  jump: 'Next not yours',
   wholeNumbers: 'A number is yours once all of its words are.',
   yours: 'Yours',
   asItCame: 'As it came',
