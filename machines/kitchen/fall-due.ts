@@ -1,4 +1,5 @@
 import { sounding } from '../attention/attention.ts';
+import { HEADS_UP } from '../../src/core/records/task.ts';
 import { leadOf } from '../tasks.ts';
 import type { Due } from './dues.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
@@ -9,7 +10,7 @@ import { stepMachine } from './step-machine.ts';
 import { STARTER } from './starter.ts';
 import { TIMER } from './timers.ts';
 
-/** A task falls due: its wait goes on, and where it calls it is said. */
+/** A task falls due: its wait goes on, and where it calls, or warns of a call, it is said. */
 const fallTask = (
   kitchen: Kitchen,
   machines: Machines,
@@ -19,7 +20,8 @@ const fallTask = (
   const stepped = stepMachine(kitchen, machines, who, { type: 'lead', at, task });
   const machine = machineOf(stepped.kitchen, who);
   const calls = machine && openTasks(machine).some((open) => open.task === task && open.calls);
-  return calls ? { ...stepped, says: [...stepped.says, { who, stage: leadOf(task) }] } : stepped;
+  const isSaid = calls || (stepped.taken && task === HEADS_UP);
+  return isSaid ? { ...stepped, says: [...stepped.says, { who, stage: leadOf(task) }] } : stepped;
 };
 
 /** A call that was put off rings again, and is said again. */

@@ -1,3 +1,4 @@
+import { HEADS_UP } from '../../src/core/records/task.ts';
 import type { Instant } from '../../src/core/units.ts';
 import { isOpen, taskOf } from '../tasks.ts';
 import type { BakeSnapshot, LaneSnapshot, OvenSnapshot } from './kitchen.ts';
@@ -24,7 +25,8 @@ export const openTasks = (
       const task = taskOf(mark);
       if (task === null || !isOpen(context, task)) return [];
       const called = context.tasks[task]?.called ?? null;
-      return [{ task, at, called, calls: called !== null && called > since }];
+      const calls = called !== null && called > since && task !== HEADS_UP;
+      return [{ task, at, called, calls }];
     })
     .toSorted((a, b) => a.at - b.at || (a.task < b.task ? -1 : 1));
 };

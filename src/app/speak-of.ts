@@ -2,11 +2,14 @@ import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import { STARTER } from '../../machines/kitchen/starter.ts';
 import { TIMER } from '../../machines/kitchen/timers.ts';
+import { taskOf } from '../../machines/tasks.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
+import { HEADS_UP } from '../core/records/task.ts';
 import { calls } from '../core/speech/en/calls.ts';
 import { starterWords } from '../core/speech/en/starter.ts';
 import { timerSaid } from '../screens/timer-view.ts';
 import { several } from '../core/speech/en/several.ts';
+import { headsUpOf } from './heads-up-of.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Instant, Units } from '../core/units.ts';
 import { areSeveral, bakeSaid, sayFor } from '../screens/bake-name.ts';
@@ -39,6 +42,7 @@ export function speakOf(
       return fill(calls.reminder, { name });
     return [fill(calls.look, { name }), starterWords.care].join(' ');
   }
+  if (taskOf(stage) === HEADS_UP) return headsUpOf(kitchen, who);
   const call = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   const subject = subjectOf(stage, potSaid(kitchen, who));
   if (call && subject !== null) {
@@ -50,7 +54,7 @@ export function speakOf(
     // One that was put off is known already: what it still waits for is enough.
     const again = call.id in kitchen.attention.context.snoozed;
     if (behind && call.kind !== 'hot') return fill(calls.then, { name });
-    return fill(again ? calls.reminder : calls[call.kind], { name });
+    return fill(again ? calls.reminder : calls[stage === 'lift' ? 'lid' : call.kind], { name });
   }
   const bake = bakeOf(kitchen, who);
   const found = bake === null ? null : focusOn(kitchen, bake);

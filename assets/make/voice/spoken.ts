@@ -56,9 +56,10 @@ const PROOF = [
 const OVEN = [
   /^(oven|oven-many|oven-stone|oven-tin|cool)\..*\.(spoken|care)$/,
   /^gate\.gate\.(spoken|bothHands)$/,
-  /^calls\.calls\.(look|act|hot|then|reminder|snooze)$/,
+  /^calls\.calls\.(look|act|hot|lid|then|reminder|snooze)$/,
   /^calls\.calls\.(snoozesLeft|putOff)\./,
   /^calls\.callSubjects\./,
+  /^heads-up\./,
   /^tasks\.tasks\..*\.subject$/,
   /^timers\.timerWords\..*\.(name|subject|care)$/,
   /^timers\.timer\.(began|said)$/,

@@ -7,6 +7,7 @@ import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
 import { bulkWait } from './bulk-wait.ts';
 import { coldWait } from './cold-wait.ts';
 import { counterMinutes } from './counter-minutes.ts';
+import { headsUp } from './heads-up.ts';
 import { leadTasks } from './lead-tasks.ts';
 import { levainWait } from './levain-wait.ts';
 import { riseAsks } from './rise-asks.ts';
@@ -125,6 +126,8 @@ const ENDS: Readonly<Partial<Record<BakeStage | OvenStage, string>>> = {
   preheating: 'hot',
   recover: 'hot',
   open: 'colour',
+  lidded: 'lid',
+  steaming: 'vent',
 };
 
 /**
@@ -140,9 +143,8 @@ export function waitFor(input: WaitInput): Wait {
   const end = wait.marks[ENDS[input.stage] ?? ''];
   if (end === undefined) return wait;
   const asks = riseAsks(input, { likely: wait.marks['likely'], end });
-  const leads = Object.entries({ ...leadTasks(input, end), ...asks }).map(([task, at]) => [
-    `lead.${task}`,
-    at,
-  ]);
+  const leads = Object.entries({ ...leadTasks(input, end), ...headsUp(input, end), ...asks }).map(
+    ([task, at]) => [`lead.${task}`, at],
+  );
   return { ...wait, marks: { ...wait.marks, ...(Object.fromEntries(leads) as Wait['marks']) } };
 }

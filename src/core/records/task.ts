@@ -22,5 +22,11 @@ export const TASKS = [
 ] as const;
 export type Task = (typeof TASKS)[number];
 
+/**
+ * What a hot call says a minute ahead, as a wait's task is due. Nobody is asked for anything: it is said once, rings
+ * not, is pressed by nobody, and is gone with its wait.
+ */
+export const HEADS_UP = 'hands';
+
 /** Tasks that ask for a reading of the dough's rise. */
 export const asksRise = (task: string | null): boolean => task?.startsWith('rise') ?? false;

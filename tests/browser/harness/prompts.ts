@@ -4,6 +4,7 @@ import { cool } from '../../../src/core/speech/en/cool.ts';
 import { gate } from '../../../src/core/speech/en/gate.ts';
 import { levain } from '../../../src/core/speech/en/levain.ts';
 import { mix } from '../../../src/core/speech/en/mix.ts';
+import { pots } from '../../../src/core/speech/en/names.ts';
 import { ovenWords } from '../../../src/core/speech/en/oven.ts';
 import { proof } from '../../../src/core/speech/en/proof.ts';
 import { shape } from '../../../src/core/speech/en/shape.ts';
@@ -95,9 +96,10 @@ export const PROMPTS: readonly Prompt[] = [
     ['dry', 'wet'],
   ),
   prompt(
-    fill(calls.hot, { name: callSubjects.lift }),
+    fill(calls.lid, { name: fill(callSubjects.lift, { pot: pots.left }) }),
     ['lift', 'leave'],
-    ['now', 'no'],
+    ['left', 'right'],
+    ['away', 'over'],
     ['back', 'by'],
   ),
   prompt(gate.spoken, ['does', 'did'], ['grown-up', 'child'], ['stand', 'stay']),

@@ -140,6 +140,6 @@ describe('what a wait asks of free hands', () => {
   it('stands among the marks of the wait, beside its end', () => {
     const { marks } = waitFor(input({ stage: 'shape.benchRest' }));
     expect(marks['lead.baskets']! - marks['end']!).toBe(-10 * MINUTE);
-    expect(waitFor(input({ stage: 'lidded' })).marks).toEqual({ lid: T0 + 18 * MINUTE });
+    expect(waitFor(input({ stage: 'standing' })).marks).toEqual({ poke: T0 + 20 * MINUTE });
   });
 });

@@ -12,6 +12,8 @@ export const calls = {
   look: 'Come and look: {name}.',
   act: 'It’s time: {name}.',
   hot: 'Hot, now: {name}. Children, stand back.',
+  /** Hands that lift a lid are told where the steam goes. */
+  lid: 'Hot: {name}, away from you: steam. Children, stand back.',
   /** Behind the words of another call that came with it. */
   then: 'Then: {name}.',
   reminder: 'Still waiting: {name}.',
