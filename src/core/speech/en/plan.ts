@@ -1,0 +1,66 @@
+/** Touches of a plan by their name; {count} is which of several. */
+export const planTouches = {
+  'feed levain': 'Feed the levain',
+  mix: 'Mix flour and water',
+  'salt and water': 'Work in salt and water',
+  fold: 'Fold {count}',
+  lamination: 'Sheet fold with the filling',
+  divide: 'Divide',
+  shape: 'Shape',
+  spoon: 'Spoon into the tin',
+  'to fridge': 'Into the fridge',
+  'oven on': 'Oven on',
+  load: 'Load {count}',
+  'lid lift': 'Lids off, load {count}',
+  vent: 'Let the steam out, load {count}',
+  unload: 'Out of the oven, load {count}',
+} as const;
+
+/** What a wait is, by the touch before it. */
+export const planWaits = {
+  mix: 'rest',
+  'salt and water': 'bulk rise',
+  divide: 'bench rest',
+  shape: 'proof',
+  spoon: 'proof',
+  'to fridge': 'time in the fridge',
+  'oven on': 'heating',
+} as const;
+
+/** Beside a touch, and in a calendar. {time} has its clock, {length} its unit. */
+export const planSlack = {
+  fine: 'Fine until {time}.',
+  last: 'Not later than {time}.',
+} as const;
+
+/** Where nothing fits: each of these alone would do. */
+export const planChanges = {
+  title: 'Nothing fits for {time}.',
+  anyOne: 'Any one of these would do:',
+  none: 'No one change would do. Move more than one.',
+  because: 'In the way: {name}.',
+  planFrom: 'there is too little time from now',
+  blockedEnd: '{name}: end it {length} sooner, at {time}.',
+  blockedStart: '{name}: start it {length} later, at {time}.',
+  due: '{bake}: ready {length} later.',
+  longer: '{bake}: {length} more {part}. It may lose by it.',
+  shorter: '{bake}: {length} less {part}. It may lose by it.',
+  hotOven: '{bake}: keep the oven hot {length} longer.',
+  fewerLoads: '{bake}: bake {count} loads only: one more pot, or fewer loaves.',
+  oneLoad: '{bake}: bake one load only: one more pot, or fewer loaves.',
+  dropTouch: '{bake}: leave out {touch}.',
+  ovenTimer: '{bake}: let the timer turn the oven on.',
+} as const;
+
+/** A filling that spoils and has no plan, before anything is mixed; then what would do. */
+export const planFilling = {
+  perishableRetarded: '{filling} spoils in a long cold rise.',
+  perishableLaminated: '{filling} spoils in the bulk rise.',
+  perishableLoads: '{filling} must be in the oven in {length}. The last load would be late.',
+  perishableSlow: '{filling} must be in the oven in {length}. The proof takes longer.',
+  leaveOut: 'Leave it out.',
+  sameDay: 'Bake on the same day.',
+  atShaping: 'Add it cold, at the final shape.',
+  oneLoad: 'Bake it in one load.',
+  coolerKitchen: 'Bake on a cooler day.',
+} as const;

@@ -1,0 +1,76 @@
+import { expect, test } from 'vitest';
+import { expandFormula } from '../../../src/core/day/plan/expand.ts';
+import { tellChange, tellFilling, tellTouch } from '../../../src/core/speech/tell-plan.ts';
+import { RECIPE, SCOOP, STONE, TIN } from '../../machines/support/recipe.ts';
+
+const time = (at: number): string => new Date(at).toISOString().slice(11, 16);
+const at = (hour: number): number => Date.UTC(2031, 4, 6, hour);
+
+test('every touch of every kind of bake has words', () => {
+  const kitchen = { fridgePlaces: 4, bowls: 1, pots: 1, temperatureC: 24 };
+  const names = [RECIPE, STONE, TIN, SCOOP].flatMap((recipe) =>
+    expandFormula(recipe, kitchen).flatMap(({ name, during = [], beforeNext }) => [
+      name,
+      ...during.map((side) => side.name),
+      ...(beforeNext ? [beforeNext.name] : []),
+    ]),
+  );
+  expect(names.length).toBeGreaterThan(40);
+  for (const name of names) expect(tellTouch(name)).not.toBe(name);
+  expect(tellTouch('lid lift 2')).toBe('Lids off, load 2');
+  expect(tellTouch('fold 1')).toBe('Fold 1');
+  expect(tellTouch('sing to it')).toBe('sing to it');
+});
+
+test('a window gives at either end, or at one', () => {
+  const window = { change: 'blocked', name: 'Night', from: at(22), to: at(30) } as const;
+  const both = { ...window, endEarlierBy: 40, startLaterBy: 95 };
+  expect(tellChange(both, time)).toEqual([
+    'Night: end it 40 min sooner, at 05:20.',
+    'Night: start it 1 h 35 later, at 23:35.',
+  ]);
+  expect(tellChange({ ...both, startLaterBy: null }, time)).toHaveLength(1);
+});
+
+test.each([
+  [{ change: 'due', batch: 'Rye', laterBy: 40 }, 'Rye: ready 40 min later.'],
+  [
+    { change: 'longer', batch: 'Rye', wait: 'salt and water', by: 20 },
+    'Rye: 20 min more bulk rise. It may lose by it.',
+  ],
+  [
+    { change: 'shorter', batch: 'Rye', wait: 'to fridge', by: 60 },
+    'Rye: 1 h less time in the fridge. It may lose by it.',
+  ],
+  [
+    { change: 'longer', batch: 'Rye', wait: 'oven on', by: 15 },
+    'Rye: keep the oven hot 15 min longer.',
+  ],
+  [
+    { change: 'fewerLoads', batch: 'Rye', loads: 1 },
+    'Rye: bake one load only: one more pot, or fewer loaves.',
+  ],
+  [
+    { change: 'fewerLoads', batch: 'Rye', loads: 3 },
+    'Rye: bake 3 loads only: one more pot, or fewer loaves.',
+  ],
+  [{ change: 'dropTouch', batch: 'Rye', touch: 'fold 2' }, 'Rye: leave out fold 2.'],
+  [{ change: 'dropTouch', batch: 'Rye', touch: 'oven on' }, 'Rye: let the timer turn the oven on.'],
+] as const)('%o is told', (change, text) => {
+  expect(tellChange(change, time)).toEqual([text]);
+});
+
+test('a filling without a plan says why and what would do', () => {
+  expect(
+    tellFilling({
+      key: 'perishableLoads',
+      filling: 'Fresh cheese',
+      within: 120,
+      wouldDo: ['oneLoad', 'leaveOut'],
+    }),
+  ).toEqual([
+    'Fresh cheese must be in the oven in 2 h. The last load would be late.',
+    'Bake it in one load.',
+    'Leave it out.',
+  ]);
+});
