@@ -50,6 +50,45 @@ function whyNot(input: PlanInput, options: PlanOptions): PlanResult {
   return { fits: false, changes, because: becauseOf(input, whatIf(budgetOf(options, WHY_MS))) };
 }
 
+/** The last plan, before it those that were known sooner where `isEach`. */
+function* search(
+  input: PlanInput,
+  options: PlanOptions,
+  isEach: boolean,
+): Generator<PlanResult, void> {
+  const board = boardOf(input);
+  const many = board.chains.length;
+  const budget = budgetOf(options, many > 2 ? USUAL_MS.more : USUAL_MS.two);
+  const { effort } = budget;
+  if (many === 1) {
+    const one = solve(board, 0, { forbid: null, room: board.room }, effort);
+    return yield one ? tell(board, [one], one.plan.cost, effort) : whyNot(input, options);
+  }
+  let shown = Infinity;
+  let last: Standing = { best: null, bound: 0 };
+  for (const standing of jointPlans(board, budget)) {
+    last = standing;
+    const { best, bound } = standing;
+    if (budget.isSpent()) break;
+    if (!isEach || best === null || costOf(best) >= shown) continue;
+    shown = costOf(best);
+    yield tell(board, settle(board, best, effort), bound, effort);
+  }
+  const { best, bound } = last;
+  if (best) yield tell(board, settle(board, best, effort), bound, effort);
+  else yield bound === Infinity ? whyNot(input, options) : { fits: null, bound };
+}
+
+/**
+ * The plans of `plan`, each as soon as it is known and each cheaper than the one before or nearer to
+ * proven: one by one at once, then better until the best is proven or `limitMs` is over. A worker shows
+ * each as it comes, and may stop asking. Nothing is told of a question that has no plan yet.
+ */
+export const betterPlans = (
+  input: PlanInput,
+  options: PlanOptions = {},
+): Generator<PlanResult, void> => search(input, options, true);
+
 /**
  * Lays the touches of one or more bakes on the clock, back from the hour they are due or on from a
  * start, in slots of five minutes. Hands keep out of `blocked`, bakes share one pair of hands, the oven,
@@ -64,20 +103,7 @@ function whyNot(input: PlanInput, options: PlanOptions): PlanResult {
  * plan({ planFrom: 0, blocked: [], ratherNot: [], kitchen: { fridgePlaces: 4, bowls: 1, pots: 1, temperatureC: 24 }, batches: [{ name: 'lane wheat', due: 6e6, steps: [{ name: 'mix', hands: 10, wait: { min: 30, typicalFrom: 60, typicalTo: 60, max: 90, weightShort: 1, weightLong: 1 } }] }] }).touches[0].at // → 1800000
  */
 export function plan(input: PlanInput, options: PlanOptions = {}): PlanResult {
-  const board = boardOf(input);
-  const many = board.chains.length;
-  const budget = budgetOf(options, many > 2 ? USUAL_MS.more : USUAL_MS.two);
-  const { effort } = budget;
-  if (many === 1) {
-    const one = solve(board, 0, { forbid: null, room: board.room }, effort);
-    return one ? tell(board, [one], one.plan.cost, effort) : whyNot(input, options);
-  }
-  let last: Standing = { best: null, bound: -Infinity };
-  for (const standing of jointPlans(board, budget)) {
-    last = standing;
-    if (budget.isSpent()) break;
-  }
-  const { best, bound } = last;
-  if (best) return tell(board, settle(board, best, effort), bound, effort);
-  return bound === Infinity ? whyNot(input, options) : { fits: null, bound };
+  let last: PlanResult = { fits: null, bound: 0 };
+  for (const result of search(input, options, false)) last = result;
+  return last;
 }
