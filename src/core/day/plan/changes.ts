@@ -53,6 +53,8 @@ function bends(input: PlanInput, ask: WhatIf): Offer[] {
 function delays(input: PlanInput, ask: WhatIf, effort: Effort): Offer[] {
   return input.batches.flatMap((batch, index): Offer[] => {
     if (batch.due === null) return [];
+    const others = { ...input, batches: input.batches.toSpliced(index, 1) };
+    if (!ask.fits(others)) return [];
     const laterBy = reachableLater(input, index, effort).find((by) =>
       ask.fits(dueLater(input, index, by)),
     );

@@ -17,8 +17,8 @@ export function* jointPlans(board: Board, budget: Budget): Generator<Standing, v
 export function anyPlan(board: Board, budget: Budget): boolean | null {
   const { effort } = budget;
   const { chains, room } = board;
-  const alone = chains.map((_, index) => onePlan(board, index, { forbid: null, room }, effort));
-  if (alone.some((plan) => plan === null)) return false;
+  for (const index of chains.keys())
+    if (onePlan(board, index, { forbid: null, room }, effort) === null) return false;
   if (chains.length <= 1 || oneByOne(board, effort, true)) return true;
   let last: readonly OnePlan[] | null = null;
   for (const { best, bound } of clashTree(board, null, effort)) {
