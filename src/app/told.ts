@@ -1,4 +1,4 @@
-import { createMemo, createSignal, type Accessor } from 'solid-js';
+import { createComputed, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { StoreTrouble } from '../../machines/ports.ts';
 import { bench } from '../core/speech/en/bench.ts';
 import { twoPages, update } from '../core/speech/en/kitchen.ts';
@@ -30,6 +30,9 @@ const STORE: Readonly<Record<StoreTrouble, string>> = {
   gone: trouble.storeGone,
 };
 
+/** Presses, more than a saved file holds, after which it is offered anew. Judgement. */
+const AGAIN = 5;
+
 /** Sentences of trouble for who tells them. */
 export const troubles = trouble;
 
@@ -40,6 +43,11 @@ export function makeTold(parts: ToldParts): {
 } {
   const [said, setSaid] = createSignal<readonly Told[]>([]);
   const [closed, setClosed] = createSignal<readonly string[]>([]);
+  /** Presses in memory alone that a file was made of. */
+  const [kept, setKept] = createSignal(0);
+  createComputed(() => parts.unsaved() === 0 && setKept(0));
+  const offersFile = (): boolean =>
+    parts.unsaved() > 0 && (kept() === 0 || parts.unsaved() >= kept() + AGAIN);
   const closing = (id: string, text: string): Told => ({
     id,
     text,
@@ -54,13 +62,20 @@ export function makeTold(parts: ToldParts): {
         text: parts.free() ? twoPages.free : `${twoPages.headline}. ${twoPages.detail}`,
         action: parts.free() ? { label: twoPages.take, press: parts.reload } : null,
       },
-      store !== null && parts.unsaved() > 0
+      store !== null && offersFile()
         ? {
             id: 'store',
             text: STORE[store],
-            action: { label: saveAsFile, press: parts.saveAsFile },
+            action: {
+              label: saveAsFile,
+              // How many wait stays told; where the baker has to get at the rest, this lies over it.
+              press() {
+                parts.saveAsFile();
+                setKept(parts.unsaved());
+              },
+            },
           }
-        : store === 'taken' && closing('taken', STORE.taken),
+        : store === 'taken' && parts.unsaved() === 0 && closing('taken', STORE.taken),
       parts.clockBack() && closing('clock', trouble.clockBack),
       parts.soundless() && closing('sound', trouble.soundMissing),
       parts.voiceLost() && closing('voice', trouble.voiceLost),
