@@ -9,6 +9,10 @@ const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.?!])\
 /** Sentences, and what a blank that does not break holds together. */
 const heldTogether = (text: string): readonly string[] => text.split(/(?<=[.?!])[^\S\u00a0]+/);
 
+/** A sentence behind another may begin with a number in words: it is read as well as heard. */
+const begunLarge = (text: string): string =>
+  text.replace(/(?<=[.?!]\s)\p{Ll}/gu, (letter) => letter.toUpperCase());
+
 /** The longest that it can take to say, s, pauses between sentences with it. */
 export const secondsToSay = (text: string, pace: Pace = 'grown'): number =>
   longestFor(wordsIn(aloud(text)), pace) + PAUSE * (sentencesOf(text).length - 1);
@@ -28,7 +32,7 @@ export function utterancesOf(text: string, pace: Pace = 'grown'): readonly strin
     if (made.length > 0 && secondsToSay(longer, pace) <= LONGEST) made[made.length - 1] = longer;
     else made.push(part);
   };
-  for (const held of heldTogether(text)) {
+  for (const held of heldTogether(begunLarge(text))) {
     const sentences = sentencesOf(held);
     if (secondsToSay(held, pace) <= LONGEST) add(sentences.join(' '));
     else sentences.forEach(add);

@@ -55,11 +55,17 @@ describe('what is said at once', () => {
     expect(utterancesOf(`${b}\u00a0${long} ${c}`)).toEqual([b, long, c]);
   });
 
+  it('begins a sentence behind another large, whatever number it begins with', () => {
+    expect(
+      utterancesOf('As reckoned. eighteen thirty is when. Cherry bake.\u00a0ten grams.'),
+    ).toEqual(['As reckoned. Eighteen thirty is when. Cherry bake. Ten grams.']);
+  });
+
   it('loses and changes no word, and is over in 8 s wherever a sentence lets it', () => {
     const word = fc.constantFrom('dough', 'twenty-five', '420', 'mitts,', 'back');
     const sentence = fc
       .array(word, { minLength: 1, maxLength: 20 })
-      .map((words) => `${words.join(' ')}.`);
+      .map((words) => `And ${words.join(' ')}.`);
     fc.assert(
       fc.property(fc.array(sentence, { minLength: 1, maxLength: 6 }), (sentences) => {
         const text = sentences.join(' ');
