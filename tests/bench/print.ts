@@ -20,6 +20,11 @@ rows.push([
   `belief and window over 48 h, ${update.signs} signs, p50 / p95`,
   `${update.p50.toFixed(2)} / ${update.p95.toFixed(2)} ms`,
 ]);
+const { planTimes } = await asBuilt<typeof import('./planner.ts')>('./planner.ts');
+for (const { what, times } of planTimes()) {
+  const [p50, p95, worst] = [times.p50, times.p95, times.worst].map((ms) => ms.toFixed(2));
+  rows.push([`${what}, ${times.presses} questions, ${SPREAD}`, `${p50} / ${p95} / ${worst} ms`]);
+}
 for (const throttle of [1, 6]) {
   const times = await pressToPaint(site, throttle);
   rows.push([
