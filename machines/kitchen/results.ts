@@ -7,6 +7,7 @@ import { CARRY_MODEL, carriedBelief } from '../../src/core/readiness/carry-over.
 import type { Fact, Result } from '../../src/core/records/fact.ts';
 import type { BakeStage, OvenStage } from '../../src/core/records/stage.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
+import { standsAtDoor } from './at-door.ts';
 import { deadlineOf } from './dues.ts';
 import type { BakeSnapshot, Kitchen, LaneSnapshot, OvenSnapshot } from './kitchen.ts';
 import { loavesIn } from './lanes.ts';
@@ -74,6 +75,7 @@ const heatResult = (
   if (waits === undefined || of === null || deadlineOf(machine) !== null) return [];
   const { entered, tasks } = machine.context;
   const since = entered[stage] ?? kitchen.now;
+  const stands = stage === 'standing' ? standsAtDoor(kitchen, fact.id) : null;
   const { marks, model } = wait({
     ...of,
     stage,
@@ -84,6 +86,7 @@ const heatResult = (
     seen: [],
     done: doneTasks(tasks),
     again: isAgain(fact, who),
+    ...(stands === null ? {} : { stands }),
   });
   return [{ who, stage, since, marks: endingMarks(stage, waits, marks), model }];
 };

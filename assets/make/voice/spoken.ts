@@ -49,12 +49,14 @@ const DOUGH = [
 const PROOF = [
   /^proof\..*\.(spoken|care)$/,
   /^signs\.(loafSigns|pokeSigns|warmSigns|crustSigns)\..*\.(ask|label)$/,
-  /^verdicts\.(verdicts\.(loaf|warm|poke|crust)\.because\.|standOut(Because|For)|standOnFor)/,
+  /^crust\.crust\.(because|stays|asks)\./,
+  /^door\.doorBecause\./,
+  /^verdicts\.(verdicts\.(loaf|warm|poke)\.because\.|standOut(Because|For)|standOnFor)/,
   /^names\.(bakeNames|ovenNames)\./,
 ];
 
 const OVEN = [
-  /^(oven|oven-many|oven-stone|oven-tin|cool)\..*\.(spoken|care)$/,
+  /^(oven|oven-many|oven-rack|oven-stone|oven-tin|cool)\..*\.(spoken|care)$/,
   /^gate\.gate\.(spoken|bothHands)$/,
   /^calls\.calls\.(look|act|hot|lid|then|reminder|snooze)$/,
   /^calls\.calls\.(snoozesLeft|putOff)\./,

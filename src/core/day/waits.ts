@@ -35,6 +35,8 @@ export interface WaitInput {
   readonly done: readonly string[];
   /** After a "not yet": the next look, not the first. */
   readonly again: boolean;
+  /** Of a loaf at the oven's door: how long its poke lets it stand out, where one was told. */
+  readonly stands?: Minutes;
   /** When the levain's jar was filled; left out where nobody knows. */
   readonly fedAt?: Instant;
   /** When the loaves went into the fridge, and when they were taken out to stand; left out where not. */
@@ -99,7 +101,7 @@ function plainWait(input: WaitInput): Wait {
     case 'preheating':
       return plain('hot', process.preheat);
     case 'standing':
-      return plain('poke', AGAIN.standing);
+      return plain('poke', input.stands ?? AGAIN.standing);
     case 'steaming':
       return plain('vent', process.lidded);
     case 'lidded':

@@ -49,6 +49,8 @@ const COLD = { least: 60, most: 120, usual: 90 } as const;
 const WARM = { least: 20, most: 120, usual: 30 } as const;
 const STEP: Minutes = 5;
 
+type Standing = Pick<DoorSigns, 'q' | 'cold' | 'loaf'>;
+
 type Says = 'ready' | 'notYet' | 'over';
 const SIGNS = { ready: 'signsReady', notYet: 'signsNotYet', over: 'signsOver' } as const;
 const INDEX = { ready: 'indexReady', notYet: 'indexNotYet', over: 'indexOver' } as const;
@@ -79,13 +81,24 @@ const lean = ({ grown, rim }: DoorSigns): Says | null => {
 };
 
 /** How long to stand out: to index 1 by the clock, within what is usual, in steps of five. */
-const standing = ({ q, cold, loaf }: DoorSigns): { minutes: Minutes; clock: boolean } => {
+const standing = ({ q, cold, loaf }: Standing): { minutes: Minutes; clock: boolean } => {
   const { least, most, usual } = cold ? COLD : WARM;
   if (q === null || Number.isNaN(q) || loaf === undefined) return { minutes: usual, clock: false };
   const minutes = warmUpMinutes({ ...loaf, q }) ?? most;
   const whole = Math.round(minutes / STEP) * STEP;
   return { minutes: Math.min(most, Math.max(least, whole)), clock: true };
 };
+
+/**
+ * Minutes a loaf that was told to wait stands out before the next look: 60–120 straight out of the
+ * fridge, 20–120 once it has stood, to proof index 1 by the clock where it is known.
+ * Source: common practice, no source; the clock as in `warm-up.ts`.
+ *
+ * @example
+ * standsFor({ q: null, cold: true }) // → 90
+ * standsFor({ q: null, cold: false }) // → 30
+ */
+export const standsFor = (loaf: Standing): Minutes => standing(loaf).minutes;
 
 /**
  * One answer out of signs and index: over is never told to wait, and a doubt bakes. A goal is given up

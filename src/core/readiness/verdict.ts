@@ -33,12 +33,6 @@ const DENT: Votes = { dent: { springs: 'notYet', slowly: 'ready', stays: 'over' 
 
 const POKE: Votes = { ...DENT, grown: { grown: 'ready', little: 'notYet' } };
 
-const CRUST: Votes = {
-  colour: { pale: 'notYet', golden: 'ready', dark: 'over' },
-  base: { hollow: 'ready', dull: 'notYet' },
-  core: { ready: 'ready', low: 'notYet' },
-};
-
 const count = (votes: Votes, answers: Answers): Record<Says, number> => {
   const sum = { ready: 0, notYet: 0, over: 0 };
   for (const [sign, values] of Object.entries(votes)) {
@@ -99,15 +93,3 @@ export const pokeVerdict = (answers: Answers): Verdict => {
 export const warmVerdict = (answers: Answers): Verdict => ({
   say: DENT['dent']?.[answers['dent'] ?? ''] ?? 'unsure',
 });
-
-/**
- * Colour first: a dark crust comes out before it burns, a pale one stays. Else colour, base and
- * core must agree in their majority; a core measured too cool is never outvoted into "ready".
- * Source: core 93–99 °C is a sign and never alone (seen); the rest is judgement.
- */
-export const crustVerdict = (answers: Answers): Verdict => {
-  if (answers['colour'] === 'dark') return { say: 'over' };
-  if (answers['colour'] === 'pale') return { say: 'notYet' };
-  const say = most(count(CRUST, answers)) ?? 'unsure';
-  return { say: say === 'ready' && answers['core'] === 'low' ? 'unsure' : say };
-};

@@ -49,6 +49,7 @@ const WEIGH: Readonly<Partial<Record<NumberSlot, string>>> = {
   'weight.dough': controls.weighDough,
   'weight.piece': controls.weighPiece,
   'weight.loaf': controls.weighLoaf,
+  coreTemperature: controls.probeCore,
 };
 
 /** Take that back, say that again, and the one control that fits the act. */

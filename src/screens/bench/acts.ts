@@ -64,5 +64,4 @@ export const VERDICT_ACTS: Readonly<
   warm: { ready: 'loafReady', notYet: 'loafNotYet', over: 'loafOver' },
   loaf: { ready: 'loafReady', notYet: 'loafNotYet', over: 'loafOver' },
   poke: { ready: 'pokeReady', notYet: 'pokeNotYet', over: 'pokeOver' },
-  crust: { ready: 'crustReady', notYet: 'crustNotYet', over: 'crustOver' },
 };

@@ -1,9 +1,10 @@
+import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import type { Deed, OvenAct } from '../../core/records/fact.ts';
 import { beforeOvenItems, closes, isChecklist } from '../../core/records/lists.ts';
 import { isWarm } from '../../core/formula/is-warm.ts';
 import type { ListName } from '../../core/records/stage.ts';
 import {
   bulkVerdict,
-  crustVerdict,
   levainVerdict,
   loafVerdict,
   mustDiscard,
@@ -24,6 +25,8 @@ import {
 import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
 import { choose } from './choose.ts';
+import { coreIsRead, crustView } from './crust-view.ts';
+import { doorView } from './door-view.ts';
 import { heedOf } from './list-ended.ts';
 import { isOut } from './stood-out.ts';
 import { toldAlready } from './told-already.ts';
@@ -49,19 +52,14 @@ const VERDICT: Readonly<
   bulkSigns: { on: 'bulk', judge: bulkVerdict },
   loafSigns: { on: 'loaf', judge: loafVerdict },
   warmSigns: { on: 'warm', judge: warmVerdict },
-  pokeSigns: { on: 'poke', judge: pokeVerdict },
-  crustSigns: { on: 'crust', judge: crustVerdict },
 };
 
 /**
- * At the oven too a warm loaf is told by its dent alone, a cold one, standing out or not, is not; and a dough that goes to
- * the fridge is told so once it is ready.
+ * A loaf that stands out after the fridge is not told by its dent alone; and a dough that goes to the
+ * fridge is told so once it is ready.
  */
 const verdictOf = ({ bake }: Focus, list: QuestionList) => {
-  const warm = isWarm(bake.context.recipe.process);
-  if (list === 'pokeSigns' && warm)
-    return { on: 'poke' as const, judge: warmVerdict, because: verdicts.warm.because };
-  if (list === 'bulkSigns' && !warm)
+  if (list === 'bulkSigns' && !isWarm(bake.context.recipe.process))
     return { ...VERDICT.bulkSigns!, because: { ...verdicts.bulk.because, ready: readyForCold } };
   if (list === 'warmSigns' && isOut(bake.context))
     return { on: 'warm' as const, judge: pokeVerdict, because: verdicts.poke.because };
@@ -102,10 +100,6 @@ const ask = (
   };
 };
 
-/** Hands beat the model: a look may be called ready before its signs are said. */
-const readyPress = (who: string, on: VerdictOn) =>
-  ({ kind: 'press', who, act: VERDICT_ACTS[on].ready }) as const;
-
 const isAskedHere = ({ machine, bake }: Focus, list: QuestionList, item: string): boolean => {
   if (list === 'warmSigns') return item === 'dent' || isOut(bake.context);
   return (
@@ -126,13 +120,29 @@ const askedHere = (focus: Focus, list: QuestionList, question: Question): Questi
     : question;
 };
 
-const OVER: Verdict = { say: 'over' };
+/** What both looks at the oven are told by, is known beside the answers: door-view.ts, crust-view.ts. */
+const READY_AT_OVEN: Readonly<Partial<Record<QuestionList, OvenAct>>> = {
+  pokeSigns: 'pokeReady',
+  crustSigns: 'crustReady',
+};
+
+/** Hands beat the model: a look may be called ready before its signs are said. */
+const readyOf = (focus: Focus, list: QuestionList): Deed | undefined => {
+  const verdict = verdictOf(focus, list);
+  const act = verdict ? VERDICT_ACTS[verdict.on].ready : READY_AT_OVEN[list];
+  return act && { kind: 'press', who: focus.who, act };
+};
 
 /**
  * A checklist's present question, or its verdict once all signs are in. Null for a weigh card. `over`:
- * the loaves were called over at their look.
+ * the loaves were called over at their look. `kitchen`: what a look at the oven is told by.
  */
-export function questionView(focus: Focus, list: ListName, over = false): Asked | null {
+export function questionView(
+  focus: Focus,
+  list: ListName,
+  over: boolean,
+  kitchen: Kitchen,
+): Asked | null {
   if (list === 'feed' || list === 'first' || list === 'second') return null;
   const answers = toldAlready(focus, list);
   if (list === 'levainSigns' && mustDiscard(answers)) {
@@ -144,14 +154,17 @@ export function questionView(focus: Focus, list: ListName, over = false): Asked 
   const all = questions[list]
     .filter(({ item }) => isAskedHere(focus, list, item))
     .map((question) => askedHere(focus, list, question));
-  const given = (item: string): boolean => closes(list, item, answers[item]);
+  const given = (item: string): boolean =>
+    closes(list, item, answers[item]) || (item === 'core' && coreIsRead(kitchen, focus));
   // Loaves that were called over are not asked again whether they are ready.
   const open = over && list === 'pokeSigns' ? undefined : all.find(({ item }) => !given(item));
-  const verdict = verdictOf(focus, list);
   if (open === undefined) {
+    if (list === 'pokeSigns') return doorView(kitchen, focus, over);
+    if (list === 'crustSigns') return crustView(kitchen, focus);
+    const verdict = verdictOf(focus, list);
     if (!verdict) return null;
     const { on, judge, because = verdicts[on].because } = verdict;
-    const { say } = over && list === 'pokeSigns' ? OVER : judge(answers);
+    const { say } = judge(answers);
     const chosen = { on, say, because, more: MORE[list] ?? [], tight: isTight(answers) };
     return { ...choose(focus.who, chosen), closing: isChecklist(list) ? listComplete : null };
   }
@@ -159,8 +172,11 @@ export function questionView(focus: Focus, list: ListName, over = false): Asked 
   const before = closed.at(-1);
   const last = before ? heedOf(list, before.item, answers[before.item]) : null;
   const done = closed.length;
+  const ready = readyOf(focus, list);
   return {
     ...ask(focus, list, open, { done, of: all.length, last }, answers[open.item]),
-    ...(verdict ? { ready: readyPress(focus.who, verdict.on) } : {}),
+    ...(ready ? { ready } : {}),
+    // A number is worth more than a tile, and a filled loaf wants more than one.
+    ...(open.item === 'core' ? { third: 'weigh' } : {}),
   };
 }

@@ -137,12 +137,13 @@ const placeOf = (
   return fill(places.stage, { part, name: nameOf(who, stage) });
 };
 
-/** Weights that one press leads to, at the step where the scale stands ready. */
+/** Numbers that one press leads to, at the step where scale or probe is at hand. */
 const WEIGHS: Readonly<Record<string, NumberSlot>> = {
   'mix.work': 'weight.dough',
   'shape.divide': 'weight.piece',
   'shape.scoop': 'weight.piece',
   'cool.handOver': 'weight.loaf',
+  judge: 'coreTemperature',
 };
 
 const thirdOf = ({ bake }: Focus, stage: string, look: boolean): Third | null => {
@@ -188,7 +189,7 @@ export function benchView(
     left ??
     weighView(focus, stage, units) ??
     (meta.list && lists
-      ? lists(focus, meta.list, loavesOver(kitchen, focus.bake.context.id))
+      ? lists(focus, meta.list, loavesOver(kitchen, focus.bake.context.id), kitchen)
       : null) ??
     noteView(focus, stage) ??
     plain(kitchen, focus, stage, words, units, equipment);

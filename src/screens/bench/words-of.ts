@@ -1,9 +1,10 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Vessel } from '../../core/formula/formula.ts';
-import type { BakeStage, OvenStage } from '../../core/records/stage.ts';
+import type { BakeStage, LaneStage, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
 import { denseCooling } from '../../core/speech/en/cool.ts';
 import { manyWords } from '../../core/speech/en/oven-many.ts';
+import { rackWords } from '../../core/speech/en/oven-rack.ts';
 import { basketWords } from '../../core/speech/en/shape.ts';
 import { standOutWords } from '../../core/speech/en/proof.ts';
 import { stoneWords } from '../../core/speech/en/oven-stone.ts';
@@ -52,6 +53,8 @@ export const wordsOf = (
   const one = VESSEL_WORDS[vessel][stage as OvenStage] ?? ovenWords[stage as OvenStage];
   const count = lane?.loaves.length ?? nextLoad(kitchen, equipment).length;
   const words = count > 1 ? { ...one, ...manyWords[vessel][stage as OvenStage] } : one;
+  const rack = lane?.onRack ? rackWords[stage as LaneStage] : undefined;
+  if (rack) return { ...words, ...rack };
   const over = stage === 'score' && loadOver(kitchen, bake.context.id);
   return over ? { ...words, ...overWords.score } : words;
 };

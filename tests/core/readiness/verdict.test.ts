@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   bulkVerdict,
-  crustVerdict,
   levainVerdict,
   loafVerdict,
   mustDiscard,
@@ -14,7 +13,6 @@ const LOOKS = {
   bulkSigns: bulkVerdict,
   loafSigns: loafVerdict,
   pokeSigns: pokeVerdict,
-  crustSigns: crustVerdict,
 } as const;
 
 describe('verdicts', () => {
@@ -41,22 +39,13 @@ describe('verdicts', () => {
     [pokeVerdict, { dent: 'springs', grown: 'little' }, 'notYet'],
     [pokeVerdict, { dent: 'stays', grown: 'grown' }, 'over'],
     [pokeVerdict, { dent: 'springs', grown: 'grown' }, 'unsure'],
-    [crustVerdict, { colour: 'golden', base: 'hollow', core: 'notSure' }, 'ready'],
-    [crustVerdict, { colour: 'pale', base: 'hollow', core: 'ready' }, 'notYet'],
-    [crustVerdict, { colour: 'dark', base: 'dull', core: 'low' }, 'over'],
-    [crustVerdict, { colour: 'golden', base: 'dull', core: 'notSure' }, 'unsure'],
-    [crustVerdict, { colour: 'golden', base: 'dull', core: 'ready' }, 'ready'],
-    [crustVerdict, { colour: 'golden', base: 'hollow', core: 'low' }, 'unsure'],
-    [crustVerdict, { colour: 'golden', base: 'dull', core: 'low' }, 'notYet'],
-    [crustVerdict, { colour: 'notSure', base: 'notSure', core: 'ready' }, 'unsure'],
   ] as const)('%o of %o is %s', (judge, answers, say) => {
     expect(judge(answers)).toEqual({ say });
   });
 
-  it('never decides by one sign alone, crust colour apart', () => {
+  it('never decides by one sign alone', () => {
     for (const [list, judge] of Object.entries(LOOKS)) {
       for (const { item, slab, tiles } of questions[list as keyof typeof LOOKS]) {
-        if (list === 'crustSigns' && item === 'colour') continue;
         for (const { value } of [slab, ...tiles]) {
           expect(judge({ [item]: value }), `${list} ${item} ${value}`).toEqual({ say: 'unsure' });
         }

@@ -62,7 +62,7 @@ test('the record keeps these items and values, and no others', () => {
     },
     crustSigns: {
       colour: sure('pale', 'golden', 'dark'),
-      base: sure('hollow', 'dull'),
+      base: sure('dark', 'dull', 'hollow'),
       core: sure('ready', 'low'),
     },
   });

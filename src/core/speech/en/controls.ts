@@ -11,6 +11,7 @@ export const controls = {
   showRise: 'Show the rise',
   weighDough: 'Weigh the dough',
   weighPiece: 'Weigh a piece',
+  probeCore: 'Probe the core',
   weighLoaf: 'Weigh a loaf',
   notNow: 'Not now',
   why: 'Why?',

@@ -190,7 +190,7 @@ export const crustSigns: readonly Question[] = [
     ask: 'How does the base sound?',
     detail: 'Dry mitts. Lift the loaf and knock.',
     slab: { value: 'hollow', label: 'Hollow' },
-    tiles: [{ value: 'dull', label: 'Dull' }, notSure],
+    tiles: [{ value: 'dull', label: 'Dull' }, { value: 'dark', label: 'Dark' }, notSure],
   },
   {
     item: 'core',

@@ -1,6 +1,6 @@
 import type { Option } from '../words.ts';
 
-export type VerdictOn = 'levain' | 'bulk' | 'loaf' | 'warm' | 'poke' | 'crust';
+export type VerdictOn = 'levain' | 'bulk' | 'loaf' | 'warm' | 'poke';
 /** The three answers everywhere. */
 export type VerdictAct = 'ready' | 'notYet' | 'over';
 
@@ -32,7 +32,7 @@ export const standOutFor =
 /** On the slab then: bigger words leave the sentence to be read on. */
 export const standThen = '{minutes}, then look';
 /** Of loaves that stood out and spring back once more. */
-export const standOnFor = 'It springs back: let it stand out {minutes}, then look. You may go on.';
+export const standOnFor = 'Not there yet: let it stand out {minutes}, then look. You may go on.';
 
 export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
   levain: {
@@ -101,23 +101,9 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
     },
     because: {
       ready: 'It has grown and the dent comes back slowly: ready. You may go on.',
-      notYet: 'It springs back: let it stand out a while. You may go on.',
+      notYet: 'Not there yet: let it stand out a while. You may go on.',
       over: 'The dent stays: bake it now, from cold, with a shallow cut.',
       unsure: 'A cold dent alone says little. You may go on.',
-    },
-  },
-  crust: {
-    headline: 'Choose for the crust',
-    acts: {
-      ready: { label: 'Take it out', then: 'then to the rack' },
-      notYet: { label: 'A bit longer', then: 'look again soon' },
-      over: { label: 'Too dark: out', then: 'then to the rack' },
-    },
-    because: {
-      ready: 'Golden, hollow and hot inside: done. You may go on.',
-      notYet: 'It needs a few minutes more. You may take it out all the same.',
-      over: 'It is dark enough: take it out now.',
-      unsure: 'The signs do not agree. A few minutes more, or take it out.',
     },
   },
 };

@@ -1,0 +1,59 @@
+import { atDoor } from '../../../machines/kitchen/at-door.ts';
+import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import type { OvenAct } from '../../core/records/fact.ts';
+import { doorPoke, type DoorJudged, type DoorVerdict } from '../../core/oven/door-poke.ts';
+import { doorBecause, doorWords } from '../../core/speech/en/door.ts';
+import { verdicts } from '../../core/speech/en/verdicts.ts';
+import type { Focus } from '../focus.ts';
+import type { Asked } from './view.ts';
+
+type DoorAct = Extract<OvenAct, 'pokeReady' | 'pokeNotYet' | 'pokeOver'>;
+
+const ACT: Readonly<Record<DoorVerdict, DoorAct>> = {
+  bakeNow: 'pokeReady',
+  warm: 'pokeNotYet',
+  bakeFirst: 'pokeOver',
+  switchGoal: 'pokeOver',
+};
+const LABELS = {
+  pokeReady: verdicts.poke.acts.ready,
+  pokeNotYet: verdicts.poke.acts.notYet,
+  pokeOver: verdicts.poke.acts.over,
+} as const;
+
+const because = ({ verdict, reasons }: DoorJudged, alone: boolean): string => {
+  if (verdict === 'warm') return verdicts.poke.because.notYet;
+  if (verdict === 'switchGoal') return doorBecause.switchGoal;
+  if (verdict === 'bakeFirst') return alone ? doorBecause.bakeSoon : doorBecause.bakeFirst;
+  if (reasons.includes('coldDentWeak')) return doorBecause.coldDent;
+  if (reasons.includes('disagree')) return doorBecause.disagree;
+  if (reasons.includes('signsReady')) return doorBecause.ready;
+  return reasons.includes('indexReady') ? doorBecause.byClock : doorBecause.unsure;
+};
+
+/**
+ * The poke at the oven's door is told: the likeliest act is the slab, the others are tiles. The loaf
+ * that is poked is the next one in, so that baking it first is to bake it now. `over`: it was called
+ * over at its look before.
+ */
+export function doorView(kitchen: Kitchen, { who, bake }: Focus, over: boolean): Asked {
+  const alone = kitchen.oven.context.waiting.length < 2;
+  const judged: DoorJudged = over
+    ? { verdict: 'switchGoal', reasons: ['signsOver'], minutes: null }
+    : doorPoke(atDoor(kitchen, bake));
+  const first = ACT[judged.verdict];
+  const why = over ? verdicts.poke.because.over : because(judged, alone);
+  const deed = (act: DoorAct) => ({ kind: 'press', who, act }) as const;
+  // What is over is never told to wait.
+  const others = (Object.keys(LABELS) as DoorAct[]).filter(
+    (act) => act !== first && !(first === 'pokeOver' && act === 'pokeNotYet'),
+  );
+  const own = judged.verdict === 'bakeFirst' && !alone ? doorWords.bakeFirst : LABELS[first];
+  return {
+    headline: verdicts.poke.headline,
+    detail: why,
+    spoken: why,
+    slab: { ...own, deed: deed(first) },
+    tiles: others.map((act) => ({ label: LABELS[act].label, deed: deed(act) })),
+  };
+}

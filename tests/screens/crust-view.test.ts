@@ -1,0 +1,149 @@
+import { describe, expect, it } from 'vitest';
+import { waitFor } from '../../src/core/day/waits.ts';
+import type { Recipe } from '../../src/core/formula/recipe.ts';
+import { questionView } from '../../src/screens/bench/question-view.ts';
+import { benchView } from '../../src/screens/bench/view.ts';
+import { focusOn } from '../../src/screens/focus.ts';
+import { Hand } from '../machines/support/hand.ts';
+import { walkTo } from '../machines/support/onward.ts';
+import { RECIPE, TIN } from '../machines/support/recipe.ts';
+
+const POT = 'lane.left';
+const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
+const PLAIN: Recipe = { ...RECIPE, formula: { ...RECIPE.formula, fillings: [] } };
+
+/** A loaf in the left pot stands at its look, its time up or so many minutes short of it. */
+const judging = (recipe: Recipe = PLAIN, short = 0): Hand => {
+  const hand = new Hand({ wait: waitFor, now: Date.UTC(2031, 4, 3, 6) });
+  hand.start('a', 'oven.queued', ['a1'], recipe);
+  hand.press('oven', 'ovenOn', { lanes: [POT] });
+  walkTo(hand, 'oven', 'load');
+  hand.press('oven', 'loaded', { loaves: ['a1'], lane: POT });
+  hand.turnTo(hand.deadline(POT)!);
+  hand.press(POT, 'lidOff');
+  hand.turn(recipe.process.open - short);
+  if (short > 0) hand.press(POT, 'colourSeen');
+  expect(hand.fold.stageOf(hand.kitchen.lanes[POT]!)).toBe('judge');
+  return hand;
+};
+const see = (hand: Hand) =>
+  benchView(hand.kitchen, focusOn(hand.kitchen, 'a')!, hour, questionView, {
+    heat: 'C',
+    weight: 'g',
+  });
+const tell = (hand: Hand, answers: Readonly<Record<string, string>>) => {
+  hand.answer(POT, answers);
+  return see(hand);
+};
+const actOf = ({ slab }: ReturnType<typeof see>) =>
+  slab.deed?.kind === 'press' ? slab.deed.act : null;
+const tilesOf = ({ tiles }: ReturnType<typeof see>) =>
+  tiles.map(({ deed }) => (deed.kind === 'press' ? deed.act : null));
+const probe = (hand: Hand, celsius: number) =>
+  hand.measure('a', { what: 'coreTemperature', celsius });
+
+describe('the look at the crust', () => {
+  it('has the loaf out that is golden and hollow once its time is up', () => {
+    const view = tell(judging(), { colour: 'golden', base: 'hollow', core: 'notSure' });
+    expect(actOf(view)).toBe('crustReady');
+    expect(view.detail).toBe('Golden and done: take it out.');
+    expect(tilesOf(view)).toEqual(['crustNotYet', 'crustOnRack', 'crustOver']);
+  });
+
+  it('gives it five minutes more before its least time, whatever the core says', () => {
+    const view = tell(judging(PLAIN, 6), { colour: 'golden', base: 'hollow', core: 'ready' });
+    expect(actOf(view)).toBe('crustNotYet');
+    expect(view.slab.label).toBe('5 more minutes');
+    expect(view.detail).toMatch(/^Too early\./);
+  });
+
+  it('counts its time from the lid on, and not anew after every look', () => {
+    const hand = judging(PLAIN, 4);
+    hand.answer(POT, { colour: 'pale', base: 'hollow', core: 'notSure' });
+    expect(see(hand).detail).toMatch(/^Still pale/);
+    hand.press(POT, 'crustNotYet');
+    expect(hand.deadline(POT)! - hand.now).toBe(5 * 60_000);
+    hand.turn(5);
+    const view = tell(hand, { colour: 'golden', base: 'hollow', core: 'notSure' });
+    expect(actOf(view)).toBe('crustReady');
+  });
+
+  it('never goes by a core alone', () => {
+    const view = tell(judging(), { colour: 'notSure', base: 'notSure', core: 'ready' });
+    expect(actOf(view)).toBe('crustNotYet');
+    expect(view.detail).toContain('Look at the colour');
+    const pale = tell(judging(), { colour: 'pale', base: 'hollow', core: 'ready' });
+    expect(actOf(pale)).toBe('crustNotYet');
+  });
+
+  it('asks for the base where a golden crust is all there is', () => {
+    const view = tell(judging(), { colour: 'golden', base: 'notSure', core: 'notSure' });
+    expect(actOf(view)).toBe('crustNotYet');
+    expect(view.detail).toBe('The signs say too little. Five more minutes. Knock on its base.');
+  });
+
+  it('has the loaf out of the pot once, where its base is dark and it is not done', () => {
+    const hand = judging();
+    const view = tell(hand, { colour: 'pale', base: 'dark', core: 'notSure' });
+    expect([actOf(view), view.slab.label]).toEqual(['crustOnRack', 'Out of the pot']);
+    hand.press(POT, 'crustOnRack');
+    expect(see(hand)).toMatchObject({ stage: 'open', headline: 'Let it finish on the rack' });
+    hand.turn(5);
+    const again = tell(hand, { colour: 'pale', base: 'dark', core: 'notSure' });
+    expect(actOf(again)).toBe('crustNotYet');
+    expect(tilesOf(again)).not.toContain('crustOnRack');
+    expect(again.care).toMatch(/^Hot rack/);
+    hand.press(POT, 'crustReady');
+    const out = see(hand);
+    expect([out.detail, out.spoken].join(' ')).not.toMatch(/\bpot\b/i);
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it('advises a tray below the next time where a loaf is done and dark below', () => {
+    const view = tell(judging(), { colour: 'dark', base: 'dark', core: 'notSure' });
+    expect(actOf(view)).toBe('crustOver');
+    expect(view.detail).toContain('Next time: tray under, rack up.');
+  });
+
+  it('offers no way out of a pot to a tin', () => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'oven.queued', ['a1'], TIN);
+    walkTo(hand, 'oven', 'judge');
+    hand.answer('oven', { colour: 'golden', base: 'dark', core: 'low' });
+    const view = see(hand);
+    expect(tilesOf(view)).not.toContain('crustOnRack');
+    expect(actOf(view)).not.toBe('crustOnRack');
+  });
+});
+
+describe('cores that are measured at the look', () => {
+  it('are keyed by one press from its question, which then is not asked', () => {
+    const hand = judging();
+    const question = tell(hand, { colour: 'golden', base: 'notSure' });
+    expect([question.third, question.measures]).toEqual(['weigh', 'coreTemperature']);
+    probe(hand, 96);
+    expect(actOf(see(hand))).toBe('crustReady');
+  });
+
+  it('count by the coolest, of which a filled loaf has more than one', () => {
+    const hand = judging(RECIPE);
+    hand.answer(POT, { colour: 'golden', base: 'notSure' });
+    probe(hand, 84);
+    expect(see(hand).detail).toMatch(/Probe again, clear of the filling\.$/);
+    probe(hand, 97);
+    expect(actOf(see(hand))).toBe('crustNotYet');
+    expect(see(hand).detail).toMatch(/Probe a third spot\.$/);
+    probe(hand, 96);
+    expect(actOf(see(hand))).toBe('crustReady');
+  });
+
+  it('of an earlier look are not taken for this one', () => {
+    const hand = judging();
+    hand.answer(POT, { colour: 'golden', base: 'notSure' });
+    probe(hand, 97);
+    hand.press(POT, 'crustNotYet');
+    hand.turn(5);
+    hand.answer(POT, { colour: 'golden', base: 'notSure' });
+    expect(see(hand).progress).not.toBeNull();
+  });
+});
