@@ -76,6 +76,8 @@ export const standing = state({
   on: {
     due: 'poke',
     pokeNow: 'poke',
+    // Said to go first it is not made to stand out: it is looked at.
+    loafFirst: { guard: 'mayTurn', target: 'poke', actions: 'turn' },
     sync: [...callOff, { guard: 'freshCome', target: 'poke', actions: 'queue' }, queue],
   },
 });

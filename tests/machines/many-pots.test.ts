@@ -124,6 +124,18 @@ describe('pots of one oven', () => {
     replays(hand);
   });
 
+  it('look at a loaf that is said to go first, though the last ones stand out', () => {
+    const hand = heated(['a1', 'a2']);
+    hand.press('oven', 'pokeNotYet');
+    hand.press('oven', 'pokeNotYet');
+    expect(oven(hand)).toBe('standing');
+    expect(hand.press('oven', 'loafFirst', { item: 'a2' })).toBe(true);
+    expect([oven(hand), hand.kitchen.oven.context.waiting[0]]).toEqual(['poke', 'a2']);
+    expect(hand.takeBack()).toBe(true);
+    expect(oven(hand)).toBe('standing');
+    replays(hand);
+  });
+
   it('take a loaf that is far on before the others, and say so by one press', () => {
     const hand = heated(['a1', 'a2', 'a3']);
     expect(hand.press('oven', 'loafFirst', { item: 'a3' })).toBe(true);
