@@ -255,7 +255,7 @@ export class PotsDriver {
       const many = vessel !== 'pot' || model.pots === null;
       const loaves = queue
         .filter((loaf) => bakesIn(model, loaf, vessel))
-        .slice(0, many ? 1 + (c % 4) : 1);
+        .slice(0, many ? 1 + (c % 4) : c % 7 === 0 ? 2 : 1);
       return this.press('oven', 'loaded', { loaves, ...(lane && c % 4 > 0 ? { lane } : {}) });
     }
     return this.press(who, pick(RIGHT[stage] ?? ['nothing'], c)!);
