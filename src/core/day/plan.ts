@@ -9,6 +9,7 @@ import { solve, type OnePlan, type Solved } from './plan/one-plan.ts';
 import { SAME, type Effort } from './plan/shortest.ts';
 import { slacks } from './plan/slack.ts';
 import { readyAt, tellTouches } from './plan/tell.ts';
+import { together } from './plan/together.ts';
 import type { PlanInput, PlanOptions, PlanResult } from './plan/types.ts';
 import { reserve } from './plan/uses.ts';
 import { whatIf } from './plan/what-if.ts';
@@ -47,7 +48,14 @@ function whyNot(input: PlanInput, options: PlanOptions): PlanResult {
   if (options.why === false) return { fits: false, changes: [], because: [] };
   const budget = budgetOf(options, WHY_MS);
   const changes = changesFor(input, whatIf(budget), budget.effort);
-  return { fits: false, changes, because: becauseOf(input, whatIf(budgetOf(options, WHY_MS))) };
+  const because = becauseOf(input, whatIf(budgetOf(options, WHY_MS)));
+  if (changes.length > 0) return { fits: false, changes, because };
+  return {
+    fits: false,
+    changes,
+    because,
+    together: together(input, whatIf(budgetOf(options, WHY_MS))),
+  };
 }
 
 /** The last plan, before it those that were known sooner where `isEach`. */

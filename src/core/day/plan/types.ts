@@ -122,7 +122,10 @@ export type Change =
   | { change: 'fewerLoads'; batch: string; loads: number }
   | { change: 'dropTouch'; batch: string; touch: string };
 
-/** `atMostFromBest`: no plan is cheaper by more points; 0 where it is proven best. */
+/**
+ * `atMostFromBest`: no plan is cheaper by more points; 0 where it is proven best. `changes`: each alone
+ * would do; `together`, where none does: all of them at once.
+ */
 export type PlanResult =
   | {
       fits: true;
@@ -131,7 +134,7 @@ export type PlanResult =
       touches: PlannedTouch[];
       ready: { batch: string; at: Instant }[];
     }
-  | { fits: false; changes: Change[]; because: string[] }
+  | { fits: false; changes: Change[]; because: string[]; together?: Change[] }
   | { fits: null; cost?: number; touches?: PlannedTouch[]; bound: number };
 
 /**

@@ -37,7 +37,8 @@ export const planSlack = {
 export const planChanges = {
   title: 'Nothing fits for {time}.',
   anyOne: 'Any one of these would do:',
-  none: 'No one change would do. Move more than one.',
+  together: 'Only these together would do:',
+  none: 'Nothing that can bend would do.',
   because: 'In the way: {name}.',
   planFrom: 'there is too little time from now',
   blockedEnd: '{name}: end it {length} sooner, at {time}.',

@@ -177,6 +177,35 @@ describe('on random questions without a plan', () => {
       { numRuns: 4, seed: 6 },
     ));
 
+  it('where no single change does, all of `together` do, and none could be left out', () => {
+    let seen = 0;
+    for (let seed = 1; seen < 4; seed += 1) {
+      const input = anyInstance(seed);
+      if (fits(input)) continue;
+      const { changes, together = [] } = noFit(input);
+      if (changes.length > 0) {
+        expect(together).toEqual([]);
+        continue;
+      }
+      if (together.length === 0) continue;
+      seen += 1;
+      expect(together.length).toBeGreaterThan(1);
+      const all = (some: readonly Change[]): PlanInput =>
+        some.reduce(
+          (one, change) =>
+            changed(
+              one,
+              change,
+              change.change === 'blocked' && change.startLaterBy ? 'start' : 'end',
+            ),
+          input,
+        );
+      expect(fits(all(together))).toBe(true);
+      for (const change of together)
+        expect(fits(all(together.filter((one) => one !== change)))).toBe(false);
+    }
+  });
+
   it('what is to blame leaves no plan by itself, and any part of it does', () =>
     fc.assert(
       fc.property(without, (input) => {
