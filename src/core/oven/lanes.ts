@@ -3,6 +3,13 @@ import type { Grams, Instant, Minutes } from '../units.ts';
 import type { Away, Calls } from './hands.ts';
 import type { Proofed } from './load-order.ts';
 
+/** Minutes that are one bread's own, where others in the oven have different ones. */
+export interface OwnMinutes {
+  readonly lidded: Minutes;
+  readonly open: Minutes;
+  readonly cool: Minutes;
+}
+
 /** A loaf that waits for the oven. `grams`: of its dough. */
 export interface WaitingLoaf extends Proofed {
   readonly id: string;
@@ -13,6 +20,8 @@ export interface WaitingLoaf extends Proofed {
   readonly warm?: true;
   /** It stands out to warm up, and is not loaded before. */
   readonly standsOutUntil?: Instant;
+  /** Its bread's own minutes, fitted by now; left out: those of the plan. */
+  readonly own?: OwnMinutes;
 }
 
 /** A pot, or a place for a tin or on a stone. `holds` null: any loaf fits. */
@@ -31,6 +40,8 @@ export interface Lane {
 export interface Standing extends Calls {
   readonly pot: string;
   readonly loaf: string;
+  /** Left out: as the plan has it. */
+  readonly cool?: Minutes;
 }
 
 /**

@@ -35,7 +35,8 @@ const potsOf = ({ pots }: LoadInput, loaf: WaitingLoaf): readonly number[] =>
 const placeable = (input: LoadInput, loaf: WaitingLoaf): Placeable => {
   const { minutes, piece, now } = input;
   const fitted = { ...minutes, vessel: vesselOf(loaf) };
-  const { lidded, open } = piece === undefined ? minutes : fitBake(fitted, piece, loaf.grams);
+  const all = piece === undefined ? minutes : fitBake(fitted, piece, loaf.grams);
+  const { lidded, open } = loaf.own ?? all;
   return {
     loaf,
     asks: { load: minutes.loadMinutes, lid: lidded, out: lidded + open },
@@ -95,8 +96,8 @@ export function loadPlan(input: LoadInput): LoadPlan {
   const lanes = pots.map(({ id }, i) => {
     const there = standing
       .filter(({ pot }) => pot === id)
-      .map(({ loaf, loadAt, lidAt, outAt }): Turn => {
-        const ends = coolingEnds(outAt, cool);
+      .map(({ loaf, loadAt, lidAt, outAt, cool: own }): Turn => {
+        const ends = coolingEnds(outAt, own ?? cool);
         return { loaf, fetchAt: null, loadAt, lidAt, outAt, ...ends, reason: null, stands: true };
       });
     const coming = laid
@@ -104,7 +105,8 @@ export function loadPlan(input: LoadInput): LoadPlan {
       .map((one): Turn => {
         const { loadAt, lidAt, outAt } = one;
         const { loaf } = one.one;
-        const ends = { ...coolingEnds(outAt, cool), reason: reasonOf(input, loaf), stands: false };
+        const told = { reason: reasonOf(input, loaf), stands: false };
+        const ends = { ...coolingEnds(outAt, loaf.own?.cool ?? cool), ...told };
         return { loaf: loaf.id, fetchAt: fetchAt(input, one), loadAt, lidAt, outAt, ...ends };
       });
     return { pot: id, turns: [...there, ...coming] };

@@ -107,6 +107,29 @@ describe('the loads of an oven', () => {
     expect(plan.energy).toEqual({ minutes: 160, key: 'lastAlone', spare: 52 });
   });
 
+  it('bakes a loaf by its own minutes where it has some', () => {
+    const [first, second] = loaves(2) as [WaitingLoaf, WaitingLoaf];
+    const own = { lidded: 15, open: 30, cool: 60 };
+    const standing = [{ pot: 'pot-2', loaf: 'in', loadAt: at(-30), lidAt: at(-10), outAt: at(15) }];
+    const plan = loadPlan({
+      loaves: [first, { ...second, own }],
+      pots: pots(2),
+      minutes: MINUTES,
+      now: NOW,
+      standing: [{ ...standing[0]!, cool: 90 }],
+    });
+    const [[one, ...none], [there, other]] = plan.lanes.map(({ turns }) => turns) as [
+      Turn[],
+      Turn[],
+    ];
+    expect(none).toEqual([]);
+    expect(one).toMatchObject({ loadAt: NOW, lidAt: at(20), outAt: at(45), bagAt: at(165) });
+    expect(there).toMatchObject({ outAt: at(15), bagAt: at(105) });
+    const { loadAt } = other!;
+    expect(other).toMatchObject({ lidAt: loadAt + 15 * MINUTE, outAt: loadAt + 45 * MINUTE });
+    expect(other!.bagAt - other!.outAt).toBe(60 * MINUTE);
+  });
+
   it('bakes every loaf once, or names it as not fitting, and invents none', () => {
     fc.assert(
       fc.property(input, (kitchen) => {
