@@ -5,6 +5,7 @@ import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { calls } from '../../core/speech/en/calls.ts';
 import { timer } from '../../core/speech/en/timers.ts';
+import { potsPage } from '../../core/speech/en/pots-page.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { leapt } from '../../core/speech/en/leapt.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
@@ -22,6 +23,7 @@ import type { House } from '../house.ts';
 import { WaysControls } from '../WaysControls.tsx';
 import { othersOf } from '../others.ts';
 import { AheadList } from './AheadList.tsx';
+import { potsInUse } from './pots/pots-in-use.ts';
 import { loavesToKeep } from './loaves-to-keep.ts';
 import { longerWords } from './longer.ts';
 import { aboutOf } from '../timer-view.ts';
@@ -115,6 +117,9 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             <Show when={bake()}>
               <Control label={controls.newReading} onPress={() => read({ at: 'new' })} />
               <Control label={controls.readingsSoFar} onPress={() => read({ at: 'past' })} />
+            </Show>
+            <Show when={potsInUse(props.house.kitchen())}>
+              <Control label={potsPage.open} onPress={() => read({ at: 'pots' })} />
             </Show>
             <Show when={rises()}>
               <Control label={controls.showRise} onPress={() => read({ at: 'rise' })} />

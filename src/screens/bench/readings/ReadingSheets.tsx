@@ -9,6 +9,7 @@ import PicturesSheet from './PicturesSheet.tsx';
 const AheadSheet = lazy(() => import('../AheadSheet.tsx'));
 const FeedHour = lazy(() => import('../FeedHour.tsx'));
 const RiseFace = lazy(() => import('../rise/RiseFace.tsx'));
+const PotsFace = lazy(() => import('../pots/PotsFace.tsx'));
 const WhyWater = lazy(() => import('../WhyWater.tsx'));
 const SheetFace = lazy(() => import('../SheetFace.tsx'));
 
@@ -60,6 +61,11 @@ export default function ReadingSheets(props: {
         {/* Its own boundary: while it loads the bench must not blink away. */}
         <Suspense>
           <RiseFace house={props.house} bake={props.bake} onTurn={(page) => props.onTurn(page)} />
+        </Suspense>
+      </Match>
+      <Match when={props.page.at === 'pots'}>
+        <Suspense>
+          <PotsFace house={props.house} onTurn={(page) => props.onTurn(page)} />
         </Suspense>
       </Match>
       <Match when={pictures()}>

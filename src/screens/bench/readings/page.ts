@@ -32,7 +32,7 @@ export interface PicturePage {
 
 /**
  * Where the baker is among the readings; or at the drawing of the sheet, the chart of the rise, what
- * the water rests on, the hour of the levain, or the tasks to come; null on the bench is nowhere.
+ * the water rests on, the hour of the levain, the tasks to come, or the pots; null on the bench is nowhere.
  */
 export type ReadingPage =
   | { readonly at: 'new' }
@@ -43,6 +43,7 @@ export type ReadingPage =
   | { readonly at: 'ahead' }
   | { readonly at: 'past' }
   | { readonly at: 'rise' }
+  | { readonly at: 'pots' }
   | NumberPage
   | PicturePage;
 
