@@ -18,6 +18,7 @@ import { potSaid } from '../screens/pot-of.ts';
 import { bakeOf, focusOn } from '../screens/focus.ts';
 import { listEnded } from '../screens/bench/list-ended.ts';
 import { fedFocus, withTarget } from '../screens/bench/measured-view.ts';
+import { setAsideSaid } from '../screens/bench/pots/set-aside.ts';
 import { benchView } from '../screens/bench/view.ts';
 
 /**
@@ -65,7 +66,7 @@ export function speakOf(
   const view = withTarget(plain, kitchen, focus, units, hour, kitchen.now);
   const words = [ended && listEnded(ended), view.spoken].filter(Boolean).join(' ');
   const spoken = sayFor(kitchen, focus.bake.context.id, words, hour);
-  return [spoken, view.care].filter(Boolean).join(' ');
+  return [setAsideSaid(kitchen, who, stage, hour), spoken, view.care].filter(Boolean).join(' ');
 }
 
 /** The end of a list whose next act is not what is said now; null where none ended. */

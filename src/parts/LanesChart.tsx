@@ -20,7 +20,7 @@ const percent = (share: number): string => `${(100 * share).toFixed(2)}%`;
 
 /** Told apart by shape: a lid that is lifted, a loaf on a rack. */
 const SHAPES: Readonly<Record<'lid' | 'out', string>> = {
-  lid: 'M1 14L15 8V12L3 16ZM6 8L12 5L13 7L7 10Z',
+  lid: 'M0 14V11Q1 5 6 4.5V1H10V4.5Q15 5 16 11V14Z',
   out: 'M2 2H14V14H2Z',
 };
 const Mark = (props: { readonly shape: 'lid' | 'out' }): JSX.Element => (
@@ -43,15 +43,19 @@ function Block(props: { readonly block: LaneShown['blocks'][number] }): JSX.Elem
       data-cut-start={props.block.cutStart ? '' : undefined}
       data-cut-end={props.block.cutEnd ? '' : undefined}
     >
-      <i class="lanes-lidded" />
-      <i class="lanes-open" />
+      <Show when={props.block.lid > props.block.from}>
+        <i class="lanes-lidded" />
+      </Show>
+      <Show when={props.block.to > props.block.lid}>
+        <i class="lanes-open" />
+      </Show>
       <Show when={props.block.number}>{(number) => <b class="lanes-number">{number()}</b>}</Show>
       <For each={props.block.marks}>
         {(mark) => (
           <span class="lanes-mark" data-shape={mark.shape} style={{ '--x': percent(mark.x) }}>
             <Show when={mark.time !== null}>
               <span class="lanes-label">
-                <Show when={mark.number}>{(number) => <b>{number()} </b>}</Show>
+                <Show when={mark.number}>{(number) => <b>{number()}</b>}</Show>
                 {mark.time}
               </span>
             </Show>
@@ -78,15 +82,9 @@ export function LanesChart(props: LanesChartProps): JSX.Element {
   return (
     <figure class="lanes-chart" role="img" aria-label={props.alt} ref={chart}>
       <div aria-hidden="true">
-        <div class="lanes-top">
-          <span class="lanes-key">
-            <Mark shape="lid" />
-            {props.lid}
-            <Mark shape="out" />
-            {props.out}
-          </span>
-          <span>{props.now ? props.now.label : `${props.from} – ${props.until}`}</span>
-        </div>
+        <p class="lanes-top" style={{ '--x': percent(props.now?.x ?? 0) }}>
+          {props.now ? props.now.label : `${props.from} – ${props.until}`}
+        </p>
         <For each={props.lanes}>
           {(lane) => (
             <div class="lanes-lane">
@@ -103,6 +101,12 @@ export function LanesChart(props: LanesChartProps): JSX.Element {
             </div>
           )}
         </For>
+        <p class="lanes-key">
+          <Mark shape="lid" />
+          {props.lid}
+          <Mark shape="out" />
+          {props.out}
+        </p>
       </div>
     </figure>
   );

@@ -67,6 +67,7 @@ const OVEN = [
   /^timers\.timer\.(began|said)$/,
   /^several\.several\.(said|twinSaid|sentence|subject|moved)$/,
   /^names\.pots\./,
+  /^pots-page\.potsPage\.(spoken|spokenLong|slow)$/,
   /^running\.countdown\..*\.ask$/,
   /^running\.nothingRuns$/,
 ];

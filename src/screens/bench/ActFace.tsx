@@ -42,6 +42,7 @@ const LABELS: Readonly<Record<Exclude<Third, 'weigh'>, string>> = {
   why: controls.notNowWhy,
   probe: controls.noProbe,
   sheet: controls.showSheet,
+  pots: controls.showPots,
   clock: clockAsk.press,
 };
 
@@ -66,7 +67,7 @@ export function ActControls(props: {
   const third = (): void => {
     const { third: what, ready, who, care, detail } = props.view;
     if (what === 'reading') props.onRead({ at: 'new' });
-    else if (what === 'sheet') props.onRead({ at: 'sheet' });
+    else if (what === 'sheet' || what === 'pots') props.onRead({ at: what });
     else if (what === 'weigh') props.onRead(numberPage(props.view.measures));
     else if (what === 'ready' && ready) void props.house.take(ready);
     else if (what === 'clock') void props.house.clockWasWrong();

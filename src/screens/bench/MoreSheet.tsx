@@ -5,7 +5,6 @@ import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { calls } from '../../core/speech/en/calls.ts';
 import { timer } from '../../core/speech/en/timers.ts';
-import { potsPage } from '../../core/speech/en/pots-page.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { leapt } from '../../core/speech/en/leapt.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
@@ -119,7 +118,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
               <Control label={controls.readingsSoFar} onPress={() => read({ at: 'past' })} />
             </Show>
             <Show when={potsInUse(props.house.kitchen())}>
-              <Control label={potsPage.open} onPress={() => read({ at: 'pots' })} />
+              <Control label={controls.showPots} onPress={() => read({ at: 'pots' })} />
             </Show>
             <Show when={rises()}>
               <Control label={controls.showRise} onPress={() => read({ at: 'rise' })} />

@@ -3,6 +3,7 @@ import type { Instant, Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import { slowedView } from './slowed-view.ts';
 import { standView } from './stand-view.ts';
+import { withPots } from './pots/with-pots.ts';
 import { withRipeHour } from './feed-view.ts';
 import type { BenchView } from './view.ts';
 import { withWater } from './water-view.ts';
@@ -21,7 +22,13 @@ export const withTarget = (
   view.task === null
     ? standView(
         slowedView(
-          withRipeHour(withWater(view, kitchen, focus, units), kitchen, focus, hour, now),
+          withRipeHour(
+            withWater(withPots(view, kitchen, focus, hour), kitchen, focus, units),
+            kitchen,
+            focus,
+            hour,
+            now,
+          ),
           kitchen,
           focus,
           now,

@@ -40,7 +40,7 @@ export interface Press {
 }
 
 /** What the third control does here; null where its place is kept for reading on. */
-export type Third = 'reading' | 'ready' | 'why' | 'weigh' | 'probe' | 'sheet' | 'clock';
+export type Third = 'reading' | 'ready' | 'why' | 'weigh' | 'probe' | 'sheet' | 'clock' | 'pots';
 
 /** One line of a weigh card. */
 export interface Line {

@@ -7,6 +7,7 @@ export const controls = {
   readOn: 'Read on',
   newReading: 'New reading',
   readingsSoFar: 'Readings so far',
+  showPots: 'Show the pots',
   showSheet: 'Show the sheet',
   showRise: 'Show the rise',
   weighDough: 'Weigh the dough',

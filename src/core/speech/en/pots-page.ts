@@ -3,7 +3,6 @@ import type { LateReason } from '../../oven/lanes.ts';
 /** The page of the pots: each a lane, with its loaves, and the loaves that wait. */
 export const potsPage = {
   title: 'Pots',
-  open: 'Show the pots',
   say: 'Say this chart',
   later: 'Show later',
   back: 'Back to now',
@@ -23,7 +22,7 @@ export const potsPage = {
   /** What the marks are, beside them. */
   lid: 'lid off',
   out: 'out',
-  more: { one: 'and 1 more until {time}', many: 'and {count} more until {time}' },
+  more: { one: '1 more until {time}', many: '{count} more until {time}' },
   noMore: 'no more loaves',
   /** What has called and was not done yet. */
   due: { lid: 'lid off now', out: 'look now' },
@@ -32,6 +31,11 @@ export const potsPage = {
   alt: 'Pots against time. {count} pots, {loaves} to come out, the last at {time}.',
   loaf: 'Loaf {load}',
   loafOf: '{bake} loaf {load}',
+  /** What another pot calls for next, beside the act. */
+  next: { lid: '{pot}: lid off {time}', colour: '{pot}: out {time}', hot: '{pot}: hot {time}' },
+  nextNow: { lift: '{pot}: lid off now', judge: '{pot}: look now', unload: '{pot}: take out' },
+  /** A loaf was looked at and is not ready. */
+  slow: 'Loaf {load} is slow. It goes last.',
   columns: { loaf: 'Loaf', load: 'In', lid: 'Lid off', out: 'Out' },
 } as const;
 

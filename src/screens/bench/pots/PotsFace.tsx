@@ -58,6 +58,17 @@ export default function PotsFace(props: {
     };
   };
   const back = () => <Control label={controls.backToBench} onPress={() => props.onTurn(null)} />;
+  let top: HTMLHeadingElement | undefined;
+  /** Another face begins at its top. */
+  const turn = (to: ReturnType<typeof face>): void => {
+    setFace(to);
+    const sheet = top?.closest('.sheet');
+    if (sheet) sheet.scrollTop = 0;
+  };
+  const show = (n: number): void => {
+    setPage(n);
+    turn('chart');
+  };
   const toChart = (): void => void setFace('chart');
   return (
     <Switch>
@@ -78,6 +89,7 @@ export default function PotsFace(props: {
           const view = createMemo(() =>
             lanesView(of(), now(), read(), { letter: letter(), page: page() }),
           );
+          const last = (): string => lastWords(of(), now(), hour, (at) => house.day(at));
           const alt = (): string =>
             fill(potsPage.alt, {
               count: of().lanes.length,
@@ -85,7 +97,10 @@ export default function PotsFace(props: {
               time: of().lastOut === null ? '–' : hour(of().lastOut!),
             });
           return (
-            <Sheet title={lastWords(of(), now(), hour, (at) => house.day(at))}>
+            <Sheet title={last()} headless>
+              <h1 class="pots-last" ref={top}>
+                {last()}
+              </h1>
               <Show
                 when={face() === 'table'}
                 fallback={
@@ -107,16 +122,16 @@ export default function PotsFace(props: {
                   onPress={() => house.say(sayLanes(of(), now(), hour))}
                 />
                 <Show when={face() === 'chart' && view().goesOn}>
-                  <Control label={potsPage.later} onPress={() => setPage(page() + 1)} />
+                  <Control label={potsPage.later} onPress={() => show(page() + 1)} />
                 </Show>
                 <Show when={face() === 'chart' && page() > 0}>
-                  <Control label={potsPage.back} onPress={() => setPage(0)} />
+                  <Control label={potsPage.back} onPress={() => show(0)} />
                 </Show>
                 <Control label={potsPage.queue} onPress={() => setFace('queue')} />
                 <Control label={potsPage.aPotIsOut} onPress={() => setFace('potOut')} />
                 <Control
                   label={face() === 'table' ? potsPage.chart : potsPage.table}
-                  onPress={() => setFace(face() === 'table' ? 'chart' : 'table')}
+                  onPress={() => turn(face() === 'table' ? 'chart' : 'table')}
                 />
               </div>
             </Sheet>

@@ -22,7 +22,9 @@ export interface Read {
 /** The picture shows no less and no more than so many minutes. Judgement. */
 const SPAN = { least: 40, most: 180 } as const;
 /** Letters' widths beside a label: its mark and the room round it. */
-const MARK = 1.6;
+const MARK = 1.8;
+/** And beside a loaf's number: its frame. */
+const FRAME = 1.6;
 
 const lidOf = ({ loadAt, lidAt }: Turn): Instant => lidAt ?? loadAt;
 
@@ -46,7 +48,7 @@ interface Letters {
 const lettersOf = (turns: readonly Turn[], read: Read): Letters => {
   const hour = Math.max(5, ...turns.map(({ outAt }) => read.hour(outAt).length)) + MARK;
   const number = Math.max(1, ...turns.map(({ loaf }) => read.number(loaf).length));
-  return { hour, first: hour + number + 1 };
+  return { hour, first: hour + number + FRAME };
 };
 
 interface Window {
@@ -66,7 +68,7 @@ function blockOf(turn: Turn, { from, until, letter }: Window, read: Read): LaneS
   ].flatMap(({ at, shape }): readonly MarkShown[] => {
     if (at < from || at > until) return [];
     const time = read.hour(at);
-    const wants = (time.length + MARK + (number === null ? 0 : number.length + 1)) * letter;
+    const wants = (time.length + MARK + (number === null ? 0 : number.length + FRAME)) * letter;
     const room = x(at) - edge;
     edge = x(at);
     if (room < wants * 0.98) return [{ x: x(at), shape, number: null, time: null }];
@@ -75,13 +77,14 @@ function blockOf(turn: Turn, { from, until, letter }: Window, read: Read): LaneS
     return [mark];
   });
   const [start, end] = [x(turn.loadAt), x(turn.outAt)];
+  const free = (marks[0] ? marks[0].x - MARK * letter : end) - start;
   return {
     from: start,
     lid: x(lidOf(turn)),
     to: end,
     marks,
     // A block of which no hour is told has its number at its beginning, if it has room.
-    number: number !== null && end - start > (number.length + 1) * letter ? number : null,
+    number: number !== null && free > (number.length + FRAME) * letter ? number : null,
     stands: turn.stands,
     cutStart: turn.loadAt < from,
     cutEnd: turn.outAt > until,
