@@ -36,6 +36,8 @@ const ONCE: Readonly<Record<string, LookedWay>> = {
   'starter, fed': { ...plainly, view: 'small' },
   // Five lines of caption.
   'told over the bench': { ...plainly, view: 'tall' },
+  // A caption over the headline.
+  'beside another bake, what may be done ahead': { ...plainly, view: 'tall' },
 };
 
 /** Each page in one of the few ways, its neighbours in others: all of them by hand (tests/faults). */
