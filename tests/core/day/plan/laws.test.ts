@@ -1,9 +1,12 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { plan } from '../../../../src/core/day/plan.ts';
 import type { PlanInput, PlanResult, Span } from '../../../../src/core/day/plan/types.ts';
 import { checkPlan } from '../support/check-plan.ts';
 import { anyInstance } from '../support/instances.ts';
+
+// Many plans each; the machine may have other things to do.
+vi.setConfig({ testTimeout: 180_000 });
 
 const MINUTE = 60_000;
 const SLOT = 5 * MINUTE;

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { plan } from '../../../../src/core/day/plan.ts';
 import type { Change, PlanInput, PlanResult, Span } from '../../../../src/core/day/plan/types.ts';
 import { anyInstance, bakeSteps, MONDAY, wait } from '../support/instances.ts';
+
+// Many plans each; the machine may have other things to do.
+vi.setConfig({ testTimeout: 180_000 });
 
 const MINUTE = 60_000;
 const DAY = 24 * 60 * MINUTE;

@@ -168,6 +168,20 @@ function anyBatch(from: Seeded, name: string): { batch: Batch; made: Made } {
   return { batch, made };
 }
 
+/** The same with a long touch inside the wait in which the oven goes on, so that the two may meet. */
+export const withPoke = (input: PlanInput): PlanInput => ({
+  ...input,
+  batches: input.batches.map((batch) => ({
+    ...batch,
+    steps: batch.steps.map((step) => {
+      if (!step.beforeNext || step.uses) return step;
+      const at = (step.wait as Wait).typicalFrom - 60;
+      const poke = { name: 'poke', hands: 15, at, earlier: Math.min(at, 40), later: 40, weight: 3 };
+      return { ...step, during: [poke], beforeNext: { ...step.beforeNext, hands: 10 } };
+    }),
+  })),
+});
+
 /** A random question with so many batches, the same for the same seed on every machine. */
 export function anyInstance(seed: number, count = 1): PlanInput {
   const from = seeded(seed);

@@ -41,13 +41,17 @@ const timed = <T>(work: () => T): readonly [T, number] => {
 };
 
 /** Answers seeded questions by the planner and by the solver HiGHS. */
-export async function answerTwice(seeds: readonly number[], count: number): Promise<Twice[]> {
+export async function answerTwice(
+  seeds: readonly number[],
+  count: number,
+  change: (input: PlanInput) => PlanInput = (input) => input,
+): Promise<Twice[]> {
   const highs = await loadHighs();
   // The planner's code is warm, as it is in a kitchen after its first plan.
   for (const seed of seeds) search(anyInstance(seed, count));
   const options = { mip_rel_gap: 0, mip_abs_gap: 1e-7, output_flag: false };
   return seeds.map((seed) => {
-    const input = anyInstance(seed, count);
+    const input = change(anyInstance(seed, count));
     const result = plan(input, { why: false });
     if (result.fits === null) throw new Error(`Seed ${seed}: undecided.`);
     const [, ours] = timed(() => search(input));
