@@ -5,6 +5,7 @@ import { JOINS, type BakeStage } from '../../src/core/records/stage.ts';
 import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { bakedLoaves } from './lanes.ts';
+import { LEFT_ON } from './oven-left-on.ts';
 import { bakeInput } from './pinned.ts';
 import { pressLane, pressOven } from './press-oven.ts';
 import { STARTER } from './starter.ts';
@@ -28,6 +29,7 @@ const mayStart = (kitchen: Kitchen, { id, bake, loaves }: FactOf<'start'>): bool
     bake !== 'oven' &&
     bake !== 'timer' &&
     bake !== STARTER &&
+    bake !== LEFT_ON &&
     !isLane(bake) &&
     !(bake in kitchen.bakes) &&
     !(id in kitchen.starts) &&

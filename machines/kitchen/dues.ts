@@ -2,6 +2,7 @@ import type { Instant } from '../../src/core/units.ts';
 import { snoozeEnds, sounding, type Call } from '../attention/attention.ts';
 import type { BakeSnapshot, Kitchen, LaneSnapshot, OvenSnapshot } from './kitchen.ts';
 import { openTasks } from './open-tasks.ts';
+import { LEFT_ON, leftOnDue } from './oven-left-on.ts';
 import { metaOf } from './stage-of.ts';
 import { STARTER, starterDue } from './starter.ts';
 import { TIMER, timerDues } from './timers.ts';
@@ -40,6 +41,7 @@ const duesOf = (who: string, machine: BakeSnapshot | OvenSnapshot | LaneSnapshot
 export const nextDue = (kitchen: Kitchen): Due | null => {
   const snooze = snoozeEnds(kitchen.attention.context);
   const starter = starterDue(kitchen);
+  const leftOn = leftOnDue(kitchen);
   const dues: Due[] = [
     ...duesOf('oven', kitchen.oven),
     ...Object.keys(kitchen.lanes)
@@ -49,6 +51,7 @@ export const nextDue = (kitchen: Kitchen): Due | null => {
       .toSorted()
       .flatMap((who) => duesOf(who, kitchen.bakes[who]!)),
     ...timerDues(kitchen).map((due) => ({ who: TIMER, ...due })),
+    ...(leftOn === null ? [] : [{ who: LEFT_ON, at: leftOn }]),
     ...(starter === null ? [] : [{ who: STARTER, at: starter }]),
     ...(snooze === null ? [] : [{ who: 'attention', at: snooze }]),
   ];

@@ -4,6 +4,7 @@ import { leadOf } from '../tasks.ts';
 import type { Due } from './dues.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { openTasks } from './open-tasks.ts';
+import { LEFT_ON } from './oven-left-on.ts';
 import { machineOf } from './machine-of.ts';
 import { stepAttention, type Stepped } from './step.ts';
 import { stepMachine } from './step-machine.ts';
@@ -38,6 +39,7 @@ export const fallDue = (kitchen: Kitchen, machines: Machines, due: Due): Stepped
   if (task !== undefined) return fallTask(kitchen, machines, due, task);
   // A timer is due by its instant alone: there is nothing to step.
   if (who === TIMER) return { kitchen, taken: true, says: [{ who, stage: timer ?? '' }] };
+  if (who === LEFT_ON) return { kitchen, taken: true, says: [{ who: 'oven', stage: 'turnOff' }] };
   if (who === STARTER) {
     // In the fridge it only stands to be seen: nothing is said.
     const where = kitchen.starter.put?.where;

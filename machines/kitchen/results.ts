@@ -10,6 +10,7 @@ import type { Celsius, Instant } from '../../src/core/units.ts';
 import { standsAtDoor } from './at-door.ts';
 import { deadlineOf } from './dues.ts';
 import type { BakeSnapshot, Kitchen, LaneSnapshot, OvenSnapshot } from './kitchen.ts';
+import { loafMoves } from './loaf-moves.ts';
 import { loavesIn } from './lanes.ts';
 import { doneTasks } from '../tasks.ts';
 import { lastBelief } from './last-belief.ts';
@@ -75,6 +76,9 @@ const heatResult = (
   if (waits === undefined || of === null || deadlineOf(machine) !== null) return [];
   const { entered, tasks } = machine.context;
   const since = entered[stage] ?? kitchen.now;
+  const bake = Object.values(kitchen.bakes).find(({ context }) =>
+    context.loaves.includes(waiting[0] ?? ''),
+  );
   const stands = stage === 'standing' ? standsAtDoor(kitchen, fact.id) : null;
   const { marks, model } = wait({
     ...of,
@@ -87,6 +91,7 @@ const heatResult = (
     done: doneTasks(tasks),
     again: isAgain(fact, who),
     ...(stands === null ? {} : { stands }),
+    ...(bake === undefined ? {} : loafMoves(kitchen, bake)),
   });
   return [{ who, stage, since, marks: endingMarks(stage, waits, marks), model }];
 };

@@ -4,6 +4,7 @@ import type { Call } from '../attention/attention.ts';
 import { leadOf } from '../tasks.ts';
 import type { BakeSnapshot, Kitchen, LaneSnapshot, Machines, OvenSnapshot } from './kitchen.ts';
 import { isWantedHot, loavesIn, rackOf } from './lanes.ts';
+import { leftOnCalls } from './oven-left-on.ts';
 import { openTasks } from './open-tasks.ts';
 import { samePlain } from './same-plain.ts';
 import { metaOf, stageOf } from './stage-of.ts';
@@ -59,7 +60,8 @@ const machineCalls = (who: string, machine: BakeSnapshot | OvenSnapshot | LaneSn
 
 /** The calls that stand: stages and tasks that time led into, and timers that are over, and the starter that waits for a feed. */
 export const callsOf = (kitchen: Kitchen): readonly Call[] => [
-  ...machineCalls('oven', kitchen.oven),
+  ...machineCalls('oven', kitchen.oven).filter(({ stage }) => stage !== 'turnOff'),
+  ...leftOnCalls(kitchen),
   ...Object.entries(kitchen.lanes).flatMap(([who, lane]) => machineCalls(who, lane)),
   ...Object.entries(kitchen.bakes).flatMap(([who, bake]) => machineCalls(who, bake)),
   ...timerCalls(kitchen),

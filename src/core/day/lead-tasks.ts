@@ -8,7 +8,8 @@ import type { WaitInput } from './waits.ts';
 
 /**
  * Minutes before it is needed that a task is called. Toasting takes 10 min and cooling 30; cheese
- * out of the fridge loses its chill in an hour; the rest is handwork. Common practice, no source.
+ * out of the fridge loses its chill in an hour; loaves stay in the fridge until the pot is nearly hot;
+ * the rest is handwork. Common practice, no source.
  */
 const BEFORE: Readonly<
   Record<
@@ -28,6 +29,7 @@ const BEFORE: Readonly<
   shelf: 10,
   parchment: 15,
   kettle: 10,
+  fetch: 10,
   rack: 5,
 };
 type Timed = keyof typeof BEFORE;
@@ -72,7 +74,13 @@ const wanted = (input: WaitInput, end: Instant): readonly (readonly [Timed, Inst
   if (stage === 'proof.counter') return by(end, 'shelf');
   if (stage === 'preheating' || stage === 'recover') {
     if (process.vessel === 'tin') return [];
-    return by(end, 'parchment', ...(process.vessel === 'stone' ? (['kettle'] as const) : []));
+    const isCold = process.retard > 0 && input.takenOut === undefined;
+    return by(
+      end,
+      'parchment',
+      ...(process.vessel === 'stone' ? (['kettle'] as const) : []),
+      ...(process.vessel === 'pot' && isCold ? (['fetch'] as const) : []),
+    );
   }
   return stage === 'open' ? by(end, 'rack') : [];
 };
@@ -112,7 +120,8 @@ const inTurn = (all: readonly Due[], now: Instant, end: Instant): readonly Due[]
 /**
  * When each task that a wait carries falls due, called early enough before it is needed and never
  * before the wait begins. A task that is needed only after this wait's end `end` is left to the next
- * one; one that is done is not asked again, but for the water that every load's steam needs.
+ * one; one that is done is not asked again, but for the water that every load's
+ * steam needs, and the next loaf.
  */
 export function leadTasks(
   input: WaitInput,
@@ -125,7 +134,8 @@ export function leadTasks(
   });
   const tidy = input.again ? undefined : TIDY[stage];
   const all: Due[] = [...due, ...(tidy ? [[tidy, now] as const] : [])];
-  const again = (task: Task): boolean => stage === 'recover' && task === 'kettle';
+  const again = (task: Task): boolean =>
+    stage === 'recover' && (task === 'kettle' || task === 'fetch');
   const open = all.filter(([task]) => again(task) || !done.includes(task));
   return Object.fromEntries(inTurn(open, now, end));
 }

@@ -1,10 +1,12 @@
 import type { Notice } from '../formula/notice.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import { fridgeAdvice } from '../oven/fridge-load.ts';
+import { heatShort } from '../oven/oven-heat.ts';
 import type { Celsius } from '../units.ts';
 import { bowlsFor } from './bowls.ts';
 import { type Equipment } from './equipment.ts';
 import { DIAL, FRIDGE_MOST, POT_LITRES_A_KILO } from './limits.ts';
+import { coldDough } from './pots.ts';
 import { placesFor, takesHeat } from './places.ts';
 
 /** A pot is heated at this, and loaves go in at the low end of 230–250, °C. Source: seen in print. */
@@ -59,6 +61,14 @@ const pots = ({ process, piece }: Recipe, { pots }: Equipment): readonly Notice[
     : [];
 };
 
+/** A cold shock chips enamel: its maker is asked before the pot is hot, once a firing. */
+const enamel = ({ process }: Recipe, { pots }: Equipment): readonly Notice[] =>
+  process.vessel === 'pot' &&
+  process.retard > 0 &&
+  pots.some((pot) => pot.material !== null && coldDough(pot) === 'ask')
+    ? [{ key: 'coldAsk', values: {} }]
+    : [];
+
 const lids = ({ process }: Recipe, equipment: Equipment): readonly Notice[] => {
   const { parchment } = equipment.oven;
   const plastic = equipment.pots.some(({ knob }) => knob === 'plastic');
@@ -73,13 +83,12 @@ const lids = ({ process }: Recipe, equipment: Equipment): readonly Notice[] => {
 const oven = ({ process }: Recipe, equipment: Equipment): readonly Notice[] => {
   const { most, atDial, preheat } = equipment.oven;
   const off = atDial === null ? 0 : atDial - DIAL;
+  const short = heatShort(process.vessel, most);
   return [
     ...(process.vessel === 'pot' && placesFor(equipment, 'pot') === 0
       ? [{ key: 'potsNotHot', values: {} }]
       : []),
-    ...(process.vessel !== 'tin' && most !== null && most < LOAD_HEAT
-      ? [{ key: 'ovenCool', values: { got: most } }]
-      : []),
+    ...(short === null ? [] : [short]),
     ...(process.vessel !== 'tin' && Math.abs(off) >= DIAL_OFF
       ? [{ key: 'ovenDial', values: { dial: POT_HEAT - off } }]
       : []),
@@ -107,6 +116,7 @@ export function warnOf(
       ...pots(recipe, equipment),
       ...fridge(recipe, loaves, equipment, dough),
       ...oven(recipe, equipment),
+      ...enamel(recipe, equipment),
       ...lids(recipe, equipment),
     ];
   }
@@ -114,6 +124,8 @@ export function warnOf(
   if (stage === 'proof.counter' || stage === 'proof.toFridge') {
     return fridge(recipe, loaves, equipment, dough);
   }
-  if (stage === 'turnOn') return [...lids(recipe, equipment), ...oven(recipe, equipment)];
+  if (stage === 'turnOn') {
+    return [...lids(recipe, equipment), ...oven(recipe, equipment), ...enamel(recipe, equipment)];
+  }
   return stage === 'before' ? lids(recipe, equipment) : [];
 }

@@ -12,6 +12,7 @@ export const TASKS = [
   'shelf', // clear a fridge shelf
   'parchment', // cut it
   'kettle', // boil water for the steam
+  'fetch', // the next loaf out of the fridge
   'rack', // cooling rack out
   'tidyMix', // clear away at the start of a rest
   'tidyBulk',

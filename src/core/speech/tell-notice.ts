@@ -17,7 +17,8 @@ const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = 
   heavyDough: showWeight,
   fridgeOutside: showHeat,
   fridgeWarm: showHeat,
-  ovenCool: showHeat,
+  bakeHeatShort: showHeat,
+  preheatShort: showHeat,
   ovenDial: showHeat,
   parchmentLow: showHeat,
 };

@@ -1,12 +1,16 @@
 import type { BakeSnapshot, Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
+import type { Notice } from '../../core/formula/notice.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
+import { fitsPot, potsOf } from '../../core/kitchen/pots.ts';
 import { warnOf } from '../../core/kitchen/warn-of.ts';
+import { laneOf } from '../../core/records/lane.ts';
 import { night } from '../../core/speech/en/kitchen.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import { HOUR, type Celsius, type Instant, type Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
+import { nextLane } from '../pot-of.ts';
 
 /** A wait this long is slept through: the tablet needs its plug and the baker another alarm. */
 const NIGHT_MS = 6 * HOUR;
@@ -27,26 +31,43 @@ const warmth = ({ context }: BakeSnapshot): Celsius => {
   return reading && 'celsius' in reading ? reading.celsius : context.kitchen;
 };
 
+/** Whether the loaf that goes in next would lift the lid of the pot it goes into. */
+const potSmall = (
+  kitchen: Kitchen,
+  { bake }: Focus,
+  stage: string,
+  equipment: Equipment,
+): readonly Notice[] => {
+  const { piece, process } = bake.context.recipe;
+  if (stage !== 'load' || process.vessel !== 'pot') return [];
+  const lane = nextLane(kitchen);
+  const pots = potsOf(equipment);
+  const pot = pots.find(({ name }) => laneOf(name) === lane);
+  return pot && !fitsPot(pot, piece) ? [{ key: 'potSmallHere', values: {} }] : [];
+};
+
 /**
  * The caution of a step: what this kitchen cannot do first, then what the step always says or, of a
  * wait through the night, what the tablet needs. The read-through lists its own. Null: none.
  */
 export function careOf(
   kitchen: Kitchen,
-  { machine, bake }: Focus,
+  focus: Focus,
   stage: string,
   usual: string | null,
   equipment: Equipment,
   units: Units,
   hour: (at: Instant) => string,
 ): string | null {
+  const { machine, bake } = focus;
   const { recipe, loaves } = bake.context;
   const warned =
     stage === 'read.plan'
       ? []
-      : warnOf(stage, recipe, loaves.length, equipment, warmth(bake)).map((one) =>
-          tellNotice(one, units),
-        );
+      : [
+          ...warnOf(stage, recipe, loaves.length, equipment, warmth(bake)),
+          ...potSmall(kitchen, focus, stage, equipment),
+        ].map((one) => tellNotice(one, units));
   const step = nightCare(stage, deadlineOf(machine), kitchen.now, hour) ?? usual;
   return [...warned, ...(step ? [step] : [])].join(' ') || null;
 }

@@ -5,8 +5,8 @@ import type { Instant } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked, Press } from './view.ts';
 
-/** What keeps once it is done. A wet bench dries, water cools, flour goes damp: these wait for their call. Judgement. */
-const KEEPS = (task: Task): boolean => !['bench', 'kettle', 'coat'].includes(task);
+/** What keeps once it is done. A wet bench dries, water cools, flour goes damp, a loaf warms: these wait for their call. Judgement. */
+const KEEPS = (task: Task): boolean => !['bench', 'kettle', 'coat', 'fetch'].includes(task);
 
 /** More at once would not be read beside a running time. */
 const MOST_TILES = 2;

@@ -193,7 +193,8 @@ export function benchView(
       : null) ??
     noteView(focus, stage) ??
     plain(kitchen, focus, stage, words, units, equipment);
-  const { marks, byDue } = machine.context;
+  const { marks } = machine.context;
+  const rings = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   const show = (template: string) => fill(template, shown(facts, units));
   const place = show(placeOf(kitchen, focus, stage, hour));
   const warm = (write: typeof shown) =>
@@ -228,8 +229,8 @@ export function benchView(
       task === null && marks['earliest'] !== undefined && marks['latest'] !== undefined
         ? { earliest: marks['earliest'], likely: marks['likely'] ?? null, latest: marks['latest'] }
         : null,
-    call: task ? 'look' : byDue ? (meta.call ?? null) : null,
-    since: task?.since ?? (byDue && meta.call ? (machine.context.entered[stage] ?? null) : null),
+    call: task ? 'look' : (rings?.kind ?? null),
+    since: task?.since ?? rings?.since ?? null,
     task: task?.task ?? null,
     hazard: asked.hazard ?? meta.hazard ?? 'none',
     measures: asksRise(task?.task ?? null) ? 'rise.dough' : (WEIGHS[stage] ?? 'doughTemperature'),

@@ -106,7 +106,7 @@ describe('what a wait asks of free hands', () => {
     ['bulk.proving', RECIPE, 90, { tidyBulk: 0 }],
     ['mix.rest', RECIPE, 30, { tidyMix: 0 }],
     ['proof.counter', RECIPE, 20, { shelf: 10 }],
-    ['preheating', RECIPE, 45, { parchment: 30 }],
+    ['preheating', RECIPE, 45, { parchment: 30, fetch: 35 }],
     ['preheating', STONE, 60, { parchment: 45, kettle: 50 }],
     ['preheating', TIN, 30, {}],
     ['open', RECIPE, 20, { rack: 15 }],

@@ -82,12 +82,12 @@ describe('what the kitchen cannot do', () => {
       'knobPlastic',
       'parchmentLow',
       'potsNotHot',
-      'ovenCool',
+      'bakeHeatShort',
       'ovenDial',
       'ovenSlow',
     ]);
     expect(keys('before', { oven, pots })).toEqual(['knobPlastic', 'parchmentLow']);
-    expect(keys('turnOn', { oven, pots }, 2, 'barley-tin')).toEqual(['ovenSlow']);
+    expect(keys('turnOn', { oven, pots }, 2, 'barley-tin')).toEqual(['preheatShort', 'ovenSlow']);
   });
 
   it('sets the dial against the oven: one that runs 15 °C cool is set 15 °C higher', () => {
@@ -98,6 +98,30 @@ describe('what the kitchen cannot do', () => {
     expect(tellNotice(told!, CELSIUS)).toBe('Your dial is off. For the pot, set it to 275 °C.');
     expect(tellNotice(told!, { heat: 'F', weight: 'oz' })).toContain('527 °F');
     expect(keys('turnOn', { oven: { ...EQUIPMENT.oven, atDial: 226 } })).toEqual([]);
+  });
+
+  it('tells of an oven that bakes but does not heat as hot, by what is baked in', () => {
+    const at = (most: number, name?: string) =>
+      keys('turnOn', { oven: { ...EQUIPMENT.oven, most } }, 2, name);
+    expect([at(225), at(245), at(260)]).toEqual([['bakeHeatShort'], ['preheatShort'], []]);
+    expect([at(195, 'barley-tin'), at(225, 'barley-tin'), at(230, 'barley-tin')]).toEqual([
+      ['bakeHeatShort'],
+      ['preheatShort'],
+      [],
+    ]);
+    expect(keys('read.plan', { oven: { ...EQUIPMENT.oven, most: 245 } })).toEqual(['preheatShort']);
+  });
+
+  it('has the maker of an enamel pot asked about cold dough, once, before it is hot', () => {
+    const enamel = { ...ANY_POT, material: 'enamel' } as const;
+    const told = (stage: string, pot: Partial<typeof ANY_POT> = {}, name?: string) =>
+      keys(stage, { pots: [{ ...enamel, ...pot }] }, 2, name);
+    expect([told('turnOn'), told('read.plan')]).toEqual([['coldAsk'], ['coldAsk']]);
+    expect([told('before'), told('load')]).toEqual([[], []]);
+    expect(told('turnOn', { cold: true })).toEqual([]);
+    expect(told('turnOn', { cold: false })).toEqual(['potsNotHot']);
+    expect(told('turnOn', { material: 'bareIron' })).toEqual([]);
+    expect(told('turnOn', {}, 'barley-tin')).toEqual([]);
   });
 
   it('says each in twelve words at most', () => {

@@ -144,4 +144,5 @@ export const CALL_AT: Readonly<Record<string, CallKind>> = {
   lift: 'hot',
   vent: 'hot',
   judge: 'hot',
+  turnOff: 'act',
 };

@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import { BAKE_STAGES, OVEN_STAGES } from '../../../src/core/records/stage.ts';
 import { isLane } from '../../../src/core/records/lane.ts';
+import { MINUTE } from '../../../src/core/units.ts';
 import { loavesIn } from '../../../machines/kitchen/lanes.ts';
 import type { Hand } from './hand.ts';
 import type { Mirror } from './mirror.ts';
@@ -46,6 +47,11 @@ export const checkKitchen = (hand: Hand): void => {
   }
   const { remind } = kitchen.starter.marks;
   if (remind !== undefined && remind > kitchen.now) dues.push(remind);
+  const since = kitchen.oven.context.entered['turnOff'];
+  if (fold.stageOf(kitchen.oven) === 'turnOff' && since !== undefined) {
+    const next = [...Array(12).keys()].map((n) => since + (n + 1) * 10 * MINUTE);
+    dues.push(...next.filter((at) => at > kitchen.now).slice(0, 1));
+  }
   const { alarmAt, ringing } = fold.wanted(kitchen);
   expect(alarmAt, 'the alarm is at the first deadline').toBe(
     dues.length > 0 ? Math.min(...dues) : null,

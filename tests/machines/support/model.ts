@@ -98,6 +98,12 @@ export const pendingCalls = ({ oven, bakes, starter, now }: Model): readonly Mod
   ...[['oven', oven] as const, ...Object.entries(bakes)].flatMap(
     ([who, { stage, byDue, since }]): ModelCall[] => {
       const kind = CALL_AT[stage];
+      // An oven that is to be off calls anew every ten minutes, for two hours.
+      if (stage === 'turnOff' && kind) {
+        const over = Math.min(12, Math.floor((now - since) / (10 * MINUTE)));
+        const at = since + over * 10 * MINUTE;
+        return byDue || over > 0 ? [{ id: `${who}:${stage}:${at}`, who, kind, since: at }] : [];
+      }
       return kind && byDue ? [{ id: `${who}:${stage}:${since}`, who, kind, since }] : [];
     },
   ),
@@ -106,6 +112,12 @@ export const pendingCalls = ({ oven, bakes, starter, now }: Model): readonly Mod
 
 /** Where a load of its kind bakes first. */
 const FIRST: Readonly<Record<Vessel, string>> = { pot: 'lidded', stone: 'steaming', tin: 'open' };
+
+/** When an oven that is to be off calls next. */
+export const leftOnDue = ({ oven: { stage, since }, now }: Model): Instant | null => {
+  const over = Math.floor((now - since) / (10 * MINUTE));
+  return stage === 'turnOff' && over < 12 ? since + (over + 1) * 10 * MINUTE : null;
+};
 
 const URGENCY = ['hot', 'act', 'look'];
 
@@ -216,11 +228,16 @@ export const advance = (model: Model, to: Instant): void => {
   for (;;) {
     const dues = [
       ...placesOf(model).map(([who, { deadline }]) => ({ who, at: deadline })),
+      { who: 'left on', at: leftOnDue(model) },
       ...Object.entries(model.quiet).map(([id, at]) => ({ who: `quiet ${id}`, at })),
     ].filter((due): due is { who: string; at: Instant } => due.at !== null && due.at <= to);
     if (dues.length === 0) break;
     const due = dues.reduce((first, next) => (next.at < first.at ? next : first));
     model.now = Math.max(model.now, due.at);
+    if (due.who === 'left on') {
+      settle(model);
+      continue;
+    }
     if (due.who.startsWith('quiet ')) delete model.quiet[due.who.slice(6)];
     else {
       const { stage } = due.who === 'oven' ? model.oven : model.bakes[due.who]!;

@@ -40,7 +40,7 @@ export const crust = {
     askBase: 'Knock on its base.',
     coreSecond: 'Probe again, clear of the filling.',
     coreThird: 'Probe a third spot.',
-    coreFahrenheit: 'Wrong unit? Probe again.',
+    coreFahrenheit: 'Probe its middle again.',
     coreNotCrumb: 'Probe its middle again.',
   } as Readonly<Record<string, string>>,
 } as const;

@@ -99,6 +99,12 @@ export const tasks: Readonly<Record<Task, TaskWords>> = {
     detail: 'One cup. It goes in the tray with the loaf.',
     care: 'Boiling water: a grown-up does this. Children stay 1 m back.',
   },
+  fetch: {
+    done: 'Loaf is out',
+    subject: 'the next cold loaf',
+    headline: 'Take loaf {load} out of the fridge',
+    detail: 'The other loaves stay cold.',
+  },
   rack: {
     done: 'Rack is out',
     subject: 'the cooling rack',
