@@ -14,7 +14,14 @@ export interface EarPanelProps {
   readonly onArm?: (() => void) | undefined;
   /** A call that was hushed may be put off: the panel is the press that does it, before any arming. */
   readonly putOff?:
-    { readonly label: string; readonly left: string; readonly onPress: () => void } | undefined;
+    | {
+        readonly label: string;
+        readonly left: string;
+        /** That it will not be heard; left out where it will. */
+        readonly mute?: string | undefined;
+        readonly onPress: () => void;
+      }
+    | undefined;
 }
 
 const Ear = (props: { readonly off: boolean }): JSX.Element => (
@@ -61,7 +68,18 @@ export function EarPanel(props: EarPanelProps): JSX.Element {
       {(putOff) => (
         <Pressable class="ear" fresh={putOff().left} onPress={() => putOff().onPress()}>
           <span class="ear-words">
-            <span>{unbroken(putOff().label)}</span> <b>{unbroken(putOff().left)}</b>
+            <span>{unbroken(putOff().label)}</span>{' '}
+            <b class="ear-left">
+              {unbroken(putOff().left)}
+              <Show when={putOff().mute}>
+                {(mute) => (
+                  <>
+                    <Ear off />
+                    <span class="unseen"> {unbroken(mute())}</span>
+                  </>
+                )}
+              </Show>
+            </b>
           </span>
         </Pressable>
       )}

@@ -17,6 +17,12 @@ export function KitchenEar(props: {
   // eslint-disable-next-line solid/reactivity -- asked anew each time
   const putOff = makePutOff(props.house, () => props.hushed ?? null);
   const silent = (): boolean => ['locked', 'lost'].includes(props.house.sound());
+  const putOffHere = () => {
+    const press = putOff.press();
+    const state = props.house.sound();
+    const mute = state === 'locked' || state === 'unavailable' ? ear.mute[state] : undefined;
+    return press && { ...press, mute };
+  };
   const sound = (): string => {
     if (props.house.unheard()) return ear.unheard;
     return (!silent() && putOff.quietTill()) || ear.sound[props.house.sound()];
@@ -28,7 +34,7 @@ export function KitchenEar(props: {
         alarm={props.house.unheard()}
         lit={putOff.quietTill() || props.house.lit() === 'held' ? '' : ear.awake[props.house.lit()]}
         onArm={silent() ? () => props.house.armSound() : undefined}
-        putOff={props.house.sound() === 'lost' ? undefined : putOff.press()}
+        putOff={props.house.sound() === 'lost' ? undefined : putOffHere()}
       />
       <Control label={bench.more} onPress={() => props.onMore()} />
     </>

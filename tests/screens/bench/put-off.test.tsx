@@ -27,6 +27,24 @@ const hush = async ({ house, touch }: OnBench): Promise<void> => {
   expect(house.records().length - before).toBe(1);
 };
 
+it.each([
+  ['armed', false, null],
+  ['locked', true, 'Sound off'],
+  ['unavailable', true, 'No sound'],
+] as const)('tells that it will not be heard: %s', async (state, isMute, words) => {
+  const at = await salting();
+  const { house, world } = at;
+  // A kitchen that goes by sight has never let it sound.
+  house.equip({ sound: { at: 0, heard: 'sightOnly' } });
+  world.sound.become(state);
+  await hush(at);
+  const panel = putOff()!;
+  expect(panel.querySelector('.ear-mark') !== null).toBe(isMute);
+  expect(panel.textContent).toBe(
+    unbroken(['In 2 minutes 2 left', words].filter(Boolean).join(' ')),
+  );
+});
+
 it('is offered once a touch has hushed the call, twice, and the act stays on show', async () => {
   const speaker = makeHeardSpeaker();
   const at = await salting({ over, world: { ...makeFakeWorld(), speaker } });

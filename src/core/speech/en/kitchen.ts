@@ -9,6 +9,8 @@ export const ear = {
     lost: 'Sound lost: tap here',
     unavailable: 'No sound here',
   },
+  /** Where a call may be put off, the ear gives way to it: what is to be known of the sound all the same. */
+  mute: { locked: 'Sound off', unavailable: 'No sound' },
   awake: {
     held: 'Screen stays on',
     lost: 'Screen may go dark',
