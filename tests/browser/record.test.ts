@@ -83,7 +83,7 @@ it('records a clip in a grown-up’s voice, keeps it on the tablet and says it f
   await measure('gate');
   await baker.hold();
   await app.page.locator('.control:has-text("Before the dough")').waitFor();
-  await app.screenshot('record-stages');
+  await measure('stages');
   await baker.press('Before the dough');
   await measure('list');
   await baker.tap('.kitchen-grid .control');

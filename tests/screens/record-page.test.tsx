@@ -168,16 +168,16 @@ describe('recording clips', () => {
     await press(/^Record it yourself/);
     await hold();
     expect(screen.getByText('3 of 8 are yours.')).toBeTruthy();
-    await press(/^Next not yours/);
+    await press(/^Next to record/);
     expect(screen.getByText('“Stand back”')).toBeTruthy();
     // What is yours already is passed over; behind the last it goes on from the top.
-    await press(/^Next not yours/);
+    await press(/^Next to record/);
     expect(screen.getByText('“Wet”')).toBeTruthy();
     for (const id of ['none here', fake.studio.clips[6]!.id]) fake.kept.add(id);
     await press(/^Record/);
     fake.finish('silent');
     await settle();
-    await press(/^Next not yours/);
+    await press(/^Next to record/);
     expect(screen.getByText('“Stand back”')).toBeTruthy();
     await press(/^Record/);
     fake.finish(null);
@@ -190,14 +190,14 @@ describe('recording clips', () => {
     await press(/^Before the dough/);
     expect(button(/^Wet/).textContent).toContain('As it came');
     await press(/^Wet/);
-    expect(screen.queryByRole('button', { name: /^Next not yours/ })).toBeNull();
+    expect(screen.queryByRole('button', { name: /^Next to record/ })).toBeNull();
     await press(/^Record/);
     fake.finish(null);
     await settle();
     await press(/^Keep it/);
     await press(/^Before the dough/);
     await press(/^That’s it/);
-    await press(/^Next not yours/);
+    await press(/^Next to record/);
     expect(screen.getByText('“Eighteen”')).toBeTruthy();
   });
 

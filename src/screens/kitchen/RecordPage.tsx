@@ -118,15 +118,13 @@ export default function RecordPage(props: {
                 />
               )}
             </For>
+            <Control
+              label={words.jump}
+              disabled={nextToRecord(all(), recorded()) === null}
+              onPress={() => toClip(nextToRecord(all(), recorded()))}
+            />
           </div>
         </Words>
-      }
-      controls={
-        <Control
-          label={words.jump}
-          disabled={nextToRecord(all(), recorded()) === null}
-          onPress={() => toClip(nextToRecord(all(), recorded()))}
-        />
       }
     />
   );

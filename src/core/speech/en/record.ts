@@ -17,7 +17,7 @@ export const record = {
   of: '{done} of {of}',
   /** Over all words, and the press that goes to the first that is not. */
   total: '{done} of {of} are yours.',
-  jump: 'Next not yours',
+  jump: 'Next to record',
   wholeNumbers: 'A number is yours once all of its words are.',
   yours: 'Yours',
   asItCame: 'As it came',
