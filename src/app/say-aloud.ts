@@ -6,6 +6,7 @@ import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Instant, Units } from '../core/units.ts';
 import type { Hearing } from './quiet.ts';
 import { speakEnd, speakOf } from './speak-of.ts';
+import { speakTwo } from './speak-two.ts';
 import type { Voice } from './voice.ts';
 
 /** Calls that begin within this time are told in one go: the words of the first still hang in the air. Judgement. */
@@ -55,6 +56,8 @@ export function sayAloud(
       .map((say) => speakEnd(say, kitchen, hour))
       .filter((end) => end !== null);
   const calls = together(says, kitchen, hearing.quiet);
+  const two = speakTwo(calls, kitchen, hour);
+  if (two !== null) return voice.say([two, ...ends()].join(' '));
   if (calls.length > 1) {
     const all = calls.map((call, i) => speak(call, i > 0)).filter((sentence) => sentence !== null);
     return voice.say([...all, ...ends()].join(' '));

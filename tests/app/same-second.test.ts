@@ -56,14 +56,12 @@ const twoResting = async () => {
   return { house, world, most, said: () => speaker.said.at(-1)!.words };
 };
 
-it('says both in one go, the one that rings first, and the other alone when the first is hushed', async () => {
+it('says both in one sentence, the one that rings first, and the other alone when the first is hushed', async () => {
   const { house, world, most, said } = await twoResting();
   expect(world.sound.ringing()).toHaveLength(1);
   expect(house.ringing()?.who).toBe('bake-1');
   await vi.waitFor(() =>
-    expect(said()).toBe(
-      'It’s time: the salt goes in, Cherry bake. Then: the salt goes in, Olive bake.',
-    ),
+    expect(said()).toBe('It’s time: the salt goes in, Cherry bake and Olive bake.'),
   );
   expect(house.caption()).toBe(said());
   expect(house.hush()).toBe(true);

@@ -58,7 +58,7 @@ const PROOF = [
 const OVEN = [
   /^(oven|oven-many|oven-rack|oven-stone|oven-tin|cool)\..*\.(spoken|care)$/,
   /^gate\.gate\.(spoken|bothHands)$/,
-  /^calls\.calls\.(look|act|hot|lid|then|reminder|snooze)$/,
+  /^calls\.calls\.(look|act|hot|lid|then|both|also|alsoLook|reminder|snooze)$/,
   /^calls\.calls\.(snoozesLeft|putOff)\./,
   /^calls\.callSubjects\./,
   /^heads-up\./,

@@ -16,6 +16,10 @@ export const calls = {
   lid: 'Hot: {name}, away from you: steam. Children, stand back.',
   /** Behind the words of another call that came with it. */
   then: 'Then: {name}.',
+  /** Two that came at once and are short: of one thing in two bakes, of two, and a look behind an act. */
+  both: '{bake} and {other}',
+  also: '{name}, and {other}',
+  alsoLook: '{name}, and look at {other}',
   reminder: 'Still waiting: {name}.',
   snooze: 'In 2 minutes',
   /** Under it, by how often it may still be put off. */
