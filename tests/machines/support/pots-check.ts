@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import { MINUTE } from '../../../src/core/units.ts';
+import type { Position } from '../../../src/core/records/position.ts';
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Hand } from './hand.ts';
 import { callsOf, LID_MINUTES, nextEnd, type Pots } from './pots-model.ts';
@@ -26,6 +27,11 @@ export const checkPots = ({ fold, kitchen }: Hand): void => {
   }
 };
 
+/** Compared as text first: most are the same, and the long way is only for what is not. */
+const expectSame = (found: unknown, wanted: unknown, what: string): void => {
+  if (JSON.stringify(found) !== JSON.stringify(wanted)) expect(found, what).toEqual(wanted);
+};
+
 const placed = (stage: string, ends: number | null, byTime: boolean, answers: object) => ({
   stage,
   ends,
@@ -34,42 +40,53 @@ const placed = (stage: string, ends: number | null, byTime: boolean, answers: ob
 });
 
 /** The machines stand where the model says they should. */
-export const checkSame = ({ fold, kitchen }: Hand, model: Pots): void => {
+export const checkSame = ({ fold, kitchen }: Pick<Hand, 'fold' | 'kitchen'>, model: Pots): void => {
   const found = Object.entries({ oven: kitchen.oven, ...kitchen.lanes, ...kitchen.bakes });
   const wanted = Object.entries({ oven: model.oven, ...model.lanes, ...model.bakes });
-  expect(
+  expectSame(
     found.map(([who, one]) => [
       who,
       placed(fold.stageOf(one), fold.deadlineOf(one), one.context.byDue, one.context.answers),
     ]),
-    'each at its stage, with its end',
-  ).toEqual(
     wanted.map(([who, { stage, ends, byTime, answers }]) => [
       who,
       placed(stage, ends, byTime, answers),
     ]),
+    'each at its stage, with its end',
   );
   const { waiting, out, lanes, turns, vessel, madeReady, soon } = kitchen.oven.context;
-  expect({ waiting, out, lanes, turns, vessel, ready: madeReady === true, soon }).toEqual({
-    waiting: model.queue,
-    out: model.out,
-    lanes: model.pots ?? undefined,
-    turns: Object.keys(model.said).length > 0 ? model.said : undefined,
-    vessel: model.vessel,
-    ready: model.ready,
-    soon: model.soon,
-  });
-  expect(
-    Object.values(kitchen.lanes).map(({ context }) => [
-      context.loaves,
-      context.vessel,
-      context.onRack === true,
+  expectSame(
+    { waiting, out, lanes, turns, vessel, ready: madeReady === true, soon },
+    {
+      waiting: model.queue,
+      out: model.out,
+      lanes: model.pots ?? undefined,
+      turns: Object.keys(model.said).length > 0 ? model.said : undefined,
+      vessel: model.vessel,
+      ready: model.ready,
+      soon: model.soon,
+    },
+    'the oven knows who comes, and its pots',
+  );
+  expectSame(
+    Object.values(kitchen.lanes).map(({ context: { loaves, vessel: kind, onRack } }) => [
+      loaves,
+      kind,
+      onRack === true,
     ]),
-  ).toEqual(Object.values(model.lanes).map((pot) => [pot.loaves, pot.vessel, pot.onRack]));
+    Object.values(model.lanes).map((pot) => [pot.loaves, pot.vessel, pot.onRack]),
+    'each pot has its loaf',
+  );
   const calls = fold.callsOf(kitchen).map(({ id }) => id);
-  expect(calls.toSorted(), 'what calls').toEqual(callsOf(model).toSorted());
-  expect(kitchen.attention.context.heard.toSorted()).toEqual(model.hushed.toSorted());
+  expectSame(calls.toSorted(), callsOf(model).toSorted(), 'what calls');
+  expectSame(kitchen.attention.context.heard.toSorted(), model.hushed.toSorted(), 'what is hushed');
   expect(fold.wanted(kitchen).alarmAt, 'the alarm is at the first end').toBe(nextEnd(model));
+};
+
+/** A kitchen set up again from its plain position alone is the same one. */
+export const checkPosition = ({ fold, kitchen, machines }: Hand, model: Pots): void => {
+  const position = JSON.parse(JSON.stringify(fold.positionOf(kitchen))) as Position;
+  checkSame({ fold, kitchen: fold.kitchenAt(position, kitchen.starts, machines) }, model);
 };
 
 const liddedAt = ({ lanes }: Kitchen, who: string): string =>

@@ -4,7 +4,7 @@ import { MINUTE } from '../../../src/core/units.ts';
 import { pick } from './choices.ts';
 import { Hand } from './hand.ts';
 import type { PotsCommand } from './pots-commands.ts';
-import { checkLids, checkPots, checkSame } from './pots-check.ts';
+import { checkLids, checkPosition, checkPots, checkSame } from './pots-check.ts';
 import {
   BEFORE,
   callsOf,
@@ -82,6 +82,7 @@ export class PotsDriver {
       this.act(command);
       checkPots(hand);
       checkSame(hand, this.model);
+      checkPosition(hand, this.model);
       const withdrew = command.do === 'takeBack';
       checkLids(hand, { before, rung: this.rung, withdrew, read: command.do === 'reload' });
       const { oven, lanes, bakes } = this.model;
@@ -112,9 +113,9 @@ export class PotsDriver {
     const { fact, position } = JSON.parse(JSON.stringify(records.at(-1)!)) as LogRecord;
     const { taken, kitchen } = fold.apply(this.alone, machines, fact);
     expect(taken, 'a fact that was written is taken again').toBe(true);
-    expect(JSON.parse(JSON.stringify(fold.positionOf(kitchen))), 'replayed = live').toEqual(
-      position,
-    );
+    const there = JSON.stringify(fold.positionOf(kitchen));
+    if (there !== JSON.stringify(position))
+      expect(JSON.parse(there), 'replayed = live').toEqual(position);
     this.alone = kitchen;
   }
 
