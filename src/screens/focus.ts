@@ -4,7 +4,7 @@ import { openTasks } from '../../machines/kitchen/open-tasks.ts';
 import { soonBakes } from '../../machines/kitchen/settle.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { isLane } from '../core/records/lane.ts';
-import { firstOf, lanesOf, type Heat } from './heat-focus.ts';
+import { firstOf, lanesIn, type Heat } from './heat-focus.ts';
 import { benches, leftBake, leftBy } from './oven-left.ts';
 
 /** The machine whose act a bake's bench shows: the oven or a lane of it while they have the loaves, else the bake. */
@@ -24,12 +24,19 @@ const ovenFirst = (kitchen: Kitchen, stage: string): boolean =>
   (stage === 'proof.soon' && wantsHands(kitchen.oven)) ||
   (stage.startsWith('cool.') && stageOf(kitchen.oven) === 'turnOff');
 
-/** The act of the oven and of this bake's lanes that comes first; the oven's own where it has none. */
+/**
+ * The act of the oven and of this bake's lanes that comes first. Where it has none, and nothing can go
+ * in, it is the others' lane that is waited for; else the oven's own.
+ */
 const heatOf = (kitchen: Kitchen, bake: BakeSnapshot): Focus => {
-  const isFirst = bakeOf(kitchen, 'oven') === bake.context.id;
   const oven = { who: 'oven', machine: kitchen.oven };
-  const lanes = lanesOf(kitchen, bake, isFirst);
-  return { ...(firstOf(isFirst ? [oven, ...lanes] : lanes) ?? oven), bake };
+  const lanes = lanesIn(kitchen);
+  const own = firstOf(
+    [oven, ...lanes].filter(({ who }) => bakeOf(kitchen, who) === bake.context.id),
+  );
+  const heat = own ?? oven;
+  const isBusy = heat.who === 'oven' && stageOf(kitchen.oven) === 'baking';
+  return { ...((isBusy ? firstOf(lanes) : null) ?? heat), bake };
 };
 
 /** Null when no such bake runs, unless it is over and left the oven hot: then the oven's. */

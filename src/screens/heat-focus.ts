@@ -1,10 +1,5 @@
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
-import type {
-  BakeSnapshot,
-  Kitchen,
-  LaneSnapshot,
-  OvenSnapshot,
-} from '../../machines/kitchen/kitchen.ts';
+import type { Kitchen, LaneSnapshot, OvenSnapshot } from '../../machines/kitchen/kitchen.ts';
 import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
 
 /** The oven or a lane of it, by name. */
@@ -13,15 +8,9 @@ export interface Heat {
   readonly machine: OvenSnapshot | LaneSnapshot;
 }
 
-/** Lanes that hold loaves of this bake; one that only heats up again belongs to whoever waits first. */
-export const lanesOf = ({ lanes }: Kitchen, bake: BakeSnapshot, isFirst: boolean): Heat[] =>
-  Object.entries(lanes)
-    .filter(([, { context }]) =>
-      context.loaves.length > 0
-        ? context.loaves.some((loaf) => bake.context.loaves.includes(loaf))
-        : isFirst,
-    )
-    .map(([who, machine]) => ({ who, machine }));
+/** Every lane of the oven, in the order they were loaded. */
+export const lanesIn = ({ lanes }: Kitchen): Heat[] =>
+  Object.entries(lanes).map(([who, machine]) => ({ who, machine }));
 
 const since = ({ machine }: Heat): number => machine.context.entered[stageOf(machine)] ?? 0;
 

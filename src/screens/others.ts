@@ -1,6 +1,7 @@
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
+import { isLane } from '../core/records/lane.ts';
 import { callsNow, several, waitsFor } from '../core/speech/en/several.ts';
 import type { Instant } from '../core/units.ts';
 import { bakeName } from './bake-name.ts';
@@ -33,7 +34,8 @@ const otherOf = (
   const { call, waits } = metaOf(machine);
   const none = { stage, at: null, late: false, hot: false };
   // The oven is at another's loaf: this one's turn comes after.
-  if (who === 'oven' && bakeOf(kitchen, 'oven') !== id) return { ...none, waits: several.ovenNext };
+  if ((who === 'oven' || isLane(who)) && bakeOf(kitchen, who) !== id)
+    return { ...none, waits: several.ovenNext };
   if (call !== undefined && machine.context.byDue) {
     const since = machine.context.entered[at] ?? kitchen.now;
     return { stage, waits: callsNow[call], at: since, late: true, hot: call === 'hot' };

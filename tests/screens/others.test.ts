@@ -74,6 +74,37 @@ describe('the other running bakes', () => {
       `Lane wheat · Oven · ${bakeName(hand.kitchen, 'a', hour)} loaf`,
     );
   });
+
+  it('show a bake whose loaves come next what the oven is at, and never a press that does nothing', () => {
+    const hand = new Hand();
+    hand.start('a', 'oven.queued', ['a1']);
+    hand.start('b', 'oven.queued', ['b1'], LANE);
+    walkTo(hand, 'oven', 'lidded');
+    const view = benchView(hand.kitchen, focusOn(hand.kitchen, 'b')!, hour, null, UNITS);
+    expect(view).toMatchObject({
+      who: 'lane.pot',
+      stage: 'lidded',
+      deadline: hand.deadline('oven'),
+    });
+    expect(view.slab.deed).toMatchObject({ who: 'lane.pot', act: 'lidOff' });
+    expect(view.place).toBe(`Lane wheat · Oven · ${bakeName(hand.kitchen, 'a', hour)} loaf`);
+    expect(others(hand, 'a')).toMatchObject([{ id: 'b', waits: 'oven next', at: null }]);
+  });
+
+  it('leave the pot of a bake that was ended to the next one: its lid calls there', () => {
+    const hand = new Hand();
+    hand.start('a', 'oven.queued', ['a1']);
+    hand.start('b', 'oven.queued', ['b1', 'b2'], LANE);
+    hand.press('oven', 'ovenOn', { lanes: ['lane.left', 'lane.right'] });
+    walkTo(hand, 'oven', 'load');
+    hand.press('oven', 'loaded', { loaves: ['a1'], lane: 'lane.left' });
+    hand.press('a', 'ended');
+    expect(hand.fold.stageOf(hand.kitchen.oven)).toBe('poke');
+    hand.turnTo(hand.deadline('lane.left')!);
+    expect(ringing(hand)).toMatchObject({ who: 'lane.left', stage: 'lift', kind: 'hot' });
+    expect(openingBake(hand.kitchen, hand.records)).toBe('b');
+    expect(focusOn(hand.kitchen, 'b')!.who).toBe('lane.left');
+  });
 });
 
 describe('the name of a bake', () => {

@@ -128,7 +128,7 @@ const placeOf = (
   hour: (at: Instant) => string,
 ): string => {
   const { who, bake } = focus;
-  const busy = who === 'oven' ? bakeOf(kitchen, 'oven') : null;
+  const busy = who === 'oven' || isLane(who) ? bakeOf(kitchen, who) : null;
   if (busy !== null && busy !== bake.context.id)
     return fill(several.ovenOther, { bake: bakeName(kitchen, busy, hour) });
   if (who === 'oven' || isLane(who)) return ovenPlace(kitchen, focus);
