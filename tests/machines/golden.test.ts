@@ -34,6 +34,7 @@ const recordsOf = (rows: readonly unknown[]): LogRecord[] =>
   });
 const walk1 = recordsOf(rowsOf('walk-1.json'));
 const walk4 = recordsOf(rowsOf('walk-4.json'));
+const walk5 = recordsOf(rowsOf('walk-5.json'));
 
 describe.each(logs)('the golden log %s', (name) => {
   const rows = rowsOf(name);
@@ -156,6 +157,61 @@ describe('walk-4', () => {
     const before = walk4[jump - 2]!;
     const marks = (record: LogRecord) => record.position.bakes['haste']!.marks['look']!;
     expect(marks(walk4[jump - 1]!) - marks(before)).toBe(walk4[jump - 1]!.fact.at - before.fact.at);
+  });
+});
+
+describe('walk-5', () => {
+  const presses = walk5.flatMap(({ fact }) => (fact.kind === 'press' ? [fact] : []));
+  const seqOf = (is: (record: LogRecord) => boolean): number => walk5.find(is)!.seq;
+  const byAct = (act: string) => (record: LogRecord) =>
+    record.fact.kind === 'press' && record.fact.act === act;
+
+  it('bakes seven loaves of two breads in three pots, each once in one pot that was told', () => {
+    const gone = walk5.flatMap(({ fact }) => (fact.kind === 'takeBack' ? [fact.target] : []));
+    const loads = presses.filter(({ id, act }) => act === 'loaded' && !gone.includes(id));
+    expect(loads.flatMap(({ loaves }) => loaves).toSorted()).toEqual([
+      'cherry.1',
+      'cherry.2',
+      'cherry.3',
+      'cherry.4',
+      'wheat.1',
+      'wheat.2',
+      'wheat.3',
+    ]);
+    expect(new Set(loads.map(({ lane }) => lane)).size).toBe(3);
+    expect(loads.every(({ loaves }) => loaves?.length === 1)).toBe(true);
+    const most = walk5.map(({ position }) => Object.keys(position.lanes).length);
+    expect(Math.max(...most)).toBe(3);
+  });
+
+  it('holds a slow loaf, one on the rack, a pot out, loaves first and later, take-backs of each', () => {
+    const acts = presses.map(({ act }) => act);
+    for (const act of ['pokeNotYet', 'crustOnRack', 'potOut', 'loafFirst', 'loafLater']) {
+      expect(acts).toContain(act);
+    }
+    const back = walk5.flatMap(({ fact }) => (fact.kind === 'takeBack' ? [fact.target] : []));
+    expect(presses.filter(({ id }) => back.includes(id)).map(({ act }) => act)).toEqual([
+      'ovenOn',
+      'loafFirst',
+      'loaded',
+      'lidOff',
+      'unloaded',
+    ]);
+  });
+
+  it('tells when a slow loaf is no longer left for later', () => {
+    const oven = ovenMachine.provide({ actions: { setAside: () => undefined } });
+    expect(replay(walk5, { ...MACHINES, oven }).trouble?.seq).toBe(seqOf(byAct('pokeNotYet')));
+  });
+
+  it('tells when a pot that is out goes on being filled', () => {
+    const oven = ovenMachine.provide({ actions: { drop: () => undefined } });
+    expect(replay(walk5, { ...MACHINES, oven }).trouble?.seq).toBe(seqOf(byAct('potOut')));
+  });
+
+  it('tells when a loaf on the bare rack is no longer known to be there', () => {
+    const lane = laneMachine.provide({ actions: { outOfPot: () => undefined } });
+    expect(replay(walk5, { ...MACHINES, lane }).trouble?.seq).toBe(seqOf(byAct('crustOnRack')));
   });
 });
 

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { goldenNight } from './cold.ts';
 import { goldenDay } from './day.ts';
 import { goldenHaste } from './haste.ts';
+import { goldenPots } from './pots.ts';
 import { goldenWalk } from './walk.ts';
 
 /**
@@ -15,6 +16,7 @@ const walks: Readonly<Record<string, () => readonly object[]>> = {
   2: goldenDay,
   3: goldenNight,
   4: goldenHaste,
+  5: goldenPots,
 };
 const walk = walks[process.argv[2] ?? '1'];
 if (walk === undefined) throw new Error('No golden walk has this number.');

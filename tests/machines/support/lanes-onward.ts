@@ -1,3 +1,4 @@
+import { freeLanes } from '../../../machines/kitchen/lanes.ts';
 import { isLane } from '../../../src/core/records/lane.ts';
 import type { Hand } from './hand.ts';
 import { stepOn } from './onward.ts';
@@ -20,6 +21,11 @@ const actOnce = (hand: Hand): boolean => {
     if (act !== undefined) return hand.do({ kind: 'press', who, act } as Parameters<Hand['do']>[0]);
   }
   const oven = fold.stageOf(kitchen.oven);
+  if (oven === 'load') {
+    const { waiting, vessel } = kitchen.oven.context;
+    const [lane] = freeLanes(kitchen, vessel);
+    return hand.press('oven', 'loaded', { loaves: waiting.slice(0, 1), lane });
+  }
   const rests = ['off', 'holding', 'baking'].includes(oven);
   if (!rests && fold.deadlineOf(kitchen.oven) === null) return stepOn(hand, 'oven');
   const bake = Object.entries(kitchen.bakes).find(
