@@ -4,10 +4,13 @@ import './Lines.css';
 
 export interface LinesProps {
   readonly label: string;
-  readonly lines: readonly { readonly label: string; readonly state: 'done' | 'now' | 'next' }[];
+  readonly lines: readonly {
+    readonly label: string;
+    readonly state: 'done' | 'now' | 'next' | 'told';
+  }[];
 }
 
-/** What is weighed, line by line: ticked when it is in, the present one pointed at. */
+/** What is weighed, line by line: ticked when it is in, the present one pointed at; or what is only told. */
 export function Lines(props: LinesProps): JSX.Element {
   return (
     <ul class="lines" aria-label={props.label}>

@@ -45,7 +45,7 @@ export type Third = 'reading' | 'ready' | 'why' | 'weigh' | 'probe' | 'sheet' | 
 /** One line of a weigh card. */
 export interface Line {
   readonly label: string;
-  readonly state: 'done' | 'now' | 'next';
+  readonly state: 'done' | 'now' | 'next' | 'told';
 }
 
 /** Everything the Bench shows of one act, as plain data. `slab.deed` null: the keypad opens. */

@@ -50,7 +50,7 @@ export function withPots(
   if ((who !== 'oven' && !isLane(who)) || view.deadline === null || !potsInUse(kitchen)) {
     return view;
   }
-  const lines = othersNext(kitchen, who, hour).map((label) => ({ label, state: 'next' as const }));
+  const lines = othersNext(kitchen, who, hour).map((label) => ({ label, state: 'told' as const }));
   const third = view.third === 'reading' && view.stage !== 'open' ? 'pots' : view.third;
   return { ...view, third, lines: view.lines.length > 0 ? view.lines : lines };
 }
