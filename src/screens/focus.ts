@@ -72,6 +72,10 @@ const bakeOfOven = (kitchen: Kitchen): string | null => {
   );
 };
 
+/** The bake by whose recipe a lane is judged: of its loaf, whichever bench shows it. */
+export const bakeIn = (kitchen: Kitchen, { who, bake }: Focus): BakeSnapshot =>
+  kitchen.bakes[bakeOf(kitchen, who) ?? ''] ?? bake;
+
 /** The bake a machine's call belongs to: its own, or the one the oven or the lane is busy with. */
 export const bakeOf = (kitchen: Kitchen, who: string): string | null => {
   if (who === 'oven') return bakeOfOven(kitchen);

@@ -4,6 +4,7 @@ import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import { bakeMarks } from '../../src/core/records/bake-marks.ts';
 import { shortName } from '../../src/core/speech/short-name.ts';
 import { bakeName, bakeSaid } from '../../src/screens/bake-name.ts';
+import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView } from '../../src/screens/bench/view.ts';
 import { focusOn } from '../../src/screens/focus.ts';
 import { frontOf, openingBake } from '../../src/screens/front.ts';
@@ -89,6 +90,20 @@ describe('the other running bakes', () => {
     expect(view.slab.deed).toMatchObject({ who: 'lane.pot', act: 'lidOff' });
     expect(view.place).toBe(`Lane wheat · Oven · ${bakeName(hand.kitchen, 'a', hour)} loaf`);
     expect(others(hand, 'a')).toMatchObject([{ id: 'b', waits: 'oven next', at: null }]);
+  });
+
+  it('judge a crust by the recipe of its own loaf, whichever bench shows it', () => {
+    const slow = { ...LANE, process: { ...LANE.process, open: 40 } };
+    const hand = new Hand();
+    hand.start('a', 'oven.queued', ['a1']);
+    hand.start('b', 'oven.queued', ['b1'], slow);
+    walkTo(hand, 'oven', 'judge');
+    hand.answer('oven', { colour: 'golden', base: 'hollow', core: 'ready' });
+    for (const bake of ['a', 'b']) {
+      const focus = focusOn(hand.kitchen, bake)!;
+      const { slab } = benchView(hand.kitchen, focus, hour, questionView, UNITS);
+      expect(slab.deed).toMatchObject({ who: 'lane.pot', act: 'crustReady' });
+    }
   });
 
   it('leave the pot of a bake that was ended to the next one: its lid calls there', () => {

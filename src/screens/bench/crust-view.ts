@@ -2,7 +2,7 @@ import { atCrust } from '../../../machines/kitchen/at-crust.ts';
 import type { Kitchen, LaneSnapshot } from '../../../machines/kitchen/kitchen.ts';
 import { judgeCrust, type CrustJudged } from '../../core/oven/judge-crust.ts';
 import { crust, crustActs, type CrustAct, type CrustWhy } from '../../core/speech/en/crust.ts';
-import type { Focus } from '../focus.ts';
+import { bakeIn, type Focus } from '../focus.ts';
 import type { Asked, Press } from './view.ts';
 
 type AtLane = Focus & { readonly machine: LaneSnapshot };
@@ -39,7 +39,7 @@ const actOf = ({ verdict, reasons }: CrustJudged, inPot: boolean): CrustAct => {
 export const coreIsRead = (kitchen: Kitchen, focus: Focus): boolean =>
   isLane(focus) &&
   focus.machine.context.answers['core'] === undefined &&
-  atCrust(kitchen, focus.who, focus.machine, focus.bake).cores.length > 0;
+  atCrust(kitchen, focus.who, focus.machine, bakeIn(kitchen, focus)).cores.length > 0;
 
 /**
  * All signs of a crust are in: the likeliest act is the slab, the others are tiles, and what one more
@@ -47,8 +47,8 @@ export const coreIsRead = (kitchen: Kitchen, focus: Focus): boolean =>
  */
 export function crustView(kitchen: Kitchen, focus: Focus): Asked | null {
   if (!isLane(focus)) return null;
-  const { who, machine, bake } = focus;
-  const judged = judgeCrust(atCrust(kitchen, who, machine, bake));
+  const { who, machine } = focus;
+  const judged = judgeCrust(atCrust(kitchen, who, machine, bakeIn(kitchen, focus)));
   const inPot = mayLeavePot(focus);
   const first = actOf(judged, inPot);
   const press = (act: CrustAct): Press => ({
