@@ -48,7 +48,7 @@ it('tells loaves that have not grown in the cold how long they stand out, and ho
   await walk.tile('Springs back');
   await walk.tile('A little');
   expect(await walk.detail()).toMatch(
-    /^It springs back: let it stand out (\d+ min|1 h), then look\. You may go on\.$/,
+    /^Not there yet: let it stand out (\d+ min|1 h), then look\. You may go on\.$/,
   );
   await walk.slab();
   expect(await walk.headline()).toBe('Let the loaves stand out');
