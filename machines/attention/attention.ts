@@ -1,7 +1,8 @@
-import { assign, setup } from 'xstate';
+import { assign } from 'xstate';
 import type { AttentionPlace } from '../../src/core/records/position.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { CallKind } from '../ports.ts';
+import { setup } from '../setup.ts';
 
 /** The program asking for the baker. Derived from where the machines stand, never stored. */
 export interface Call {

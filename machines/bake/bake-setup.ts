@@ -1,4 +1,4 @@
-import { assign, setup } from 'xstate';
+import { assign } from 'xstate';
 import type { Doubt } from '../../src/core/clock/doubt.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import type { BakeAct, Reading } from '../../src/core/records/fact.ts';
@@ -11,6 +11,7 @@ import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
 import { isOpen, onlyDone, taskCalled, taskDone, tasksJudged, withoutTasks } from '../tasks.ts';
+import { setup } from '../setup.ts';
 
 /** What a bake is pinned to by its first fact. */
 export interface BakeInput {

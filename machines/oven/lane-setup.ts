@@ -1,4 +1,4 @@
-import { assign, setup } from 'xstate';
+import { assign } from 'xstate';
 import type { OvenAct } from '../../src/core/records/fact.ts';
 import { LISTS } from '../../src/core/records/lists.ts';
 import type { LanePlace } from '../../src/core/records/position.ts';
@@ -6,6 +6,7 @@ import type { LaneStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
 import { isOpen, onlyDone, taskCalled, taskDone, tasksJudged } from '../tasks.ts';
+import { setup } from '../setup.ts';
 
 export type LaneContext = Omit<LanePlace, 'stage'>;
 

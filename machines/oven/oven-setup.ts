@@ -1,4 +1,4 @@
-import { assign, setup } from 'xstate';
+import { assign } from 'xstate';
 import type { Vessel } from '../../src/core/formula/formula.ts';
 import type { OvenAct } from '../../src/core/records/fact.ts';
 import { isLane } from '../../src/core/records/lane.ts';
@@ -9,6 +9,7 @@ import type { OvenStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
 import { isOpen, onlyDone, taskCalled, taskDone, taskKept, tasksJudged } from '../tasks.ts';
+import { setup } from '../setup.ts';
 
 /** What its lanes are at, told by every sync. `free`: one could take the loaf that waits first. */
 export interface Rack {

@@ -1,6 +1,5 @@
 import { createEffect, createSignal, lazy, Show, Suspense, untrack, type JSX } from 'solid-js';
 import { PressGround } from '../parts/PressGround.tsx';
-import { frontOf, openingBake } from '../screens/front.ts';
 import type { House } from '../screens/house.ts';
 
 /** Each screen comes when it is wanted; the service worker has them all without a network. */
@@ -15,15 +14,17 @@ const WhereAreYou = lazy(() => import('../screens/WhereAreYou.tsx'));
 export function App(props: { readonly house: House }): JSX.Element {
   const house = props.house;
   // Coming back in the middle of a bake is coming back to its bench.
-  const [bake, setBake] = createSignal(openingBake(house.kitchen(), house.records()));
+  const [bake, setBake] = createSignal(house.front.opens());
   const [kitchen, setKitchen] = createSignal(false);
   // A call shows on a bench: it is here before any bake can ring, whatever screen is on show.
   createEffect(() => {
-    if (Object.keys(house.kitchen().bakes).length > 0) void Bench.preload();
+    if (Object.keys(house.kitchen().bakes).length === 0) return;
+    void Bench.preload();
+    house.front.fetch();
   });
   createEffect(() => {
     const shown = untrack(() => (kitchen() ? null : bake()));
-    const front = frontOf(house.kitchen(), house.ringing(), shown);
+    const front = house.front.brings(shown);
     if (front === null) return;
     setKitchen(false);
     setBake(front);

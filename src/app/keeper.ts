@@ -1,6 +1,5 @@
 import { advance } from '../../machines/kitchen/advance.ts';
 import { MACHINE_VERSION, type Kitchen, type Machines } from '../../machines/kitchen/kitchen.ts';
-import { positionOf } from '../../machines/kitchen/position.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import { StoreError, type LogStore, type StoreTrouble } from '../../machines/ports.ts';
 import type { Deed, Fact } from '../core/records/fact.ts';
@@ -111,7 +110,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
       seq: kitchen.seq,
       fact: judged.fact,
       machineVersion: MACHINE_VERSION,
-      position: positionOf(kitchen),
+      position: judged.position,
     };
     const records = [...kept.records, record];
     const tail = kept.unsaved + 1;

@@ -17,6 +17,7 @@ import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
 import { makeLastKitchen } from './last-kitchen.ts';
 import { laterTold } from './later-told.ts';
+import { makeFront } from './later-front.ts';
 import { laterVoice } from './later-voice.ts';
 import { keepMoment, lastMoment, makeLeaps } from './leaps.ts';
 import { loadJudge } from './load-judge.ts';
@@ -68,6 +69,8 @@ export async function openHouse(world: World): Promise<House> {
   const away = makeAway(last?.at ?? null, clock.rate);
   const wall = (at: number) => time.wallOf(at);
   const hearing = await makeHearing(equipment().quiet, wall);
+  const ringing = () => (world.holds ? hearing.ringing(kept().kitchen) : null);
+  const front = await makeFront(kept, ringing);
   const [zone, setZone] = createSignal(0);
   const onWall = (at: number) => {
     zone();
@@ -111,9 +114,7 @@ export async function openHouse(world: World): Promise<House> {
       setClockBack(time.fellBack());
       followUp(pressed && hearing.ringing(next.kitchen) === null);
     },
-    onSay(says) {
-      if (!catchingUp && says.length > 0) void speak(says);
-    },
+    onSay: (says) => void (catchingUp || says.length === 0 || speak(says)),
   });
   const runner = makeRunner({
     clock,
@@ -173,9 +174,8 @@ export async function openHouse(world: World): Promise<House> {
     if (opened.trouble) {
       const { findPlace } = await import('./find-place.ts');
       const done = () => setLost(null);
-      setLost(
-        await findPlace({ opened, kitchen: start.kitchen, time, take, tell, ...files, done }),
-      );
+      const found = { opened, kitchen: start.kitchen, time, take, tell, ...files, done };
+      setLost(await findPlace(found));
     }
   } else {
     news.onNews(() => {
@@ -209,7 +209,7 @@ export async function openHouse(world: World): Promise<House> {
     begin,
     saving: () => (kept().slow ? 'slow' : kept().unsaved > 0 ? 'unsaved' : 'saved'),
     unsaved: () => kept().unsaved,
-    ringing: () => (world.holds ? hearing.ringing(kitchen()) : null),
+    ...{ ringing, front },
     unheard: unheard.waits,
     hush() {
       voice.hush();

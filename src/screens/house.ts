@@ -78,6 +78,13 @@ export interface House {
   readonly saving: Accessor<'saved' | 'slow' | 'unsaved'>;
   readonly unsaved: Accessor<number>;
   readonly ringing: Accessor<Call | null>;
+  /** Which bench the page opens on, and which one a ringing call brings to the front; null: none. */
+  readonly front: {
+    opens(): string | null;
+    brings(shown: string | null): string | null;
+    /** Has it here before anything rings. */
+    fetch(): void;
+  };
   /** What rings waits for a touch to be heard; that touch only brings the sound. */
   unheard(): boolean;
   /** A touch anywhere; true where it was used up by silencing what rings, or by bringing its sound. */

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { judgeFact } from '../../machines/kitchen/judge-fact.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import type { Deed, Fact } from '../../src/core/records/fact.ts';
 import { MINUTE } from '../../src/core/units.ts';
+import { judgeBy } from '../../src/app/judge.ts';
 import { makeKeeper, type Kept } from '../../src/app/keeper.ts';
 import { makeKitchenTime } from '../../src/app/kitchen-time.ts';
 import { openLog } from '../../src/app/open-log.ts';
@@ -40,7 +40,7 @@ async function open(rows = makeMemoryStore(), at = 1_000 * MINUTE) {
     judge: () =>
       Promise.resolve((kitchen, machines, bare) => {
         judged.push(bare);
-        return judgeFact(kitchen, machines, bare, plainWait, plainStarter);
+        return judgeBy(plainWait, plainStarter)(kitchen, machines, bare);
       }),
     time: makeKitchenTime(clock, last),
     ids: { device: 'counter', next: () => `id${(n += 1)}` },

@@ -1,10 +1,10 @@
 import { IDBFactory } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { judgeFact } from '../../machines/kitchen/judge-fact.ts';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { makeLogStore } from '../../src/adapters/store.ts';
 import type { Deed } from '../../src/core/records/fact.ts';
+import { judgeBy } from '../../src/app/judge.ts';
 import { makeKeeper, type Kept } from '../../src/app/keeper.ts';
 import { makeKitchenTime } from '../../src/app/kitchen-time.ts';
 import { openLog } from '../../src/app/open-log.ts';
@@ -86,10 +86,7 @@ async function bakeUntil(cut: number): Promise<{ shown: number; kept: number }> 
     reopen: () => openLog(store, MACHINES),
     store,
     machines: MACHINES,
-    judge: () =>
-      Promise.resolve((kitchen, machines, bare) =>
-        judgeFact(kitchen, machines, bare, plainWait, plainStarter),
-      ),
+    judge: () => Promise.resolve(judgeBy(plainWait, plainStarter)),
     time: makeKitchenTime(clock, null),
     ids: { device: 'counter', next: () => `id${(n += 1)}` },
     onChange: (kept) => (shown = kept),
