@@ -32,7 +32,7 @@ describe('random hands at an oven of many pots', () => {
         mostPots = Math.max(mostPots, driver.mostPots);
         driver.seen.forEach((one) => seen.add(one));
       }),
-      { seed: SEED, numRuns: RUNS, unbiased: true },
+      { seed: SEED, numRuns: RUNS, unbiased: true, endOnFailure: true },
     );
     console.log(
       `${commands} commands in ${RUNS} runs, ${facts} facts, ${lids} lid calls, ${mostPots} pots at once, seed ${SEED}`,

@@ -272,8 +272,8 @@ export class PotsDriver {
   private cutShort(a: number, c: number): void {
     const { oven, lanes, bakes } = this.model;
     const waits = Object.entries({ oven, ...lanes, ...bakes }).filter(([, { ends }]) => ends);
-    const [who, { stage }] = pick(waits, a)!;
-    return this.right(who, stage, a, c);
+    const wait = pick(waits, a);
+    return wait ? this.right(wait[0], wait[1].stage, a, c) : this.turnBy(0, 0);
   }
 
   /** To the next end, just before it, past it, or a little. */

@@ -211,15 +211,25 @@ const placesOf = (m: Pots): [string, Spot][] => {
   return [['oven', m.oven], ...sorted(m.lanes), ...sorted(m.bakes)];
 };
 
+/** An oven that should be off calls anew each time so many minutes are over, so many times at most. */
+const AGAIN = 10 * MINUTE;
+const MOST_AGAIN = 12;
+const againOf = ({ oven, now }: Pots): number =>
+  Math.max(0, Math.min(MOST_AGAIN, Math.floor((now - oven.since) / AGAIN)));
+
 /** What calls, as `who:stage:since`. */
 export const callsOf = (m: Pots): string[] =>
-  placesOf(m)
-    .filter(([, { stage, byTime }]) => byTime && CALLS.includes(stage))
-    .map(([who, { stage, since }]) => `${who}:${stage}:${since}`);
+  placesOf(m).flatMap(([who, { stage, since, byTime }]) => {
+    const again = stage === 'turnOff' ? againOf(m) : 0;
+    const calls = again > 0 || (byTime && CALLS.includes(stage));
+    return calls ? [`${who}:${stage}:${since + again * AGAIN}`] : [];
+  });
 
 /** When something falls due next. */
 export const nextEnd = (m: Pots): Instant | null => {
-  const ends = placesOf(m).flatMap(([, { ends: end }]) => end ?? []);
+  const again = m.oven.stage === 'turnOff' ? againOf(m) + 1 : Infinity;
+  const left = again > MOST_AGAIN ? [] : [m.oven.since + again * AGAIN];
+  const ends = [...placesOf(m).flatMap(([, { ends: end }]) => end ?? []), ...left];
   return ends.length > 0 ? Math.min(...ends) : null;
 };
 
@@ -241,8 +251,10 @@ export const passTime = (m: Pots, to: Instant): void => {
     const at = nextEnd(m);
     if (at === null || at > to) break;
     m.now = Math.max(m.now, at);
-    const [who, place] = placesOf(m).find(([, { ends }]) => ends === at)!;
-    if (place.stage === 'preheating') hot(m, at, true);
+    const [who, place] = placesOf(m).find(([, { ends }]) => ends === at) ?? ['', spot('')];
+    if (place.stage === '') {
+      // The oven that should be off calls anew: nothing moves.
+    } else if (place.stage === 'preheating') hot(m, at, true);
     else if (place.stage === 'recover') delete m.lanes[who];
     else enter(place, AFTER[place.stage]!, at, true);
     if (place.stage === 'proof.soon') (place as ModelBatch).wasSoon = true;
