@@ -10,7 +10,7 @@ const AHEAD: Minutes = 1;
  * every other wait, and for one that is no longer than that minute.
  *
  * @example
- * headsUp({ ...input, stage: 'lidded', now: 0 }, 1200000) // → { hands: 1140000 }
+ * headsUp({ stage: 'lidded', now: 0 }, 1200000) // → { hands: 1140000 }
  */
 export function headsUp(
   { stage, now }: Pick<WaitInput, 'stage' | 'now'>,
