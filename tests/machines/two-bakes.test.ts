@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { waitFor } from '../../src/core/day/waits.ts';
 import { loavesIn } from '../../machines/kitchen/lanes.ts';
+import { MINUTE } from '../../src/core/units.ts';
 import { Hand } from './support/hand.ts';
 import { at, stepOn, walkToEnd } from './support/onward.ts';
 import { RECIPE, STONE, TIN } from './support/recipe.ts';
@@ -132,7 +133,9 @@ describe('a bake that is ended', () => {
       ovenTo(hand, stage);
       hand.press('a', 'ended');
       expect(hand.stage('oven')).toBe(stage === 'turnOn' ? 'off' : 'turnOff');
-      expect(hand.fold.wanted(hand.kitchen)).toEqual({ alarmAt: null, ringing: null });
+      // A hot oven that stays on calls after ten minutes.
+      const alarmAt = stage === 'turnOn' ? null : hand.now + 10 * MINUTE;
+      expect(hand.fold.wanted(hand.kitchen)).toEqual({ alarmAt, ringing: null });
       hand.takeBack();
       expect(hand.stage('oven')).toBe(stage);
     },

@@ -12,6 +12,8 @@ import { potsInUse } from './pots-in-use.ts';
 
 /** More of them beside one act are not read. */
 const MOST = 2;
+/** Where the caution fills what room there is, the page of the pots tells of the others. */
+const LONG: readonly string[] = ['open', 'recover'];
 
 /** What the other pots call for next, what has called first. */
 const othersNext = (
@@ -50,7 +52,8 @@ export function withPots(
   if ((who !== 'oven' && !isLane(who)) || view.deadline === null || !potsInUse(kitchen)) {
     return view;
   }
-  const lines = othersNext(kitchen, who, hour).map((label) => ({ label, state: 'told' as const }));
+  const told = LONG.includes(view.stage) ? [] : othersNext(kitchen, who, hour);
+  const lines = told.map((label) => ({ label, state: 'told' as const }));
   const third = view.third === 'reading' && view.stage !== 'open' ? 'pots' : view.third;
   return { ...view, third, lines: view.lines.length > 0 ? view.lines : lines };
 }
