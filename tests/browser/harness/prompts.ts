@@ -87,9 +87,15 @@ export const PROMPTS: readonly Prompt[] = [
   ),
   prompt(proof['proof.poke'].spoken, ['warm', 'cold'], ['One', 'Nine'], ['finger', 'thumb']),
   prompt(ovenWords.before.spoken, ['hot pot', 'cold pot'], ['back', 'by'], ['pot', 'stone']),
-  prompt(ovenWords.load.spoken, ['lid on', 'lid off'], ['shut', 'open'], ['Lower', 'Lift']),
   prompt(
-    fill(ovenWords.lidded.spoken, { time: 'nineteen fifteen' }),
+    fill(ovenWords.load.spoken, { pot: pots.right }),
+    ['lid on', 'lid off'],
+    ['shut', 'open'],
+    ['Lower', 'Lift'],
+    ['right', 'left'],
+  ),
+  prompt(
+    fill(ovenWords.lidded.spoken, { time: 'nineteen fifteen', pot: pots.left }),
     ['nineteen', 'ninety'],
     ['fifteen', 'fifty'],
     ['off', 'on'],
