@@ -53,8 +53,14 @@ const expectStill = (before: Seen, after: Seen): void => {
   for (const name of both) expect.soft(after.boxes[name], name).toBe(before.boxes[name]);
 };
 
-/** The first touch hushes; then the card stands for what happened. */
+/**
+ * Nothing was touched since the page was opened: the first touch brings the sound, the second, past
+ * the dead time, hushes; then the card stands for what happened.
+ */
 const hush = async (tab: Tab): Promise<Seen> => {
+  await tab.tap('.bench-words');
+  await tab.evaluate('new Promise((r) => setTimeout(r, 700))');
+  expect((await seen(tab)).card).toEqual([]);
   await tab.tap('.bench-words');
   await expect.poll(async () => (await seen(tab)).card.length).toBe(3);
   return seen(tab);
