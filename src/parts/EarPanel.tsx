@@ -24,8 +24,15 @@ export interface EarPanelProps {
     | undefined;
 }
 
-const Ear = (props: { readonly off: boolean }): JSX.Element => (
-  <svg viewBox="0 0 40 48" aria-hidden="true" class="ear-mark">
+/** `says`: what it tells by itself, where no words beside it do. */
+const Ear = (props: { readonly off: boolean; readonly says?: string }): JSX.Element => (
+  <svg
+    viewBox="0 0 40 48"
+    role="img"
+    aria-hidden={props.says === undefined}
+    aria-label={props.says}
+    class="ear-mark"
+  >
     <g fill="none" stroke="currentColor" stroke-width="3.6" stroke-linecap="round">
       <path d="M6 20C6 9 12 3 20 3s14 6 14 15c0 12-11 12-11 21 0 4-3 6-7 6s-6-2-6-6" />
       <path d="M13 20c0-6 3-9 7-9s7 3 7 8c0 6-6 6-6 11" />
@@ -71,14 +78,7 @@ export function EarPanel(props: EarPanelProps): JSX.Element {
             <span>{unbroken(putOff().label)}</span>{' '}
             <b class="ear-left">
               {unbroken(putOff().left)}
-              <Show when={putOff().mute}>
-                {(mute) => (
-                  <>
-                    <Ear off />
-                    <span class="unseen"> {unbroken(mute())}</span>
-                  </>
-                )}
-              </Show>
+              <Show when={putOff().mute}>{(mute) => <Ear off says={mute()} />}</Show>
             </b>
           </span>
         </Pressable>

@@ -43,8 +43,8 @@ it.each([
           ),
         ),
       );
-    const words = sounds ? 'In 2 minutes' : 'Sound off';
-    const putOff = app.page.locator('.ear:has-text("In 2 minutes")', { hasText: words });
+    const name = sounds ? /^In 2 minutes/ : /^In 2 minutes.*Sound off$/;
+    const putOff = app.page.getByRole('button', { name });
     await app.page.locator('.act-headline', { hasText: 'Let the dough rest' }).waitFor();
     await app.turn(DUE.salt * MINUTE);
     await app.page.locator('.call[data-kind=act]').waitFor();
