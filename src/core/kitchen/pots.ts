@@ -1,7 +1,6 @@
-import type { Notice } from '../formula/notice.ts';
 import type { Grams } from '../units.ts';
 import type { Equipment, Pot as Described } from './equipment.ts';
-import { LIMITS, POT_LITRES_A_KILO } from './limits.ts';
+import { POT_LITRES_A_KILO } from './limits.ts';
 import { takesHeat } from './places.ts';
 
 /** What the pots are called, by how many there are: as they stand in the oven, then by number. */
@@ -59,32 +58,6 @@ export function potsOf({ pots }: Pick<Equipment, 'pots'>): readonly NamedPot[] {
     lid: true,
     holds: litres === null ? null : potHolds(litres),
   }));
-}
-
-/** A count of pots that was typed, or why it is asked again. */
-export type PotCount =
-  | { readonly count: number; readonly reason?: never }
-  | { readonly count: null; readonly reason: Notice };
-
-/**
- * How many pots there are: whole, 1 to 6. Else null and a reason to ask again in words: `potsNone`
- * (0 or less: it bakes in tins or on a stone then), `potsMany`, `potsNotWhole`, each with `got`,
- * `least` and `most`.
- *
- * @example
- * potCount(2) // → { count: 2 }
- * potCount(0).reason.key // → 'potsNone'
- */
-export function potCount(got: number): PotCount {
-  const { least, most } = LIMITS.pots;
-  const again = (key: string): PotCount => ({
-    count: null,
-    reason: { key, values: { got: String(got), least, most } },
-  });
-  if (Number.isNaN(got)) return again('potsNotWhole');
-  if (got <= 0) return again('potsNone');
-  if (got > most) return again('potsMany');
-  return Number.isInteger(got) ? { count: got } : again('potsNotWhole');
 }
 
 /** Whether a piece of so many grams of dough fits: it fills the pot just to what it holds, or less. */

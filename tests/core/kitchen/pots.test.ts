@@ -6,7 +6,6 @@ import {
   coldDough,
   coldDoughAllowed,
   fitsPot,
-  potCount,
   potHolds,
   potsFor,
   potsOf,
@@ -42,17 +41,7 @@ describe('the pots of a kitchen', () => {
     );
   });
 
-  it('are one to six, and any other count is asked again in words', () => {
-    for (const count of [1, 2, 3, 4, 5, 6]) expect(potCount(count)).toEqual({ count });
-    const keys = [0, -1, 7, 2.5, NaN, Infinity].map((got) => potCount(got).reason?.key);
-    expect(keys).toEqual([
-      'potsNone',
-      'potsNone',
-      'potsMany',
-      'potsNotWhole',
-      'potsNotWhole',
-      'potsMany',
-    ]);
+  it('are one to six', () => {
     expect(() => potsOf({ pots: [] })).toThrow('A kitchen has 1 to 6 pots.');
     expect(() => potsOf({ pots: Array<Pot>(7).fill(ANY_POT) })).toThrow('1 to 6');
   });
