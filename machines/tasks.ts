@@ -31,16 +31,29 @@ export const doneTasks = (tasks: Tasks): string[] =>
   Object.keys(tasks).filter((task) => (tasks[task]?.done ?? null) !== null);
 
 /** A task that a wait newly carries is open, though it was done in another wait before. */
-export const tasksJudged = (tasks: Tasks, before: Marks, marks: Marks): Tasks =>
+const tasksJudged = (tasks: Tasks, before: Marks, marks: Marks): Tasks =>
   Object.fromEntries(
     Object.entries(tasks).filter(([task]) => !(leadOf(task) in marks) || leadOf(task) in before),
   );
 
+interface Waiting {
+  readonly marks: Marks;
+  readonly tasks: Tasks;
+}
+
+/** What a wait is once the models have said its instants. */
+export const waitJudged = (wait: Waiting, marks: Marks): Waiting => ({
+  marks,
+  tasks: tasksJudged(wait.tasks, wait.marks, marks),
+});
+
+/** Whether a wait carries a task that has not called yet. */
+export const mayCall = (wait: Waiting, task: string): boolean =>
+  isOpen(wait, task) && (wait.tasks[task]?.called ?? null) === null;
+
 /** Whether a wait carries a task that is not done. */
-export const isOpen = (
-  { marks, tasks }: { readonly marks: Marks; readonly tasks: Tasks },
-  task: string,
-): boolean => leadOf(task) in marks && (tasks[task]?.done ?? null) === null;
+export const isOpen = ({ marks, tasks }: Waiting, task: string): boolean =>
+  leadOf(task) in marks && (tasks[task]?.done ?? null) === null;
 
 export const taskCalled = (tasks: Tasks, task: string, at: Instant): Tasks => ({
   ...tasks,

@@ -10,7 +10,15 @@ import { isWarm } from '../../src/core/formula/is-warm.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
-import { isOpen, onlyDone, taskCalled, taskDone, tasksJudged, withoutTasks } from '../tasks.ts';
+import {
+  isOpen,
+  onlyDone,
+  taskCalled,
+  taskDone,
+  waitJudged,
+  mayCall,
+  withoutTasks,
+} from '../tasks.ts';
 import { setup } from '../setup.ts';
 
 /** What a bake is pinned to by its first fact. */
@@ -110,8 +118,7 @@ export const bakeSetup = setup({
     judge: assign(({ context, event }) =>
       event.type === 'judged'
         ? {
-            marks: event.marks,
-            tasks: tasksJudged(context.tasks, context.marks, event.marks),
+            ...waitJudged(context, event.marks),
             belief: event.belief ?? context.belief,
             doubt: event.doubt,
           }
@@ -160,10 +167,7 @@ export const bakeSetup = setup({
       event.loaves.length < context.loaves.length &&
       new Set(event.loaves).size === event.loaves.length &&
       event.loaves.every((loaf) => context.loaves.includes(loaf)),
-    mayCall: ({ context, event }) =>
-      event.type === 'lead' &&
-      isOpen(context, event.task) &&
-      (context.tasks[event.task]?.called ?? null) === null,
+    mayCall: ({ context, event }) => event.type === 'lead' && mayCall(context, event.task),
     isTask: ({ context, event }) => event.type === 'taskDone' && isOpen(context, event.item ?? ''),
     allOut: ({ context, event }) =>
       event.type === 'sync' && context.loaves.every((loaf) => event.out.includes(loaf)),

@@ -5,7 +5,7 @@ import type { LanePlace } from '../../src/core/records/position.ts';
 import type { LaneStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
-import { isOpen, onlyDone, taskCalled, taskDone, tasksJudged } from '../tasks.ts';
+import { isOpen, onlyDone, taskCalled, taskDone, waitJudged, mayCall } from '../tasks.ts';
 import { setup } from '../setup.ts';
 
 export type LaneContext = Omit<LanePlace, 'stage'>;
@@ -56,12 +56,7 @@ export const laneSetup = setup({
     outOfPot: assign({ onRack: true }),
     empty: assign({ loaves: [] }),
     judge: assign(({ context, event }) =>
-      event.type === 'judged'
-        ? {
-            marks: event.marks,
-            tasks: tasksJudged(context.tasks, context.marks, event.marks),
-          }
-        : {},
+      event.type === 'judged' ? waitJudged(context, event.marks) : {},
     ),
     callTask: assign(({ context, event }) =>
       event.type === 'lead' ? { tasks: taskCalled(context.tasks, event.task, event.at) } : {},
@@ -78,10 +73,7 @@ export const laneSetup = setup({
     moreCome: ({ event }) => event.type === 'unloaded' && event.more,
     unwanted: ({ event }) => event.type === 'sync' && !event.wanted,
     inPot: ({ context }) => context.vessel === 'pot' && context.onRack !== true,
-    mayCall: ({ context, event }) =>
-      event.type === 'lead' &&
-      isOpen(context, event.task) &&
-      (context.tasks[event.task]?.called ?? null) === null,
+    mayCall: ({ context, event }) => event.type === 'lead' && mayCall(context, event.task),
     isTask: ({ context, event }) => event.type === 'taskDone' && isOpen(context, event.item ?? ''),
     /** Lid or steam go after the load went in and not later than it is reported. */
     plausible: ({ context, event }) => {

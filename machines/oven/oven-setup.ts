@@ -8,7 +8,7 @@ import { inTurn } from '../../src/core/oven/in-turn.ts';
 import type { OvenStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
-import { isOpen, onlyDone, taskCalled, taskDone, taskKept, tasksJudged } from '../tasks.ts';
+import { isOpen, onlyDone, taskCalled, taskDone, taskKept, waitJudged, mayCall } from '../tasks.ts';
 import { setup } from '../setup.ts';
 
 /** What its lanes are at, told by every sync. `free`: one could take the loaf that waits first. */
@@ -73,6 +73,10 @@ const arePots = (lanes: readonly string[] | undefined): boolean =>
 
 const isLater = ({ lanes, turns }: OvenContext, loaf: string): boolean =>
   lanes === undefined || turns?.[loaf] === 'later';
+
+/** Whether another than the first waits that nobody has left for later: then a sluggish one goes last. */
+export const othersAreFresh = (context: OvenContext): boolean =>
+  context.waiting.slice(1).some((loaf) => !isLater(context, loaf));
 
 /** A loaf said to go first or last goes there among those that wait, behind others of its kind. */
 const turned = ({ waiting, turns }: OvenContext, loaf: string, turn: Turn) => {
@@ -149,12 +153,7 @@ export const ovenSetup = setup({
       madeReady: undefined,
     }),
     judge: assign(({ context, event }) =>
-      event.type === 'judged'
-        ? {
-            marks: event.marks,
-            tasks: tasksJudged(context.tasks, context.marks, event.marks),
-          }
-        : {},
+      event.type === 'judged' ? waitJudged(context, event.marks) : {},
     ),
     callTask: assign(({ context, event }) =>
       event.type === 'lead' ? { tasks: taskCalled(context.tasks, event.task, event.at) } : {},
@@ -192,8 +191,7 @@ export const ovenSetup = setup({
     oneFits: ({ event }) => event.type === 'sync' && event.waiting.length > 0 && event.rack.free,
     moreWait: ({ context }) => context.waiting.length > 0,
     madeReady: ({ context }) => context.madeReady === true,
-    /** Another than the first waits that nobody has left for later. */
-    othersWait: ({ context }) => context.waiting.slice(1).some((loaf) => !isLater(context, loaf)),
+    othersWait: ({ context }) => othersAreFresh(context),
     freshCome: ({ context, event }) =>
       event.type === 'sync' &&
       context.lanes !== undefined &&
@@ -211,10 +209,7 @@ export const ovenSetup = setup({
       isLoad(context.waiting, event) && event.type === 'loaded' && event.more,
     /** What was made ready is for another kind of load: look at this one first. */
     otherVessel: ({ context, event }) => event.type === 'sync' && event.vessel !== context.vessel,
-    mayCall: ({ context, event }) =>
-      event.type === 'lead' &&
-      isOpen(context, event.task) &&
-      (context.tasks[event.task]?.called ?? null) === null,
+    mayCall: ({ context, event }) => event.type === 'lead' && mayCall(context, event.task),
     isTask: ({ context, event }) => event.type === 'taskDone' && isOpen(context, event.item ?? ''),
   },
 });
