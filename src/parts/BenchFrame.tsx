@@ -1,6 +1,7 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
 import { makeOverflow } from './overflow.ts';
+import { showWholeLines } from './whole-lines.ts';
 import './BenchFrame.css';
 import './BenchLong.css';
 
@@ -33,7 +34,7 @@ export interface BenchFrameProps {
  * hand (`data-hands` on the root) and the size of text (`data-text`); nothing else moves them.
  */
 export function BenchFrame(props: BenchFrameProps): JSX.Element {
-  const words = makeOverflow();
+  const words = makeOverflow(showWholeLines);
   // Asked for more than once: each asking would draw them anew.
   const times = createMemo(() => props.times);
   const others = createMemo(() => props.others);

@@ -1,4 +1,5 @@
 import { createSignal, onCleanup, onMount, type Accessor } from 'solid-js';
+import type { showWholeLines } from './whole-lines.ts';
 
 export interface Overflow {
   /** On the box that shows, and on the one inside it that may be longer. */
@@ -13,8 +14,11 @@ export interface Overflow {
 /** A tight last line's letters reach this far, px, past its box: no reason to read on. */
 const INK = 4;
 
-/** Words that do not fit are read on by single presses, for wet hands do not drag. */
-export function makeOverflow(): Overflow {
+/**
+ * Words that do not fit are read on by single presses, for wet hands do not drag. `onLong` is told
+ * whenever that may have changed, and how far was read.
+ */
+export function makeOverflow(onLong?: typeof showWholeLines): Overflow {
   const [long, setLong] = createSignal(false);
   let box!: HTMLElement;
   let inner!: HTMLElement;
@@ -31,13 +35,19 @@ export function makeOverflow(): Overflow {
       box.scrollTop = at;
     }
     setLong(is);
+    onLong?.(box, inner, is);
   };
   onMount(() => {
     if (typeof ResizeObserver === 'undefined') return;
     const observer = new ResizeObserver(measure);
     observer.observe(box);
     observer.observe(inner);
-    onCleanup(() => observer.disconnect());
+    const scrolled = (): void => onLong?.(box, inner, long());
+    box.addEventListener('scroll', scrolled);
+    onCleanup(() => {
+      observer.disconnect();
+      box.removeEventListener('scroll', scrolled);
+    });
   });
   return {
     box: (el) => (box = el),

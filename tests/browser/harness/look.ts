@@ -27,6 +27,8 @@ export interface Measured {
   readonly slab: Box | null;
   /** Words that reach out of what may be pressed. */
   readonly out: readonly string[];
+  /** Words that are read on, with a line of them seen in part. */
+  readonly halved: readonly string[];
   readonly sizes: Readonly<Record<string, number>>;
   readonly least: number;
   readonly digits: readonly number[];
@@ -150,7 +152,25 @@ export async function measure(app: App): Promise<Measured> {
         bottom: middle + 12,
       };
     });
+    // Of words that are read on no line stands in part.
+    const inner = document.querySelector('.bench-words[data-long] > .bench-inner');
+    const halved = text.flatMap((el) => {
+      if (inner === null || sheet || !inner.contains(el)) return [];
+      const clip = /^inset\((\S+)px \S+ (\S+)px\)$/.exec(getComputedStyle(inner).clipPath);
+      const box = inner.parentElement!.getBoundingClientRect();
+      const all = inner.getBoundingClientRect();
+      const from = clip ? all.top + Number(clip[1]) : box.top;
+      const to = clip ? all.bottom - Number(clip[2]) : box.bottom;
+      const range = document.createRange();
+      range.selectNodeContents(el);
+      return [...range.getClientRects()].some((r) =>
+        [from, to].some((edge) => r.top < edge - 3 && r.bottom > edge + 3),
+      )
+        ? [el.textContent ?? '']
+        : [];
+    });
     return {
+      halved,
       boxes: shown.filter((el) => !el.matches('.slab')).map(boxOf),
       slab: all('.slab').map(boxOf)[0] ?? null,
       out,
@@ -189,6 +209,7 @@ export function check(at: string, mm: number, text: number, found: Measured): vo
   expect.soft(found.lang, `${at}: lang`).toBe('en');
   expect.soft(found.moving, `${at}: moves by itself`).toBe(0);
   expect.soft(found.out, `${at}: words out of their place`).toEqual([]);
+  expect.soft(found.halved, `${at}: half a line`).toEqual([]);
   expect.soft(found.covered, `${at}: something lies over`).toEqual([]);
   const { slab } = found;
   if (slab) {
