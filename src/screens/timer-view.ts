@@ -9,7 +9,7 @@ import { fill } from '../core/speech/fill.ts';
 import type { Instant } from '../core/units.ts';
 import { potSaid } from './pot-of.ts';
 import { subjectOf } from './call-subject.ts';
-import { nameOf } from './stage-names.ts';
+import { placedName } from './stage-names.ts';
 
 /** More times at once are not read. */
 export const MOST_SHOWN = 3;
@@ -62,7 +62,7 @@ export const aboutOf = (kitchen: Kitchen, call: Pick<Call, 'who' | 'stage'>): st
 
 /** The short name of what calls: a step's, a task's, a timer's or the starter's. */
 export const calledOf = (kitchen: Kitchen, call: Pick<Call, 'who' | 'stage'>): string =>
-  wordsOfCall(kitchen, call)?.name ?? nameOf(call.who, call.stage);
+  wordsOfCall(kitchen, call)?.name ?? placedName(call.who, call.stage);
 
 /** What is said as a timer ends, caution included; null for one that was stopped meanwhile. */
 export function timerSaid(kitchen: Kitchen, id: string): string | null {

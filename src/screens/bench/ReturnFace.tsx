@@ -5,7 +5,7 @@ import { fill } from '../../core/speech/fill.ts';
 import { MINUTE } from '../../core/units.ts';
 import { ReturnCard } from '../../parts/ReturnCard.tsx';
 import type { House } from '../house.ts';
-import { nameOf } from '../stage-names.ts';
+import { placedName } from '../stage-names.ts';
 import { calledOf } from '../timer-view.ts';
 import { lastDone } from './last-done.ts';
 import type { BenchView } from './view.ts';
@@ -17,7 +17,7 @@ const linesOf = (house: House, view: BenchView): readonly string[] => {
     .attention.context.calls.filter(({ quiet }) => !quiet)
     .toSorted((a, b) => a.since - b.since)[0];
   const last = lastDone(house.records(), house.kitchen().starts);
-  const name = nameOf(view.who, view.stage);
+  const name = placedName(view.who, view.stage);
   return [
     late
       ? fill(
@@ -29,7 +29,7 @@ const linesOf = (house: House, view: BenchView): readonly string[] => {
         )
       : returnCard.nothingOverdue,
     last
-      ? fill(returnCard.last, { name: nameOf(last.who, last.stage), time: house.hour(last.at) })
+      ? fill(returnCard.last, { name: placedName(last.who, last.stage), time: house.hour(last.at) })
       : returnCard.nothingDone,
     view.deadline === null
       ? fill(returnCard.nextNow, { name })

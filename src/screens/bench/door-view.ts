@@ -1,4 +1,5 @@
 import { atDoor } from '../../../machines/kitchen/at-door.ts';
+import { othersAreFresh } from '../../../machines/oven/oven-setup.ts';
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { OvenAct } from '../../core/records/fact.ts';
 import { doorPoke, type DoorJudged, type DoorVerdict } from '../../core/oven/door-poke.ts';
@@ -21,14 +22,19 @@ const LABELS = {
   pokeOver: verdicts.poke.acts.over,
 } as const;
 
-const because = ({ verdict, reasons }: DoorJudged, alone: boolean): string => {
-  if (verdict === 'warm') return verdicts.poke.because.notYet;
+const because = ({ verdict, reasons }: DoorJudged, alone: boolean, goesLast: boolean): string => {
+  if (verdict === 'warm') return goesLast ? doorBecause.goesLast : verdicts.poke.because.notYet;
   if (verdict === 'switchGoal') return doorBecause.switchGoal;
   if (verdict === 'bakeFirst') return alone ? doorBecause.bakeSoon : doorBecause.bakeFirst;
   if (reasons.includes('coldDentWeak')) return doorBecause.coldDent;
   if (reasons.includes('disagree')) return doorBecause.disagree;
   if (reasons.includes('signsReady')) return doorBecause.ready;
   return reasons.includes('indexReady') ? doorBecause.byClock : doorBecause.unsure;
+};
+
+const slabOf = (verdict: DoorVerdict, alone: boolean, goesLast: boolean) => {
+  if (verdict === 'bakeFirst' && !alone) return doorWords.bakeFirst;
+  return verdict === 'warm' && goesLast ? doorWords.goesLast : LABELS[ACT[verdict]];
 };
 
 /**
@@ -38,17 +44,18 @@ const because = ({ verdict, reasons }: DoorJudged, alone: boolean): string => {
  */
 export function doorView(kitchen: Kitchen, { who, bake }: Focus, over: boolean): Asked {
   const alone = kitchen.oven.context.waiting.length < 2;
+  const goesLast = othersAreFresh(kitchen.oven.context);
   const judged: DoorJudged = over
     ? { verdict: 'switchGoal', reasons: ['signsOver'], minutes: null }
     : doorPoke(atDoor(kitchen, bake));
   const first = ACT[judged.verdict];
-  const why = over ? verdicts.poke.because.over : because(judged, alone);
+  const why = over ? verdicts.poke.because.over : because(judged, alone, goesLast);
   const deed = (act: DoorAct) => ({ kind: 'press', who, act }) as const;
   // What is over is never told to wait.
   const others = (Object.keys(LABELS) as DoorAct[]).filter(
     (act) => act !== first && !(first === 'pokeOver' && act === 'pokeNotYet'),
   );
-  const own = judged.verdict === 'bakeFirst' && !alone ? doorWords.bakeFirst : LABELS[first];
+  const own = slabOf(judged.verdict, alone, goesLast);
   return {
     headline: verdicts.poke.headline,
     detail: why,

@@ -3,7 +3,7 @@ import type { Vessel } from '../../core/formula/formula.ts';
 import type { BakeStage, LaneStage, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
 import { denseCooling } from '../../core/speech/en/cool.ts';
-import { manyWords } from '../../core/speech/en/oven-many.ts';
+import { manyWords, potsWords } from '../../core/speech/en/oven-many.ts';
 import { rackWords } from '../../core/speech/en/oven-rack.ts';
 import { basketWords } from '../../core/speech/en/shape.ts';
 import { standOutWords } from '../../core/speech/en/proof.ts';
@@ -17,7 +17,7 @@ import { isOut } from './stood-out.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import type { Focus } from '../focus.ts';
-import { nextLoad } from './next-load.ts';
+import { heatedLanes, nextLoad } from './next-load.ts';
 
 /** What the oven says otherwise for what it is made ready for. */
 const VESSEL_WORDS: Readonly<Record<Vessel, Readonly<Partial<Record<OvenStage, StageWords>>>>> = {
@@ -30,6 +30,10 @@ const outWords: Readonly<Partial<Record<BakeStage, StageWords>>> = standOutWords
 
 /** From here on a loaf is a dense rye, which sets for 12 to 24 hours (common practice, no source). */
 const DENSE = 12 * 60;
+
+/** Pots that heat, or will once the oven is turned on. */
+const potsIn = ({ oven }: Kitchen, equipment: Equipment): number =>
+  (oven.context.lanes ?? heatedLanes(equipment)).length;
 
 /**
  * The words of a stage: the bake's own, or the oven's for what it is made ready for and for as many
@@ -52,7 +56,12 @@ export const wordsOf = (
   const vessel = lane?.vessel ?? kitchen.oven.context.vessel;
   const one = VESSEL_WORDS[vessel][stage as OvenStage] ?? ovenWords[stage as OvenStage];
   const count = lane?.loaves.length ?? nextLoad(kitchen, equipment).length;
-  const words = count > 1 ? { ...one, ...manyWords[vessel][stage as OvenStage] } : one;
+  const several = vessel === 'pot' && potsIn(kitchen, equipment) > 1;
+  const words = {
+    ...one,
+    ...(count > 1 ? manyWords[vessel][stage as OvenStage] : {}),
+    ...(several ? potsWords[stage as OvenStage] : {}),
+  };
   const rack = lane?.onRack ? rackWords[stage as LaneStage] : undefined;
   if (rack) return { ...words, ...rack };
   const over = stage === 'score' && loadOver(kitchen, bake.context.id);

@@ -35,7 +35,7 @@ describe('what the kitchen cannot do', () => {
       warnOf('proof.toFridge', recipeOf('lane-wheat', 12), 12, EQUIPMENT, dough).map((one) =>
         tellNotice(one, CELSIUS),
       );
-    expect(told()).toEqual(['On them the fridge works 2 h. Chill 4 at a time.']);
+    expect(told()).toEqual(['Cooling these takes the fridge 2 h. Chill 4 at a time.']);
     // Dough that is as cold as the fridge brings nothing.
     expect(told(5)).toEqual([]);
   });

@@ -193,7 +193,7 @@ test.each([
   [/dry mitts/, 'load judge unload'],
   [/[Bb]lade/, 'score'],
   [/parchment.*215 to 230/, 'turnOn'],
-  [/running water for 20 minutes, and get help/, 'open recover'],
+  [/running water 20 minutes, get help/, 'open recover'],
 ])('the caution %s is shown where it belongs', (caution, at) => {
   for (const stage of at.split(' '))
     expect(inEach(words[stage as keyof typeof words].care ?? '', shown)[0], stage).toMatch(caution);

@@ -6,9 +6,9 @@
 
 export const RAW_FLOUR = 'Raw flour is raw food: no tasting. Wash hands and bench after.';
 export const RAW_DOUGH = 'Raw dough is raw food: no tasting. Wash hands after.';
-export const BURN = 'Burned: cool running water for 20 minutes, and get help.';
+export const BURN = 'Burned: cool running water 20 minutes, get help.';
 export const RING = 'Grown-up only: children stand 1 m back.';
 export const MITTS = 'Hot iron: dry mitts, both hands, face back.';
 export const RATING = 'Plastic knob off; parchment takes {parchmentHeat}.';
-export const HOT_IRON = 'Pot and lid stay hot: children stay 1 m back.';
+export const HOT_IRON = 'Pot and lid stay hot: children 1 m back.';
 export const WASH_AGAIN = 'Wash them again after raw flour or dough.';

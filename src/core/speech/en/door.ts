@@ -1,10 +1,12 @@
 /** What is done with a loaf that is near its end, where others wait. */
 export const doorWords = {
   bakeFirst: { label: 'Bake this one first', then: 'from cold, shallow cut' },
+  goesLast: { label: 'Not yet', then: 'it goes last' },
 } as const;
 
 /** What the poke at the oven's door says, beside its signs the dough clock. */
 export const doorBecause = {
+  goesLast: 'Not there yet: it goes last.',
   ready: 'Ready by its signs. Bake it now.',
   byClock: 'Ready by the clock. Bake it now.',
   coldDent: 'A cold dent alone says little. Bake it now.',

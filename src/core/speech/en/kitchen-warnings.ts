@@ -4,7 +4,7 @@ export const kitchenWarnings = {
   bowlsShort: 'It needs {count} bowls. Borrow some, or mix in turns.',
   potSmall: 'A pot of {got} litres is too small. Make these loaves lighter.',
   fridgeWarm: 'Your fridge is at {got}: turn it colder first.',
-  fridgeGroups: 'On them the fridge works {got} h. Chill {count} at a time.',
+  fridgeGroups: 'Cooling these takes the fridge {got} h. Chill {count} at a time.',
   fridgeSmall: 'The fridge takes {count} of {got} loaves. Bake the rest first.',
   potsNotHot: 'Cold dough can crack your pots. Use bare iron, or a tin.',
   bakeHeatShort: 'Your oven stops at {got}. Bake longer: go by the crust.',

@@ -89,6 +89,7 @@ export const places = {
   loaf: 'Oven · loaf {load} of {loads}',
   pot: '{pot} · loaf {load} of {loads}',
   empty: '{pot} · empty',
+  at: '{pot} · {name}',
 } as const;
 
 /** Pots by lane, as the lid call names them. */

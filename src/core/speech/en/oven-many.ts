@@ -9,7 +9,7 @@ const SCORED = { headline: 'Score the loaves', slab: 'All are scored' } as const
 
 /** What a step of the oven says otherwise where more than one loaf goes in, or comes out, at once. */
 export const manyWords: Readonly<Record<Vessel, Many>> = {
-  // Each pot is loaded and emptied by itself.
+  // Each pot is loaded and emptied by itself; they heat and cool together (`potsWords`).
   pot: {},
   stone: {
     score: { ...SCORED, detail: 'Turn each out on a floured board. One quick cut.' },
@@ -35,5 +35,21 @@ export const manyWords: Readonly<Record<Vessel, Many>> = {
       detail: 'Tip each out of its tin, onto the rack. Door shut.',
       spoken: 'Take the loaves out, tip each onto the rack. Children, stand back.',
     },
+  },
+};
+
+/** What heats and cools with several pots in it. */
+export const potsWords: Readonly<Partial<Record<OvenStage, Partial<StageWords>>>> = {
+  turnOn: {
+    headline: 'Heat the oven, pots and lids in',
+    then: 'then the pots heat up',
+    spoken: '{potHeat}. All pots and lids in.',
+  },
+  preheating: {
+    headline: 'Let the pots get hot',
+  },
+  turnOff: {
+    detail: 'The pots stay inside to cool.',
+    spoken: 'Turn the oven off. The pots stay inside to cool.',
   },
 };

@@ -100,7 +100,7 @@ export const tasks: Readonly<Record<Task, TaskWords>> = {
     care: 'Boiling water: a grown-up does this. Children stay 1 m back.',
   },
   fetch: {
-    done: 'Loaf is out',
+    done: 'Out of the fridge',
     subject: 'the next cold loaf',
     headline: 'Take loaf {load} out of the fridge',
     detail: 'The other loaves stay cold.',

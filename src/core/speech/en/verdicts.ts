@@ -93,9 +93,9 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = {
     },
   },
   poke: {
-    headline: 'Choose for this load',
+    headline: 'Choose for this loaf',
     acts: {
-      ready: { label: 'It’s ready', then: 'then make ready' },
+      ready: { label: 'It’s ready', then: 'then into the oven' },
       notYet: { label: 'Not yet', then: 'it stands out a while' },
       over: { label: 'Gone over', then: 'bake it now, shallow cut' },
     },
