@@ -1,4 +1,5 @@
 import type { CrustSigns } from '../../src/core/oven/judge-crust.ts';
+import type { Metres } from '../../src/core/oven/boiling.ts';
 import { coreTarget } from '../../src/core/oven/core-target.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import { MINUTE } from '../../src/core/units.ts';
@@ -49,17 +50,21 @@ const coresOf = (
 const among = <T extends string>(value: string | undefined, all: readonly T[]): T | null =>
   all.find((one) => one === value) ?? null;
 
-/** What is known of a loaf at the open oven: its answers, its cores and how long it has been open. */
+/**
+ * What is known of a loaf at the open oven: its answers, its cores and how long it has been open.
+ * `height`: of the kitchen above the sea.
+ */
 export function atCrust(
   kitchen: Kitchen,
   who: string,
   lane: LaneSnapshot,
   bake: BakeSnapshot,
+  height: Metres = 0,
 ): CrustSigns {
   const { answers } = lane.context;
   const { formula, process } = bake.context.recipe;
   const measured = coresOf(kitchen, who, lane, bake);
-  const { least } = coreTarget(0);
+  const { least } = coreTarget(height);
   const told = { ready: [least], low: [least - 1] }[answers['core'] ?? ''] ?? [];
   return {
     colour: among(answers['colour'], ['pale', 'golden', 'dark']),
@@ -68,5 +73,6 @@ export function atCrust(
     open: (kitchen.now - openSince(kitchen, who, lane)) / MINUTE,
     least: process.open,
     filled: formula.fillings.length > 0,
+    height,
   };
 }

@@ -21,6 +21,25 @@ export interface Units {
   readonly weight: 'g' | 'oz';
 }
 
+/** Metres in a foot, exact by definition. */
+const FOOT = 0.3048;
+
+/**
+ * Feet to metres, exact by definition.
+ *
+ * @example
+ * metresOfFeet(5000) // → 1524
+ */
+export const metresOfFeet = (feet: number): number => feet * FOOT;
+
+/**
+ * Metres to feet, exact by definition.
+ *
+ * @example
+ * feetOf(1524) // → 5000
+ */
+export const feetOf = (metres: number): number => metres / FOOT;
+
 /** One minute in milliseconds. */
 export const MINUTE = 60_000;
 /** One hour in milliseconds. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { waitFor } from '../../src/core/day/waits.ts';
+import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView } from '../../src/screens/bench/view.ts';
@@ -26,11 +27,15 @@ const judging = (recipe: Recipe = PLAIN, short = 0): Hand => {
   expect(hand.fold.stageOf(hand.kitchen.lanes[POT]!)).toBe('judge');
   return hand;
 };
-const see = (hand: Hand) =>
-  benchView(hand.kitchen, focusOn(hand.kitchen, 'a')!, hour, questionView, {
-    heat: 'C',
-    weight: 'g',
-  });
+const see = (hand: Hand, height: number | null = null) =>
+  benchView(
+    hand.kitchen,
+    focusOn(hand.kitchen, 'a')!,
+    hour,
+    questionView,
+    { heat: 'C', weight: 'g' },
+    { ...EQUIPMENT, height },
+  );
 const tell = (hand: Hand, answers: Readonly<Record<string, string>>) => {
   hand.answer(POT, answers);
   return see(hand);
@@ -145,5 +150,41 @@ describe('cores that are measured at the look', () => {
     hand.turn(5);
     hand.answer(POT, { colour: 'golden', base: 'notSure' });
     expect(see(hand).progress).not.toBeNull();
+  });
+});
+
+describe('a kitchen high above the sea', () => {
+  it('asks for less of a core, in the question and in what is judged', () => {
+    const hand = judging();
+    hand.answer(POT, { colour: 'golden', base: 'notSure' });
+    const asked = (height: number | null) =>
+      [see(hand, height).slab, ...see(hand, height).tiles].map(({ label }) => label);
+    expect(asked(null)).toEqual(['93 °C or more', 'Under 93 °C', 'No probe']);
+    expect(asked(0)).toEqual(asked(null));
+    expect(asked(1500)).toEqual(['88 °C or more', 'Under 88 °C', 'No probe']);
+    probe(hand, 90);
+    expect(actOf(see(hand))).toBe('crustNotYet');
+    expect(actOf(see(hand, 1500))).toBe('crustReady');
+  });
+
+  it('takes the answer without a number for what was asked', () => {
+    const hand = judging();
+    hand.answer(POT, { colour: 'golden', base: 'notSure', core: 'ready' });
+    expect(actOf(see(hand, 3000))).toBe('crustReady');
+    expect(actOf(see(hand))).toBe('crustReady');
+    const low = judging();
+    low.answer(POT, { colour: 'golden', base: 'notSure', core: 'low' });
+    expect(actOf(see(low, 3000))).toBe('crustNotYet');
+  });
+
+  it('asks again for a core over where water boils there, and takes no core alone', () => {
+    const hand = judging();
+    hand.answer(POT, { colour: 'notSure', base: 'notSure' });
+    probe(hand, 98);
+    expect(see(hand, 3000).detail).toMatch(/Probe its middle again\.$/);
+    hand.takeBack();
+    probe(hand, 88);
+    expect(actOf(see(hand, 3000))).toBe('crustNotYet');
+    expect(see(hand, 3000).detail).toContain('Look at the colour');
   });
 });

@@ -58,6 +58,41 @@ describe('the Kitchen', () => {
     expect(home).toBe(1);
   });
 
+  it('is told how high it lies, blank the sea, and says what that does to a core', () => {
+    press(/^Oven/);
+    expect(screen.getByRole('button', { name: /^Above the sea/ }).textContent).toContain(
+      'Sea level',
+    );
+    expect(screen.queryByText(/Water boils/)).toBeNull();
+    press(/^Above the sea/);
+    for (const key of '9000') press(new RegExp(`^${key}$`));
+    expect(screen.getByText('Only 0 to 5000 m')).toBeTruthy();
+    press(/^Clear/);
+    for (const key of '1500') press(new RegExp(`^${key}$`));
+    press(/^That’s it/);
+    expect(house.equipment().height).toBe(1500);
+    expect(
+      screen.getByText('Water boils at 95 °C here. Baked inside: 88 °C or more.'),
+    ).toBeTruthy();
+    press(/^Above the sea/);
+    press(/^Not known/);
+    expect(house.equipment().height).toBeNull();
+    expect(screen.queryByText(/Water boils/)).toBeNull();
+  });
+
+  it('keeps a height keyed in feet in metres', () => {
+    house.choose({ heat: 'F' });
+    press(/^Oven/);
+    press(/^Above the sea/);
+    for (const key of '5000') press(new RegExp(`^${key}$`));
+    press(/^That’s it/);
+    expect(house.equipment().height).toBe(1524);
+    expect(screen.getByRole('button', { name: /^Above the sea/ }).textContent).toContain('5000 ft');
+    expect(
+      screen.getByText('Water boils at 203 °F here. Baked inside: 189 °F or more.'),
+    ).toBeTruthy();
+  });
+
   it('never goes below one pot', () => {
     press(/^Pots and tins/);
     press(/^One less: Pots/);

@@ -1,3 +1,4 @@
+import type { Metres } from '../oven/boiling.ts';
 import type { Pace } from '../speech/pace.ts';
 import type { Celsius, Instant, Minutes } from '../units.ts';
 import type { PedalKeys } from './pedal-keys.ts';
@@ -50,6 +51,8 @@ export interface Equipment {
     readonly preheat: Minutes | null;
     readonly parchment: Celsius | null;
   };
+  /** Above the sea; it lowers where water boils, and with it how hot a core gets. */
+  readonly height: Metres | null;
   readonly pots: readonly Pot[];
   /** Loaves in one load: tins side by side, and places on the stone. */
   readonly tins: number;
@@ -82,6 +85,7 @@ export const ANY_POT: Pot = { material: null, litres: null, knob: null, cold: nu
 /** Before anyone has said: one pot, 3 kg a bowl by hand. Common practice, no source. */
 export const EQUIPMENT: Equipment = {
   oven: { most: null, steams: null, atDial: null, preheat: null, parchment: null },
+  height: null,
   pots: [ANY_POT],
   tins: 2,
   stones: 1,

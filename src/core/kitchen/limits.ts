@@ -18,6 +18,8 @@ export const LIMITS = {
   atDial: { least: 150, most: 320 },
   preheat: { least: 10, most: 120 },
   parchment: { least: 150, most: 320 },
+  // Up to the highest town there is.
+  height: { least: 0, most: 5000 },
   pots: { least: 1, most: 6 },
   litres: { least: 2, most: 10 },
   tins: { least: 1, most: 12 },

@@ -74,6 +74,7 @@ const read = (value: unknown): Equipment => {
       preheat: measured(oven, 'preheat', 'preheat'),
       parchment: measured(oven, 'parchment', 'parchment'),
     })),
+    height: measured(all, 'height', 'height'),
     pots: all.has('pots')
       ? all.list('pots', LIMITS.pots.least, LIMITS.pots.most, readPot)
       : EQUIPMENT.pots,

@@ -27,6 +27,8 @@ export interface MeasuredFacts {
   readonly grams?: Grams;
   readonly keepBack?: Grams;
   readonly celsius?: Celsius;
+  /** From where on a core is hot enough, as high as this kitchen lies. */
+  readonly crumbHeat?: Celsius;
 }
 
 /**
@@ -47,6 +49,7 @@ const onScreen: Writers = {
   grams: showWeight,
   keepBack: showWeight,
   celsius: showHeat,
+  crumbHeat: showHeat,
   minutes: showLength,
   time: asIs,
   until: asIs,
@@ -64,6 +67,7 @@ const inTheAir: Writers = {
   grams: sayWeight,
   keepBack: sayWeight,
   celsius: sayHeat,
+  crumbHeat: sayHeat,
   minutes: sayLength,
   time: sayTime,
   until: sayTime,

@@ -59,8 +59,7 @@ interface Heat {
 /**
  * Heats that sentences of the trade name, °C. A template writes the name, so that its unit follows
  * the baker's; an oven's dial and what a packet states go by 5 °F. Sources: pot in at 260, 240 the
- * middle of 230–250 at loading (seen in print); 220 for a flat tray (common practice, no source); parchment's usual rating 215–230 (seen); core 93 the
- * low end of a finished crumb (trade usage, seen); fridge 5 and a warm room 32 the usual food rule
+ * middle of 230–250 at loading (seen in print); 220 for a flat tray (common practice, no source); parchment's usual rating 215–230 (seen); fridge 5 and a warm room 32 the usual food rule
  * (USDA); bag under 35 (common practice, no source).
  */
 const HEATS = {
@@ -68,7 +67,6 @@ const HEATS = {
   bakeHeat: { most: 240, step: 5 },
   trayHeat: { most: 220, step: 5 },
   parchmentHeat: { least: 215, most: 230, step: 5 },
-  crumbHeat: { most: 93 },
   fridgeHeat: { most: 5 },
   warmRoom: { most: 32 },
   bagHeat: { most: 35 },

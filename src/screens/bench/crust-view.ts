@@ -1,5 +1,6 @@
 import { atCrust } from '../../../machines/kitchen/at-crust.ts';
 import type { Kitchen, LaneSnapshot } from '../../../machines/kitchen/kitchen.ts';
+import type { Metres } from '../../core/oven/boiling.ts';
 import { judgeCrust, type CrustJudged } from '../../core/oven/judge-crust.ts';
 import { crust, crustActs, type CrustAct, type CrustWhy } from '../../core/speech/en/crust.ts';
 import { bakeIn, type Focus } from '../focus.ts';
@@ -45,10 +46,10 @@ export const coreIsRead = (kitchen: Kitchen, focus: Focus): boolean =>
  * All signs of a crust are in: the likeliest act is the slab, the others are tiles, and what one more
  * sign would tell is said behind why. Hands beat the model. Null where nothing bakes here.
  */
-export function crustView(kitchen: Kitchen, focus: Focus): Asked | null {
+export function crustView(kitchen: Kitchen, focus: Focus, height: Metres): Asked | null {
   if (!isLane(focus)) return null;
   const { who, machine } = focus;
-  const judged = judgeCrust(atCrust(kitchen, who, machine, bakeIn(kitchen, focus)));
+  const judged = judgeCrust(atCrust(kitchen, who, machine, bakeIn(kitchen, focus), height));
   const inPot = mayLeavePot(focus);
   const first = actOf(judged, inPot);
   const press = (act: CrustAct): Press => ({

@@ -1,6 +1,7 @@
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
+import { coreTarget } from '../../core/oven/core-target.ts';
 import type { Facts } from '../../core/speech/facts.ts';
 import { counterOf } from './counter-of.ts';
 import { potSaid } from '../pot-of.ts';
@@ -33,6 +34,7 @@ export const factsOf = (
     touch: Math.min(touches + 1, recipe.process.touches.length),
     touches: recipe.process.touches.length,
     name: recipe.formula.name,
+    crumbHeat: coreTarget(equipment.height ?? 0).least,
     pot: potSaid(kitchen, focus.who),
     ...countedOf(kitchen, focus, equipment),
   };

@@ -1,4 +1,5 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import type { Metres } from '../../core/oven/boiling.ts';
 import type { Deed, OvenAct } from '../../core/records/fact.ts';
 import { beforeOvenItems, closes, isChecklist } from '../../core/records/lists.ts';
 import { isWarm } from '../../core/formula/is-warm.ts';
@@ -135,13 +136,15 @@ const readyOf = (focus: Focus, list: QuestionList): Deed | undefined => {
 
 /**
  * A checklist's present question, or its verdict once all signs are in. Null for a weigh card. `over`:
- * the loaves were called over at their look. `kitchen`: what a look at the oven is told by.
+ * the loaves were called over at their look. `kitchen`: what a look at the oven is told by, `height` where it
+ * stands above the sea.
  */
 export function questionView(
   focus: Focus,
   list: ListName,
   over: boolean,
   kitchen: Kitchen,
+  height: Metres = 0,
 ): Asked | null {
   if (list === 'feed' || list === 'first' || list === 'second') return null;
   const answers = toldAlready(focus, list);
@@ -160,7 +163,7 @@ export function questionView(
   const open = over && list === 'pokeSigns' ? undefined : all.find(({ item }) => !given(item));
   if (open === undefined) {
     if (list === 'pokeSigns') return doorView(kitchen, focus, over);
-    if (list === 'crustSigns') return crustView(kitchen, focus);
+    if (list === 'crustSigns') return crustView(kitchen, focus, height);
     const verdict = verdictOf(focus, list);
     if (!verdict) return null;
     const { on, judge, because = verdicts[on].because } = verdict;

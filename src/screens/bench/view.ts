@@ -189,7 +189,13 @@ export function benchView(
     left ??
     weighView(focus, stage, units) ??
     (meta.list && lists
-      ? lists(focus, meta.list, loavesOver(kitchen, focus.bake.context.id), kitchen)
+      ? lists(
+          focus,
+          meta.list,
+          loavesOver(kitchen, focus.bake.context.id),
+          kitchen,
+          equipment.height ?? 0,
+        )
       : null) ??
     noteView(focus, stage) ??
     plain(kitchen, focus, stage, words, units, equipment);

@@ -22,7 +22,7 @@ import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
 import SoundPage from '../SoundPage.tsx';
 import { WaysControls } from '../WaysControls.tsx';
-import { bowlFields, fridgeFields, nightFields, ovenFields } from './fields.ts';
+import { bowlFields, fridgeFields, nightFields, ovenDetail, ovenFields } from './fields.ts';
 import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
 import { FilePage } from './FilePage.tsx';
 import { PedalPage } from './PedalPage.tsx';
@@ -135,6 +135,7 @@ export default function Kitchen(props: {
       <Match when={face() === 'oven'}>
         <FieldsPage
           title={words.oven.title}
+          detail={ovenDetail(props.house)}
           fields={ovenFields(props.house)}
           half={(question) => props.house.half(question)}
           back={kitchenPage.title}

@@ -1,10 +1,14 @@
 import { ANY_POT, KNOBS, POT_MATERIALS, type Pot } from '../../core/kitchen/equipment.ts';
 import { DIAL, LIMITS } from '../../core/kitchen/limits.ts';
 import { USUAL_NIGHT } from '../../core/kitchen/quiet-hours.ts';
+import { boilingPoint } from '../../core/oven/boiling.ts';
+import { coreTarget } from '../../core/oven/core-target.ts';
 import { kitchenFields as words } from '../../core/speech/en/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
+import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
-import { showHeat } from '../../core/speech/heats.ts';
+import { showHeat, wholeDegrees } from '../../core/speech/heats.ts';
+import { keyedHeight, showHeight } from '../../core/speech/heights.ts';
 import { keyedHeat, type Keyed } from '../../core/speech/keyed.ts';
 import { showTime } from '../../core/speech/show-time.ts';
 import type { House } from '../house.ts';
@@ -36,7 +40,7 @@ const inUnit = (
 
 /** What the oven reaches, really has, needs, and what paper may go into it. */
 export function ovenFields({ equipment, equip, ways }: House): readonly Field[] {
-  const { oven } = equipment();
+  const { oven, height } = equipment();
   const units = ways();
   const heat = (name: 'most' | 'atDial' | 'parchment', ask: string): NumberField =>
     number(
@@ -57,7 +61,24 @@ export function ovenFields({ equipment, equip, ways }: House): readonly Field[] 
       (preheat) => equip({ oven: { ...equipment().oven, preheat } }),
     ),
     heat('parchment', words.oven.parchmentAsk),
+    number(
+      [words.oven.height, words.oven.heightAsk],
+      // Nobody has to say that he bakes at the sea.
+      height ?? 0,
+      (n) => (n === 0 ? words.oven.seaLevel : showHeight(n, units)),
+      keyedHeight(LIMITS.height, units),
+      (value) => equip({ height: value }),
+    ),
   ];
+}
+
+/** What the height does to a loaf's core; nothing is told of it at the sea. */
+export function ovenDetail({ equipment, ways }: House): string | undefined {
+  const { height } = equipment();
+  if (!height) return undefined;
+  const celsius = wholeDegrees(boilingPoint(height), ways());
+  const crumbHeat = coreTarget(height).least;
+  return fill(words.oven.boils, shown({ celsius, crumbHeat }, ways()));
 }
 
 export function fridgeFields({ equipment, equip, ways }: House): readonly Field[] {

@@ -6,6 +6,7 @@ import { readEquipment } from '../../../src/core/kitchen/read-equipment.ts';
 
 const WHOLE: Equipment = {
   oven: { most: 250, steams: true, atDial: 215, preheat: 50, parchment: 220 },
+  height: 1200,
   pots: [
     { material: 'bareIron', litres: 5, knob: 'heatProof', cold: null },
     { material: 'glass', litres: null, knob: 'plastic', cold: false },
@@ -66,6 +67,8 @@ describe('reading what the kitchen holds', () => {
     ['the file', 7, 'an object', '7'],
     ['oven.most', { oven: { most: 900 } }, 'a number 180 to 320', '900'],
     ['oven.steams', { oven: { steams: 'yes' } }, 'true or false', '"yes"'],
+    ['height', { height: 9000 }, 'a number 0 to 5000', '9000'],
+    ['height', { height: '1200 m' }, 'a number 0 to 5000', '"1200 m"'],
     ['pots', { pots: [] }, 'a list of 1 to 6', 'a list of 0'],
     [
       'pots[0].material',

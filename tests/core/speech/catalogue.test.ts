@@ -12,7 +12,7 @@ import { grade } from './support/grade.ts';
 /** What a stage may name. */
 const OF_STAGES = [
   ...Object.keys(showHeats({ heat: 'C', weight: 'g' })),
-  ...'grams time minutes pot load loads loaf loaves celsius touch touches keepBack until'.split(
+  ...'grams time minutes pot load loads loaf loaves celsius crumbHeat touch touches keepBack until'.split(
     ' ',
   ),
 ];

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { keyedHeight, showHeight } from '../../../src/core/speech/heights.ts';
 import { sayHeat, showHeat, showHeats } from '../../../src/core/speech/heats.ts';
 import { keyedHeat, keyedWeight } from '../../../src/core/speech/keyed.ts';
 import { sayWeight, showWeight } from '../../../src/core/speech/weights.ts';
@@ -93,6 +94,21 @@ test('a keypad asks in the baker’s unit and gives °C and grams', () => {
   expect(keyedWeight(PIECE, METRIC)).toMatchObject({ unit: 'g', range: '150 to 2500 g' });
   expect(keyedWeight(PIECE, OTHER)).toMatchObject({ unit: 'oz', range: '6 to 88 oz' });
   expect(keyedWeight(PIECE, OTHER).record(33)).toBe(935.5);
+});
+
+test('a height is keyed and shown in metres, or in feet where heat is in °F', () => {
+  const sea = { least: 0, most: 5000 };
+  expect(keyedHeight(sea, METRIC)).toMatchObject({ unit: 'm', range: '0 to 5000 m' });
+  expect(keyedHeight(sea, OTHER)).toMatchObject({ unit: 'ft', range: '0 to 16404 ft' });
+  expect(keyedHeight(sea, OTHER).record(5000)).toBe(1524);
+  expect(showHeight(1524, METRIC)).toBe('1524 m');
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 16404 }), (feet) => {
+      const metres = keyedHeight(sea, OTHER).record(feet);
+      expect(showHeight(metres, OTHER)).toBe(`${feet} ft`);
+      expect(metres).toBeLessThanOrEqual(sea.most);
+    }),
+  );
 });
 
 test('what is keyed in is shown as it was keyed, and what is plausible lies in the record’s range', () => {

@@ -10,6 +10,10 @@ export const kitchenFields = {
     preheatAsk: 'How long until hot through?',
     parchment: 'Parchment takes',
     parchmentAsk: 'What heat does the parchment take?',
+    height: 'Above the sea',
+    heightAsk: 'How high is your kitchen?',
+    seaLevel: 'Sea level',
+    boils: 'Water boils at {celsius} here. Baked inside: {crumbHeat} or more.',
   },
   fridge: {
     title: 'Fridge',
