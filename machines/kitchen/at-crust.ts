@@ -4,6 +4,7 @@ import { coreTarget } from '../../src/core/oven/core-target.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import type { BakeSnapshot, Kitchen, LaneSnapshot } from './kitchen.ts';
+import { stageOf } from './stage-of.ts';
 import { standingReadings } from './standing-readings.ts';
 
 const ACTS = ['crustReady', 'crustNotYet', 'crustOnRack', 'crustOver'];
@@ -32,16 +33,20 @@ const openSince = (kitchen: Kitchen, who: string, { context }: LaneSnapshot): In
 
 /**
  * Cores that were measured while this loaf was looked at: readings are of a bake, and of its loaves the
- * one that has waited longest for its look is before the baker, until it was answered.
+ * one that has waited longest for its look is before the baker, until it was answered. Of one that bakes
+ * open: since it does.
  */
-const coresOf = (
+export const coresOf = (
   kitchen: Kitchen,
   who: string,
-  { context }: LaneSnapshot,
+  lane: LaneSnapshot,
   bake: BakeSnapshot,
 ): readonly Celsius[] => {
-  const other = lastPress(kitchen, ACTS, (lane) => lane !== who)?.at ?? -Infinity;
-  const from = Math.max(context.entered['judge'] ?? kitchen.now, other);
+  const { context } = lane;
+  const { judge, open } = context.entered;
+  const other = lastPress(kitchen, ACTS, (press) => press !== who)?.at ?? -Infinity;
+  const isOpen = stageOf(lane) === 'open';
+  const from = isOpen ? (open ?? kitchen.now) : Math.max(judge ?? kitchen.now, other);
   return standingReadings(kitchen, bake.context.id).flatMap(({ at, reading }) =>
     reading.what === 'coreTemperature' && at >= from ? [reading.celsius] : [],
   );

@@ -1,7 +1,7 @@
 import { doorLoaf } from '../../src/core/day/door-loaf.ts';
 import { isWarm } from '../../src/core/formula/is-warm.ts';
 import { standsFor, type DoorSigns } from '../../src/core/oven/door-poke.ts';
-import type { Minutes } from '../../src/core/units.ts';
+import type { Instant, Minutes } from '../../src/core/units.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
 import { bakeInput } from './pinned.ts';
 import { waitInput } from './wait-input.ts';
@@ -22,11 +22,16 @@ const isCold = (kitchen: Kitchen, bake: BakeSnapshot, but: string | null): boole
   !('proof.poke' in bake.context.entered) &&
   notYets(kitchen, but) < kitchen.oven.context.waiting.length;
 
-const clockOf = (kitchen: Kitchen, bake: BakeSnapshot): Pick<DoorSigns, 'q' | 'loaf'> => {
+/** What the dough clock knows of a loaf of this bake at `at`, before the oven has it. */
+export const clockOf = (
+  kitchen: Kitchen,
+  bake: BakeSnapshot,
+  at: Instant = kitchen.now,
+): Pick<DoorSigns, 'q' | 'loaf'> => {
   const start = kitchen.starts[bake.context.start];
   return start === undefined
     ? { q: null }
-    : doorLoaf(waitInput(kitchen, bake, bakeInput(start).belief), kitchen.now);
+    : doorLoaf(waitInput(kitchen, bake, bakeInput(start).belief), at);
 };
 
 const among = <T extends string>(value: string | undefined, all: readonly T[]): T | null =>

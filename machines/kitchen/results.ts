@@ -2,12 +2,15 @@ import type { Doubt } from '../../src/core/clock/doubt.ts';
 import type { WaitInput } from '../../src/core/day/waits.ts';
 import { isWarm } from '../../src/core/formula/is-warm.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
+import type { Metres } from '../../src/core/oven/boiling.ts';
 import { OPENING_BELIEF, type Belief } from '../../src/core/readiness/belief.ts';
 import { CARRY_MODEL, carriedBelief } from '../../src/core/readiness/carry-over.ts';
 import type { Fact, Result } from '../../src/core/records/fact.ts';
 import type { BakeStage, OvenStage } from '../../src/core/records/stage.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import { standsAtDoor } from './at-door.ts';
+import { coresTaught, moreMinutesAt } from './core-looks.ts';
+import { coreResult } from './core-result.ts';
 import { deadlineOf } from './dues.ts';
 import type { BakeSnapshot, Kitchen, LaneSnapshot, OvenSnapshot } from './kitchen.ts';
 import { loafMoves } from './loaf-moves.ts';
@@ -60,6 +63,14 @@ interface Judging {
   readonly wait: WaitModel;
 }
 
+/** Of a loaf that was told to bake on: how long, where its core foretold it. */
+const moreOf = (kitchen: Kitchen, who: string, fact: Fact): Pick<WaitInput, 'more'> => {
+  const lane = kitchen.lanes[who];
+  const stays = fact.kind === 'press' && fact.who === who && fact.act === 'crustNotYet';
+  const more = stays && lane ? moreMinutesAt(kitchen, who, lane) : null;
+  return more === null ? {} : { more };
+};
+
 /** What the oven or a lane waits for, by the minutes of the loaf that is in it, or waits first. */
 const heatResult = (
   kitchen: Kitchen,
@@ -91,6 +102,7 @@ const heatResult = (
     done: doneTasks(tasks),
     again: isAgain(fact, who),
     ...(stands === null ? {} : { stands }),
+    ...moreOf(kitchen, who, fact),
     ...(bake === undefined ? {} : loafMoves(kitchen, bake)),
   });
   return [{ who, stage, since, marks: endingMarks(stage, waits, marks), model }];
@@ -104,12 +116,13 @@ const openingOf = (kitchen: Kitchen, start: string, fact: Fact): Belief => {
   return carriedBelief(lastBelief(kitchen, found), found.recipe.formula);
 };
 
-/** A bake begins with a belief, a wait or not, and with what earlier mixes taught. */
+/** A bake begins with a belief, a wait or not, and with what earlier mixes and cores taught. */
 const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
   if (fact.kind !== 'start') return [];
   const { bake: who, from: stage, at: since } = fact;
   const belief = openingOf(kitchen, fact.id, fact);
   const offsets = offsetsBefore(kitchen, fact);
+  const cores = coresTaught(kitchen, null, fact);
   return [
     {
       who,
@@ -118,6 +131,7 @@ const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
       marks: {},
       belief,
       ...(offsets.length > 0 ? { offsets } : {}),
+      ...(cores.length > 0 ? { cores } : {}),
       model: CARRY_MODEL,
     },
   ];
@@ -178,17 +192,20 @@ const measuredBy =
 /**
  * The models' one run for a fact, on the kitchen that the bare fact leads to: every wait that has
  * no instants yet, and the wait of a bake just measured. What comes back is attached to the fact.
+ * `height`: of the kitchen above the sea.
  */
 export const resultsFor = (
   dry: Kitchen,
   fact: Fact,
   wait: WaitModel,
   starter: StarterModel,
+  height: Metres = 0,
 ): Result[] => {
   const measured = measuredBy(dry, fact);
   return [
     ...startResult(dry, fact),
     ...mixResult(dry, fact),
+    ...coreResult(dry, fact, wait, height),
     ...starterResult(dry, fact, starter),
     ...heatResult(dry, 'oven', dry.oven, { fact, wait }),
     ...Object.entries(dry.lanes).flatMap(([who, lane]) =>

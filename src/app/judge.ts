@@ -6,6 +6,7 @@ import type { StarterModel } from '../../machines/kitchen/starter-result.ts';
 import type { Stepped } from '../../machines/kitchen/step.ts';
 import type { Fact } from '../core/records/fact.ts';
 import type { Position } from '../core/records/position.ts';
+import type { Metres } from '../core/oven/boiling.ts';
 import { starterWait } from '../core/day/starter-wait.ts';
 import { waitFor } from '../core/day/waits.ts';
 
@@ -16,14 +17,19 @@ export interface Judged {
   readonly position: Position;
 }
 
-/** Null where nothing takes the fact: nothing is to be written. */
-export type Judge = (kitchen: Kitchen, machines: Machines, bare: Fact) => Judged | null;
+/** `height`: of the kitchen above the sea. Null where nothing takes the fact: nothing is to be written. */
+export type Judge = (
+  kitchen: Kitchen,
+  machines: Machines,
+  bare: Fact,
+  height?: Metres,
+) => Judged | null;
 
 /** Facts judged by these models. */
 export const judgeBy =
   (wait: WaitModel, starter: StarterModel): Judge =>
-  (kitchen, machines, bare) => {
-    const judged = judgeFact(kitchen, machines, bare, wait, starter);
+  (kitchen, machines, bare, height) => {
+    const judged = judgeFact(kitchen, machines, bare, wait, starter, height);
     return judged && { ...judged, position: positionOf(judged.stepped.kitchen) };
   };
 

@@ -2,6 +2,7 @@ import { advance } from '../../machines/kitchen/advance.ts';
 import { MACHINE_VERSION, type Kitchen, type Machines } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import { StoreError, type LogStore, type StoreTrouble } from '../../machines/ports.ts';
+import type { Metres } from '../core/oven/boiling.ts';
 import type { Deed, Fact } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { Judge } from './judge.ts';
@@ -27,6 +28,8 @@ export interface KeeperParts {
   readonly machines: Machines;
   /** Loaded after the first paint; the first press waits for it. */
   readonly judge: () => Promise<Judge>;
+  /** Above the sea; left out: at it. */
+  readonly height?: () => Metres;
   readonly time: KitchenTime;
   readonly ids: { readonly device: string; next(): string };
   /** `pressed`: a deed brought it, and no time that has passed. */
@@ -56,7 +59,7 @@ const SHOW_AFTER_MS = 250;
 
 /** The one writer of the kitchen's log. */
 export function makeKeeper(parts: KeeperParts): Keeper {
-  const { store, machines, time, ids, onChange, onSay, later } = parts;
+  const { store, machines, time, ids, onChange, onSay, later, height = () => 0 } = parts;
   let kept: Kept = {
     kitchen: parts.opened.kitchen,
     records: parts.opened.records,
@@ -103,7 +106,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
       device: ids.device,
       ...time.read(kept.kitchen.now),
     };
-    const judged = judge(kept.kitchen, machines, bare);
+    const judged = judge(kept.kitchen, machines, bare, height());
     if (judged === null) return 'refused';
     const { kitchen, says } = judged.stepped;
     const record: LogRecord = {
@@ -157,7 +160,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
     foresee(deed) {
       const { now } = kept.kitchen;
       const bare: Fact = { ...deed, id: 'foreseen', device: ids.device, at: now, raw: now };
-      const judging = parts.judge().then((judge) => judge(kept.kitchen, machines, bare));
+      const judging = parts.judge().then((judge) => judge(kept.kitchen, machines, bare, height()));
       // What goes wrong is told when it is done.
       judging.catch(() => undefined);
     },

@@ -105,7 +105,7 @@ export async function openHouse(world: World): Promise<House> {
     reopen: () => openLog(store, MACHINES),
     store,
     machines: MACHINES,
-    judge: loadJudge,
+    ...{ judge: loadJudge, height: () => equipment().height ?? 0 },
     time,
     ids,
     later,

@@ -188,3 +188,59 @@ describe('a kitchen high above the sea', () => {
     expect(see(hand, 3000).detail).toContain('Look at the colour');
   });
 });
+
+describe('a core that is not there yet', () => {
+  it('tells how far it is, and for how long the loaf bakes on', () => {
+    const hand = judging();
+    hand.answer(POT, { colour: 'golden', base: 'hollow' });
+    probe(hand, 88);
+    const view = see(hand);
+    expect(actOf(view)).toBe('crustNotYet');
+    expect([view.slab.label, view.slab.then]).toEqual(['7 more minutes', 'then probe it again']);
+    expect(view.detail).toBe('Core 88 °C of 93 °C. About 7 min more.');
+    expect(view.spoken).toBe('Raw inside. About seven minutes more.');
+    hand.press(POT, 'crustNotYet');
+    expect(hand.deadline(POT)! - hand.now).toBe(7 * 60_000);
+  });
+
+  it('is told of a pale crust too, and a dark one is covered', () => {
+    const pale = judging();
+    pale.answer(POT, { colour: 'pale', base: 'hollow' });
+    probe(pale, 88);
+    expect(see(pale).spoken).toBe('Still pale. About seven minutes more.');
+    const dark = judging();
+    dark.answer(POT, { colour: 'dark', base: 'notSure' });
+    probe(dark, 88);
+    expect(see(dark).detail).toBe('Dark, but raw inside. Cover it loosely.');
+    expect(see(dark).slab.label).toBe('7 more minutes');
+  });
+
+  it('gives what the bare rack and a dark base always had', () => {
+    const hand = judging();
+    hand.answer(POT, { colour: 'golden', base: 'dark' });
+    probe(hand, 88);
+    const labels = [see(hand).slab, ...see(hand).tiles].map(({ label }) => label);
+    expect(labels).toContain('5 more minutes');
+    expect(see(hand).slab.then).toBe('on the bare rack, 5 minutes');
+  });
+
+  it('leaves a pocket of filling as it is: another spot is asked for, five minutes are offered', () => {
+    const hand = judging(RECIPE);
+    hand.answer(POT, { colour: 'golden', base: 'notSure' });
+    probe(hand, 84);
+    expect(see(hand).detail).toMatch(/Probe again, clear of the filling\.$/);
+    expect(see(hand).slab.label).toBe('5 more minutes');
+  });
+
+  it('comes out of the oven by colour and core together all the same', () => {
+    const hand = judging();
+    hand.answer(POT, { colour: 'golden', base: 'hollow' });
+    probe(hand, 88);
+    expect(tilesOf(see(hand))).toContain('crustReady');
+    hand.press(POT, 'crustNotYet');
+    hand.turn(7);
+    probe(hand, 94);
+    const view = tell(hand, { colour: 'golden', base: 'hollow' });
+    expect([actOf(view), view.detail]).toEqual(['crustReady', 'Golden and done: take it out.']);
+  });
+});

@@ -49,7 +49,7 @@ const DOUGH = [
 const PROOF = [
   /^proof\..*\.(spoken|care)$/,
   /^signs\.(loafSigns|pokeSigns|warmSigns|crustSigns)\..*\.(ask|label)$/,
-  /^crust\.crust\.(because|stays|asks)\./,
+  /^crust\.crust\.(because|stays|more|asks)\./,
   /^door\.doorBecause\./,
   /^verdicts\.(verdicts\.(loaf|warm|poke)\.because\.|standOut(Because|For)|standOnFor)/,
   /^names\.(bakeNames|ovenNames)\./,

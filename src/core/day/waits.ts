@@ -37,6 +37,8 @@ export interface WaitInput {
   readonly again: boolean;
   /** Of a loaf at the oven's door: how long its poke lets it stand out, where one was told. */
   readonly stands?: Minutes;
+  /** Of a loaf whose core was low: minutes to its next look, where they were foretold. */
+  readonly more?: Minutes;
   /** When the levain's jar was filled; left out where nobody knows. */
   readonly fedAt?: Instant;
   /** When the loaves went into the fridge, and when they were taken out to stand; left out where not. */
@@ -56,7 +58,8 @@ export interface Wait {
 export const MODEL = 'clock-5';
 
 /**
- * Minutes to the next look after a "not yet": a crust, a loaf left standing. Judgement. They are no
+ * Minutes to the next look after a "not yet": a crust whose core foretells none (`more-minutes.ts`), a
+ * loaf left standing. Judgement. They are no
  * matter of the kitchen or the plan, and the oven knows no loaf's way: its load may be of several bakes.
  */
 const AGAIN = { crust: 5, standing: 20 } as const;
@@ -107,7 +110,7 @@ function plainWait(input: WaitInput): Wait {
     case 'lidded':
       return plain('lid', process.lidded);
     case 'open':
-      return plain('colour', again ? AGAIN.crust : process.open);
+      return plain('colour', again ? (input.more ?? AGAIN.crust) : process.open);
     case 'recover':
       return plain('hot', process.recovery);
     case 'cool.cooling':

@@ -6,7 +6,7 @@ export const COLOURING: Minutes = 10;
 /** Least time under the lid, whatever the size. Practice. */
 export const LEAST_LIDDED: Minutes = 15;
 /** A bake is fitted by at most this share either way. Judgement. */
-const MOST_CHANGE = 0.35;
+export const MOST_CHANGE = 0.35;
 
 /**
  * Factor on the core-driven part of a bake when a piece of `from` grams becomes one of `to` grams, by

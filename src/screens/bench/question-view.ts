@@ -1,5 +1,4 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
-import type { Metres } from '../../core/oven/boiling.ts';
 import type { Deed, OvenAct } from '../../core/records/fact.ts';
 import { beforeOvenItems, closes, isChecklist } from '../../core/records/lists.ts';
 import { isWarm } from '../../core/formula/is-warm.ts';
@@ -26,7 +25,7 @@ import {
 import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
 import { choose } from './choose.ts';
-import { coreIsRead, crustView } from './crust-view.ts';
+import { coreIsRead, crustView, type Here } from './crust-view.ts';
 import { doorView } from './door-view.ts';
 import { heedOf } from './list-ended.ts';
 import { isOut } from './stood-out.ts';
@@ -75,6 +74,8 @@ const MORE: Readonly<Partial<Record<QuestionList, readonly MoreAct[]>>> = {
 
 /** Not grown, and it springs back at once. */
 const isTight = ({ grown, dent }: Answers): boolean => grown !== 'grown' && dent === 'springs';
+
+const AT_SEA: Here = { height: 0, units: { heat: 'C', weight: 'g' } };
 
 const answer = (who: string, item: string, option: Option): Press => ({
   label: option.label,
@@ -136,15 +137,15 @@ const readyOf = (focus: Focus, list: QuestionList): Deed | undefined => {
 
 /**
  * A checklist's present question, or its verdict once all signs are in. Null for a weigh card. `over`:
- * the loaves were called over at their look. `kitchen`: what a look at the oven is told by, `height` where it
- * stands above the sea.
+ * the loaves were called over at their look. `kitchen`: what a look at the oven is told by, `here` where it
+ * stands and how it is told.
  */
 export function questionView(
   focus: Focus,
   list: ListName,
   over: boolean,
   kitchen: Kitchen,
-  height: Metres = 0,
+  here: Here = AT_SEA,
 ): Asked | null {
   if (list === 'feed' || list === 'first' || list === 'second') return null;
   const answers = toldAlready(focus, list);
@@ -163,7 +164,7 @@ export function questionView(
   const open = over && list === 'pokeSigns' ? undefined : all.find(({ item }) => !given(item));
   if (open === undefined) {
     if (list === 'pokeSigns') return doorView(kitchen, focus, over);
-    if (list === 'crustSigns') return crustView(kitchen, focus, height);
+    if (list === 'crustSigns') return crustView(kitchen, focus, here);
     const verdict = verdictOf(focus, list);
     if (!verdict) return null;
     const { on, judge, because = verdicts[on].because } = verdict;

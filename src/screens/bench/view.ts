@@ -189,13 +189,10 @@ export function benchView(
     left ??
     weighView(focus, stage, units) ??
     (meta.list && lists
-      ? lists(
-          focus,
-          meta.list,
-          loavesOver(kitchen, focus.bake.context.id),
-          kitchen,
-          equipment.height ?? 0,
-        )
+      ? lists(focus, meta.list, loavesOver(kitchen, focus.bake.context.id), kitchen, {
+          height: equipment.height ?? 0,
+          units,
+        })
       : null) ??
     noteView(focus, stage) ??
     plain(kitchen, focus, stage, words, units, equipment);

@@ -23,6 +23,8 @@ interface HandParts {
   readonly wait?: WaitModel;
   readonly starter?: StarterModel;
   readonly time?: TimeRule;
+  /** Of the kitchen above the sea, m. */
+  readonly height?: number;
 }
 
 /** A baker for tests: one log, one kitchen, a clock the test turns. */
@@ -38,6 +40,7 @@ export class Hand {
   private readonly wait: WaitModel;
   private readonly starter: StarterModel;
   private readonly time: TimeRule;
+  private readonly height: number;
 
   constructor(parts: HandParts = {}) {
     this.fold = parts.fold ?? FOLD;
@@ -45,6 +48,7 @@ export class Hand {
     this.wait = parts.wait ?? plainWait;
     this.starter = parts.starter ?? plainStarter;
     this.time = parts.time ?? neverBack;
+    this.height = parts.height ?? 0;
     this.wall = parts.now ?? 1_000 * MINUTE;
     this.kitchen = this.fold.emptyKitchen(this.machines);
   }
@@ -91,6 +95,7 @@ export class Hand {
         this.modelRuns += 1;
         return this.starter(input);
       },
+      this.height,
     );
     if (judged === null) return false;
     this.kitchen = judged.stepped.kitchen;

@@ -13,6 +13,9 @@ export const crustActs: Readonly<
   crustOver: { label: 'Too dark: out', then: 'then to the rack' },
 };
 
+/** A loaf whose core foretells when to look again. `count`: minutes. */
+export const crustMore = { label: '{count} more minutes', then: 'then probe it again' } as const;
+
 /** Why a loaf stays in: the first of these that holds. */
 export type CrustWhy = 'pale' | 'tent' | 'raw' | 'early' | 'unsure';
 
@@ -34,6 +37,9 @@ export const crust = {
     early: 'Too early. Five more minutes.',
     unsure: 'The signs say too little. Five more minutes.',
   } satisfies Record<CrustWhy, string>,
+  /** Its core was low, and says for how long: as it is shown, and said. */
+  low: 'Core {celsius} of {crumbHeat}. About {minutes} more.',
+  more: { raw: 'Raw inside. About {minutes} more.', pale: 'Still pale. About {minutes} more.' },
   /** One more sign, or a number again; by the key of what is asked. */
   asks: {
     askColour: 'Look at the colour too.',

@@ -3,7 +3,9 @@ import { offsetsOf } from '../../../../machines/kitchen/mixes.ts';
 import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
 import type { Reading } from '../../../core/records/fact.ts';
 import { slotOf } from '../../../core/records/reading-slot.ts';
+import { crust } from '../../../core/speech/en/crust.ts';
 import { reading as words, readingList, readingNames } from '../../../core/speech/en/readings.ts';
+import { said } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { sayReading } from '../../../core/speech/reading-text.ts';
 import { afterPaint } from '../../../parts/after-paint.ts';
@@ -46,6 +48,13 @@ const taughtNow = (house: House, bake: string, ways: Ways): string | null => {
   return `${taughtWords(mixed, offsetsOf(house.kitchen(), focus.bake), ways)} ${spoken}`;
 };
 
+/** When a loaf whose core was low is to be looked at again, as it is said; null where nothing foretold it. */
+const moreNow = (house: House, ways: Ways): string | null => {
+  const results = house.records().at(-1)?.fact.results ?? [];
+  const minutes = results.find(({ cored }) => cored)?.cored?.more ?? null;
+  return minutes === null ? null : fill(crust.more.raw, said({ minutes }, ways));
+};
+
 /**
  * Writes a reading, or the correction of one, and says what it changed, else that it was taken;
  * where it led to another act, that act speaks for itself, after what the mix taught. Done once it is
@@ -67,6 +76,8 @@ export async function record({ house, bake, page }: At, reading: Reading): Promi
     return;
   }
   afterPaint(() => {
+    const more = moreNow(house, ways);
+    if (more !== null) return house.say(more);
     const poured = waterNow(house, bake, ways);
     if (poured !== null && poured !== water) return house.say(poured);
     const moved = movedWords(
