@@ -14,6 +14,8 @@ export interface BenchFrameProps {
   readonly edge: JSX.Element;
   /** The running time. Without it the words begin at the top. */
   readonly times?: JSX.Element;
+  /** The words run over the whole width, above controls and slab; there is no ear. Wants BenchWide.css. */
+  readonly wide?: boolean | undefined;
   readonly words: JSX.Element;
   /** On the press that reads on, where bigger words are longer than their place. */
   readonly further?: string | undefined;
@@ -45,6 +47,7 @@ export function BenchFrame(props: BenchFrameProps): JSX.Element {
       data-tone={props.tone === 'hot' ? 'hot' : undefined}
       data-timeless={times() ? undefined : ''}
       data-others={others() ? '' : undefined}
+      data-wide={props.wide ? '' : undefined}
     >
       <div class="bench-edge">{props.edge}</div>
       <Show when={times()}>

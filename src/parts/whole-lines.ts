@@ -33,7 +33,8 @@ export function showWholeLines(box: HTMLElement, inner: HTMLElement, isLong: boo
   const bands = bandsIn(inner);
   const cut = (edge: number): Band[] =>
     bands.filter((one) => one.top < edge - SLACK && one.bottom > edge + SLACK);
-  const from = Math.max(top, ...cut(top).map((one) => one.bottom));
+  // At the very top a tight line's box reaches out of the border, and nothing of it is cut.
+  const from = box.scrollTop > 0 ? Math.max(top, ...cut(top).map((one) => one.bottom)) : top;
   const to = Math.min(bottom, ...cut(bottom).map((one) => one.top));
   const all = inner.getBoundingClientRect();
   // A press taller than the box is better seen in part than not at all. Nothing is cut at the sides.

@@ -18,6 +18,7 @@ import { RehearsalMark } from '../../../src/parts/RehearsalMark.tsx';
 import { ReturnCard } from '../../../src/parts/ReturnCard.tsx';
 import { StandBack } from '../../../src/parts/StandBack.tsx';
 import { TwoTaps } from '../../../src/parts/TwoTaps.tsx';
+import { dayScenes } from './day-scenes.tsx';
 import { riseScenes } from './rise-scenes.tsx';
 import { stageScenes } from './stage-scenes.tsx';
 import { States } from './states.tsx';
@@ -52,6 +53,7 @@ export const ear = (): JSX.Element => (
 const hour = (h: number, m: number, s = 0): number => Date.UTC(2031, 4, 9, h, m, s);
 
 export const scenes: Record<string, Component> = {
+  ...dayScenes,
   ...riseScenes,
   ...stageScenes,
   states: States,

@@ -22,6 +22,8 @@ const FEEDS = [
   { flour: 5, extra: 0 },
   { flour: 10, extra: 0.2 },
 ] as const;
+/** A dough may stand so much longer than a slow starter takes, before it is too late. Judgement. */
+export const LATEST_AND: Minutes = 30;
 /** Nearer to the ripest than this share of its time, nothing is lost. Judgement. */
 const RIPE_SHARE = 0.1;
 
@@ -83,7 +85,7 @@ function windowWait(marks: Readonly<Record<string, Instant>>, from: Instant, wei
     min,
     typicalFrom: Math.max(min, likely - 10),
     typicalTo: likely + 10,
-    max: Math.max(fivesUp(minutes('latest') + 30), likely + 10),
+    max: Math.max(fivesUp(minutes('latest') + LATEST_AND), likely + 10),
     weightShort: weight,
     weightLong: weight,
   };
