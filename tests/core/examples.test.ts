@@ -5,6 +5,7 @@ const SOURCES = import.meta.glob<string>(
   [
     '../../src/core/units.ts',
     '../../src/core/{clock,day,formula,heat,kitchen,oven,readiness}/*.ts',
+    '../../src/core/day/laid/*.ts',
   ],
   { query: '?raw', import: 'default', eager: true },
 );
@@ -12,6 +13,7 @@ const MODULES = import.meta.glob<Record<string, unknown>>(
   [
     '../../src/core/units.ts',
     '../../src/core/{clock,day,formula,heat,kitchen,oven,readiness}/*.ts',
+    '../../src/core/day/laid/*.ts',
   ],
   { eager: true },
 );

@@ -34,8 +34,15 @@ const GRACE: Minutes = 30;
 const EMPTY: Minutes = 120;
 
 /** Touches inside the wait that are still to come, counted from the marker. */
-function sidesLeft(during: readonly SideTouch[], at: AtTouch): SideTouch[] {
-  const left = during.slice(at.side);
+function sidesLeft(
+  during: readonly SideTouch[],
+  at: AtTouch,
+  touches: readonly PlannedTouch[],
+): SideTouch[] {
+  // A fold that an accepted plan left out stays out.
+  const left = during
+    .slice(at.side)
+    .filter((side) => touches.some(({ name }) => name === side.name));
   const [next] = left;
   if (next === undefined) return [];
   const before = during[at.side - 1];
@@ -141,7 +148,7 @@ function markerOf(step: Step, next: Step | undefined, at: AtTouch, running: Runn
     isStrict && shaped !== undefined
       ? minutesTo(at.since, shaped + step.hands * MINUTE) + plain.max
       : Infinity;
-  const during = fromNow(sidesLeft(step.during ?? [], at), at.since, now);
+  const during = fromNow(sidesLeft(step.during ?? [], at, touches), at.since, now);
   const live = liveWait(plain, at, { hands: step.hands, most });
   const onAt = touches.find(({ name }) => name === step.beforeNext?.name)?.at ?? Infinity;
   const isHot =
