@@ -18,6 +18,7 @@ const START = [
   /^left\.left\..*\.spoken$/,
   /^left\.clockAsk\.(care|said)$/,
   /^kitchen-warnings\./,
+  /^live\.today\.said\./,
   /^kitchen\.night\.(plug|phone)$/,
   /^trouble\.trouble\.(pressRefused|nothingToTakeBack)$/,
   // A pedal's next answer is said as it is chosen.

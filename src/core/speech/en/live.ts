@@ -1,0 +1,132 @@
+/** The day while it runs: what moved, and what to do when something comes up. Read, not said. */
+export const live = {
+  title: 'The day so far',
+  open: 'The day’s plan',
+  asPlanned: 'All as planned.',
+  next: 'Next: {touch}, {time}.',
+  over: 'Nothing is left of this plan.',
+  none: 'No day is planned.',
+  working: 'Laying the day anew',
+  undecided: 'No answer yet. The plan stands.',
+  take: 'Take the new plan',
+  keep: 'Keep the old plan',
+  taken: 'The new plan stands.',
+  moves: 'What moves',
+  stays: 'Never moved: what is near, hot or done.',
+  came: 'Something came up',
+  print: 'Print the day',
+  calendar: 'To the calendar',
+  shared: 'The calendar has a copy. It does not ring the oven.',
+  notShared: 'The file could not be handed on.',
+  back: 'Back',
+  columns: { touch: 'What', was: 'Was', now: 'Now', fine: 'Fine until', last: 'Not later than' },
+  bread: 'Bread',
+  frozen: 'stays',
+  ironAway: '{touch} stays at {time}: someone must be here.',
+} as const;
+
+/** One sentence: what moves, and why. {touch} begins it, {time} is its new hour. */
+export const movedWhy = {
+  plain: '{touch} at {time}, not {until}.',
+  because: '{touch} at {time}: {part}.',
+  soonerWait: '{name} is {length} sooner',
+  laterWait: '{name} is {length} later',
+  soonerDone: '{name} was {length} sooner',
+  laterDone: '{name} was {length} late',
+  overdue: '{name} is {length} overdue',
+} as const;
+
+/** What waits, by the touch before it. */
+export const waitNames = {
+  'feed levain': 'the levain',
+  mix: 'the rest',
+  'salt and water': 'the dough',
+  divide: 'the bench rest',
+  shape: 'the loaf',
+  spoon: 'the loaf',
+  'to fridge': 'the loaf',
+} as const;
+
+/** A touch as a thing that was done or was not. */
+export const touchNouns = {
+  'feed levain': 'the feed',
+  mix: 'the mix',
+  'salt and water': 'the salt',
+  divide: 'the dividing',
+  shape: 'the shaping',
+  spoon: 'the spooning',
+  'to fridge': 'the fridge',
+  'oven on': 'the oven',
+  load: 'the load',
+  'lid lift': 'the lid',
+  vent: 'the steam',
+  unload: 'the unloading',
+} as const;
+
+/** Something came up: which, and for how long. */
+export const cameUp = {
+  title: 'What came up?',
+  away: 'Called away',
+  overslept: 'Overslept',
+  foldMissed: 'Missed a fold',
+  levainLate: 'Levain is late',
+  ovenDead: 'Oven is dead',
+  when: 'When do you go?',
+  inTen: 'In 10 min',
+  inLength: 'In {length}',
+  howLong: 'For how long?',
+  howLate: 'By how much?',
+  ovenBack: 'When does it work again?',
+  best: 'Do this',
+  fallback: 'Or else',
+  takeThis: 'Do it so',
+  nothing: 'No plan fits.',
+  flat: 'Bake flat breads in a pan now.',
+  spoils: 'Its filling does not keep. In doubt, throw it out.',
+} as const;
+
+/** The ways on, each in one or two sentences. */
+export const waysOn = {
+  asPlanned: 'Just go.',
+  leaveFolds: 'Leave out {touch}.',
+  lookFirst: 'Look at the dough before you go.',
+  coolRoom: 'Stand it in the coolest room at {time}.',
+  fridge: 'Put it into the fridge at {time}.',
+  fridgeWorks: 'There it still does {length} of work.',
+  warmPlace: 'Stand it warmer, at about {celsius}.',
+  foldNow: 'Fold now.',
+  fromNow: 'Go on from now.',
+  waitCold: 'The loaves wait in the fridge.',
+  backSooner: 'Be back {length} sooner, at {time}.',
+  later: 'Bread is {length} later, at {time}.',
+  then: 'Then {touch} at {time}.',
+} as const;
+
+/** What today looks like. `said` is spoken. */
+export const today = {
+  first: '{touch} at {time}.',
+  nothing: 'No touch is left today.',
+  hands: '{count} touches today, {length} of hands.',
+  oneTouch: 'One touch today, {length} of hands.',
+  bread: 'Bread {time}.',
+  said: {
+    next: '{time} is when your hands go in.',
+    hands: 'Hands for {minutes}.',
+    breadAt: 'Ready about {time}.',
+    breadIn: 'Ready in about {minutes}.',
+  },
+} as const;
+
+/** The page that hangs on the fridge. */
+export const printed = {
+  title: 'The day’s plan',
+  made: 'Printed {time}. The tablet knows better.',
+  when: 'When',
+  what: 'What',
+  hands: 'Hands',
+  fine: 'Fine until',
+  last: 'Not later',
+  done: 'Done',
+  ready: 'Bread ready',
+  hot: 'At the oven the tablet’s own clock rings.',
+} as const;

@@ -1,0 +1,53 @@
+import type { Move, Why } from '../day/laid/moved.ts';
+import type { Instant } from '../units.ts';
+import { live, movedWhy, touchNouns, waitNames } from './en/live.ts';
+import { fill } from './fill.ts';
+import { showLength } from './lengths.ts';
+import { tellTouch } from './tell-plan.ts';
+
+const names: Readonly<Record<string, string>> = waitNames;
+const nouns: Readonly<Record<string, string>> = touchNouns;
+
+/** The name of a touch within a sentence: 'Lids off, load 2' → 'lids off, load 2'. */
+export const withinSentence = (text: string): string =>
+  `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
+const nameOf = (name: string): string => (name === 'ready' ? live.bread : tellTouch(name));
+
+function because({ why, touch, by }: Why): string {
+  const length = showLength(Math.abs(by));
+  const its = nouns[touch.replace(/ \d+$/, '')] ?? withinSentence(tellTouch(touch));
+  if (why === 'overdue') return fill(movedWhy.overdue, { name: its, length });
+  if (why === 'done')
+    return fill(by < 0 ? movedWhy.soonerDone : movedWhy.laterDone, { name: its, length });
+  const name = names[touch] ?? its;
+  return fill(by < 0 ? movedWhy.soonerWait : movedWhy.laterWait, { name, length });
+}
+
+/**
+ * What moves in a fresh plan and why, in one sentence of the first that does; null where nothing does.
+ * `time` shows an instant, its day with it where that is needed.
+ */
+export function tellMoved(
+  moves: readonly Move[],
+  whys: readonly Why[],
+  time: (at: Instant) => string,
+): string | null {
+  const [first] = moves;
+  if (first === undefined) return null;
+  const touch = nameOf(first.name);
+  const why = whys.find(({ batch }) => batch === first.batch) ?? whys[0];
+  if (why === undefined)
+    return fill(movedWhy.plain, { touch, time: time(first.to), until: time(first.from) });
+  return fill(movedWhy.because, { touch, time: time(first.to), part: because(why) });
+}
+
+/** A line of what moves: its name, where it was and where it is. */
+export const tellMove = (
+  { name, from, to }: Move,
+  time: (at: Instant) => string,
+): { readonly name: string; readonly was: string; readonly now: string } => ({
+  name: nameOf(name),
+  was: time(from),
+  now: time(to),
+});

@@ -1,0 +1,45 @@
+import type { Laid } from '../day/laid/came-up.ts';
+import { touchesAhead } from '../day/laid/moved.ts';
+import type { Instant, Units } from '../units.ts';
+import { waysOn } from './en/live.ts';
+import { fill } from './fill.ts';
+import { showHeat } from './heats.ts';
+import { showLength } from './lengths.ts';
+import { withinSentence } from './tell-moved.ts';
+import { tellTouch } from './tell-plan.ts';
+
+/** The last instant bread is ready. */
+const readyAt = ({ result }: Laid): Instant => Math.max(...result.ready.map(({ at }) => at));
+
+function first(laid: Laid, time: (at: Instant) => string, units: Units): string[] {
+  const { way, without = [], works, place, by = 0, ask } = laid;
+  const length = showLength(by);
+  switch (way) {
+    case 'leaveFolds': {
+      const touch = without.map((name) => withinSentence(tellTouch(name))).join(', ');
+      return [fill(waysOn.leaveFolds, { touch })];
+    }
+    case 'coolRoom':
+      return [fill(waysOn.coolRoom, { time: time(place!.from) })];
+    case 'fridge':
+      return [
+        fill(waysOn.fridge, { time: time(place!.from) }),
+        fill(waysOn.fridgeWorks, { length: showLength(Math.round((works ?? 0) / 5) * 5) }),
+      ];
+    case 'warmPlace':
+      return [fill(waysOn.warmPlace, { celsius: showHeat(place!.celsius, units) })];
+    case 'backSooner':
+      return [fill(waysOn.backSooner, { length, time: time(ask.away.at(-1)!.to) })];
+    case 'later':
+      return [fill(waysOn.later, { length, time: time(readyAt(laid)) })];
+    default:
+      return [waysOn[way]];
+  }
+}
+
+/** A way on in sentences: what to do, and the next touch. `time` shows an instant. */
+export function tellWay(laid: Laid, time: (at: Instant) => string, units: Units): string[] {
+  const [next] = touchesAhead(laid.live, laid.result).filter(({ hands }) => hands > 0);
+  const then = next && { touch: withinSentence(tellTouch(next.name)), time: time(next.at) };
+  return [...first(laid, time, units), ...(then ? [fill(waysOn.then, then)] : [])];
+}
