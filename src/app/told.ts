@@ -1,8 +1,10 @@
 import { createComputed, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { StoreTrouble } from '../../machines/ports.ts';
+import type { Misread } from '../core/formula/read-fields.ts';
 import { bench } from '../core/speech/en/bench.ts';
 import { twoPages, update } from '../core/speech/en/kitchen.ts';
 import { saveAsFile, trouble } from '../core/speech/en/trouble.ts';
+import { fill } from '../core/speech/fill.ts';
 import type { Told } from '../screens/house.ts';
 
 export interface ToldParts {
@@ -19,6 +21,8 @@ export interface ToldParts {
   /** Words should have been heard and could not be. */
   readonly voiceLost: Accessor<boolean>;
   readonly secure: boolean;
+  /** Why what was kept of the equipment could not be read. */
+  readonly misread: Misread | null;
   readonly saveAsFile: () => void;
   readonly reload: () => void;
 }
@@ -36,12 +40,23 @@ const AGAIN = 5;
 /** Sentences of trouble for who tells them. */
 export const troubles = trouble;
 
+const equipmentTold = ({ misread }: ToldParts): readonly Told[] =>
+  misread === null
+    ? []
+    : [
+        {
+          id: 'equipment',
+          text: fill(trouble.equipmentUnreadable, { ...misread }),
+          action: null,
+        },
+      ];
+
 /** Everything the program has to tell, each once, with what one press does about it. */
 export function makeTold(parts: ToldParts): {
   readonly told: Accessor<readonly Told[]>;
   tell(notice: Told): void;
 } {
-  const [said, setSaid] = createSignal<readonly Told[]>([]);
+  const [said, setSaid] = createSignal<readonly Told[]>(equipmentTold(parts));
   const [closed, setClosed] = createSignal<readonly string[]>([]);
   /** Presses in memory alone that a file was made of. */
   const [kept, setKept] = createSignal(0);

@@ -16,6 +16,7 @@ const open = (parts: Partial<ToldParts> = {}) =>
       soundless: () => false,
       voiceLost: () => false,
       secure: true,
+      misread: null,
       saveAsFile: () => undefined,
       reload: () => undefined,
       ...parts,
