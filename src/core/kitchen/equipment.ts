@@ -1,5 +1,6 @@
 import type { Metres } from '../oven/boiling.ts';
 import type { Pace } from '../speech/pace.ts';
+import type { WeeklyWindow } from '../day/plan/wall-clock.ts';
 import type { Celsius, Instant, Minutes } from '../units.ts';
 import type { PedalKeys } from './pedal-keys.ts';
 
@@ -42,7 +43,7 @@ export interface Equipment {
   /**
    * `most`: what it reaches. `steams`: whether it keeps steam in for a loaf on a stone. `atDial`:
    * what a thermometer in it read with the dial at DIAL. `preheat`: until it is hot through.
-   * `parchment`: what the paper's box says it takes.
+   * `parchment`: what the paper's box says it takes. `timer`: whether it goes on by itself.
    */
   readonly oven: {
     readonly most: Celsius | null;
@@ -50,6 +51,7 @@ export interface Equipment {
     readonly atDial: Celsius | null;
     readonly preheat: Minutes | null;
     readonly parchment: Celsius | null;
+    readonly timer: boolean | null;
   };
   /** Above the sea; it lowers where water boils, and with it how hot a core gets. */
   readonly height: Metres | null;
@@ -67,6 +69,8 @@ export interface Equipment {
   readonly scale: ScaleStep | null;
   /** Calls that can wait are seen and not heard meanwhile; null where no hour is quiet. */
   readonly quiet: QuietHours | null;
+  /** When nobody's hands are there, week by week: asleep, at work, at the school's gate. */
+  readonly week: readonly WeeklyWindow[];
   readonly sound: { readonly at: Instant; readonly heard: Heard } | null;
   /** Whether the tablet's own voice reads what no clip says: names of breads and fillings. */
   readonly readsOwn: boolean;
@@ -82,9 +86,19 @@ export interface Equipment {
 
 export const ANY_POT: Pot = { material: null, litres: null, knob: null, cold: null };
 
-/** Before anyone has said: one pot, 3 kg a bowl by hand. Common practice, no source. */
+export const EVERY_DAY: readonly number[] = [0, 1, 2, 3, 4, 5, 6];
+
+/** A week in which nothing was said but that one sleeps. Judgement. */
+export const USUAL_WEEK: readonly WeeklyWindow[] = [
+  { name: 'asleep', weekdays: EVERY_DAY, from: 22 * 60 + 30, to: 6 * 60 + 30, canBend: true },
+];
+
+/**
+ * Before anyone has said: one pot, 3 kg a bowl by hand (common practice, no source), asleep from half
+ * past ten to half past six (judgement).
+ */
 export const EQUIPMENT: Equipment = {
-  oven: { most: null, steams: null, atDial: null, preheat: null, parchment: null },
+  oven: { most: null, steams: null, atDial: null, preheat: null, parchment: null, timer: null },
   height: null,
   pots: [ANY_POT],
   tins: 2,
@@ -93,6 +107,7 @@ export const EQUIPMENT: Equipment = {
   bowls: { count: null, kilos: 3, litres: null },
   scale: null,
   quiet: null,
+  week: USUAL_WEEK,
   sound: null,
   readsOwn: false,
   pace: 'grown',

@@ -29,4 +29,6 @@ export const LIMITS = {
   bowls: { least: 1, most: 12 },
   kilos: { least: 1, most: 10 },
   bowlLitres: { least: 1, most: 40 },
+  /** Windows of the week. */
+  week: { least: 0, most: 12 },
 } as const;

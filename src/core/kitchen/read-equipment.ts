@@ -1,7 +1,9 @@
-import { Fields, Refused, type Misread } from '../formula/read-fields.ts';
+import type { WeeklyWindow } from '../day/plan/wall-clock.ts';
+import { Fields, readOneOf, Refused, type Misread } from '../formula/read-fields.ts';
 import type { Pace } from '../speech/pace.ts';
 import {
   EQUIPMENT,
+  EVERY_DAY,
   HEARD,
   KNOBS,
   POT_MATERIALS,
@@ -43,6 +45,20 @@ const readPot = (value: unknown, path: string): Pot => {
   };
 };
 
+const readWeekday = (value: unknown, path: string): number => readOneOf(value, path, EVERY_DAY);
+
+/** A window of the week: over midnight where it does not end later than it begins. */
+const readWindow = (value: unknown, path: string): WeeklyWindow => {
+  const fields = Fields.read(value, path);
+  return {
+    name: fields.text('name'),
+    weekdays: [...new Set(fields.list('weekdays', 1, EVERY_DAY.length, readWeekday))],
+    from: fields.number('from', 0, DAY_MINUTES, true),
+    to: fields.number('to', 0, DAY_MINUTES, true),
+    canBend: fields.has('canBend') ? fields.flag('canBend') : true,
+  };
+};
+
 /** A key that may not be taught, or is taught twice, is none. */
 const readPedal = (fields: Fields): PedalKeys => {
   const found = PEDAL_DOES.flatMap((does) =>
@@ -73,6 +89,7 @@ const read = (value: unknown): Equipment => {
       atDial: measured(oven, 'atDial', 'atDial'),
       preheat: measured(oven, 'preheat', 'preheat'),
       parchment: measured(oven, 'parchment', 'parchment'),
+      timer: maybe(oven, 'timer', null, () => oven.flag('timer')),
     })),
     height: measured(all, 'height', 'height'),
     pots: all.has('pots')
@@ -97,6 +114,7 @@ const read = (value: unknown): Equipment => {
       from: quiet.number('from', 0, DAY_MINUTES, true),
       to: quiet.number('to', 0, DAY_MINUTES, true),
     })),
+    week: all.has('week') ? all.list('week', 0, LIMITS.week.most, readWindow) : EQUIPMENT.week,
     sound: nullPart('sound', (sound) => {
       const heard = sound.oneOf('heard', [...HEARD, FAINT] as const);
       return { at: sound.number('at', 0, FAR), heard: heard === FAINT ? 'no' : heard };

@@ -5,7 +5,7 @@ import { placesFor } from '../../../src/core/kitchen/places.ts';
 import { readEquipment } from '../../../src/core/kitchen/read-equipment.ts';
 
 const WHOLE: Equipment = {
-  oven: { most: 250, steams: true, atDial: 215, preheat: 50, parchment: 220 },
+  oven: { most: 250, steams: true, atDial: 215, preheat: 50, parchment: 220, timer: true },
   height: 1200,
   pots: [
     { material: 'bareIron', litres: 5, knob: 'heatProof', cold: null },
@@ -17,6 +17,10 @@ const WHOLE: Equipment = {
   bowls: { count: 2, kilos: 3, litres: 7 },
   scale: 0.1,
   quiet: { from: 1320, to: 360 },
+  week: [
+    { name: 'asleep', weekdays: [0, 1, 2, 3, 4, 5, 6], from: 1350, to: 390, canBend: true },
+    { name: 'at work', weekdays: [1, 3], from: 480, to: 840, canBend: false },
+  ],
   sound: { at: Date.UTC(2031, 4, 3), heard: 'yes' },
   readsOwn: true,
   pedal: { done: 'PageDown', next: 'b' },
@@ -24,6 +28,8 @@ const WHOLE: Equipment = {
   pace: 'small',
   savedAt: Date.UTC(2031, 4, 2),
 };
+
+const NIGHT = { name: 'asleep', weekdays: [0], from: 1350, to: 390 };
 
 describe('reading what the kitchen holds', () => {
   it('takes a whole setting as it is, and nothing as nothing said', () => {
@@ -58,6 +64,20 @@ describe('reading what the kitchen holds', () => {
     expect(equipment?.pedal).toEqual({ done: 'PageDown' });
   });
 
+  it('sleeps at night unless it was said, and keeps a week in which nobody is ever away', () => {
+    expect(readEquipment({ tins: 4 }).equipment?.week).toEqual([
+      { name: 'asleep', weekdays: [0, 1, 2, 3, 4, 5, 6], from: 1350, to: 390, canBend: true },
+    ]);
+    expect(readEquipment({ ...WHOLE, week: [] }).equipment?.week).toEqual([]);
+  });
+
+  it('takes a window that ends where it begins for a whole day, a weekday twice for once', () => {
+    const all = { name: 'away', weekdays: [2, 2], from: 600, to: 600 };
+    expect(readEquipment({ week: [all] }).equipment?.week).toEqual([
+      { ...all, weekdays: [2], canBend: true },
+    ]);
+  });
+
   it('keeps quiet hours that were switched off, and what was never said', () => {
     const read = readEquipment({ ...WHOLE, quiet: null, sound: null, scale: null }).equipment;
     expect(read).toMatchObject({ quiet: null, sound: null, scale: null });
@@ -78,6 +98,17 @@ describe('reading what the kitchen holds', () => {
     ],
     ['tins', { tins: 1.5 }, 'a whole number 1 to 12', '1.5'],
     ['scale', { scale: 3 }, 'one of 0.1, 1, 2, 5', '3'],
+    ['oven.timer', { oven: { timer: 1 } }, 'true or false', '1'],
+    ['week', { week: 'always' }, 'a list of 0 to 12', '"always"'],
+    ['week[0].to', { week: [{ ...NIGHT, to: 1440 }] }, 'a whole number 0 to 1439', '1440'],
+    [
+      'week[0].weekdays[0]',
+      { week: [{ ...NIGHT, weekdays: [7] }] },
+      'one of 0, 1, 2, 3, 4, 5, 6',
+      '7',
+    ],
+    ['week[0].weekdays', { week: [{ ...NIGHT, weekdays: [] }] }, 'a list of 1 to 7', 'a list of 0'],
+    ['week[0].name', { week: [{ ...NIGHT, name: ' ' }] }, 'a text of 1 to 80 characters', '" "'],
     ['readsOwn', { readsOwn: 'yes' }, 'true or false', '"yes"'],
     ['pace', { pace: 'fast' }, 'one of grown, small', '"fast"'],
     ['quiet.to', { quiet: { from: 0, to: 1440 } }, 'a whole number 0 to 1439', '1440'],
