@@ -1,7 +1,7 @@
 import type { Recipe } from '../../formula/recipe.ts';
 import type { Belief } from '../../readiness/belief.ts';
 import type { Celsius, Instant } from '../../units.ts';
-import type { PlannedTouch, Span } from '../plan/types.ts';
+import type { Change, PlannedTouch, Span } from '../plan/types.ts';
 
 /** One bake that is asked of a day. `name` is the plan's name of it: its bread's, told apart by a number. */
 export interface AskedBake {
@@ -16,12 +16,16 @@ export interface AskedBake {
   readonly pins: Readonly<Record<string, Instant>>;
 }
 
-/** All that is asked of a day: what is baked, how warm it is, and when the baker is away besides the week's hours. */
+/**
+ * All that is asked of a day: what is baked, how warm it is, and when the baker is away besides the
+ * week's hours. `taken`: changes the baker agreed to where nothing fitted.
+ */
 export interface DayAsk {
   readonly bakes: readonly AskedBake[];
   readonly kitchen: Celsius;
   readonly belief: Belief;
   readonly away: readonly Span[];
+  readonly taken?: readonly Change[];
 }
 
 /** A plan as it was accepted. `id` stays through its re-plans, `sequence` grows by one with each. */

@@ -16,12 +16,17 @@ export const dueLater = (input: PlanInput, index: number, by: Minutes): PlanInpu
   ),
 });
 
-/** Minutes by which a batch, the others left aside, could be due later, the least first. */
-export function reachableLater(input: PlanInput, index: number, effort: Effort): Minutes[] {
-  const board = boardOf(dueLater(input, index, LATEST));
+/** Minutes by which a batch, the others left aside, could be due later, the least first, `most` at most. */
+export function reachableLater(
+  input: PlanInput,
+  index: number,
+  effort: Effort,
+  most: Minutes = LATEST,
+): Minutes[] {
+  const board = boardOf(dueLater(input, index, most));
   const chain = board.chains[index]!;
   const [last] = chain.ready;
-  const first = last - LATEST / minutesOf(1);
+  const first = last - most / minutesOf(1);
   const open = board.chains.with(index, { ...chain, ready: [first + 1, last] });
   const layers = layersOf({ ...board, chains: open }, index, { forbid: null, room: board.room });
   if (layers === null) return [];

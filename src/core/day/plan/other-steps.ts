@@ -19,7 +19,8 @@ export interface Offer {
 
 type Fits = (input: PlanInput) => boolean;
 
-const withStep = (
+/** The question with one step of one batch changed. */
+export const withStep = (
   input: PlanInput,
   b: number,
   s: number,
@@ -93,7 +94,7 @@ const LOAD = /^(?:load|lid lift|vent|unload) (\d+)$/;
 const loadOf = (step: Step): number => Number(LOAD.exec(step.name)?.[1] ?? 0);
 
 /** A batch with only its first loads; what was left of its last unload's wait cools the bread. */
-function withLoads(batch: Batch, loads: number): Batch {
+export function withLoads(batch: Batch, loads: number): Batch {
   const last = batch.steps.at(-1)!;
   const steps = batch.steps.filter((step) => loadOf(step) <= loads);
   const end = steps.at(-1)!;
