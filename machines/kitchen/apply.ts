@@ -85,11 +85,13 @@ const beginPlain = (kitchen: Kitchen, machines: Machines, bare: Fact): Begun => 
 };
 
 /** Where a fold begins: an empty kitchen, or the one the last jump set. Its own starts come again. */
-const baseKitchen = ({ base, starts, standing }: Kitchen, machines: Machines): Kitchen => {
-  if (base === null) return emptyKitchen(machines);
+const baseKitchen = (kitchen: Kitchen, machines: Machines): Kitchen => {
+  const { base, starts, standing, planAtBase } = kitchen;
+  if (base === null) return { ...emptyKitchen(machines), plan: planAtBase, planAtBase };
   const again = new Set(standing.map((fact) => fact.id));
   const earlier = Object.fromEntries(Object.entries(starts).filter(([id]) => !again.has(id)));
-  return settle(kitchenAt(base, earlier, machines), machines).kitchen;
+  const at = kitchenAt(base, earlier, machines);
+  return settle({ ...at, plan: planAtBase, planAtBase }, machines).kitchen;
 };
 
 /**
@@ -152,7 +154,8 @@ const saysAfter = (before: Kitchen, after: Kitchen): readonly Say[] => {
  */
 const beginJump = (kitchen: Kitchen, machines: Machines, bare: Fact & { kind: 'jump' }): Begun => {
   const at = kitchenAt(bare.position, kitchen.starts, machines);
-  const placed = settle({ ...at, seq: kitchen.seq }, machines).kitchen;
+  const { seq, plan } = kitchen;
+  const placed = settle({ ...at, seq, plan, planAtBase: plan }, machines).kitchen;
   const now = advance(placed, machines, bare.at).kitchen;
   return {
     taken: true,

@@ -2,12 +2,14 @@ import type { BakeAct, Fact } from '../../src/core/records/fact.ts';
 import { isLane } from '../../src/core/records/lane.ts';
 import { slotOf } from '../../src/core/records/reading-slot.ts';
 import { JOINS, type BakeStage } from '../../src/core/records/stage.ts';
+import { planAfter } from '../../src/core/records/standing-plan.ts';
 import type { BakeEvent } from '../bake/bake-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { bakedLoaves } from './lanes.ts';
 import { LEFT_ON } from './oven-left-on.ts';
 import { bakeInput } from './pinned.ts';
 import { pressLane, pressOven } from './press-oven.ts';
+import { layDay } from './day-plan.ts';
 import { STARTER } from './starter.ts';
 import { keptBack, tend } from './tend-starter.ts';
 import { setTimer, stopTimer } from './timers.ts';
@@ -65,6 +67,7 @@ const startBake = (kitchen: Kitchen, machines: Machines, fact: FactOf<'start'>):
       ...kitchen,
       bakes: { ...kitchen.bakes, [fact.bake]: snapshot },
       starts: { ...kitchen.starts, [fact.id]: fact },
+      plan: planAfter(kitchen.plan, fact),
     },
     taken: true,
     says: [{ who: fact.bake, stage: fact.from }],
@@ -169,6 +172,9 @@ export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepp
       return stopTimer(kitchen, fact);
     case 'starter':
       return tend(kitchen, fact);
+    case 'plan':
+    case 'planOff':
+      return layDay(kitchen, fact);
     case 'takeBack':
       return stepAttention(kitchen, machines, { type: 'wake', at: fact.at });
     case 'jump':

@@ -1,4 +1,5 @@
 import { initialTransition, type SnapshotFrom } from 'xstate';
+import type { DayPlan } from '../../src/core/day/laid/day-plan.ts';
 import type { Fact } from '../../src/core/records/fact.ts';
 import type { Position } from '../../src/core/records/position.ts';
 import { NO_STARTER, type Starter } from '../../src/core/records/starter.ts';
@@ -47,6 +48,9 @@ export interface Kitchen {
   readonly attention: AttentionSnapshot;
   readonly timers: Position['timers'];
   readonly starter: Starter;
+  /** The plan that stands, and the one that stood at `base`. In no position: it is in its own facts. */
+  readonly plan: DayPlan | null;
+  readonly planAtBase: DayPlan | null;
   readonly standing: readonly Fact[];
   /** Where the fold began: nothing, or the last jump. No take-back crosses it. */
   readonly base: Position | null;
@@ -71,6 +75,8 @@ export const emptyKitchen = (machines: Machines = MACHINES): Kitchen => ({
   attention: fresh(initialTransition(machines.attention), 'attention'),
   timers: {},
   starter: NO_STARTER,
+  plan: null,
+  planAtBase: null,
   standing: [],
   base: null,
   idle: null,

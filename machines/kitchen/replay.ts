@@ -1,5 +1,6 @@
 import type { Position } from '../../src/core/records/position.ts';
 import type { LogRecord } from '../../src/core/records/record.ts';
+import { standingPlan } from '../../src/core/records/standing-plan.ts';
 import { apply } from './apply.ts';
 import { emptyKitchen, type Kitchen, type Machines, type StartFact } from './kitchen.ts';
 import { positionOf } from './position.ts';
@@ -32,10 +33,14 @@ export const replay = (records: readonly LogRecord[], machines: Machines): Repla
     0,
     records.findLastIndex(({ fact }) => fact.kind === 'jump'),
   );
+  const before = records.slice(0, from);
+  const plan = standingPlan(before);
   let kitchen: Kitchen = {
     ...emptyKitchen(machines),
     seq: (records[from]?.seq ?? 1) - 1,
-    starts: startsIn(records.slice(0, from)),
+    starts: startsIn(before),
+    plan,
+    planAtBase: plan,
   };
   for (const { seq, fact, position } of records.slice(from)) {
     let next;

@@ -11,6 +11,7 @@ import type { Celsius, Instant } from '../../src/core/units.ts';
 import { standsAtDoor } from './at-door.ts';
 import { coresTaught, moreMinutesAt } from './core-looks.ts';
 import { coreResult } from './core-result.ts';
+import { isReplanned } from './day-plan.ts';
 import { deadlineOf } from './dues.ts';
 import type { BakeSnapshot, Kitchen, LaneSnapshot, OvenSnapshot } from './kitchen.ts';
 import { loafMoves } from './loaf-moves.ts';
@@ -187,7 +188,7 @@ const measuredBy =
   (id: string, since: Instant): boolean =>
     fact.kind === 'takeBack'
       ? dry.standing.some((other) => other.at >= since && spokenOf(dry, other) === id)
-      : spokenOf(dry, fact) === id;
+      : spokenOf(dry, fact) === id || isReplanned(dry, fact, id);
 
 /**
  * The models' one run for a fact, on the kitchen that the bare fact leads to: every wait that has

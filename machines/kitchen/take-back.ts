@@ -7,7 +7,7 @@ const isPutOff = ({ attention }: Kitchen, fact: Fact): boolean =>
 
 /** What hands did and may withdraw; what a probe read or an ear heard is not theirs to take back. */
 const isCandidate = (fact: Fact): boolean =>
-  ['start', 'press', 'timer', 'timerOff', 'starter'].includes(fact.kind) ||
+  ['start', 'press', 'timer', 'timerOff', 'starter', 'plan', 'planOff'].includes(fact.kind) ||
   (fact.kind === 'reading' && fact.by === 'hand');
 
 /** The latest standing fact that can be taken back, or null. Strictly last in, first out. */

@@ -5,6 +5,7 @@ import type { BakeStage } from '../../src/core/records/stage.ts';
 import { asksRise } from '../../src/core/records/task.ts';
 import type { Instant } from '../../src/core/units.ts';
 import { doneTasks } from '../tasks.ts';
+import { plannedOven } from './day-plan.ts';
 import { fedAt, fedRecipe } from './fed.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
 import { loafMoves } from './loaf-moves.ts';
@@ -39,6 +40,7 @@ export const waitInput = (kitchen: Kitchen, bake: BakeSnapshot, prior: Belief): 
     done: doneOf(bake.context, seen),
     ...loafMoves(kitchen, bake),
     ...fedAt(kitchen, bake),
+    ...plannedOven(kitchen, bake),
     again: `${stage.split('.')[0]}.look` in entered || 'proof.poke' in entered,
   };
 };

@@ -20,10 +20,26 @@ const AGAIN = { least: 60, most: 180 } as const;
 const firstHour = (course: readonly IndexAt[], is: (at: IndexAt) => boolean): Hours =>
   (course.find(is) ?? course.at(-1)!).hours;
 
+/**
+ * When the loaf is looked at first: as the plan has the oven on, so that a ready one goes in on its hour;
+ * else as the process has it. A plan that was laid before the loaf came so late says nothing of it.
+ */
+const plannedLook = ({ recipe, ovenOn }: WaitInput, chilled: Instant): Instant =>
+  ovenOn !== undefined && ovenOn >= chilled + SOONEST * MINUTE
+    ? ovenOn
+    : chilled + recipe.process.retard * MINUTE;
+
+/** After a "not yet" no later than the plan has the oven on, where that is still to come. */
+const sooner = (look: Instant, { now, ovenOn }: WaitInput): Instant =>
+  ovenOn !== undefined && ovenOn > now + MINUTE ? Math.min(look, ovenOn) : look;
+
 /** The window that print gives, stretched to hold the process's own time. */
-const printedWait = ({ now, recipe, again }: WaitInput, chilled: Instant): Wait => {
+const printedWait = (input: WaitInput, chilled: Instant): Wait => {
+  const { now, recipe, again } = input;
   const minutes = Math.max(1, recipe.process.retard);
-  const look = now + (again ? AGAIN.least : minutes) * MINUTE;
+  const look = again
+    ? sooner(now + AGAIN.least * MINUTE, input)
+    : Math.max(now + MINUTE, plannedLook(input, chilled));
   const earliest = chilled + Math.min(PRINTED.earliest, minutes) * MINUTE;
   const latest = Math.max(chilled + PRINTED.latest * MINUTE, look);
   return { model: MODEL, marks: { look, earliest, latest }, doubt: 'coldProof' };
@@ -32,7 +48,7 @@ const printedWait = ({ now, recipe, again }: WaitInput, chilled: Instant): Wait 
 /**
  * A cold loaf's ready window, in whole hours, since in the fridge no minute is known: from the hour
  * at which a quick one in ten could be ready to the one at which all but a slow one in ten are, or at
- * which a likely one goes past. The look stands where the process has it, sooner where the loaf is likely over by
+ * which a likely one goes past. The look stands where the plan or the process has it, sooner where the loaf is likely over by
  * then, and after a "not yet" half-way to the likely hour.
  */
 export function coldWait(input: WaitInput): Wait {
@@ -58,12 +74,13 @@ export function coldWait(input: WaitInput): Wait {
   const half = (at(hour.likely) - now) / 2;
   const next = Math.min(AGAIN.most * MINUTE, Math.max(AGAIN.least * MINUTE, half));
   const over = Math.max(chilled + SOONEST * MINUTE, at(hour.past));
-  const planned = Math.min(chilled + recipe.process.retard * MINUTE, over);
+  const planned = Math.min(plannedLook(input, chilled), over);
+  const later = now + next;
   return {
     model: MODEL,
     belief: beliefOf(dough.bulk),
     marks: {
-      look: Math.round(again ? now + next : Math.max(now + MINUTE, planned)),
+      look: Math.round(again ? sooner(later, input) : Math.max(now + MINUTE, planned)),
       earliest: Math.min(likely, whole(hour.earliest, Math.floor)),
       likely,
       latest: Math.max(likely, whole(hour.latest, Math.ceil)),

@@ -44,6 +44,8 @@ export interface WaitInput {
   /** When the loaves went into the fridge, and when they were taken out to stand; left out where not. */
   readonly chilled?: Instant;
   readonly takenOut?: Instant;
+  /** When the plan that stands has the oven on for these loaves; left out where none has. */
+  readonly ovenOn?: Instant;
 }
 
 /** All instants of one wait by name, and what they rest on. */

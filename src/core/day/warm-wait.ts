@@ -44,7 +44,9 @@ export function warmWait(input: WaitInput): Wait {
     readyCurve(path, 0, HORIZON, needed(input, dough)),
   );
   const before = (recipe.process.preheat + EARLY) * MINUTE;
-  const oven = Math.max(now, Math.round(marks.likely - before));
+  // Signs may want it sooner than the plan that stands; a plan never has it later.
+  const own = Math.round(marks.likely - before);
+  const oven = Math.max(now, Math.min(own, input.ovenOn ?? own));
   return {
     marks: { ...marks, oven, turn: Math.min(oven, marks.look) },
     belief: beliefOf(bulk),

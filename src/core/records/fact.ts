@@ -1,5 +1,6 @@
 import type { Doubt } from '../clock/doubt.ts';
 import type { Vessel } from '../formula/formula.ts';
+import type { DayPlan } from '../day/laid/day-plan.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import type { CoreReading } from '../oven/fit-alpha.ts';
 import type { Belief } from '../readiness/belief.ts';
@@ -187,6 +188,8 @@ export type Deed =
       readonly from: string;
       readonly recipe: Recipe;
       readonly kitchen: Celsius;
+      /** Of a bake that a plan has: the plan's id, and its name of the bake. */
+      readonly planned?: { readonly plan: string; readonly name: string };
     }
   | {
       readonly kind: 'press';
@@ -220,6 +223,10 @@ export type Deed =
     }
   | { readonly kind: 'timerOff'; readonly timer: string }
   | ({ readonly kind: 'starter' } & StarterDeed)
+  /** A plan that was accepted, or one that stands laid anew. */
+  | { readonly kind: 'plan'; readonly plan: DayPlan }
+  /** The plan of this id is given up. */
+  | { readonly kind: 'planOff'; readonly plan: string }
   | { readonly kind: 'takeBack'; readonly target: string }
   | { readonly kind: 'jump'; readonly position: Position };
 

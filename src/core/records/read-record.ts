@@ -1,4 +1,5 @@
 import type { Fact } from './fact.ts';
+import { planFault } from './read-plan.ts';
 import { readReading } from './read-reading.ts';
 import { starterFault } from './read-starter.ts';
 import type { LogRecord } from './record.ts';
@@ -24,6 +25,8 @@ const KINDS: readonly Fact['kind'][] = [
   'timer',
   'timerOff',
   'starter',
+  'plan',
+  'planOff',
   'takeBack',
   'jump',
 ];
@@ -63,6 +66,8 @@ const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, Type])[]>
   ],
   timerOff: [['timer', 'string']],
   starter: [['did', 'string']],
+  plan: [['plan', 'object']],
+  planOff: [['plan', 'string']],
   takeBack: [['target', 'string']],
   jump: [['position', 'object']],
 };
@@ -128,7 +133,12 @@ export function readRecord(
     const { reason } = readReading(fact['reading'], 'fact.reading', bounded);
     if (reason) return fail(reason.path, reason.expected, reason.got);
   }
-  const fault = fact['kind'] === 'starter' ? starterFault(fact) : null;
+  const fault =
+    fact['kind'] === 'starter'
+      ? starterFault(fact)
+      : fact['kind'] === 'plan'
+        ? planFault(fact['plan'])
+        : null;
   if (fault) return fail(`fact.${fault.path}`, fault.expected, fault.got);
   return { record: upgrade(row, machineVersion as number) as LogRecord };
 }
