@@ -1,3 +1,4 @@
+import type { PlanInput, PlanResult } from '../src/core/day/plan/types.ts';
 import type { LogRecord } from '../src/core/records/record.ts';
 import type { Pace } from '../src/core/speech/pace.ts';
 import type { Instant } from '../src/core/units.ts';
@@ -131,4 +132,14 @@ export interface Update {
 export interface Hold {
   take(name: string): Promise<boolean>;
   whenFree(name: string, then: () => void): Stop;
+}
+
+/** Lays days aside from the page, so that nothing on it stands still meanwhile. */
+export interface Planner {
+  /**
+   * Each plan as soon as it is known, the cheapest last; where nothing fits, what would do. A question
+   * that cannot be asked at all is told as one that has no plan. Stopped, nothing more is told. One
+   * question at a time: a new one stops the one before.
+   */
+  lay(input: PlanInput, onPlan: (result: PlanResult, isLast: boolean) => void): Stop;
 }

@@ -47,6 +47,9 @@ const open = async (root: HTMLElement): Promise<void> => {
     speaker: makeSpeaker({ context: sound.context, later, settings }),
     studio: () =>
       import('../adapters/speaker/studio.ts').then(({ openStudio }) => openStudio(settings, later)),
+    planner: () =>
+      import('../adapters/planner/planner.ts').then(({ makePlanner }) => makePlanner()),
+    zone: () => new Intl.DateTimeFormat().resolvedOptions().timeZone,
     screen: makeScreenAwake(),
     update: makeLaterUpdate(),
     news: makeNews(name),

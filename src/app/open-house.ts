@@ -3,11 +3,11 @@ import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
 import type { Deed } from '../core/records/fact.ts';
-import { fill } from '../core/speech/fill.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
 import { beforeItRings } from './before-it-rings.ts';
 import { openEquipment } from './equipment.ts';
+import { makeDay } from './day.ts';
 import { dateOf, dayOf, hourOf, sinceMidnight } from './hours.ts';
 import { makeFollowUp } from './follow-up.ts';
 import { makeFiles } from './files.ts';
@@ -91,6 +91,7 @@ export async function openHouse(world: World): Promise<House> {
     soundless: () => soundState() === 'unavailable',
     voiceLost: voice.lost,
     secure: world.secure,
+    misread,
     saveAsFile: files.saveAsFile,
     reload: world.reload,
   });
@@ -146,9 +147,6 @@ export async function openHouse(world: World): Promise<House> {
     if (target === null) return voice.say((await troubles()).nothingToTakeBack);
     await take({ kind: 'takeBack', target: target.id });
   };
-  const misreadTold = (text: string) => tell({ id: 'equipment', text, action: null });
-  if (misread)
-    void troubles().then((all) => misreadTold(fill(all.equipmentUnreadable, { ...misread })));
   sound.onState(setSoundState);
   screen.onState(setLit);
   world.update.onOffer((go) => setOffer(() => go));
@@ -206,10 +204,11 @@ export async function openHouse(world: World): Promise<House> {
     },
     leaps: leaps.leaps,
     leapRead: leaps.read,
-    begin,
+    ...makeDay(world, kitchen, now, take),
+    wall,
     saving: () => (kept().slow ? 'slow' : kept().unsaved > 0 ? 'unsaved' : 'saved'),
     unsaved: () => kept().unsaved,
-    ...{ ringing, front },
+    ...{ begin, ringing, front },
     unheard: unheard.waits,
     hush() {
       voice.hush();
@@ -233,9 +232,7 @@ export async function openHouse(world: World): Promise<House> {
     rehearse: world.rehearse,
     endRehearsal: world.endRehearsal,
     ...world.ways,
-    formulas,
-    lastKitchen,
-    equipment,
+    ...{ formulas, lastKitchen, equipment },
     equip: hearing.keptBy(equip, follow),
     half: makeHalfTyped(settings, () => clock.now(), world.holds && clock.rate === 1),
     tryCall(kind, inMs) {

@@ -2,6 +2,7 @@ import type { Accessor } from 'solid-js';
 import type {
   Clock,
   LogStore,
+  Planner,
   ScreenAwake,
   Settings,
   Sound,
@@ -24,6 +25,10 @@ export interface World {
   readonly speaker: Speaker;
   /** Comes when it is first wanted. */
   studio(): Promise<Studio>;
+  /** Comes when it is first wanted. */
+  planner(): Promise<Planner>;
+  /** The wall's zone, an IANA name; a tablet may come to another. */
+  zone(): string;
   readonly screen: ScreenAwake;
   readonly update: Update;
   readonly news: News;

@@ -1,7 +1,8 @@
 import type { Accessor } from 'solid-js';
 import type { Call } from '../../machines/attention/attention.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
-import type { CallKind, SoundState, Stop, Studio } from '../../machines/ports.ts';
+import type { CallKind, Planner, SoundState, Stop, Studio } from '../../machines/ports.ts';
+import type { DayPlan } from '../core/day/laid/day-plan.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Notice } from '../core/formula/notice.ts';
 import type { Formula } from '../core/formula/formula.ts';
@@ -53,6 +54,8 @@ export interface House {
   readonly records: Accessor<readonly LogRecord[]>;
   /** Kitchen time, moved on every second. */
   readonly now: Accessor<Instant>;
+  /** The wall instant at which kitchen time reaches an instant; another only where the clock was set back. */
+  wall(at: Instant): Instant;
   /** '15:05' or '3:05 pm': a kitchen instant on the clock this tablet is read by. */
   hour(at: Instant): string;
   /** 'Sat', and '3 May 2031', in the tablet's own words. */
@@ -75,6 +78,17 @@ export interface House {
   leapRead(which: keyof Leaps): void;
   /** A new bake; the recipe is pinned in its first fact. */
   begin(order: Order): Promise<string | null>;
+  /** The plan that stands, its begun bakes in it; null where none does or all its bread is long due. */
+  readonly plan: Accessor<DayPlan | null>;
+  /**
+   * A bake of the plan that stands begins, by its name there: its recipe is pinned as it was planned,
+   * its levain's feed as the plan chose it. Its id; null where no such bake waits to begin.
+   */
+  beginPlanned(name: string): Promise<string | null>;
+  /** Plans aside from the page. Rejects where it cannot be had. */
+  planner(): Promise<Planner>;
+  /** The wall's zone on this tablet, an IANA name. */
+  zone(): string;
   readonly saving: Accessor<'saved' | 'slow' | 'unsaved'>;
   readonly unsaved: Accessor<number>;
   readonly ringing: Accessor<Call | null>;

@@ -4,6 +4,7 @@ import type { World } from '../../src/app/world.ts';
 import { readWays } from '../../src/app/ways.ts';
 import { makeMemorySettings } from './memory-settings.ts';
 import { makeMemoryStore } from './memory-store.ts';
+import { makePlannerAtOnce } from './planner-at-once.ts';
 import { makeSilentSound } from './silent-sound.ts';
 import { makeTurnedClock, type TurnedClock } from './turned-clock.ts';
 
@@ -52,6 +53,8 @@ export function makeFakeWorld(
       reads: () => Promise.resolve(false),
     },
     studio: () => Promise.reject(new Error('No studio here.')),
+    planner: () => Promise.resolve(makePlannerAtOnce()),
+    zone: () => 'Europe/Berlin',
     screen: { state: () => 'held', onState: () => () => undefined, hold: () => () => undefined },
     update: {
       onOffer(then) {
