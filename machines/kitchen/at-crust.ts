@@ -1,6 +1,7 @@
 import type { CrustSigns } from '../../src/core/oven/judge-crust.ts';
 import type { Metres } from '../../src/core/oven/boiling.ts';
 import { coreTarget } from '../../src/core/oven/core-target.ts';
+import { TRAY } from '../../src/core/oven/tray.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import type { BakeSnapshot, Kitchen, LaneSnapshot } from './kitchen.ts';
@@ -21,12 +22,16 @@ const lastPress = (
   return found?.kind === 'press' ? found : undefined;
 };
 
-/** Since when a loaf bakes open: its lid or steam gone, of a tin since it was loaded. */
+/** Since when a loaf bakes open: its lid or steam gone, of a tin or a tray since it was loaded. */
 const openSince = (kitchen: Kitchen, who: string, { context }: LaneSnapshot): Instant => {
-  const { entered, vessel } = context;
+  const { entered, vessel, loaves } = context;
   const uncovered = lastPress(kitchen, ['lidOff', 'steamOut'], (lane) => lane === who);
-  const loaded = lastPress(kitchen, ['loaded'], () => true);
-  const began = vessel === 'tin' ? loaded?.at : (uncovered?.was ?? uncovered?.at);
+  const loaded = kitchen.standing.findLast(
+    (fact) =>
+      fact.kind === 'press' && fact.act === 'loaded' && fact.loaves?.includes(loaves[0] ?? ''),
+  );
+  const fromFirst = vessel === 'tin' || vessel === 'tray';
+  const began = fromFirst ? loaded?.at : (uncovered?.was ?? uncovered?.at);
   // Without the press, after a leap of the clock, the present look is all there is.
   return Math.min(began ?? Infinity, entered['open'] ?? kitchen.now);
 };
@@ -76,7 +81,7 @@ export function atCrust(
     base: among(answers['base'], ['hollow', 'dull', 'dark']),
     cores: measured.length > 0 ? measured : told,
     open: (kitchen.now - openSince(kitchen, who, lane)) / MINUTE,
-    least: process.open,
+    least: lane.context.vessel === 'tray' ? TRAY.least : process.open,
     filled: formula.fillings.length > 0,
     height,
   };

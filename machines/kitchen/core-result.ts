@@ -53,7 +53,7 @@ const startOf = (kitchen: Kitchen, bake: BakeSnapshot, at: Instant): Celsius => 
   return clockOf(kitchen, bake, at).loaf?.celsius ?? usual;
 };
 
-/** The core of this look, and what follows of it. */
+/** The core of this look, and what follows of it; null where it tells nothing of loaves. */
 function coredAt(
   kitchen: Kitchen,
   bake: BakeSnapshot,
@@ -62,8 +62,9 @@ function coredAt(
 ): Cored | null {
   const { recipe } = bake.context;
   const loaded = loadedAt(kitchen, lane);
-  if (loaded === null) return null;
   const { vessel } = lane.context;
+  // A flat bread says nothing of how a loaf heats through.
+  if (loaded === null || vessel === 'tray') return null;
   const loaf = {
     start: startOf(kitchen, bake, loaded),
     grams: recipe.piece,

@@ -1,5 +1,6 @@
 import type { Vessel } from '../../src/core/formula/formula.ts';
-import { ONE_LANE } from '../../src/core/records/lane.ts';
+import { ONE_LANE, TRAY_LANE } from '../../src/core/records/lane.ts';
+import type { LaneVessel } from '../../src/core/records/position.ts';
 import type { LaneStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { Rack } from '../oven/oven-setup.ts';
@@ -17,22 +18,25 @@ export const bakedLoaves = (kitchen: Kitchen): readonly string[] => [
   ...kitchen.oven.context.out,
 ];
 
-/** What a load in this kind of vessel begins with: tins colour from the first minute on. */
-const FIRST: Readonly<Record<Vessel, LaneStage>> = {
+/** What a load in this kind of vessel begins with: tins and a tray colour from the first minute on. */
+const FIRST: Readonly<Record<LaneVessel, LaneStage>> = {
   pot: 'lidded',
   stone: 'steaming',
   tin: 'open',
+  tray: 'open',
 };
 
 /**
  * The lanes that could take a load in this kind of vessel now: hot, and empty. Tins and a stone fill
- * the oven, and so does a load of a log in which pots were not told apart.
+ * the oven, and so does a load of a log in which pots were not told apart; a tray stands beside pots.
  */
 export const freeLanes = ({ oven, lanes }: Kitchen, vessel: Vessel): readonly string[] => {
   const said = oven.context.lanes;
   const taken = Object.values(lanes);
   if (said === undefined || vessel !== 'pot') return taken.length === 0 ? [ONE_LANE] : [];
-  if (taken.some(({ context }) => context.vessel !== 'pot')) return [];
+  const fills = ({ context }: LaneSnapshot) =>
+    context.vessel !== 'pot' && context.vessel !== 'tray';
+  if (taken.some(fills)) return [];
   return said.filter((lane) => !Object.hasOwn(lanes, lane));
 };
 
@@ -43,11 +47,11 @@ export const rackOf = (kitchen: Kitchen, vessel: Vessel): Rack => ({
   reheats: Object.values(kitchen.lanes).some((lane) => stageOf(lane) === 'recover'),
 });
 
-/** Whether an emptied pot is to be hot again: loaves come, and it was not taken out of the round. */
+/** Whether an emptied pot is to be hot again: loaves come, and it was not taken out of the round. A tray is not. */
 export const isWantedHot = ({ oven }: Kitchen, who: string): boolean => {
   const { waiting, soon, lanes, vessel } = oven.context;
   const dropped = lanes !== undefined && vessel === 'pot' && !lanes.includes(who);
-  return !dropped && (soon || waiting.length > 0);
+  return !dropped && who !== TRAY_LANE && (soon || waiting.length > 0);
 };
 
 /** A lane as its load has just gone in. What was done in this firing is not asked again. */
@@ -56,8 +60,9 @@ export const newLane = (
   machines: Machines,
   loaves: readonly string[],
   at: Instant,
+  vessel: LaneVessel = oven.context.vessel,
 ): LaneSnapshot => {
-  const { vessel, tasks } = oven.context;
+  const { tasks } = oven.context;
   const stage = FIRST[vessel];
   return machines.lane.resolveState({
     value: stage,

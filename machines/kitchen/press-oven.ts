@@ -1,4 +1,5 @@
 import type { Fact, OvenAct } from '../../src/core/records/fact.ts';
+import { TRAY_LANE } from '../../src/core/records/lane.ts';
 import type { LaneEvent } from '../oven/lane-setup.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
@@ -9,14 +10,17 @@ import { stepLane, stepOven, type Stepped } from './step.ts';
 
 type Press = Extract<Fact, { kind: 'press' }>;
 
-/** Whether another loaf that waits could go into another lane at once. */
+/** Whether another loaf that waits could go into another lane at once. Only a pot leaves room for more. */
 const moreFit = (kitchen: Kitchen, lane: string, loaves: readonly string[]): boolean => {
-  const rest = kitchen.oven.context.waiting.filter((loaf) => !loaves.includes(loaf));
-  if (rest.length === 0) return false;
-  const { vessel } = kitchen.oven.context;
-  if (vessel !== 'pot' || vesselOf(kitchen, rest) !== vessel) return false;
+  const { vessel, waiting, lanes } = kitchen.oven.context;
+  const rest = waiting.filter((loaf) => !loaves.includes(loaf));
+  if (rest.length === 0 || vessel !== 'pot' || vesselOf(kitchen, rest) !== vessel) return false;
+  if (lane === TRAY_LANE && lanes === undefined) return false;
   return freeLanes(kitchen, vessel).some((free) => free !== lane);
 };
+
+/** Whether the tray is free: two loaves in it would not be done at once. */
+export const isTrayFree = ({ lanes }: Kitchen): boolean => !Object.hasOwn(lanes, TRAY_LANE);
 
 /** A pot that is told apart holds one loaf, and a load one kind of vessel: the one made ready. */
 const fits = (kitchen: Kitchen, lane: string, loaves: readonly string[]): boolean => {
@@ -29,17 +33,26 @@ const fits = (kitchen: Kitchen, lane: string, loaves: readonly string[]): boolea
   );
 };
 
+/** Into the tray goes the loaf that was told to bake flat, and no other. */
+const fitsTray = (kitchen: Kitchen, lane: string, loaves: readonly string[]): boolean =>
+  lane === TRAY_LANE &&
+  isTrayFree(kitchen) &&
+  loaves.length === 1 &&
+  loaves[0] === kitchen.oven.context.waiting[0];
+
 /** The oven takes the loaves out of its queue, and a lane of theirs begins. */
 const load = (kitchen: Kitchen, machines: Machines, { at, lane, loaves = [] }: Press): Stepped => {
   const { vessel } = kitchen.oven.context;
-  const into = lane ?? freeLanes(kitchen, vessel)[0];
-  if (into === undefined || !fits(kitchen, into, loaves)) {
+  const flat = stageOf(kitchen.oven) === 'tray';
+  const into = lane ?? (flat ? TRAY_LANE : freeLanes(kitchen, vessel)[0]);
+  const may = flat ? fitsTray : fits;
+  if (into === undefined || !may(kitchen, into, loaves)) {
     return { kitchen, taken: false, says: [] };
   }
   const more = moreFit(kitchen, into, loaves);
   const stepped = stepOven(kitchen, machines, { type: 'loaded', at, loaves, more });
   if (!stepped.taken) return stepped;
-  const filled = newLane(kitchen, machines, loaves, at);
+  const filled = newLane(kitchen, machines, loaves, at, flat ? 'tray' : vessel);
   return {
     kitchen: { ...stepped.kitchen, lanes: { ...stepped.kitchen.lanes, [into]: filled } },
     taken: true,
@@ -57,11 +70,18 @@ const ovenEvent = ({ at, act, item, value, lanes }: Press): OvenEvent =>
         ...(value === undefined ? {} : { value }),
       };
 
+/** A loaf in a tin is in its tin already; a tray takes one loaf at a time. */
+export const mayBakeFlat = (kitchen: Kitchen): boolean =>
+  kitchen.oven.context.vessel !== 'tin' && isTrayFree(kitchen);
+
 /** A press on the oven itself. */
-export const pressOven = (kitchen: Kitchen, machines: Machines, fact: Press): Stepped =>
-  fact.act === 'loaded'
-    ? load(kitchen, machines, fact)
-    : stepOven(kitchen, machines, ovenEvent(fact));
+export const pressOven = (kitchen: Kitchen, machines: Machines, fact: Press): Stepped => {
+  if (fact.act === 'loaded') return load(kitchen, machines, fact);
+  if (fact.act === 'pokeFlat' && !mayBakeFlat(kitchen)) {
+    return { kitchen, taken: false, says: [] };
+  }
+  return stepOven(kitchen, machines, ovenEvent(fact));
+};
 
 const laneEvent = (kitchen: Kitchen, { who, at, act, item, value, was }: Press): LaneEvent => {
   if (act === 'unloaded') return { type: act, at, more: isWantedHot(kitchen, who) };

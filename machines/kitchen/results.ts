@@ -104,6 +104,7 @@ const heatResult = (
     again: isAgain(fact, who),
     ...(stands === null ? {} : { stands }),
     ...moreOf(kitchen, who, fact),
+    ...('loaves' in machine.context && machine.context.vessel === 'tray' ? { inTray: true } : {}),
     ...(bake === undefined ? {} : loafMoves(kitchen, bake)),
   });
   return [{ who, stage, since, marks: endingMarks(stage, waits, marks), model }];

@@ -18,6 +18,24 @@ export const load = state({
 });
 
 /**
+ * A loaf that went over goes in flat, in a tray beside the pots. It is looked at anew where its turn was
+ * changed, or where it is given up.
+ */
+export const tray = state({
+  entry: entering('tray'),
+  meta: { hazard: 'hot' },
+  on: {
+    loaded: [
+      { guard: 'fitsMore', target: 'poke', actions: 'putIn' },
+      { guard: 'fits', target: 'baking', actions: 'putIn' },
+    ],
+    loafFirst: { guard: 'turnsFlat', target: 'poke', actions: 'turn' },
+    loafLater: { guard: 'turnsFlat', target: 'poke', actions: 'turn' },
+    sync: [...callOff, { guard: 'flatGone', target: 'poke', actions: 'queue' }, queue],
+  },
+});
+
+/**
  * Nothing can go in: every pot is full or heats up again. Its lanes say what is to be done; it notes
  * no entry, for nothing begins here.
  */

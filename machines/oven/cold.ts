@@ -60,12 +60,23 @@ export const poke = state({
   meta: { call: 'act', list: 'pokeSigns' },
   on: {
     answer: { guard: { type: 'isAsked', params: { list: 'pokeSigns' } }, actions: 'answer' },
-    pokeReady: [{ guard: 'madeReady', target: 'score' }, { target: 'before' }],
+    pokeReady: [
+      { guard: 'madeReady', target: 'score', actions: 'unflatten' },
+      { target: 'before', actions: 'unflatten' },
+    ],
     pokeNotYet: [
       { guard: 'othersWait', target: 'poke', reenter: true, actions: 'setAside' },
       { target: 'standing', actions: 'setAside' },
     ],
-    pokeOver: [{ guard: 'madeReady', target: 'score' }, { target: 'before' }],
+    pokeOver: [
+      { guard: 'madeReady', target: 'score', actions: 'unflatten' },
+      { target: 'before', actions: 'unflatten' },
+    ],
+    // Far gone: it bakes flat, the others go on in their pots.
+    pokeFlat: [
+      { guard: 'madeReady', target: 'tray', actions: 'flatten' },
+      { target: 'before', actions: 'flatten' },
+    ],
     sync: [...callOff, queue],
   },
 });
@@ -87,6 +98,11 @@ export const before = state({
   meta: { list: 'beforeOven' },
   on: {
     answer: [
+      {
+        guard: { type: 'completesFlat', params: { list: 'beforeOven' } },
+        target: 'tray',
+        actions: 'makeReady',
+      },
       {
         guard: { type: 'completes', params: { list: 'beforeOven' } },
         target: 'score',

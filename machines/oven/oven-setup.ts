@@ -1,7 +1,7 @@
 import { assign } from 'xstate';
 import type { Vessel } from '../../src/core/formula/formula.ts';
 import type { OvenAct } from '../../src/core/records/fact.ts';
-import { isLane } from '../../src/core/records/lane.ts';
+import { isLane, TRAY_LANE } from '../../src/core/records/lane.ts';
 import { beforeOvenItems, closes, LISTS } from '../../src/core/records/lists.ts';
 import type { OvenPlace, Turn } from '../../src/core/records/position.ts';
 import { inTurn } from '../../src/core/oven/in-turn.ts';
@@ -69,7 +69,9 @@ const without = (all: readonly string[], item: string | undefined): readonly str
 /** Where nobody counted the pots any load may go in; else each is one, and there is one at least. */
 const arePots = (lanes: readonly string[] | undefined): boolean =>
   lanes === undefined ||
-  (lanes.length > 0 && new Set(lanes).size === lanes.length && lanes.every(isLane));
+  (lanes.length > 0 &&
+    new Set(lanes).size === lanes.length &&
+    lanes.every((lane) => isLane(lane) && lane !== TRAY_LANE));
 
 const isLater = ({ lanes, turns }: OvenContext, loaf: string): boolean =>
   lanes === undefined || turns?.[loaf] === 'later';
@@ -83,6 +85,19 @@ const turned = ({ waiting, turns }: OvenContext, loaf: string, turn: Turn) => {
   const said = { ...turns, [loaf]: turn };
   return { turns: said, waiting: inTurn(without(waiting, loaf).concat(loaf), said) };
 };
+
+/** Whether the loaf that goes in first was told to bake flat. */
+export const isFlat = (turns: OvenContext['turns'], waiting: readonly string[]): boolean =>
+  turns?.[waiting[0] ?? ''] === 'flat';
+
+const completes = (
+  { context, event }: { context: OvenContext; event: OvenEvent },
+  list: OvenList,
+) =>
+  event.type === 'answer' &&
+  itemsOf(list, context).every((item) =>
+    closes(list, item, item === event.item ? event.value : context.answers[item]),
+  );
 
 export const ovenSetup = setup({
   types: {
@@ -141,6 +156,13 @@ export const ovenSetup = setup({
     setAside: assign(({ context }) =>
       context.lanes === undefined ? {} : turned(context, context.waiting[0] ?? '', 'later'),
     ),
+    flatten: assign(({ context }) => turned(context, context.waiting[0] ?? '', 'flat')),
+    /** It was to bake flat, had to wait, and goes into a pot after all. */
+    unflatten: assign(({ context }) =>
+      isFlat(context.turns, context.waiting)
+        ? turned(context, context.waiting[0] ?? '', 'first')
+        : {},
+    ),
     keepTask: assign(({ context, event }) =>
       event.type === 'taskKept' ? { tasks: taskKept(context.tasks, event.task, event.at) } : {},
     ),
@@ -165,11 +187,9 @@ export const ovenSetup = setup({
     ),
   },
   guards: {
-    completes: ({ context, event }, { list }: { list: OvenList }) =>
-      event.type === 'answer' &&
-      itemsOf(list, context).every((item) =>
-        closes(list, item, item === event.item ? event.value : context.answers[item]),
-      ),
+    completes: (all, { list }: { list: OvenList }) => completes(all, list),
+    completesFlat: (all, { list }: { list: OvenList }) =>
+      isFlat(all.context.turns, all.context.waiting) && completes(all, list),
     isAsked: ({ context, event }, { list }: { list: OvenList }) =>
       event.type === 'answer' &&
       event.value !== undefined &&
@@ -199,6 +219,12 @@ export const ovenSetup = setup({
     mayTurn: ({ context, event }) =>
       (event.type === 'loafFirst' || event.type === 'loafLater') &&
       context.waiting.includes(event.item ?? ''),
+    turnsFlat: ({ context, event }) =>
+      (event.type === 'loafFirst' || event.type === 'loafLater') &&
+      isFlat(context.turns, context.waiting) &&
+      event.item === context.waiting[0],
+    flatGone: ({ context, event }) =>
+      event.type === 'sync' && !isFlat(context.turns, event.waiting),
     /** The last pot stays: what waits has to bake in something. */
     mayDrop: ({ context, event }) =>
       event.type === 'potOut' &&

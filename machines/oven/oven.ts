@@ -1,4 +1,4 @@
-import { baking, load, turnOff } from './busy.ts';
+import { baking, load, tray, turnOff } from './busy.ts';
 import { before, holding, off, poke, preheating, score, standing, turnOn } from './cold.ts';
 import { ovenSetup } from './oven-setup.ts';
 
@@ -39,6 +39,7 @@ export const ovenMachine = ovenSetup.createMachine({
     before,
     score,
     load,
+    tray,
     baking,
     turnOff,
   },

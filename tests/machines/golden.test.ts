@@ -34,6 +34,7 @@ const recordsOf = (rows: readonly unknown[]): LogRecord[] =>
   });
 const walk1 = recordsOf(rowsOf('walk-1.json'));
 const walk4 = recordsOf(rowsOf('walk-4.json'));
+const walk6 = recordsOf(rowsOf('walk-6.json'));
 const walk5 = recordsOf(rowsOf('walk-5.json'));
 
 describe.each(logs)('the golden log %s', (name) => {
@@ -212,6 +213,23 @@ describe('walk-5', () => {
   it('tells when a loaf on the bare rack is no longer known to be there', () => {
     const lane = laneMachine.provide({ actions: { outOfPot: () => undefined } });
     expect(replay(walk5, { ...MACHINES, lane }).trouble?.seq).toBe(seqOf(byAct('crustOnRack')));
+  });
+});
+
+describe('walk-6', () => {
+  it('tells when a loaf that went over no longer bakes flat', () => {
+    const oven = ovenMachine.provide({ actions: { flatten: () => undefined } });
+    const at = walk6.find(({ fact }) => fact.kind === 'press' && fact.act === 'pokeFlat');
+    expect(replay(walk6, { ...MACHINES, oven }).trouble?.seq).toBe(at!.seq);
+  });
+
+  it('has one loaf in the tray and three in pots', () => {
+    const back = walk6.flatMap(({ fact }) => (fact.kind === 'takeBack' ? [fact.target] : []));
+    const lanes = walk6.flatMap(({ fact }) =>
+      fact.kind === 'press' && fact.act === 'loaded' && !back.includes(fact.id) ? [fact.lane] : [],
+    );
+    expect(lanes.filter((lane) => lane === 'lane.tray')).toHaveLength(1);
+    expect(lanes).toHaveLength(4);
   });
 });
 

@@ -76,7 +76,7 @@ const ovenWalk = explore(oven, {
       soon,
       out,
       lanes !== undefined,
-      waiting.map((loaf) => turns?.[loaf] === 'later'),
+      waiting.map((loaf) => ['later', 'flat'].indexOf(turns?.[loaf] ?? '')),
       madeReady,
       Object.keys(answers),
       byDue,
@@ -91,6 +91,7 @@ const laneWalk = explore(lane, {
       ['pot', 'lidded'],
       ['stone', 'steaming'],
       ['tin', 'open'],
+      ['tray', 'open'],
     ] as const
   ).map(([vessel, stage]) =>
     lane.resolveState({
@@ -280,6 +281,7 @@ const GATED: Readonly<Record<string, Hazard>> = {
   turnOff: 'machine',
   score: 'blade',
   load: 'hot',
+  tray: 'hot',
   lift: 'hot',
   vent: 'hot',
   judge: 'hot',

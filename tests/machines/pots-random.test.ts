@@ -9,8 +9,17 @@ const SEED = 20_310_621;
 const RUNS = 86;
 
 const ACTS = [
-  ...['ovenOn', 'ovenHot', 'answer', 'pokeReady', 'pokeNotYet', 'pokeOver', 'pokeNow', 'scored'],
-  ...['loaded', 'lidOff', 'steamOut', 'colourSeen', 'crustReady', 'crustNotYet', 'crustOver'],
+  ...['ovenOn', 'ovenHot', 'answer', 'pokeReady', 'pokeNotYet', 'pokeOver', 'pokeFlat', 'pokeNow'],
+  ...[
+    'scored',
+    'loaded',
+    'lidOff',
+    'steamOut',
+    'colourSeen',
+    'crustReady',
+    'crustNotYet',
+    'crustOver',
+  ],
   ...['crustOnRack', 'unloaded', 'ovenOff', 'loafFirst', 'loafLater', 'potOut'],
   ...['start', 'heard', 'takeBack', 'fewer', 'ended', 'cooled', 'handedOver', 'noted'],
 ];

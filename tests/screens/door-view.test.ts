@@ -8,7 +8,7 @@ import { benchView } from '../../src/screens/bench/view.ts';
 import { focusOn } from '../../src/screens/focus.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { walkTo } from '../machines/support/onward.ts';
-import { TIN } from '../machines/support/recipe.ts';
+import { RECIPE, TIN } from '../machines/support/recipe.ts';
 
 const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
 const see = (hand: Hand) => {
@@ -36,6 +36,20 @@ const retarded = (hours: number): Hand => {
   return walkTo(hand, 'oven', 'poke');
 };
 const bakeOf = (hand: Hand) => hand.kitchen.bakes['a']!;
+
+/** Warm loaves for pots, far over by the clock, in an oven of two pots. */
+const overdue = (loaves: string[], hours = 9): Hand => {
+  const hand = new Hand({ wait: waitFor, now: Date.UTC(2031, 4, 3, 6) });
+  const process = { ...RECIPE.process, retard: 0, warm: 90 };
+  hand.start('a', 'shape.divide', loaves, { ...RECIPE, process });
+  walkTo(hand, 'a', 'proof.warm');
+  hand.turn(hours * 60);
+  hand.press('a', 'loafSeen');
+  hand.press('a', 'loafReady');
+  walkTo(hand, 'oven', 'turnOn');
+  hand.press('oven', 'ovenOn', { lanes: ['lane.left', 'lane.right'] });
+  return walkTo(hand, 'oven', 'poke');
+};
 
 describe('the poke at the oven’s door', () => {
   it('says that a cold dent alone is weak, and bakes', () => {
@@ -94,7 +108,76 @@ describe('the poke at the oven’s door', () => {
     hand.answer('oven', { grown: 'grown', dent: 'slowly' });
     const view = see(hand);
     expect([actOf(view), view.slab.label]).toEqual(['pokeOver', 'Bake this one first']);
-    expect(view.tiles.map(({ label }) => label)).toEqual(['It’s ready']);
+    expect(view.tiles.map(({ label }) => label)).toEqual(['It’s ready', 'Bake it flat']);
+  });
+
+  it('bakes flat what is over by signs and clock; a shallow cut stays open to hands', () => {
+    const hand = overdue(['a1', 'a2', 'a3']);
+    hand.answer('oven', { grown: 'grown', dent: 'stays' });
+    const view = see(hand);
+    expect([actOf(view), view.slab.label]).toEqual(['pokeFlat', 'Bake it flat']);
+    expect(view.detail).toBe('Over, by signs and clock. Far gone: bake it flat.');
+    expect(view.tiles.map(({ label }) => label)).toEqual(['It’s ready', 'Gone over']);
+    hand.press('oven', 'pokeFlat');
+    walkTo(hand, 'oven', 'tray');
+    const tray = see(hand);
+    expect([tray.headline, tray.hazard, tray.place]).toEqual([
+      'Bake this one flat',
+      'hot',
+      'Oven · loaf 1 of 3',
+    ]);
+    expect(tray.care).toMatch(/unsure of a filling, throw it out.*children stand 1 m back/);
+    expect(tray.slab.deed).toMatchObject({
+      act: 'loaded',
+      loaves: ['a1'],
+      lane: 'lane.tray',
+    });
+    hand.do(tray.slab.deed!);
+    // Its tray is taken: the next one over may only take a pot.
+    hand.answer('oven', { grown: 'grown', dent: 'stays' });
+    expect([actOf(see(hand)), see(hand).tiles.map(({ label }) => label)]).toEqual([
+      'pokeOver',
+      ['It’s ready'],
+    ]);
+    expect(hand.replayed().trouble).toBeNull();
+  });
+
+  it('says at the tray what is in it, and never that it is in a pot', () => {
+    const hand = overdue(['a1', 'a2']);
+    hand.press('oven', 'pokeFlat');
+    walkTo(hand, 'oven', 'tray');
+    hand.do(see(hand).slab.deed!);
+    for (const act of ['pokeReady', 'scored']) hand.press('oven', act);
+    hand.press('oven', 'loaded', { loaves: ['a2'], lane: 'lane.left' });
+    hand.turnTo(hand.deadline('lane.left')!);
+    hand.press('lane.left', 'lidOff');
+    hand.press('lane.tray', 'taskDone', { item: 'rack' });
+    const seen: string[] = [];
+    for (const act of ['colourSeen', 'crustReady', 'unloaded']) {
+      const view = see(hand);
+      expect(view.who).toBe('lane.tray');
+      expect(view.place).toBe('Tray · loaf 1 of 2');
+      seen.push(view.headline);
+      expect([view.headline, view.detail, view.spoken, view.care].join(' ')).not.toMatch(/\bpot\b/);
+      expect(hand.press('lane.tray', act)).toBe(true);
+    }
+    expect(seen).toEqual([
+      'Let the flat bread colour',
+      'What colour is the crust?',
+      'Take the flat bread out',
+    ]);
+  });
+
+  it('says of a slow loaf, where others wait, that it goes last', () => {
+    const hand = overdue(['a1', 'a2'], 0);
+    hand.answer('oven', { grown: 'little', dent: 'springs' });
+    const view = see(hand);
+    expect([actOf(view), view.slab.label, view.slab.then]).toEqual([
+      'pokeNotYet',
+      'Not yet',
+      'it goes last',
+    ]);
+    expect(view.detail).toBe('Not there yet: it goes last.');
   });
 
   it('knows nothing of a loaf that nobody saw shaped', () => {

@@ -46,6 +46,21 @@ const viewsOfStone = (): BenchView[] => {
   return [...views, see(hand)!];
 };
 
+/** Every view of a loaf that is over at the door, from there until it is out. */
+const viewsOfFlat = (): BenchView[] => {
+  const hand = new Hand();
+  hand.start('a', 'oven.queued', ['a1']);
+  walkTo(hand, 'oven', 'poke').press('oven', 'pokeFlat');
+  const views: BenchView[] = [];
+  while (hand.stage('a') === 'oven.queued') {
+    const view = see(hand)!;
+    views.push(view);
+    if (view.stage === 'tray') hand.do(view.slab.deed!);
+    else stepOn(hand, 'oven');
+  }
+  return views;
+};
+
 /** Every view of a whole bake, one before each step of it. */
 const viewsOfWholeBake = (): BenchView[] => {
   const hand = new Hand();
@@ -116,7 +131,7 @@ describe('a look at a cold loaf', () => {
     walkTo(hand, 'oven', 'poke');
     // At the oven too: no question whether it is ready, and no more waiting.
     expect(see(hand)!.progress).toBeNull();
-    expect(acts(see(hand)!)).toEqual(['pokeOver', 'pokeReady']);
+    expect(acts(see(hand)!)).toEqual(['pokeOver', 'pokeReady', 'pokeFlat']);
     hand.press('oven', 'pokeOver');
     walkTo(hand, 'oven', 'score');
     expect(see(hand)!.detail).toMatch(/shallow cut, half as deep/);
@@ -147,6 +162,7 @@ describe('what the bench shows', () => {
       ...viewsOfStone(),
       ...viewsOfWarm(TIN),
       ...viewsOfWarm(SCOOP),
+      ...viewsOfFlat(),
     ];
     for (const view of views) {
       for (const text of [

@@ -4,6 +4,7 @@ import type { Belief } from '../readiness/belief.ts';
 import type { Seen } from '../records/seen.ts';
 import type { BakeStage, OvenStage } from '../records/stage.ts';
 import { MINUTE, type Celsius, type Instant, type Minutes } from '../units.ts';
+import { TRAY } from '../oven/tray.ts';
 import { bulkWait } from './bulk-wait.ts';
 import { coldWait } from './cold-wait.ts';
 import { counterMinutes } from './counter-minutes.ts';
@@ -39,6 +40,8 @@ export interface WaitInput {
   readonly stands?: Minutes;
   /** Of a loaf whose core was low: minutes to its next look, where they were foretold. */
   readonly more?: Minutes;
+  /** Of a lane: a loaf that went over bakes flat in it. */
+  readonly inTray?: true;
   /** When the levain's jar was filled; left out where nobody knows. */
   readonly fedAt?: Instant;
   /** When the loaves went into the fridge, and when they were taken out to stand; left out where not. */
@@ -112,7 +115,10 @@ function plainWait(input: WaitInput): Wait {
     case 'lidded':
       return plain('lid', process.lidded);
     case 'open':
-      return plain('colour', again ? (input.more ?? AGAIN.crust) : process.open);
+      return plain(
+        'colour',
+        again ? (input.more ?? AGAIN.crust) : input.inTray ? TRAY.least : process.open,
+      );
     case 'recover':
       return plain('hot', process.recovery);
     case 'cool.cooling':

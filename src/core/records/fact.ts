@@ -63,6 +63,7 @@ export type OvenAct =
   | 'pokeReady'
   | 'pokeNotYet'
   | 'pokeOver'
+  | 'pokeFlat'
   | 'pokeNow'
   | 'scored'
   | 'loaded'

@@ -4,6 +4,9 @@ const LANE = 'lane.';
 /** The lane of tins, of a stone, and of loads from before pots were told apart. */
 export const ONE_LANE = 'lane.pot';
 
+/** The lane of a loaf that went over and bakes flat, in a tray beside the pots. */
+export const TRAY_LANE = 'lane.tray';
+
 /**
  * The name of the lane that a pot is.
  *

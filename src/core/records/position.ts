@@ -54,12 +54,15 @@ export interface OvenPlace extends Place {
   readonly madeReady?: true | undefined;
 }
 
-/** Whether a loaf is baked before the others, or after them. */
-export type Turn = 'first' | 'later';
+/** Whether a loaf is baked before the others, or after them; `flat`: it went over, and bakes in a tray now. */
+export type Turn = 'first' | 'later' | 'flat';
+
+/** What a lane bakes in: what its recipe says, or the tray of a loaf that went over. */
+export type LaneVessel = Vessel | 'tray';
 
 /** One pot from its load on, until it is hot and empty again; or all that is in tins or on the stone. */
 export interface LanePlace extends Place {
-  readonly vessel: Vessel;
+  readonly vessel: LaneVessel;
   readonly loaves: readonly string[];
   /** It was taken out of its pot and finishes on the bare rack; left out where not. */
   readonly onRack?: true;

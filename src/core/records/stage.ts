@@ -80,6 +80,7 @@ export const OVEN_STAGES = [
   'before', // checklist before the oven
   'score', // blade
   'load', // hot
+  'tray', // hot: a loaf that went over, flat in a tray
   'baking', // nothing can go in now: the lanes have their own stages
   ...LANE_STAGES,
   'turnOff',

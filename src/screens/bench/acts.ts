@@ -37,6 +37,7 @@ export const ACTS: Readonly<Partial<Record<BakeStage | OvenStage, BakeAct | Oven
   standing: 'pokeNow',
   score: 'scored',
   load: 'loaded',
+  tray: 'loaded',
   lidded: 'lidOff',
   lift: 'lidOff',
   steaming: 'steamOut',

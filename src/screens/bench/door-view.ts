@@ -1,4 +1,5 @@
 import { atDoor } from '../../../machines/kitchen/at-door.ts';
+import { mayBakeFlat } from '../../../machines/kitchen/press-oven.ts';
 import { othersAreFresh } from '../../../machines/oven/oven-setup.ts';
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { OvenAct } from '../../core/records/fact.ts';
@@ -8,18 +9,19 @@ import { verdicts } from '../../core/speech/en/verdicts.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked } from './view.ts';
 
-type DoorAct = Extract<OvenAct, 'pokeReady' | 'pokeNotYet' | 'pokeOver'>;
+type DoorAct = Extract<OvenAct, 'pokeReady' | 'pokeNotYet' | 'pokeOver' | 'pokeFlat'>;
 
 const ACT: Readonly<Record<DoorVerdict, DoorAct>> = {
   bakeNow: 'pokeReady',
   warm: 'pokeNotYet',
   bakeFirst: 'pokeOver',
-  switchGoal: 'pokeOver',
+  switchGoal: 'pokeFlat',
 };
 const LABELS = {
   pokeReady: verdicts.poke.acts.ready,
   pokeNotYet: verdicts.poke.acts.notYet,
   pokeOver: verdicts.poke.acts.over,
+  pokeFlat: doorWords.flat,
 } as const;
 
 const because = ({ verdict, reasons }: DoorJudged, alone: boolean, goesLast: boolean): string => {
@@ -32,9 +34,9 @@ const because = ({ verdict, reasons }: DoorJudged, alone: boolean, goesLast: boo
   return reasons.includes('indexReady') ? doorBecause.byClock : doorBecause.unsure;
 };
 
-const slabOf = (verdict: DoorVerdict, alone: boolean, goesLast: boolean) => {
+const slabOf = (verdict: DoorVerdict, act: DoorAct, alone: boolean, goesLast: boolean) => {
   if (verdict === 'bakeFirst' && !alone) return doorWords.bakeFirst;
-  return verdict === 'warm' && goesLast ? doorWords.goesLast : LABELS[ACT[verdict]];
+  return verdict === 'warm' && goesLast ? doorWords.goesLast : LABELS[act];
 };
 
 /**
@@ -48,14 +50,19 @@ export function doorView(kitchen: Kitchen, { who, bake }: Focus, over: boolean):
   const judged: DoorJudged = over
     ? { verdict: 'switchGoal', reasons: ['signsOver'], minutes: null }
     : doorPoke(atDoor(kitchen, bake));
-  const first = ACT[judged.verdict];
+  const flat = mayBakeFlat(kitchen);
+  const told = ACT[judged.verdict];
+  // Its bake was let go on though over: a shallow cut then, and flat where the hands say so.
+  const first = told === 'pokeFlat' && (over || !flat) ? 'pokeOver' : told;
   const why = over ? verdicts.poke.because.over : because(judged, alone, goesLast);
   const deed = (act: DoorAct) => ({ kind: 'press', who, act }) as const;
-  // What is over is never told to wait.
+  // What is over is never told to wait, and only that is baked flat.
+  const isOver = told === 'pokeOver' || told === 'pokeFlat';
+  const no = isOver ? 'pokeNotYet' : 'pokeFlat';
   const others = (Object.keys(LABELS) as DoorAct[]).filter(
-    (act) => act !== first && !(first === 'pokeOver' && act === 'pokeNotYet'),
+    (act) => act !== first && act !== no && (flat || act !== 'pokeFlat'),
   );
-  const own = slabOf(judged.verdict, alone, goesLast);
+  const own = slabOf(judged.verdict, first, alone, goesLast);
   return {
     headline: verdicts.poke.headline,
     detail: why,

@@ -1,9 +1,10 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { vesselOf } from '../../../machines/kitchen/settle.ts';
+import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import { takesHeat } from '../../core/kitchen/places.ts';
 import { potsOf } from '../../core/kitchen/pots.ts';
-import { laneOf, ONE_LANE } from '../../core/records/lane.ts';
+import { laneOf, ONE_LANE, TRAY_LANE } from '../../core/records/lane.ts';
 import { loadSize } from '../load-size.ts';
 import { nextLane } from '../pot-of.ts';
 
@@ -18,6 +19,8 @@ export const loadInto = (
   kitchen: Kitchen,
   equipment: Equipment,
 ): { readonly loaves: readonly string[]; readonly lane?: string } => {
+  const [flat] = kitchen.oven.context.waiting;
+  if (stageOf(kitchen.oven) === 'tray' && flat) return { loaves: [flat], lane: TRAY_LANE };
   const lane = nextLane(kitchen);
   return { loaves: nextLoad(kitchen, equipment), ...(lane === undefined ? {} : { lane }) };
 };

@@ -15,7 +15,11 @@ import { heatedLanes } from './next-load.ts';
 const LOAD_MINUTES: Minutes = 3;
 
 /** What is said of a loaf's turn, as the plan grades loaves: before all others, or after them. */
-const GRADE: Readonly<Record<Turn, Grade>> = { first: 'over', later: 'sluggish' };
+const GRADE: Readonly<Record<Turn, Grade>> = {
+  flat: 'over',
+  first: 'over',
+  later: 'sluggish',
+};
 
 /** The recipe of a loaf, running or over: its oven may still be hot. */
 const recipeOf = ({ starts }: Kitchen, loaf: string): Recipe | undefined =>
@@ -28,7 +32,7 @@ const processOf = (kitchen: Kitchen, loaf: string): Process | undefined =>
 export const potQueue = (kitchen: Kitchen): readonly string[] =>
   kitchen.oven.context.waiting.filter((loaf) => processOf(kitchen, loaf)?.vessel === 'pot');
 
-/** The pots of this firing as lanes: those that heat, and one that dropped out with a loaf still in it. */
+/** The pots of this firing as lanes: those that heat, and one that dropped out with a loaf still in it, or a tray. */
 const lanesOf = (kitchen: Kitchen, equipment: Equipment): readonly Lane[] => {
   const said = kitchen.oven.context.lanes ?? heatedLanes(equipment);
   const full = Object.entries(kitchen.lanes).filter(([, { context }]) => context.loaves.length > 0);
@@ -55,6 +59,10 @@ const standingOf = (
   const { entered, loaves } = lane.context;
   const stage = stageOf(lane);
   const deadline = deadlineOf(lane);
+  if (lane.context.vessel === 'tray') {
+    const loadAt = Math.min(entered['open'] ?? now, entered['judge'] ?? now);
+    return loaves.map((loaf) => ({ pot, loaf, loadAt, lidAt: null, outAt: deadline ?? now, cool }));
+  }
   const loadAt = entered['lidded'] ?? now;
   const called = entered['lift'] ?? loadAt + lidded * MINUTE;
   const again = (entered['open'] ?? 0) > (entered['judge'] ?? Infinity);
@@ -102,7 +110,9 @@ export function ovenInput(
 ): LoadInput | null {
   const now = Math.max(at, kitchen.now);
   const queue = potQueue(kitchen);
-  const lanes = Object.entries(kitchen.lanes).filter(([, { context }]) => context.vessel === 'pot');
+  const lanes = Object.entries(kitchen.lanes).filter(
+    ([, { context }]) => context.vessel === 'pot' || context.vessel === 'tray',
+  );
   const standing = lanes.flatMap((lane) => {
     const process = processOf(kitchen, lane[1].context.loaves[0] ?? '');
     return process ? standingOf(process, lane, now) : [];
@@ -112,7 +122,10 @@ export function ovenInput(
   const { preheat, lidded, open, recovery, cool } = process;
   const hot = hotAt(kitchen, now);
   return {
-    loaves: queue.map((loaf, n) => waitingLoaf(kitchen, loaf, n)),
+    // What is to bake flat goes into no pot.
+    loaves: queue
+      .map((loaf, n) => waitingLoaf(kitchen, loaf, n))
+      .filter(({ id }) => kitchen.oven.context.turns?.[id] !== 'flat'),
     pots: lanesOf(kitchen, equipment),
     minutes: { preheat, lidded, open, recovery, loadMinutes: LOAD_MINUTES, cool },
     now,

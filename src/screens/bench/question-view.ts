@@ -106,7 +106,7 @@ const isAskedHere = ({ machine, bake }: Focus, list: QuestionList, item: string)
   if (list === 'warmSigns') return item === 'dent' || isOut(bake.context);
   return (
     list !== 'beforeOven' ||
-    !('vessel' in machine.context) ||
+    !('waiting' in machine.context) ||
     beforeOvenItems(machine.context.vessel).includes(item)
   );
 };

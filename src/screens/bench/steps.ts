@@ -12,6 +12,7 @@ const NO_TICK: readonly string[] = [
   'standing',
   'holding',
   'recover',
+  'tray',
   'proof.soon',
 ];
 
@@ -35,6 +36,7 @@ const STANDS_AT: Readonly<Record<string, string>> = {
   holding: 'preheating',
   standing: 'poke',
   recover: 'poke',
+  tray: 'load',
   'rescue.tray': 'turnOn',
 };
 

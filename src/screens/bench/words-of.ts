@@ -1,5 +1,5 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
-import type { Vessel } from '../../core/formula/formula.ts';
+import type { LaneVessel } from '../../core/records/position.ts';
 import type { BakeStage, LaneStage, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
 import { denseCooling } from '../../core/speech/en/cool.ts';
@@ -8,6 +8,7 @@ import { rackWords } from '../../core/speech/en/oven-rack.ts';
 import { basketWords } from '../../core/speech/en/shape.ts';
 import { standOutWords } from '../../core/speech/en/proof.ts';
 import { stoneWords } from '../../core/speech/en/oven-stone.ts';
+import { trayWords } from '../../core/speech/en/oven-tray.ts';
 import { tinWords } from '../../core/speech/en/oven-tin.ts';
 import { overWords, ovenWords } from '../../core/speech/en/oven.ts';
 import { isLane } from '../../core/records/lane.ts';
@@ -20,10 +21,13 @@ import type { Focus } from '../focus.ts';
 import { heatedLanes, nextLoad } from './next-load.ts';
 
 /** What the oven says otherwise for what it is made ready for. */
-const VESSEL_WORDS: Readonly<Record<Vessel, Readonly<Partial<Record<OvenStage, StageWords>>>>> = {
+const VESSEL_WORDS: Readonly<
+  Record<LaneVessel, Readonly<Partial<Record<OvenStage, Partial<StageWords>>>>>
+> = {
   pot: {},
   stone: stoneWords,
   tin: tinWords,
+  tray: trayWords,
 };
 
 const outWords: Readonly<Partial<Record<BakeStage, StageWords>>> = standOutWords;
@@ -54,12 +58,12 @@ export const wordsOf = (
   }
   const lane = kitchen.lanes[who]?.context;
   const vessel = lane?.vessel ?? kitchen.oven.context.vessel;
-  const one = VESSEL_WORDS[vessel][stage as OvenStage] ?? ovenWords[stage as OvenStage];
+  const one = { ...ovenWords[stage as OvenStage], ...VESSEL_WORDS[vessel][stage as OvenStage] };
   const count = lane?.loaves.length ?? nextLoad(kitchen, equipment).length;
   const several = vessel === 'pot' && potsIn(kitchen, equipment) > 1;
   const words = {
     ...one,
-    ...(count > 1 ? manyWords[vessel][stage as OvenStage] : {}),
+    ...(count > 1 && vessel !== 'tray' ? manyWords[vessel][stage as OvenStage] : {}),
     ...(several ? potsWords[stage as OvenStage] : {}),
   };
   const rack = lane?.onRack ? rackWords[stage as LaneStage] : undefined;

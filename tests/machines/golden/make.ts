@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { goldenNight } from './cold.ts';
 import { goldenDay } from './day.ts';
+import { goldenFlat } from './flat.ts';
 import { goldenHaste } from './haste.ts';
 import { goldenPots } from './pots.ts';
 import { goldenWalk } from './walk.ts';
@@ -17,6 +18,7 @@ const walks: Readonly<Record<string, () => readonly object[]>> = {
   3: goldenNight,
   4: goldenHaste,
   5: goldenPots,
+  6: goldenFlat,
 };
 const walk = walks[process.argv[2] ?? '1'];
 if (walk === undefined) throw new Error('No golden walk has this number.');

@@ -61,10 +61,11 @@ export const BAKE_CHART: Readonly<Record<string, Readonly<Record<string, string>
 export const OVEN_CHART: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   turnOn: { ovenOn: 'preheating' },
   preheating: { due: 'HOT', ovenHot: 'HOT' },
-  poke: { pokeReady: 'before', pokeNotYet: 'standing', pokeOver: 'before' },
+  poke: { pokeReady: 'before', pokeNotYet: 'standing', pokeOver: 'before', pokeFlat: 'before' },
   standing: { due: 'poke', pokeNow: 'poke' },
   score: { scored: 'load' },
   load: { loaded: 'IN' },
+  tray: { loaded: 'IN' },
   lidded: { due: 'lift', lidOff: 'open' },
   lift: { lidOff: 'open' },
   steaming: { due: 'vent', steamOut: 'open' },
@@ -91,6 +92,7 @@ export const NONE_WAIT: Readonly<Record<string, string>> = {
   before: 'turnOff',
   score: 'turnOff',
   load: 'turnOff',
+  tray: 'turnOff',
   recover: 'turnOff',
 };
 export const SOME_WAIT: Readonly<Record<string, string>> = { off: 'turnOn', turnOff: 'preheating' };
@@ -101,6 +103,7 @@ export const NONE_YET: Readonly<Record<string, string>> = {
   before: 'holding',
   score: 'holding',
   load: 'holding',
+  tray: 'holding',
 };
 
 /** Lists: those that lead on by their last answer, and the signs of a look, which do not. */
@@ -114,7 +117,7 @@ export const LIST_AT: Readonly<Record<string, { list: ListName; next: string | n
   'proof.look': { list: 'loafSigns', next: null },
   'proof.poke': { list: 'warmSigns', next: null },
   poke: { list: 'pokeSigns', next: null },
-  before: { list: 'beforeOven', next: 'score' },
+  before: { list: 'beforeOven', next: 'SCORED' },
   judge: { list: 'crustSigns', next: null },
 };
 

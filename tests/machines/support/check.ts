@@ -20,7 +20,7 @@ const onePot = ({ fold, kitchen }: Hand) => {
   const busy = fold.stageOf(kitchen.oven) === 'baking' && lane !== undefined;
   return [['oven', busy ? lane : kitchen.oven] as const, ...Object.entries(kitchen.bakes)] as const;
 };
-const asOven = (call: string): string => call.replace(/^lane\.pot:/, 'oven:');
+const asOven = (call: string): string => call.replace(/^lane\.(pot|tray):/, 'oven:');
 
 /** What must hold in any kitchen, whatever was done: found without the model. */
 export const checkKitchen = (hand: Hand): void => {

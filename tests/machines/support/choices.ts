@@ -29,7 +29,7 @@ export const rightPresses = (model: Model): Press[] =>
       (act) => act !== 'due' && !(act === 'loaded' && model.waiting.length === 0),
     );
     const presses = acts.flatMap((act): Press[] => {
-      const times = /Over|Seen|Now$|^rested|Rested|Done|ovenHot/.test(act) ? 1 : 4;
+      const times = /Over|Seen|Now$|pokeFlat|^rested|Rested|Done|ovenHot/.test(act) ? 1 : 4;
       const loaves = act === 'loaded' ? { loaves: model.waiting.slice(0, 1) } : {};
       return Array.from({ length: times }, () => ({ who, act, ...loaves }));
     });

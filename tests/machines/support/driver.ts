@@ -91,7 +91,8 @@ export class Driver {
     if (deed.kind === 'press') return { ...deed, who: this.hand.place(deed.who) };
     if (deed.kind !== 'heard' && deed.kind !== 'snoozed') return deed;
     const ids = this.hand.fold.callsOf(this.hand.kitchen).map(({ id }) => id);
-    const call = ids.find((one) => one === deed.call.replace(/^oven:/, 'lane.pot:'));
+    const names = ['lane.pot:', 'lane.tray:'].map((lane) => deed.call.replace(/^oven:/, lane));
+    const call = ids.find((one) => names.includes(one));
     return { ...deed, call: call ?? deed.call };
   }
 

@@ -62,6 +62,7 @@ export const OVEN_ACTS = Object.keys({
   pokeReady: 1,
   pokeNotYet: 1,
   pokeOver: 1,
+  pokeFlat: 1,
   pokeNow: 1,
   scored: 1,
   loaded: 1,

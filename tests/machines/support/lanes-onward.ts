@@ -26,6 +26,9 @@ const actOnce = (hand: Hand): boolean => {
     const [lane] = freeLanes(kitchen, vessel);
     return hand.press('oven', 'loaded', { loaves: waiting.slice(0, 1), lane });
   }
+  if (oven === 'tray') {
+    return hand.press('oven', 'loaded', { loaves: kitchen.oven.context.waiting.slice(0, 1) });
+  }
   const rests = ['off', 'holding', 'baking'].includes(oven);
   if (!rests && fold.deadlineOf(kitchen.oven) === null) return stepOn(hand, 'oven');
   const bake = Object.entries(kitchen.bakes).find(

@@ -43,7 +43,7 @@ export interface Model {
   oven: ModelPlace;
   lidded: Instant;
   /** What is in the oven bakes in, and whether it was taken out of it already. */
-  inVessel: Vessel;
+  inVessel: Vessel | 'tray';
   onRack: boolean;
   /** What the oven is made ready for. */
   vessel: Vessel;
@@ -52,6 +52,8 @@ export interface Model {
   waiting: string[];
   load: string[];
   out: string[];
+  /** Loaves that were told to bake flat, and those that went into a pot after all. */
+  said: Record<string, 'flat' | 'first'>;
   starter: ModelStarter;
   quiet: Record<string, Instant | null>;
   times: Record<string, number>;
@@ -69,6 +71,7 @@ export const emptyModel = (): Model => ({
   waiting: [],
   load: [],
   out: [],
+  said: {},
   starter: { where: null, since: 0, fresh: false, remind: null },
   quiet: {},
   times: {},
@@ -111,7 +114,12 @@ export const pendingCalls = ({ oven, bakes, starter, now }: Model): readonly Mod
 ];
 
 /** Where a load of its kind bakes first. */
-const FIRST: Readonly<Record<Vessel, string>> = { pot: 'lidded', stone: 'steaming', tin: 'open' };
+const FIRST: Readonly<Record<Vessel | 'tray', string>> = {
+  pot: 'lidded',
+  stone: 'steaming',
+  tin: 'open',
+  tray: 'open',
+};
 
 /** When an oven that is to be off calls next. */
 export const leftOnDue = ({ oven: { stage, since }, now }: Model): Instant | null => {
@@ -132,18 +140,35 @@ const enter = (place: ModelPlace, stage: string, since: Instant, byDue: boolean)
   Object.assign(place, { stage, since, byDue, deadline: null, answers: {} });
 };
 
+const isFlat = ({ said, waiting }: Model): boolean => said[waiting[0] ?? ''] === 'flat';
+
+/** Loaves that bake flat first, then those that were to. */
+const inTurn = ({ said }: Model, loaves: readonly string[]): string[] =>
+  loaves.toSorted((a, b) => {
+    const rank = (loaf: string): number => ['flat', 'first', undefined].indexOf(said[loaf]);
+    return rank(a) - rank(b);
+  });
+
+/** Where an emptied oven goes: a tray leaves it as hot as it was. */
+const nextOf = ({ waiting, soon, inVessel }: Model): string => {
+  if (waiting.length === 0 && !soon) return 'turnOff';
+  if (inVessel !== 'tray') return 'recover';
+  return waiting.length > 0 ? 'poke' : 'holding';
+};
+
 const go = (model: Model, who: string, to: string, at: Instant, byDue = false): void => {
   const bake = model.bakes[who];
   if (!bake) {
     const somebody = model.waiting.length > 0;
     const ways: Readonly<Record<string, string>> = {
-      NEXT: somebody || model.soon ? 'recover' : 'turnOff',
-      IN: FIRST[model.vessel],
+      NEXT: nextOf(model),
+      IN: FIRST[model.inVessel],
+      SCORED: isFlat(model) ? 'tray' : 'score',
       HOT: somebody ? 'poke' : 'holding',
     };
     const stage = ways[to] ?? to;
     enter(model.oven, stage, at, byDue);
-    if (stage === 'off') model.out = [];
+    if (stage === 'off') Object.assign(model, { out: [], said: {} });
     if (to === 'IN') model.lidded = at;
     return;
   }
@@ -185,11 +210,12 @@ const comingIn = ({ bakes }: Model): readonly ModelBake[] =>
 /** Who waits, who is out, which silences are over: told in that order. */
 export const settle = (model: Model): void => {
   const gone = [...model.load, ...model.out];
-  const waiting = Object.entries(model.bakes)
+  const came = Object.entries(model.bakes)
     .filter(([, { stage }]) => stage === 'oven.queued')
     .toSorted(([a, x], [b, y]) => x.since - y.since || (a < b ? -1 : 1))
     .flatMap(([, { loaves }]) => loaves)
     .filter((loaf) => !gone.includes(loaf));
+  const waiting = inTurn(model, came);
   const coming = comingIn(model);
   const soon = coming.length > 0;
   const first = vesselOf(model, waiting[0]) ?? coming[0]?.recipe.process.vessel;
@@ -208,6 +234,7 @@ export const settle = (model: Model): void => {
     if (stage === 'turnOff' && called) go(model, 'oven', 'turnOn', model.now, called);
     else if (to) go(model, 'oven', to, model.now, called);
     else if (back) go(model, 'oven', back, model.now, called);
+    else if (stage === 'tray' && !isFlat(model)) go(model, 'oven', 'poke', model.now, called);
     else if (other && ['before', 'score', 'load'].includes(model.oven.stage)) {
       go(model, 'oven', 'poke', model.now, called);
     }
@@ -305,9 +332,12 @@ export const press = (model: Model, deed: Press, at: Instant): boolean => {
   if (act === 'loaded') {
     const fits = loaves.length > 0 && new Set(loaves).size === loaves.length;
     if (!fits || !loaves.every((loaf) => model.waiting.includes(loaf))) return false;
-    if (loaves.some((loaf) => vesselOf(model, loaf) !== model.vessel)) return false;
+    if (place.stage === 'load' && loaves.some((loaf) => vesselOf(model, loaf) !== model.vessel))
+      return false;
+    const flat = place.stage === 'tray';
+    if (flat && (loaves.length > 1 || loaves[0] !== model.waiting[0])) return false;
     model.load = [...loaves];
-    model.inVessel = model.vessel;
+    model.inVessel = flat ? 'tray' : model.vessel;
     model.onRack = false;
     model.waiting = model.waiting.filter((loaf) => !loaves.includes(loaf));
   }
@@ -315,6 +345,12 @@ export const press = (model: Model, deed: Press, at: Instant): boolean => {
     if (model.inVessel !== 'pot' || model.onRack) return false;
     model.onRack = true;
   }
+  const [first = ''] = model.waiting;
+  if (act === 'pokeFlat') {
+    if (model.vessel === 'tin') return false;
+    model.said[first] = 'flat';
+  }
+  if ((act === 'pokeReady' || act === 'pokeOver') && isFlat(model)) model.said[first] = 'first';
   const early = act === 'lidOff' || act === 'steamOut';
   if (early && was !== undefined && (was > at || was < model.lidded)) return false;
   if (act === 'unloaded') {

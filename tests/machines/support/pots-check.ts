@@ -14,11 +14,15 @@ export const checkPots = ({ fold, kitchen }: Hand): void => {
   const places = Object.values(lanes);
   const loaves = [...waiting, ...out, ...places.flatMap(({ context }) => context.loaves)];
   expect(new Set(loaves).size, 'no loaf in two places').toBe(loaves.length);
-  const kinds = new Set(places.map(({ context }) => context.vessel));
+  const kinds = new Set(
+    places.map(({ context }) => context.vessel).filter((kind) => kind !== 'tray'),
+  );
   expect(kinds.size, 'one kind of load at a time').toBeLessThanOrEqual(1);
-  if (!kinds.has('pot')) expect(places.length).toBeLessThanOrEqual(1);
+  const pots = places.filter(({ context }) => context.vessel !== 'tray');
+  if (!kinds.has('pot')) expect(pots.length).toBeLessThanOrEqual(1);
   for (const { context } of places) {
-    const most = context.vessel === 'pot' && told !== undefined ? 1 : Infinity;
+    const one = context.vessel === 'tray' || (context.vessel === 'pot' && told !== undefined);
+    const most = one ? 1 : Infinity;
     expect(context.loaves.length, 'a pot holds one loaf').toBeLessThanOrEqual(most);
   }
   for (const bake of Object.values(bakes)) {

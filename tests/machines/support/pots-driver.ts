@@ -15,6 +15,7 @@ import {
   passTime,
   POKE,
   PotsLog,
+  TRAY,
   type Pots,
   type PotsDeed,
   type Vessel,
@@ -27,14 +28,22 @@ const RECIPES = { pot: RECIPE, stone: STONE, tin: TIN };
 const NAMES = ['left', 'right', 'third', 'fourth', 'fifth', 'sixth'].map((name) => `lane.${name}`);
 const LANE_ACTS = ['lidOff', 'steamOut', 'colourSeen', 'crustReady', 'crustNotYet', 'crustOver'];
 const MORE_LANE_ACTS = [...LANE_ACTS, 'crustOnRack', 'unloaded', 'ovenHot'];
-const OVEN_ACTS = ['ovenOn', 'ovenHot', 'pokeReady', 'pokeNotYet', 'pokeOver', 'pokeNow'];
+const OVEN_ACTS = [
+  'ovenOn',
+  'ovenHot',
+  'pokeReady',
+  'pokeNotYet',
+  'pokeOver',
+  'pokeFlat',
+  'pokeNow',
+];
 const MORE_OVEN_ACTS = [...OVEN_ACTS, 'scored', 'lidOff', 'unloaded', 'ovenOff', 'loaded'];
 
 /** The usual act of each stage, or one of them. */
 const RIGHT: Readonly<Record<string, readonly string[]>> = {
   preheating: ['ovenHot'],
   standing: ['pokeNow'],
-  poke: ['pokeReady', 'pokeReady', 'pokeOver', 'pokeNotYet'],
+  poke: ['pokeReady', 'pokeReady', 'pokeOver', 'pokeFlat', 'pokeNotYet'],
   score: ['scored'],
   turnOff: ['ovenOff'],
   lidded: ['lidOff'],
@@ -89,7 +98,10 @@ export class PotsDriver {
       for (const { stage } of [oven, ...Object.values(lanes), ...Object.values(bakes)]) {
         this.seen.add(stage);
       }
-      this.mostPots = Math.max(this.mostPots, Object.keys(lanes).length);
+      this.mostPots = Math.max(
+        this.mostPots,
+        Object.keys(lanes).filter((lane) => lane !== TRAY).length,
+      );
     }
   }
 
@@ -159,7 +171,7 @@ export class PotsDriver {
         const all = [...queue, ...inOven(model), ...model.out, 'nothing'];
         const loaves = all.filter((_, i) => ((b + 1) >> i) % 2 === 1);
         const twice = c % 5 === 0 ? [...loaves, ...loaves] : loaves;
-        const into = pick([undefined, ...NAMES, 'lane.pot', 'oven'], a);
+        const into = pick([undefined, ...NAMES, 'lane.pot', TRAY, 'oven'], a);
         return this.press('oven', 'loaded', { loaves: twice, ...(into ? { lane: into } : {}) });
       }
       case 'lidOff': {
@@ -259,12 +271,19 @@ export class PotsDriver {
         .slice(0, many ? 1 + (c % 4) : c % 7 === 0 ? 2 : 1);
       return this.press('oven', 'loaded', { loaves, ...(lane && c % 4 > 0 ? { lane } : {}) });
     }
+    if (stage === 'tray') {
+      const loaves = queue.slice(0, c % 7 === 0 ? 2 : 1);
+      return this.press('oven', 'loaded', { loaves, ...(c % 4 > 0 ? { lane: TRAY } : {}) });
+    }
     return this.press(who, pick(RIGHT[stage] ?? ['nothing'], c)!);
   }
 
   private potsOn(a: number, c: number): Partial<Press> {
     const some = NAMES.slice(0, 1 + (a % 6));
-    const lanes = pick([some, some, some, some, undefined, [], [...some, some[0]!], ['left']], c);
+    const lanes = pick(
+      [some, some, some, some, undefined, [], [...some, some[0]!], ['left'], [TRAY]],
+      c,
+    );
     return lanes ? { lanes } : {};
   }
 

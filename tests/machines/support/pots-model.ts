@@ -22,6 +22,8 @@ const MINUTES: Readonly<Record<string, number>> = {
 };
 /** What calls where time led there: its stage. */
 const CALLS = ['turnOn', 'poke', 'turnOff', 'lift', 'vent', 'judge', 'proof.poke', 'cool.handOver'];
+/** A loaf that went over bakes flat in it, beside whatever else is in. */
+export const TRAY = 'lane.tray';
 /** Where pots are not told apart, and for tins and a stone, the oven is one. */
 const ONE = 'lane.pot';
 
@@ -33,7 +35,7 @@ interface Spot {
   answers: Record<string, string>;
 }
 export interface ModelPot extends Spot {
-  vessel: Vessel;
+  vessel: Vessel | 'tray';
   loaves: string[];
   onRack: boolean;
 }
@@ -55,7 +57,7 @@ export interface Pots {
   pots: string[] | null;
   queue: string[];
   soon: boolean;
-  said: Record<string, 'first' | 'later'>;
+  said: Record<string, 'flat' | 'first' | 'later'>;
   out: string[];
   ready: boolean;
   lanes: Record<string, ModelPot>;
@@ -112,10 +114,14 @@ export const inOven = (m: Pots): string[] => lanesIn(m).flatMap(({ loaves }) => 
 const ownerOf = (m: Pots, loaf: string | undefined): ModelBatch | undefined =>
   Object.values(m.bakes).find(({ loaves }) => loaves.includes(loaf ?? ''));
 
-const turnOf = (m: Pots, loaf: string): number =>
-  m.said[loaf] === 'first' ? -1 : m.said[loaf] === 'later' ? 1 : 0;
+const TURNS = { flat: -2, first: -1, later: 1 };
+const turnOf = (m: Pots, loaf: string): number => {
+  const said = m.said[loaf];
+  return said === undefined ? 0 : TURNS[said];
+};
+const isFlat = (m: Pots): boolean => m.said[m.queue[0] ?? ''] === 'flat';
 const inTurn = (m: Pots, loaves: string[]): string[] => {
-  const kinds = [-1, 0, 1].map((kind) => loaves.filter((loaf) => turnOf(m, loaf) === kind));
+  const kinds = [-2, -1, 0, 1].map((kind) => loaves.filter((loaf) => turnOf(m, loaf) === kind));
   return kinds.flat();
 };
 
@@ -140,7 +146,7 @@ const comingOf = (m: Pots): ModelBatch[] =>
 export const freePots = (m: Pots, vessel: Vessel): string[] => {
   const alone = m.pots === null || vessel !== 'pot';
   if (alone) return Object.keys(m.lanes).length === 0 ? [ONE] : [];
-  if (lanesIn(m).some((pot) => pot.vessel !== 'pot')) return [];
+  if (lanesIn(m).some((pot) => pot.vessel !== 'pot' && pot.vessel !== 'tray')) return [];
   return m.pots!.filter((pot) => !(pot in m.lanes));
 };
 
@@ -167,7 +173,7 @@ const tellOven = (m: Pots, byTime: boolean): void => {
   const nobody = queue.length === 0 && !soon;
   const reheats = lanesIn(m).some((pot) => pot.stage === 'recover');
   const fits = queue.length > 0 && freePots(m, vessel).length > 0;
-  const atDoor = ['poke', 'standing', 'before', 'score', 'load'].includes(stage);
+  const atDoor = ['poke', 'standing', 'before', 'score', 'load', 'tray'].includes(stage);
   if (stage === 'off') return nobody ? undefined : to('turnOn');
   if (stage === 'turnOn') return nobody ? to('off') : undefined;
   if (stage === 'turnOff') return nobody ? undefined : to(soon && called ? 'turnOn' : 'preheating');
@@ -178,6 +184,7 @@ const tellOven = (m: Pots, byTime: boolean): void => {
   if (atDoor && !fits) return to('baking');
   if (stage === 'baking') return fits ? to('poke') : undefined;
   if (other && ['before', 'score', 'load'].includes(stage)) return to('poke');
+  if (stage === 'tray' && !isFlat(m)) return to('poke');
   const fresh = m.pots !== null && queue.some((loaf) => m.said[loaf] !== 'later');
   if (stage === 'standing' && fresh) to('poke');
 };
@@ -189,7 +196,7 @@ const clear = (m: Pots): void => {
 /** Whether a pot that is emptied is to be hot again. */
 const isWanted = (m: Pots, pot: string): boolean => {
   const dropped = m.pots !== null && m.vessel === 'pot' && !m.pots.includes(pot);
-  return !dropped && (m.soon || m.queue.length > 0);
+  return !dropped && pot !== TRAY && (m.soon || m.queue.length > 0);
 };
 
 const settle = (m: Pots, byTime = false): void => {
@@ -298,6 +305,22 @@ const load = (m: Pots, { loaves = [], lane }: Press, at: Instant): boolean => {
   return true;
 };
 
+/** Flat in its tray, alone; the next may go into a pot that is free. */
+const loadTray = (m: Pots, { loaves = [], lane = TRAY }: Press, at: Instant): boolean => {
+  const [first] = m.queue;
+  if (lane !== TRAY || TRAY in m.lanes || loaves.length !== 1 || loaves[0] !== first) return false;
+  const pot = { ...spot(''), vessel: 'tray' as const, loaves: [...loaves], onRack: false };
+  enter(pot, 'open', at);
+  m.queue = m.queue.slice(1);
+  const pots = m.pots !== null && m.vessel === 'pot' && freePots(m, 'pot').length > 0;
+  m.lanes[TRAY] = pot;
+  const more = pots && ownerOf(m, m.queue[0])?.vessel === 'pot';
+  const { since } = m.oven;
+  enter(m.oven, more ? 'poke' : 'baking', at);
+  if (!more) m.oven.since = since;
+  return true;
+};
+
 const OVEN: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   standing: { pokeNow: 'poke' },
   score: { scored: 'load' },
@@ -313,8 +336,10 @@ const pressOven = (m: Pots, press: Press, at: Instant): boolean => {
   };
   if (act === 'loafFirst' || act === 'loafLater') {
     if (!m.queue.includes(item)) return false;
+    const again = stage === 'tray' && isFlat(m) && m.queue[0] === item;
     m.said[item] = act === 'loafFirst' ? 'first' : 'later';
     m.queue = inTurn(m, [...m.queue.filter((loaf) => loaf !== item), item]);
+    if (again) return to('poke');
     return act === 'loafLater' || stage !== 'standing' || to('poke');
   }
   if (act === 'potOut') {
@@ -322,10 +347,10 @@ const pressOven = (m: Pots, press: Press, at: Instant): boolean => {
     m.pots = m.pots.filter((pot) => pot !== item);
     return true;
   }
-  if (act === 'loaded') return load(m, press, at);
+  if (act === 'loaded') return (stage === 'tray' ? loadTray : load)(m, press, at);
   if (stage === 'turnOn' && act === 'ovenOn') {
     const each = new Set(lanes).size === lanes?.length && lanes.length > 0;
-    if (lanes && !(each && lanes.every((pot) => pot.startsWith('lane.')))) return false;
+    if (lanes && !(each && lanes.every((pot) => /^lane\.(?!tray$)/.test(pot)))) return false;
     if (lanes) m.pots = lanes;
     return to('preheating');
   }
@@ -339,15 +364,24 @@ const pressOven = (m: Pots, press: Press, at: Instant): boolean => {
   }
   if (stage === 'poke') {
     if (act === 'answer') return answer(oven, POKE, press);
-    if (act === 'pokeReady' || act === 'pokeOver') return to(m.ready ? 'score' : 'before');
+    const [first = ''] = m.queue;
+    const say = (turn: 'flat' | 'first' | 'later'): void => {
+      m.said[first] = turn;
+      m.queue = inTurn(m, [...m.queue.slice(1), first]);
+    };
+    if (act === 'pokeReady' || act === 'pokeOver') {
+      if (isFlat(m)) say('first');
+      return to(m.ready ? 'score' : 'before');
+    }
+    if (act === 'pokeFlat') {
+      if (m.vessel === 'tin' || TRAY in m.lanes) return false;
+      say('flat');
+      return to(m.ready ? 'tray' : 'before');
+    }
     if (act !== 'pokeNotYet') return false;
     const others = m.queue.slice(1).some((loaf) => m.said[loaf] !== 'later');
     const apart = m.pots !== null;
-    const [first] = m.queue;
-    if (apart && first !== undefined) {
-      m.said[first] = 'later';
-      m.queue = inTurn(m, [...m.queue.slice(1), first]);
-    }
+    if (apart) say('later');
     return to(apart && others ? 'poke' : 'standing');
   }
   if (stage === 'before' && act === 'answer') {
@@ -355,7 +389,7 @@ const pressOven = (m: Pots, press: Press, at: Instant): boolean => {
     const closed = (one: string): boolean => !['wet', undefined].includes(oven.answers[one]);
     if (!BEFORE[m.vessel].every(closed)) return true;
     m.ready = m.pots !== null;
-    return to('score');
+    return to(isFlat(m) ? 'tray' : 'score');
   }
   const next = OVEN[stage]?.[act];
   return next !== undefined && to(next);

@@ -29,6 +29,18 @@ const timed = (hand: Hand, minutes: number): Hand => {
   return hand;
 };
 
+/** A loaf that is over at the door of an oven with two pots: asked, and on its way into the tray. */
+const over = (goes: boolean): Hand => {
+  const hand = new Hand({ wait: waitFor, now: Date.UTC(2031, 4, 3, 6) });
+  hand.start('a', 'oven.queued', ['a1', 'a2', 'a3']);
+  hand.press('oven', 'ovenOn', { lanes: ['lane.left', 'lane.right'] });
+  walkTo(hand, 'oven', 'poke').heard('oven');
+  hand.answer('oven', { dent: 'stays', grown: 'grown' });
+  if (!goes) return hand;
+  hand.press('oven', 'pokeFlat');
+  return walkTo(hand, 'oven', 'tray');
+};
+
 /** Each a log, walked when it is shown; the whole app opens it as a tablet would. */
 export const STAGES: Readonly<Record<string, () => Hand>> = {
   'stage: levain': () => stands('levain.ripening', RECIPE, 'levain.feed'),
@@ -44,6 +56,8 @@ export const STAGES: Readonly<Record<string, () => Hand>> = {
   'stage: tin open': () => stands('open', TIN),
   'stage: steam': () => stands('steaming', STONE),
   'stage: lid': () => stands('lift'),
+  'stage: gone over': () => over(false),
+  'stage: tray': () => over(true),
 };
 
 const Staged = (props: { readonly make: () => Hand }) => {

@@ -1,6 +1,7 @@
 /** What is done with a loaf that is near its end, where others wait. */
 export const doorWords = {
   bakeFirst: { label: 'Bake this one first', then: 'from cold, shallow cut' },
+  flat: { label: 'Bake it flat', then: 'in an oiled tray, now' },
   goesLast: { label: 'Not yet', then: 'it goes last' },
 } as const;
 

@@ -54,6 +54,7 @@ export const ovenNames: Readonly<Record<OvenStage, string>> = {
   before: 'Before the oven',
   score: 'Score',
   load: 'Load the pot',
+  tray: 'Flat bread',
   baking: 'Bread bakes',
   lidded: 'Lid on',
   lift: 'Lift the lid',
@@ -111,7 +112,8 @@ export const pots: Readonly<Record<PotName, string>> = {
 };
 
 /** The same where the name stands by itself: on a lane, or before what it is at. */
-export const potTitles: Readonly<Record<PotName, string>> = {
+export const potTitles: Readonly<Record<PotName | 'tray', string>> = {
+  tray: 'Tray',
   pot: 'Pot',
   left: 'Left pot',
   middle: 'Middle pot',

@@ -75,6 +75,15 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = {
     spoken: 'Lower it into {pot}, lid on, door shut. Children, stand back.',
     care: `${MITTS} ${RING}`,
   },
+  // Common practice, no source: a flat bread two fingers thick, 20 to 25 minutes.
+  tray: {
+    headline: 'Bake this one flat',
+    detail: 'Spread it in an oiled tray, on a free rack. Door shut.',
+    slab: 'It’s in',
+    then: 'press when the door is shut',
+    spoken: 'Oiled tray, twenty to twenty-five minutes. Children, stand back.',
+    care: `Plain dough is fine; unsure of a filling, throw it out. ${RING}`,
+  },
   baking: {
     headline: 'Leave the bread to bake',
     detail: 'Every pot is full or heats up.',

@@ -2,6 +2,7 @@ import { createMemo, createSignal, Match, Show, Switch, type JSX } from 'solid-j
 import { deadlineOf } from '../../../../machines/kitchen/dues.ts';
 import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
 import type { LoadPlan } from '../../../core/oven/lanes.ts';
+import { TRAY_LANE } from '../../../core/records/lane.ts';
 import { controls } from '../../../core/speech/en/controls.ts';
 import { potsPage } from '../../../core/speech/en/pots-page.ts';
 import { fill } from '../../../core/speech/fill.ts';
@@ -45,7 +46,10 @@ export default function PotsFace(props: {
       pot: (lane) => potTitle(lane) ?? potsPage.one,
       number: (loaf) => String(loafNumber(kitchen(), loaf)),
       dropped: Object.keys(lanes).filter(
-        (lane) => oven.context.lanes !== undefined && !oven.context.lanes.includes(lane),
+        (lane) =>
+          lane !== TRAY_LANE &&
+          oven.context.lanes !== undefined &&
+          !oven.context.lanes.includes(lane),
       ),
       hotAt: (lane) => {
         const at = lanes[lane];

@@ -27,7 +27,7 @@ export function QueueSheet(props: {
     const at = going(loaf);
     const time = at ? hour(at.loadAt) : '–';
     if (turn === 'later') return fill(queuePage.later, { time });
-    if (turn === 'first') return fill(queuePage.first, { time });
+    if (turn === 'first' || turn === 'flat') return fill(queuePage.first, { time });
     return fill(queuePage.at, { time });
   };
   const reason = (loaf: string): string | null => {
