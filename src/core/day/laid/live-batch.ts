@@ -1,7 +1,7 @@
 import { perishableIn } from '../plan/perishable.ts';
 import { fives, fivesUp } from '../plan/dough-waits.ts';
 import { SLOT, slotUp } from '../plan/grid.ts';
-import type { Batch, Kitchen, PlannedTouch, SideTouch, Span, Step, Wait } from '../plan/types.ts';
+import type { Batch, PlannedTouch, SideTouch, Span, Step, Wait } from '../plan/types.ts';
 import { MINUTE, type Instant, type Minutes } from '../../units.ts';
 import { atTouch, type AtTouch, type LiveKitchen } from './at-touch.ts';
 import type { AskedBake } from './day-plan.ts';
@@ -11,7 +11,6 @@ import { liveWait, minutesTo, plainWait } from './live-wait.ts';
 export interface Running {
   readonly asked: AskedBake;
   readonly kitchen: LiveKitchen;
-  readonly pots: Kitchen['pots'];
   readonly loaves: readonly string[];
   readonly touches: readonly PlannedTouch[];
   readonly blocked: readonly Span[];
@@ -186,9 +185,17 @@ const touchNames = (steps: readonly Step[]): string[] =>
     ...(beforeNext ? [beforeNext.name] : []),
   ]);
 
+/** Loaves in one load: all but those that stay cold meanwhile; all, where none does. */
+const inOneLoad = ({ loaves = 1, steps }: Batch): number => {
+  const loads = steps.filter(({ name }) => name.startsWith('load '));
+  const cold = loads[0]?.uses?.fridge ?? 0;
+  return cold > 0 ? loaves - cold : Math.ceil(loaves / Math.max(1, loads.length));
+};
+
 /** What is left of a batch in the kitchen as it stands; null where nothing is. */
 export function cutBatch(batch: Batch, running: Running): Cut {
-  const { asked, kitchen, pots, loaves, now } = running;
+  const { asked, kitchen, loaves, now } = running;
+  const pots = inOneLoad(batch);
   const names = batch.steps.map(({ name }) => name);
   const at =
     asked.bake === null ? null : atTouch(kitchen, asked.bake, names, { loaves, pots, now });

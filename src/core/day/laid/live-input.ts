@@ -125,7 +125,6 @@ export function liveInput({ plan, asked, kitchen, loavesOf, now }: LiveDay): Liv
     const cut = cutBatch(batch, {
       asked: bake,
       kitchen,
-      pots: asked.kitchen.pots,
       loaves: bake.bake === null ? [] : loavesOf(bake.bake),
       touches,
       blocked: asked.blocked,

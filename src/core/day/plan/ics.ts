@@ -9,6 +9,10 @@ export interface IcsOptions {
   readonly sequence: Readonly<Record<string, number>>;
   /** A touch's own sentences: when it is fine until, the last that is possible. In any language. */
   readonly describe?: (touch: PlannedTouch) => string;
+  /** A touch's name as it is read there; left out, the plan's own. */
+  readonly name?: (touch: PlannedTouch) => string;
+  /** Which plan they are of: next week's has the same touches. */
+  readonly plan?: string;
   /** Touches that were in the calendar and are no more: they are cancelled. */
   readonly removed?: readonly PlannedTouch[];
 }
@@ -59,26 +63,27 @@ export const touchKey = ({ batch, name }: Pick<PlannedTouch, 'batch' | 'name'>):
   `${batch}/${name}`;
 
 /** Stable and plain: letters, digits and their escapes. */
-const uidOf = (touch: PlannedTouch): string =>
-  `${encodeURIComponent(touchKey(touch)).replace(/%/g, '_')}@loafward`;
+const uidOf = (touch: PlannedTouch, plan = ''): string =>
+  `${encodeURIComponent(`${plan}${touchKey(touch)}`).replace(/%/g, '_')}@loafward`;
 
 function event(touch: PlannedTouch, options: IcsOptions, isGone: boolean): string[] {
-  const { stamp, sequence, describe } = options;
+  const { stamp, sequence, describe, plan } = options;
+  const name = options.name?.(touch) ?? touch.name;
   const told = describe?.(touch) ?? '';
   return [
     'BEGIN:VEVENT',
-    `UID:${uidOf(touch)}`,
+    `UID:${uidOf(touch, plan === undefined ? '' : `${plan}/`)}`,
     `DTSTAMP:${utc(stamp)}`,
     `LAST-MODIFIED:${utc(stamp)}`,
     `SEQUENCE:${(sequence[touchKey(touch)] ?? 0) + (isGone ? 1 : 0)}`,
     `DTSTART:${utc(touch.at)}`,
     `DTEND:${utc(touch.at + touch.hands * MINUTE)}`,
-    `SUMMARY:${text(touch.name)}`,
+    `SUMMARY:${text(name)}`,
     ...(told === '' ? [] : [`DESCRIPTION:${text(told)}`]),
     `CATEGORIES:${text(touch.batch)}`,
     `STATUS:${isGone ? 'CANCELLED' : 'CONFIRMED'}`,
     'TRANSP:OPAQUE',
-    ...(isGone ? [] : [...alarm('-PT10M', touch.name), ...alarm('PT0M', touch.name)]),
+    ...(isGone ? [] : [...alarm('-PT10M', name), ...alarm('PT0M', name)]),
     'END:VEVENT',
   ];
 }
