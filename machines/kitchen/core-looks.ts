@@ -1,6 +1,7 @@
 import { boilingPoint } from '../../src/core/oven/boiling.ts';
 import { coreSays } from '../../src/core/oven/core-spots.ts';
-import type { Cored, Fact, Result, TaughtCore } from '../../src/core/records/fact.ts';
+import type { Fact, Result } from '../../src/core/records/fact.ts';
+import type { Cored, TaughtCore } from '../../src/core/records/taught.ts';
 import type { Celsius, Instant, Minutes } from '../../src/core/units.ts';
 import type { Kitchen, LaneSnapshot, StartFact } from './kitchen.ts';
 import { standingReadings } from './standing-readings.ts';

@@ -24,6 +24,7 @@ import { soonBakes } from './settle.ts';
 import { metaOf, stageOf } from './stage-of.ts';
 import { starterResult, type StarterModel } from './starter-result.ts';
 import { waitInput } from './wait-input.ts';
+import { weighInsOf, weighResult } from './weigh-ins.ts';
 
 /** What tells a wait its instants; the app gives the core's, tests a plain one. */
 export type WaitModel = (input: WaitInput) => {
@@ -118,13 +119,14 @@ const openingOf = (kitchen: Kitchen, start: string, fact: Fact): Belief => {
   return carriedBelief(lastBelief(kitchen, found), found.recipe.formula);
 };
 
-/** A bake begins with a belief, a wait or not, and with what earlier mixes and cores taught. */
+/** A bake begins with a belief, a wait or not, and with what earlier mixes, cores and cool loaves taught. */
 const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
   if (fact.kind !== 'start') return [];
   const { bake: who, from: stage, at: since } = fact;
   const belief = openingOf(kitchen, fact.id, fact);
   const offsets = offsetsBefore(kitchen, fact);
   const cores = coresTaught(kitchen, null, fact);
+  const weighIns = weighInsOf(kitchen, fact);
   return [
     {
       who,
@@ -134,6 +136,7 @@ const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
       belief,
       ...(offsets.length > 0 ? { offsets } : {}),
       ...(cores.length > 0 ? { cores } : {}),
+      ...(weighIns.length > 0 ? { weighIns } : {}),
       model: CARRY_MODEL,
     },
   ];
@@ -208,6 +211,7 @@ export const resultsFor = (
     ...startResult(dry, fact),
     ...mixResult(dry, fact),
     ...coreResult(dry, fact, wait, height),
+    ...weighResult(dry, fact),
     ...starterResult(dry, fact, starter),
     ...heatResult(dry, 'oven', dry.oven, { fact, wait }),
     ...Object.entries(dry.lanes).flatMap(([who, lane]) =>

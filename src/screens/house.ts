@@ -10,7 +10,7 @@ import type { Deed } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { BakeStage, Join } from '../core/records/stage.ts';
 import type { Clock } from '../core/speech/show-time.ts';
-import type { Celsius, Instant, Units } from '../core/units.ts';
+import type { Celsius, Grams, Instant, Units } from '../core/units.ts';
 import type { Half } from '../parts/half.ts';
 
 /** CSS pixels a millimetre that a screen can have: a wall's to a small telephone's. Judgement. */
@@ -163,6 +163,8 @@ export type FormulaFound =
 export interface Order {
   readonly formula: Formula;
   readonly loaves: number;
+  /** How heavy a baked loaf is to be, g; left out: as the formula's own piece comes out. */
+  readonly bread?: Grams;
   readonly kitchen: Celsius;
   readonly from: BakeStage;
 }

@@ -232,6 +232,16 @@ describe('a core that is not there yet', () => {
     expect(see(hand).slab.label).toBe('5 more minutes');
   });
 
+  it('is asked for again where 205 was keyed in °C, its point the keypad’s', () => {
+    const hand = judging();
+    hand.answer(POT, { colour: 'golden', base: 'notSure' });
+    probe(hand, 20.5);
+    expect(see(hand).detail).toMatch(/Probe its middle again\.$/);
+    expect(see(hand).slab.label).toBe('5 more minutes');
+    probe(hand, 96);
+    expect(actOf(see(hand))).toBe('crustReady');
+  });
+
   it('comes out of the oven by colour and core together all the same', () => {
     const hand = judging();
     hand.answer(POT, { colour: 'golden', base: 'hollow' });

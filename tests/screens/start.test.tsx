@@ -1,5 +1,8 @@
 import { cleanup, render, screen } from '@solidjs/testing-library';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { bakeLoss } from '../../src/core/formula/bake-loss.ts';
+import { lossOf } from '../../src/core/oven/bake-loss-learned.ts';
+import { beforeOvenItems } from '../../src/core/records/lists.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import type { House } from '../../src/screens/house.ts';
 import Start from '../../src/screens/start/Start.tsx';
@@ -108,5 +111,115 @@ describe('no sound check comes first', () => {
     const world = makeFakeWorld();
     await open({ ...world, clock: { ...world.clock, rate: 60 } });
     await begins();
+  });
+});
+
+describe('how heavy a baked loaf is', () => {
+  const withLoaves = async (...loaves: readonly number[]): Promise<House> => {
+    const settings = makeMemorySettings({
+      equipment: { sound: { at: Date.UTC(2031, 4, 2), heard: 'sightOnly' } },
+    });
+    const house = await open({ ...makeFakeWorld(), settings });
+    const formula = house.formulas().flatMap((found) => found.formula ?? [])[0]!;
+    const bake = (await house.begin({ formula, loaves: 1, kitchen: 22, from: 'oven.queued' }))!;
+    const oven = (who: string, act: string, more: object = {}) =>
+      house.take({ kind: 'press', who, act, ...more } as never);
+    await oven('oven', 'ovenOn', { lanes: ['lane.left'] });
+    await oven('oven', 'ovenHot');
+    await oven('oven', 'pokeReady');
+    for (const item of beforeOvenItems('pot'))
+      await oven('oven', 'answer', { item, value: 'ready' });
+    await oven('oven', 'scored');
+    await oven('oven', 'loaded', { loaves: [`${bake}.1`], lane: 'lane.left' });
+    for (const act of ['lidOff', 'colourSeen', 'crustReady', 'unloaded']) {
+      await oven('lane.left', act);
+    }
+    await oven(bake, 'cooled');
+    for (const grams of loaves) {
+      const reading = { what: 'weight', of: 'loaf', grams } as const;
+      await house.take({ kind: 'reading', by: 'hand', bake, reading });
+    }
+    await oven(bake, 'handedOver');
+    await oven(bake, 'ended');
+    await oven('oven', 'ovenOff');
+    return house;
+  };
+  const recipeOf = (house: House) => {
+    const { fact } = house.records().at(-1)!;
+    if (fact.kind !== 'start') throw new Error('No bake was begun.');
+    return fact.recipe;
+  };
+  const key = (text: string): void => {
+    for (const digit of text) press(new RegExp(`^${digit}$`));
+  };
+  const asked = async (): Promise<void> => {
+    press(/^How many loaves/);
+    await screen.findByRole('button', { name: /^Each loaf, baked/ });
+    press(/^Each loaf, baked/);
+    await vi.waitFor(() => expect(headline()).toBe('How heavy is a baked loaf?'));
+  };
+
+  it('is told beside how many, and asked blank', async () => {
+    const house = await withLoaves();
+    const { piece } = house.formulas().flatMap((found) => found.formula ?? [])[0]!;
+    press(/^How many loaves/);
+    const line = await screen.findByRole('button', { name: /^Each loaf, baked/ });
+    const baked = Math.round(piece * (1 - bakeLoss(piece)));
+    expect(line.textContent).toMatch(new RegExp(`about\\s${baked}\\sg$`));
+    press(/^That’s it/);
+    await asked();
+    expect(screen.getByText('It loses about 13 % in the oven.')).toBeTruthy();
+    key('800');
+    expect(screen.getByText(/^That takes 918\sg of dough\.$/)).toBeTruthy();
+    press(/^That’s it/);
+    expect(screen.getByRole('button', { name: /^How many loaves/ }).textContent).toContain(
+      '2 of 800 g',
+    );
+    ready();
+    press(/^Start baking/);
+    await vi.waitFor(() => expect(begun).toHaveLength(1));
+    expect(recipeOf(house)).toMatchObject({ piece: 918, loaves: 2 });
+  });
+
+  it('takes more dough where loaves here lose more, and the start pins why', async () => {
+    const house = await withLoaves(720, 722);
+    const { piece } = house.formulas().flatMap((found) => found.formula ?? [])[0]!;
+    await asked();
+    const learned = Math.round(
+      lossOf(
+        piece,
+        [720, 722].map((loaf) => ({ dough: piece, loaf })),
+      ).mean * 100,
+    );
+    expect(learned).toBeGreaterThan(15);
+    expect(screen.getByText(`Your loaves lose ${learned} % in the oven.`)).toBeTruthy();
+    key('800');
+    press(/^That’s it/);
+    ready();
+    press(/^Start baking/);
+    await vi.waitFor(() => expect(begun).toHaveLength(1));
+    const { piece: dough } = recipeOf(house);
+    expect(dough).toBeGreaterThan(940);
+    const { fact } = house.records().at(-1)!;
+    expect(fact.results![0]!.weighIns).toHaveLength(2);
+  });
+
+  it('is refused where no loaf is so light, and left as in the recipe by one press', async () => {
+    const house = await withLoaves();
+    await asked();
+    key('80');
+    expect(screen.getByText('Only 130 to 2100 g here')).toBeTruthy();
+    press(/^Clear/);
+    key('700');
+    press(/^That’s it/);
+    press(/^How many loaves/);
+    await screen.findByRole('button', { name: /^As in the recipe/ });
+    press(/^As in the recipe/);
+    press(/^That’s it/);
+    ready();
+    press(/^Start baking/);
+    await vi.waitFor(() => expect(begun).toHaveLength(1));
+    const { formula, piece } = recipeOf(house);
+    expect(piece).toBe(formula.piece);
   });
 });

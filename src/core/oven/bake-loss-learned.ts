@@ -1,3 +1,4 @@
+import { bakeLoss } from '../formula/bake-loss.ts';
 import type { Grams } from '../units.ts';
 
 /** A piece as it was divided, and the cool loaf it became. */
@@ -40,7 +41,7 @@ export function learnedLoss(
   prior: LossBelief = LOSS_PRIOR,
 ): LearnedLoss {
   const losses = weighIns.map(({ dough, loaf }) => 1 - loaf / dough);
-  const good = losses.filter((loss) => loss >= PLAUSIBLE.least && loss <= PLAUSIBLE.most);
+  const good = losses.filter(isPlausibleLoss);
   const [before, each] = [1 / prior.sd ** 2, 1 / LOAF_SD ** 2];
   const weight = before + good.length * each;
   const sum = good.reduce((all, loss) => all + loss * each, prior.mean * before);
@@ -50,6 +51,30 @@ export function learnedLoss(
     count: good.length,
     odd: losses.length - good.length,
   };
+}
+
+/** Whether a share of dough may have left in the oven. */
+export const isPlausibleLoss = (loss: number): boolean =>
+  loss >= PLAUSIBLE.least && loss <= PLAUSIBLE.most;
+
+/**
+ * Bake loss of a piece of so many grams in this kitchen, 0–1: what is usual at its size (`bakeLoss`), weighed
+ * with what other loaves lost more or less than is usual at theirs.
+ * Source: as `learnedLoss`; that small loaves lose more, as `bakeLoss`.
+ *
+ * @example
+ * lossOf(900, []).mean // → 0.13
+ * lossOf(400, [{ dough: 900, loaf: 765 }]).mean // → 0.1728
+ */
+export function lossOf(piece: Grams, weighIns: readonly WeighIn[]): LearnedLoss {
+  const usual = bakeLoss(piece);
+  const good = weighIns.filter(({ dough, loaf }) => isPlausibleLoss(1 - loaf / dough));
+  const asHere = good.map(({ dough, loaf }) => ({
+    dough,
+    loaf: loaf + dough * (bakeLoss(dough) - usual),
+  }));
+  const learned = learnedLoss(asHere, { mean: usual, sd: LOSS_PRIOR.sd });
+  return { ...learned, odd: weighIns.length - learned.count };
 }
 
 /**

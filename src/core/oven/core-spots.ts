@@ -21,16 +21,29 @@ export interface CoreSays {
   readonly ask: Notice | null;
 }
 
-const plausible = (got: Celsius, boils: Celsius): boolean =>
+const isCrumb = (got: Celsius, boils: Celsius): boolean =>
   got >= READING_RANGES.coreTemperature.usual.least && got <= boils + PROBE;
+
+const isBaked = (got: Celsius, boils: Celsius): boolean => got >= NEARLY && isCrumb(got, boils);
+
+/** Read in °F, the keypad has set a point before its third digit: 205 stands as 20.5. */
+const POINTED = 10;
+
+/** What a number would be were it read in °F, with or without the keypad's point; null: no baked crumb's. */
+const meantBy = (got: Celsius, boils: Celsius): Celsius | null =>
+  [celsiusOf(got), celsiusOf(got * POINTED)].find((meant) => isBaked(meant, boils)) ?? null;
+
+/** In an oven no crumb is as cool as a baked one's °F with a point in them. */
+const plausible = (got: Celsius, boils: Celsius): boolean =>
+  isCrumb(got, boils) && !isBaked(celsiusOf(got * POINTED), boils);
 
 /**
  * A number that no crumb has: `coreFahrenheit` (with what it is in °C) where it was read in °F, else
  * `coreNotCrumb`: the probe is in the crust, in steam, or touches the pot.
  */
 const asked = (got: Celsius, boils: Celsius): Notice => {
-  const meant = celsiusOf(got);
-  return meant >= NEARLY && plausible(meant, boils)
+  const meant = meantBy(got, boils);
+  return meant !== null
     ? { key: 'coreFahrenheit', values: { got, meant: Math.round(meant) } }
     : { key: 'coreNotCrumb', values: { got } };
 };
@@ -48,6 +61,7 @@ const asked = (got: Celsius, boils: Celsius): Notice => {
  * coreSays([97], { filled: false }) // → { says: 'ready', core: 97, ask: null }
  * coreSays([96, 97, 84], { filled: true }).core // → 96
  * coreSays([205], { filled: false }).ask // → { key: 'coreFahrenheit', values: { got: 205, meant: 96 } }
+ * coreSays([20.5], { filled: false }).ask // → { key: 'coreFahrenheit', values: { got: 20.5, meant: 96 } }
  */
 export function coreSays(
   spots: readonly Celsius[],

@@ -1,5 +1,5 @@
 import type { Celsius, Minutes } from '../units.ts';
-import { firstForetold, minutesToCore } from './core-heat.ts';
+import { minutesToCore } from './core-heat.ts';
 import { coreForecast, fitAlpha, type CoreReading } from './fit-alpha.ts';
 import { COLOURING, MOST_CHANGE } from './fit-bake.ts';
 
@@ -22,19 +22,15 @@ interface Printed {
   readonly open: Minutes;
 }
 
-/** Just past where one term begins to tell, K: one cooler is taken for that, the least slow it can be. */
-const TELLS = 0.01;
-
 /** From the core that was read on, by what it and the past ones tell of this kitchen. */
 const toTarget = (
   reading: CoreReading,
   past: readonly CoreReading[],
   target: Celsius,
 ): Minutes | null => {
-  const core = Math.max(reading.core, firstForetold(reading) + TELLS);
-  const belief = fitAlpha([...past, { ...reading, core }]);
+  const belief = fitAlpha([...past, reading]);
   const there = coreForecast(belief, reading, target);
-  const here = minutesToCore(reading, core, belief.alpha);
+  const here = minutesToCore(reading, reading.core, belief.alpha);
   return there === null || here === null ? null : there.likely - here;
 };
 
@@ -43,7 +39,7 @@ const toTarget = (
  * likely at `target` °C, by what this core and `past` ones of this kitchen say of its diffusivity, held
  * within 3 to 10 minutes and within the bake's own minutes and 35 %. It says when to look, and never
  * that a loaf is done.
- * No answer, null: a core that is there already, a bake so long that its oven is not what it was, a
+ * No answer, null: a core that is there already, one so cool that one term says nothing of it, a bake so long that its oven is not what it was, a
  * target that boiling water does not reach.
  * Source: `minutesToCore`; 35 % as `bakeFactor`; the other bounds are judgement.
  *

@@ -1,12 +1,11 @@
 import type { Doubt } from '../clock/doubt.ts';
-import type { Vessel } from '../formula/formula.ts';
 import type { DayPlan } from '../day/laid/day-plan.ts';
 import type { Recipe } from '../formula/recipe.ts';
-import type { CoreReading } from '../oven/fit-alpha.ts';
 import type { Belief } from '../readiness/belief.ts';
-import type { Celsius, Grams, Instant, Minutes } from '../units.ts';
+import type { Celsius, Grams, Instant } from '../units.ts';
 import type { Position } from './position.ts';
 import type { StarterDeed } from './starter.ts';
+import type { Cored, TaughtCore, TaughtLoss, Weighed } from './taught.ts';
 
 /** 'oven', a lane of it, 'starter', or the id of a bake. */
 export type Who = string;
@@ -136,23 +135,6 @@ export interface Mixed {
   readonly measured: Celsius;
 }
 
-/** What a bake bakes in, and a core that its look told, for what a kitchen's loaves teach of the next. */
-export type TaughtCore = CoreReading & { readonly vessel: Vessel };
-
-/**
- * A core that was measured in the oven: of what loaf (°C as it went in, g of dough), after how many
- * minutes there, how high above the sea (m), and how many minutes more it was given; null: none foretold.
- */
-export interface Cored {
-  readonly start: Celsius;
-  readonly grams: Grams;
-  readonly minutes: Minutes;
-  readonly height: number;
-  readonly vessel: Vessel;
-  readonly filled: boolean;
-  readonly more: Minutes | null;
-}
-
 /**
  * What the models said when a fact was taken: the instants of one wait by name, and the belief
  * behind them. Replay uses these and never the models.
@@ -174,6 +156,10 @@ export interface Result {
   readonly cored?: Cored;
   /** Of a start: cores that earlier bakes of this kitchen measured, oldest first. */
   readonly cores?: readonly TaughtCore[];
+  /** Of a cool loaf on the scale. */
+  readonly weighed?: Weighed;
+  /** Of a start: what earlier cool loaves of this kitchen weighed, oldest first. */
+  readonly weighIns?: readonly TaughtLoss[];
   readonly model: string;
 }
 

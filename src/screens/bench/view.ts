@@ -25,6 +25,7 @@ import type { questionView } from './question-view.ts';
 import { loavesOver } from './gone-over.ts';
 import { ovenPlace } from './oven-place.ts';
 import { leftView } from './left-view.ts';
+import { loafLost } from './loaf-lost.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
 import { pressOf } from './press-of.ts';
@@ -111,7 +112,7 @@ const plain = (
   const keysIn = act === undefined || stage === 'mix.temperature';
   return {
     headline: words.headline,
-    detail: pieceAdvice(focus, stage, units) ?? words.detail,
+    detail: pieceAdvice(focus, stage, units) ?? loafLost(focus, stage, units) ?? words.detail,
     slab: {
       label: words.slab,
       then: words.then,

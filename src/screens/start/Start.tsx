@@ -28,16 +28,18 @@ import { MOST_BESIDE, OtherBakes } from '../OtherBakes.tsx';
 import { othersOf } from '../others.ts';
 import { JOINS } from '../../core/records/stage.ts';
 import { joinsOf } from '../../core/records/stages-of.ts';
-import { checkOrder, emptyDraft, type Draft } from './draft.ts';
+import { breadQuestion, checkOrder, emptyDraft, loavesTold, type Draft } from './draft.ts';
 import { FormulaFace, KitchenFace, LoavesFace, WhereFace } from './faces.tsx';
 import { PastBakes } from './PastBakes.tsx';
 import { RunningBakes } from './RunningBakes.tsx';
 import { WaysSheet } from './WaysSheet.tsx';
 import './Start.css';
 
+const Bread = lazy(() => import('./Bread.tsx'));
 const SoundPage = lazy(() => import('../SoundPage.tsx'));
 
-type Face = 'grid' | 'formula' | 'loaves' | 'kitchen' | 'where' | 'past' | 'ways' | 'sound';
+type Face =
+  'grid' | 'formula' | 'loaves' | 'bread' | 'kitchen' | 'where' | 'past' | 'ways' | 'sound';
 
 /** The page a bake begins on: what, how many, how warm, and where the dough is. */
 export default function Start(props: {
@@ -88,12 +90,25 @@ export default function Start(props: {
     const bake = await props.house.begin(order);
     if (bake === null) return;
     half().keep('');
+    props.house.half(breadQuestion(order.formula.id)).keep('');
     props.onBake(bake);
   };
   const warmth = (): string => {
     const { kitchen } = draft();
     return kitchen === null ? '–' : showHeat(kitchen, props.house.ways());
   };
+  const breadAt = (keys: boolean): JSX.Element => (
+    <Suspense>
+      <Bread
+        house={props.house}
+        formula={formula()}
+        bread={draft().bread}
+        keys={keys}
+        onAsk={() => setFace('bread')}
+        onBread={(bread) => change({ bread })}
+      />
+    </Suspense>
+  );
   const cell = (ask: string, value: string, to: Face): JSX.Element => (
     <Control label={ask} value={value} onPress={() => setFace(to)} />
   );
@@ -124,7 +139,7 @@ export default function Start(props: {
                 <Words headline={start.title} detail={starterNow()}>
                   <div class="start-grid">
                     {cell(start.formula, formula()?.name ?? start.noFormulas, 'formula')}
-                    {cell(start.loaves, String(draft().loaves), 'loaves')}
+                    {cell(start.loaves, loavesTold(draft(), props.house.ways()), 'loaves')}
                     {cell(start.kitchen, warmth(), 'kitchen')}
                     {cell(start.where, joins[draft().from], 'where')}
                   </div>
@@ -139,12 +154,15 @@ export default function Start(props: {
                 <FormulaFace
                   formulas={formulas()}
                   units={props.house.ways()}
-                  onPick={(id) => pick({ formula: id })}
+                  onPick={(id) => pick({ formula: id, bread: null })}
                 />
               </Match>
               <Match when={face() === 'loaves'}>
-                <LoavesFace loaves={draft().loaves} onChange={(loaves) => change({ loaves })} />
+                <LoavesFace loaves={draft().loaves} onChange={(loaves) => change({ loaves })}>
+                  {breadAt(false)}
+                </LoavesFace>
               </Match>
+              <Match when={face() === 'bread'}>{breadAt(true)}</Match>
               <Match when={face() === 'kitchen'}>
                 <KitchenFace
                   last={props.house.lastKitchen()}

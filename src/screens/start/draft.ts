@@ -1,9 +1,10 @@
 import { LOAVES } from '../../core/formula/make-recipe.ts';
 import type { Formula } from '../../core/formula/formula.ts';
 import type { Join } from '../../core/records/stage.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { bread as words, start } from '../../core/speech/en/start.ts';
 import { trouble } from '../../core/speech/en/trouble.ts';
 import { reasons } from '../../core/speech/en/notices.ts';
+import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';
 import { keyedHeat } from '../../core/speech/keyed.ts';
@@ -17,15 +18,23 @@ export const KITCHEN = { least: 5, most: 40 } as const;
 export interface Draft {
   readonly formula: string | null;
   readonly loaves: number;
+  /** How heavy a baked loaf is to be, g; null: as the recipe's dough comes out. */
+  readonly bread: number | null;
   readonly kitchen: number | null;
   readonly from: Join;
 }
 
-export const emptyDraft: Draft = { formula: null, loaves: 2, kitchen: null, from: 'levain.feed' };
+export const emptyDraft: Draft = {
+  formula: null,
+  loaves: 2,
+  bread: null,
+  kitchen: null,
+  from: 'levain.feed',
+};
 
 /** The order, or the sentence that says what is missing or cannot be. */
 export function checkOrder(
-  { loaves, kitchen, from }: Draft,
+  { loaves, bread, kitchen, from }: Draft,
   formula: Formula | null,
   units: Units,
 ):
@@ -47,7 +56,20 @@ export function checkOrder(
   }
   // A bake that begins at the beginning is read through first.
   return {
-    order: { formula, loaves, kitchen, from: from === 'levain.feed' ? 'read.plan' : from },
+    order: {
+      formula,
+      loaves,
+      kitchen,
+      from: from === 'levain.feed' ? 'read.plan' : from,
+      ...(bread === null ? {} : { bread }),
+    },
     missing: null,
   };
 }
+
+/** How many loaves, and how heavy each where that was said: '2 of 800 g'. */
+export const loavesTold = ({ loaves: count, bread }: Draft, units: Units): string =>
+  bread === null ? String(count) : fill(words.of, { count, ...shown({ grams: bread }, units) });
+
+/** The question that a half-typed weight of a baked loaf belongs to. */
+export const breadQuestion = (formula: string): string => `${words.ask} ${formula}`;

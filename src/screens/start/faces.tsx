@@ -53,6 +53,7 @@ const reasonOf = (found: FormulaFound) =>
 export function LoavesFace(props: {
   readonly loaves: number;
   readonly onChange: (loaves: number) => void;
+  readonly children?: JSX.Element;
 }): JSX.Element {
   return (
     <Words headline={start.loaves}>
@@ -65,6 +66,7 @@ export function LoavesFace(props: {
         more={start.more}
         onChange={(n) => props.onChange(n)}
       />
+      {props.children}
     </Words>
   );
 }

@@ -51,6 +51,11 @@ export const update = {
   later: 'Later',
 } as const;
 
+/** A cool loaf on the scale, against the dough that it was. */
+export const coolLoaf = {
+  lost: 'It lost {grams} in the oven: {percent} %. Leave warm bags open.',
+} as const;
+
 /** The weight of a piece against the wanted one. */
 export const divideAdvice = {
   heavy: {

@@ -25,6 +25,19 @@ export const start = {
   running: 'Baking now',
 } as const;
 
+/** How heavy each loaf is to be once it is baked. */
+export const bread = {
+  label: 'Each loaf, baked',
+  about: 'about {grams}',
+  usual: 'As in the recipe',
+  ask: 'How heavy is a baked loaf?',
+  loses: 'It loses about {percent} % in the oven.',
+  learned: 'Your loaves lose {percent} % in the oven.',
+  dough: 'That takes {grams} of dough.',
+  /** Beside how many. */
+  of: '{count} of {grams}',
+} as const;
+
 export const joins: Readonly<Record<Join, string>> = {
   'levain.feed': 'Feed now',
   'levain.ripe': 'My levain is ripe',
