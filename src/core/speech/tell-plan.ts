@@ -46,6 +46,8 @@ export function tellChange(change: Change, time: (at: Instant) => string): strin
     }
     case 'due':
       return [fill(planChanges.due, { bake: change.batch, length: showLength(change.laterBy) })];
+    case 'start':
+      return [fill(planChanges.start, { bake: change.batch, length: showLength(change.laterBy) })];
     case 'longer':
     case 'shorter': {
       const values = { bake: change.batch, length: showLength(change.by) };

@@ -34,6 +34,7 @@ test('a window gives at either end, or at one', () => {
 
 test.each([
   [{ change: 'due', batch: 'Rye', laterBy: 40 }, 'Rye: ready 40 min later.'],
+  [{ change: 'start', batch: 'Rye', laterBy: 450 }, 'Rye: begin 7 h 30 later.'],
   [
     { change: 'longer', batch: 'Rye', wait: 'salt and water', by: 20 },
     'Rye: 20 min more bulk rise. It may lose by it.',

@@ -1,56 +1,25 @@
-import { betterPlans, plan } from '../plan.ts';
-import { MINUTE, type Minutes } from '../../units.ts';
-import { dueLater, reachableLater } from '../plan/later.ts';
+import { betterPlans } from '../plan.ts';
+import { budgetOf } from '../plan/budget.ts';
 import type { PlanInput, PlanOptions, PlanResult } from '../plan/types.ts';
+import { firstHour, firstStart } from './first-hour.ts';
 
-/** How far on is looked for the first hour that any bread could be ready: five days. Judgement. */
-const SEARCHED: Minutes = 5 * 24 * 60;
-/** Hours that are tried of several bakes, each of which has them alone. Judgement. */
-const TRIED = 24;
+/** How long is looked further for what would do, ms. Judgement. */
+const FURTHER_MS = 3_000;
 
-/**
- * The question with a bake that is due in the past due now: a day can be told by how much later it is,
- * wherever it was asked.
- */
-const lateness = (input: PlanInput, index: number): Minutes => {
-  const { due } = input.batches[index]!;
-  return due === null ? 0 : Math.max(0, Math.ceil((input.planFrom - due) / MINUTE / 5) * 5);
-};
-
-/** The first hour, days away or not, at which one bake could be ready; null where it is due at none. */
-function firstLater(input: PlanInput, index: number): Minutes | null {
-  if (input.batches[index]!.due === null) return null;
-  const late = lateness(input, index);
-  const from = dueLater(input, index, late);
-  const hours = reachableLater(from, index, { steps: 0 }, SEARCHED);
-  const fits = (by: Minutes): boolean =>
-    plan(dueLater(from, index, by), { why: false, limitMs: 500 }).fits === true;
-  const found = input.batches.length === 1 ? hours[0] : spread(hours, TRIED).find((by) => fits(by));
-  return found === undefined ? null : found + late;
-}
-
-/** At most so many of a list, its first always among them. */
-function spread<T>(all: readonly T[], most: number): readonly T[] {
-  const step = Math.max(1, Math.ceil(all.length / most));
-  return all.filter((_, i) => i % step === 0);
-}
-
-/** Where nothing near would do: the first hour at which the bread could be ready, bake by bake. */
-function withFirstHour(input: PlanInput, result: PlanResult): PlanResult {
-  if (result.fits !== false || result.changes.length > 0) return result;
-  const changes = input.batches.flatMap(({ name }, index) => {
-    const laterBy = firstLater(input, index);
-    return laterBy === null || laterBy === 0
-      ? []
-      : [{ change: 'due' as const, batch: name, laterBy }];
-  });
-  return { ...result, changes };
+/** Where nothing fits: a later start besides, and where nothing near would do, the first hour that would. */
+function lookFurther(input: PlanInput, options: PlanOptions, result: PlanResult): PlanResult {
+  if (result.fits !== false || options.why === false) return result;
+  const started = firstStart(input, budgetOf(options, FURTHER_MS));
+  const changes = [...result.changes, ...started];
+  if (changes.length > 0 || (result.together ?? []).length > 0) return { ...result, changes };
+  return { ...result, ...firstHour(input, budgetOf(options, FURTHER_MS)) };
 }
 
 /**
- * The plans of a question as `betterPlans` tells them, and where nothing fits nor one near change would
- * do, the first hour in the next days at which it would.
+ * The plans of a question as `betterPlans` tells them. Where nothing fits it looks further than the
+ * planner does: how much later a bake that begins now would have to begin, and where no near change would
+ * do, the first hour in the next days at which the bread could be ready.
  */
 export function* lay(input: PlanInput, options: PlanOptions = {}): Generator<PlanResult, void> {
-  for (const result of betterPlans(input, options)) yield withFirstHour(input, result);
+  for (const result of betterPlans(input, options)) yield lookFurther(input, options, result);
 }

@@ -1,4 +1,4 @@
-import { MINUTE } from '../../units.ts';
+import { MINUTE, type Instant } from '../../units.ts';
 import { withLoads, withStep } from '../plan/other-steps.ts';
 import type { Change, PlanInput, Span, Step } from '../plan/types.ts';
 import type { DayAsk } from './day-plan.ts';
@@ -57,6 +57,15 @@ export function withChange(input: PlanInput, change: Change): PlanInput {
             : batch,
         ),
       };
+    case 'start':
+      return {
+        ...input,
+        batches: input.batches.map((batch) =>
+          batch.name === change.batch && batch.startAt !== undefined
+            ? { ...batch, startAt: batch.startAt + change.laterBy * MINUTE }
+            : batch,
+        ),
+      };
     case 'longer':
     case 'shorter':
       return inSteps(input, change.batch, (step) => stretched(step, change));
@@ -74,13 +83,17 @@ export function withChange(input: PlanInput, change: Change): PlanInput {
 
 /** The ask with a change taken: a later hour is asked for as such, all else is kept beside it. */
 export function takeChange(ask: DayAsk, change: Change): DayAsk {
-  if (change.change !== 'due') return { ...ask, taken: [...(ask.taken ?? []), change] };
+  if (change.change !== 'due' && change.change !== 'start')
+    return { ...ask, taken: [...(ask.taken ?? []), change] };
+  const by = change.laterBy * MINUTE;
+  const later = (at: Instant | null): Instant | null => (at === null ? null : at + by);
   return {
     ...ask,
-    bakes: ask.bakes.map((bake) =>
-      bake.name === change.batch && bake.due !== null
-        ? { ...bake, due: bake.due + change.laterBy * MINUTE }
-        : bake,
-    ),
+    bakes: ask.bakes.map((bake) => {
+      if (bake.name !== change.batch) return bake;
+      return change.change === 'due'
+        ? { ...bake, due: later(bake.due) }
+        : { ...bake, startAt: later(bake.startAt) };
+    }),
   };
 }

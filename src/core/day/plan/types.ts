@@ -107,7 +107,7 @@ export interface PlannedTouch {
   frozen: boolean;
 }
 
-/** One change that by itself makes a plan possible. */
+/** One change that by itself makes a plan possible. A later `start` is told by a day, not by `plan`. */
 export type Change =
   | {
       change: 'blocked';
@@ -117,7 +117,7 @@ export type Change =
       endEarlierBy: Minutes | null;
       startLaterBy: Minutes | null;
     }
-  | { change: 'due'; batch: string; laterBy: Minutes }
+  | { change: 'due' | 'start'; batch: string; laterBy: Minutes }
   | { change: 'longer' | 'shorter'; batch: string; wait: string; by: Minutes }
   | { change: 'fewerLoads'; batch: string; loads: number }
   | { change: 'dropTouch'; batch: string; touch: string };

@@ -44,6 +44,7 @@ export const planChanges = {
   blockedEnd: '{name}: end it {length} sooner, at {time}.',
   blockedStart: '{name}: start it {length} later, at {time}.',
   due: '{bake}: ready {length} later.',
+  start: '{bake}: begin {length} later.',
   longer: '{bake}: {length} more {part}. It may lose by it.',
   shorter: '{bake}: {length} less {part}. It may lose by it.',
   hotOven: '{bake}: keep the oven hot {length} longer.',
