@@ -72,9 +72,12 @@ const bakeOfOven = (kitchen: Kitchen): string | null => {
   );
 };
 
-/** The bake by whose recipe a lane is judged: of its loaf, whichever bench shows it. */
-export const bakeIn = (kitchen: Kitchen, { who, bake }: Focus): BakeSnapshot =>
-  kitchen.bakes[bakeOf(kitchen, who) ?? ''] ?? bake;
+/** The same act as that of the bake that the oven or the lane is busy with, whichever bench shows it. */
+export const atItsBake = (kitchen: Kitchen, focus: Focus): Focus => {
+  const { who } = focus;
+  if (who !== 'oven' && !isLane(who)) return focus;
+  return { ...focus, bake: kitchen.bakes[bakeOf(kitchen, who) ?? ''] ?? focus.bake };
+};
 
 /** The bake a machine's call belongs to: its own, or the one the oven or the lane is busy with. */
 export const bakeOf = (kitchen: Kitchen, who: string): string | null => {

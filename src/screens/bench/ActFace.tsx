@@ -87,7 +87,7 @@ export function ActControls(props: {
         does="sayAgain"
         onPress={() =>
           props.house.say(
-            sayFor(props.house.kitchen(), props.bake, props.view.spoken, (at) =>
+            sayFor(props.house.kitchen(), props.view.bake, props.view.spoken, (at) =>
               props.house.hour(at),
             ),
           )

@@ -115,7 +115,8 @@ export default function Bench(props: BenchProps): JSX.Element {
     );
   };
   const reading = () => ({ house, bake: props.bake, act: key() ?? '', onTurn: setPage });
-  const taking = () => ({ ...reading(), page: keyed()! });
+  // A core is of the loaf that is looked at, whichever bench shows it.
+  const taking = () => ({ ...reading(), bake: view()?.bake ?? props.bake, page: keyed()! });
   const target = () => (mode() === 'act' && ringing() === null ? view()?.target : null);
   const tick = createMemo(() => tickOf(steps(), view()?.stage ?? ''));
 

@@ -15,7 +15,7 @@ import {
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { Minutes, Units } from '../../core/units.ts';
-import { bakeIn, type Focus } from '../focus.ts';
+import type { Focus } from '../focus.ts';
 import type { Asked, Press } from './view.ts';
 
 type AtLane = Focus & { readonly machine: LaneSnapshot };
@@ -76,7 +76,7 @@ const actOf = ({ verdict, reasons }: CrustJudged, inPot: boolean): CrustAct => {
 export const coreIsRead = (kitchen: Kitchen, focus: Focus): boolean =>
   isLane(focus) &&
   focus.machine.context.answers['core'] === undefined &&
-  atCrust(kitchen, focus.who, focus.machine, bakeIn(kitchen, focus)).cores.length > 0;
+  atCrust(kitchen, focus.who, focus.machine, focus.bake).cores.length > 0;
 
 /**
  * All signs of a crust are in: the likeliest act is the slab, the others are tiles, and what one more
@@ -85,7 +85,7 @@ export const coreIsRead = (kitchen: Kitchen, focus: Focus): boolean =>
 export function crustView(kitchen: Kitchen, focus: Focus, here: Here): Asked | null {
   if (!isLane(focus)) return null;
   const { who, machine } = focus;
-  const signs = atCrust(kitchen, who, machine, bakeIn(kitchen, focus), here.height);
+  const signs = atCrust(kitchen, who, machine, focus.bake, here.height);
   const judged = judgeCrust(signs);
   const more = moreMinutesAt(kitchen, who, machine);
   const low = lowWords(judged, more, signs, here);

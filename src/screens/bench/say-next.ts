@@ -17,7 +17,7 @@ interface Said {
  */
 export function sayNext({ house, bake, key, view }: Said): (words: string) => boolean {
   const named = (words: string): string =>
-    sayFor(house.kitchen(), bake(), words, (at) => house.hour(at));
+    sayFor(house.kitchen(), view()?.bake ?? bake(), words, (at) => house.hour(at));
   createEffect(
     on([key, view], ([at, next], before) => {
       const [was, last] = before ?? [];

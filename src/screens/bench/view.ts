@@ -19,7 +19,7 @@ import { ACTS } from './acts.ts';
 import { factsOf } from './facts-of.ts';
 import { earlyPress } from './early.ts';
 import { areSeveral, bakeName } from '../bake-name.ts';
-import { bakeOf, type Focus } from '../focus.ts';
+import { atItsBake, bakeOf, type Focus } from '../focus.ts';
 import { careOf } from './care-of.ts';
 import type { questionView } from './question-view.ts';
 import { loavesOver } from './gone-over.ts';
@@ -52,6 +52,8 @@ export interface Line {
 /** Everything the Bench shows of one act, as plain data. `slab.deed` null: the keypad opens. */
 export interface BenchView {
   readonly who: string;
+  /** The bake it is about: of the loaf in the pot, or that goes in next, whichever bench shows it. */
+  readonly bake: string;
   readonly stage: string;
   /** The task of its wait that is shown in its place. */
   readonly task: string | null;
@@ -167,24 +169,26 @@ export const asksList = ({ machine }: Focus): boolean => {
 /**
  * What the bench shows for a bake, or for the oven while it has the loaves. Pure. `lists` words the
  * checklists; null while it is not loaded: then a list's stage has its own words and no answers. `equipment` decides
- * how many loaves the load press takes. `now` says how long it all has been left.
+ * how many loaves the load press takes. `bench`: its act, which may be at another bake's loaf: then words, facts and
+ * cautions are that bake's, and the place names both. `now` says how long it all has been left.
  */
 export function benchView(
   kitchen: Kitchen,
-  focus: Focus,
+  bench: Focus,
   hour: (at: Instant) => string,
   lists: typeof questionView | null,
   units: Units,
   equipment: Equipment = EQUIPMENT,
   now: Instant = kitchen.now,
 ): BenchView {
+  const focus = atItsBake(kitchen, bench);
   const { who, machine } = focus;
   const stage = stageOf(machine);
   const meta = metaOf(machine);
   const words = wordsOf(kitchen, focus, stage, equipment);
   const facts = factsOf(kitchen, focus, hour, equipment);
   const task = taskView(focus);
-  const left = leftView(kitchen, focus, stage, Math.max(now, kitchen.now));
+  const left = leftView(kitchen, bench, stage, Math.max(now, kitchen.now));
   const asked =
     task ??
     left ??
@@ -200,12 +204,13 @@ export function benchView(
   const { marks } = machine.context;
   const rings = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   const show = (template: string) => fill(template, shown(facts, units));
-  const place = show(placeOf(kitchen, focus, stage, hour));
+  const place = show(placeOf(kitchen, bench, stage, hour));
   const warm = (write: typeof shown) =>
     warmPlaceWords(focus, Math.max(now, kitchen.now), hour, (of) => write(of, units));
-  const whose = areSeveral(kitchen) ? bakeName(kitchen, focus.bake.context.id, hour) : null;
+  const whose = areSeveral(kitchen) ? bakeName(kitchen, bench.bake.context.id, hour) : null;
   return {
     who,
+    bake: focus.bake.context.id,
     stage,
     place: whose === null ? place : fill(several.place, { bake: whose, place }),
     whose,
