@@ -97,7 +97,14 @@ export default function Bench(props: BenchProps): JSX.Element {
   const [page, setPage] = createSignal<ReadingPage | null>(null);
   const keyed = () => (page()?.at === 'number' ? (page() as NumberPage) : null);
   const [more, setMore] = createSignal<'more' | 'timers' | null>(null);
-  keepHalfTaken({ key, bake: () => props.bake, page, setPage, onTurn: () => setOpened(null) });
+  keepHalfTaken({
+    key,
+    bake: () => props.bake,
+    rings: () => house.ringing() !== null,
+    page,
+    setPage,
+    onTurn: () => setOpened(null),
+  });
   const ringing = createMemo(() => {
     const call = house.ringing();
     return call !== null && bakeOf(house.kitchen(), call.who) === props.bake ? call : null;

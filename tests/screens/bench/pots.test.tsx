@@ -1,6 +1,7 @@
 import { cleanup, screen, within } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
 import { beforeOvenItems } from '../../../src/core/records/lists.ts';
+import { MINUTE } from '../../../src/core/units.ts';
 import { ANY_POT } from '../../../src/core/kitchen/equipment.ts';
 import { onBench, type OnBench } from './on-bench.tsx';
 
@@ -104,4 +105,33 @@ it('has what the other pot calls for beside the wait of this one, and the pots o
   expect(lines()[0]).toMatch(/^Right pot: lid off \d\d:\d\d$/);
   await at.press(/^Show the pots/);
   await screen.findByRole('img', { name: /^Pots against time/ }, { timeout: 10_000 });
+});
+
+it('stays open while one act follows another, and yields to what rings', async () => {
+  const at = await atPoke();
+  await load(at, 'lane.left');
+  await toPots(at);
+  const picture = () => screen.queryByRole('img', { name: /^Pots against time/ });
+  await load(at, 'lane.right');
+  await Promise.resolve();
+  expect(at.house.ringing()).toBeNull();
+  expect(picture()).not.toBeNull();
+  at.turn(20);
+  expect(at.house.ringing()?.stage).toBe('lift');
+  await vi.waitFor(() => expect(picture()).toBeNull());
+  expect((await screen.findByRole('heading', { level: 1 })).textContent).toMatch(/^Lift the lid/);
+});
+
+it('yields to a timer too, though the act stays the same', async () => {
+  const at = await atPoke();
+  await load(at, 'lane.left');
+  await load(at, 'lane.right');
+  const until = at.house.now() + 2 * MINUTE;
+  await at.house.take({ kind: 'timer', timer: 't1', name: 'nuts', until, call: 'hot' });
+  await toPots(at);
+  at.turn(3);
+  expect(at.house.ringing()?.who).toBe('timer');
+  await vi.waitFor(() =>
+    expect(screen.queryByRole('img', { name: /^Pots against time/ })).toBeNull(),
+  );
 });
