@@ -1,3 +1,6 @@
+import type { LaidAsk } from '../src/core/day/laid/lay-ask.ts';
+import type { AskWorld } from '../src/core/day/laid/ask-world.ts';
+import type { DayAsk } from '../src/core/day/laid/day-plan.ts';
 import type { PlanInput, PlanResult } from '../src/core/day/plan/types.ts';
 import type { LogRecord } from '../src/core/records/record.ts';
 import type { Pace } from '../src/core/speech/pace.ts';
@@ -142,4 +145,9 @@ export interface Planner {
    * question at a time: a new one stops the one before.
    */
   lay(input: PlanInput, onPlan: (result: PlanResult, isLast: boolean) => void): Stop;
+  /**
+   * The same of an ask as it is. To make a question of it (its doughs' clocks, the wall's calendar) takes
+   * a slow tablet longer than a frame, so that is done aside too.
+   */
+  layAsk(ask: DayAsk, world: AskWorld, onLaid: (laid: LaidAsk) => void): Stop;
 }

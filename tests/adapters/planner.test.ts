@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { LaidAsk } from '../../src/core/day/laid/lay-ask.ts';
 import type { PlanResult } from '../../src/core/day/plan/types.ts';
 import type { Answer, Question } from '../../src/adapters/planner/messages.ts';
 import { makePlanner, type Thread } from '../../src/adapters/planner/planner.ts';
-import { tellEach } from '../../src/adapters/planner/tell-each.ts';
+import { answer } from '../../src/adapters/planner/answer.ts';
 import { askedBake, askWorld, dayAsk, inputOf } from '../fakes/laid-day.ts';
 
 interface FakeThread extends Thread {
@@ -42,15 +43,15 @@ describe('the planner aside', () => {
     const planner = makePlanner(make);
     const told: unknown[] = [];
     planner.lay(INPUT, (result, isLast) => told.push([result, isLast]));
-    made[0]!.answer({ kind: 'plan', result: SOME, isLast: false });
-    made[0]!.answer({ kind: 'plan', result: { ...SOME, cost: 1 }, isLast: true });
+    made[0]!.answer({ kind: 'plan', plan: { result: SOME, isLast: false } });
+    made[0]!.answer({ kind: 'plan', plan: { result: { ...SOME, cost: 1 }, isLast: true } });
     expect(told).toEqual([
       [SOME, false],
       [{ ...SOME, cost: 1 }, true],
     ]);
     planner.lay(INPUT, () => undefined);
     expect(made).toHaveLength(1);
-    expect(made[0]!.asked).toEqual([{ input: INPUT }, { input: INPUT }]);
+    expect(made[0]!.asked).toEqual(Array(2).fill({ kind: 'input', input: INPUT }));
   });
 
   it('tells nothing more once stopped, and lets the thread go', () => {
@@ -59,7 +60,7 @@ describe('the planner aside', () => {
     const stop = makePlanner(make).lay(INPUT, (result) => told.push(result));
     stop();
     stop();
-    made[0]!.answer({ kind: 'plan', result: SOME, isLast: true });
+    made[0]!.answer({ kind: 'plan', plan: { result: SOME, isLast: true } });
     expect([told, made[0]!.ended]).toEqual([[], true]);
   });
 
@@ -70,8 +71,8 @@ describe('the planner aside', () => {
     planner.lay(INPUT, () => told.push('first'));
     planner.lay(INPUT, () => told.push('second'));
     expect(made.map(({ ended }) => ended)).toEqual([true, false]);
-    made[0]!.answer({ kind: 'plan', result: SOME, isLast: true });
-    made[1]!.answer({ kind: 'plan', result: SOME, isLast: true });
+    made[0]!.answer({ kind: 'plan', plan: { result: SOME, isLast: true } });
+    made[1]!.answer({ kind: 'plan', plan: { result: SOME, isLast: true } });
     expect(told).toEqual(['second']);
   });
 
@@ -93,30 +94,70 @@ describe('the planner aside', () => {
   );
 });
 
+describe('an ask put to the planner aside', () => {
+  it('is told as it comes, and has neither trouble nor result where it fails', () => {
+    const { made, make } = makeThreads();
+    const planner = makePlanner(make, () => undefined);
+    const told: LaidAsk[] = [];
+    planner.layAsk(dayAsk(), askWorld(), (laid) => told.push(laid));
+    expect(made[0]!.asked).toEqual([{ kind: 'ask', ask: dayAsk(), world: askWorld() }]);
+    const laid: LaidAsk = { troubles: [], input: INPUT, result: SOME, isLast: true };
+    made[0]!.answer({ kind: 'plan', plan: laid });
+    planner.layAsk(dayAsk(), askWorld(), (one) => told.push(one));
+    made[0]!.fail('no');
+    expect(told).toEqual([laid, { troubles: [], input: null, result: null, isLast: true }]);
+  });
+});
+
 describe('a question, answered plan by plan', () => {
-  const answers = (input = INPUT): Answer[] => {
+  const answers = (question: Question): Answer[] => {
     const told: Answer[] = [];
-    tellEach(input, (answer) => told.push(answer));
+    answer(question, (one) => told.push(one));
     return told;
   };
+  const last = (one: Answer): boolean => one.kind === 'plan' && one.plan.isLast;
+  const two = dayAsk({ bakes: [askedBake({ name: 'a' }), askedBake({ name: 'b' })] });
 
   it('answers of one bake once', () => {
-    expect(answers()).toMatchObject([{ kind: 'plan', result: { fits: true }, isLast: true }]);
+    expect(answers({ kind: 'input', input: INPUT })).toMatchObject([
+      { kind: 'plan', plan: { result: { fits: true }, isLast: true } },
+    ]);
   });
 
   it('marks the last answer of several bakes, and no other', () => {
-    const bakes = [askedBake({ name: 'a' }), askedBake({ name: 'b' })];
-    const all = answers(inputOf(dayAsk({ bakes }), askWorld()));
+    const all = answers({ kind: 'input', input: inputOf(two, askWorld()) });
     expect(all.length).toBeGreaterThan(1);
-    const marks = all.map((one) => one.kind === 'plan' && one.isLast);
-    expect(marks).toEqual(all.map((_, i) => i === all.length - 1));
+    expect(all.map(last)).toEqual(all.map((_, i) => i === all.length - 1));
+  });
+
+  it('makes an ask a question aside, and answers with both', () => {
+    const all = answers({ kind: 'ask', ask: two, world: askWorld() });
+    const plain = answers({ kind: 'input', input: inputOf(two, askWorld()) });
+    expect(all).toEqual(
+      plain.map((one) => ({
+        kind: 'plan',
+        plan: {
+          troubles: [],
+          input: inputOf(two, askWorld()),
+          ...(one.kind === 'plan' ? one.plan : {}),
+        },
+      })),
+    );
+  });
+
+  it('answers an ask that no hour would mend with its troubles, once', () => {
+    expect(answers({ kind: 'ask', ask: dayAsk({ bakes: [] }), world: askWorld() })).toEqual([
+      {
+        kind: 'plan',
+        plan: { troubles: [{ key: 'noBakes' }], input: null, result: null, isLast: true },
+      },
+    ]);
   });
 
   it('answers with why where it cannot be asked', () => {
     const [batch] = INPUT.batches;
-    const twice = { ...INPUT, batches: [batch!, batch!] };
-    expect(answers(twice)).toEqual([
-      { kind: 'failed', message: 'Two batches have the same name.' },
-    ]);
+    const input = { ...INPUT, batches: [batch!, batch!] };
+    const message = 'Two batches have the same name.';
+    expect(answers({ kind: 'input', input })).toEqual([{ kind: 'failed', message }]);
   });
 });

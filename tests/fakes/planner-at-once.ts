@@ -1,13 +1,14 @@
 import type { Planner } from '../../machines/ports.ts';
-import { tellEach } from '../../src/adapters/planner/tell-each.ts';
+import { layAsk, layInput } from '../../src/core/day/laid/lay-ask.ts';
 
-/** A planner that plans on the spot: everything has been told when `lay` comes back. */
+/** A planner that plans on the spot: everything has been told when it comes back. */
 export const makePlannerAtOnce = (): Planner => ({
   lay(input, onPlan) {
-    tellEach(input, (answer) => {
-      if (answer.kind === 'failed') throw new Error(answer.message);
-      onPlan(answer.result, answer.isLast);
-    });
+    for (const { result, isLast } of layInput(input)) onPlan(result, isLast);
+    return () => undefined;
+  },
+  layAsk(ask, world, onLaid) {
+    for (const laid of layAsk(ask, world)) onLaid(laid);
     return () => undefined;
   },
 });

@@ -1,11 +1,11 @@
-import { tellEach } from './tell-each.ts';
+import { answer } from './answer.ts';
 import type { Answer, Question } from './messages.ts';
 
-/** The planner's own thread. It answers one question and is ended by the page. */
+/** The planner's own thread: one question after the other, until the page ends it. */
 addEventListener('message', ({ data }: MessageEvent<Question>) => {
-  tellEach(
-    data.input,
-    (answer: Answer) => postMessage(answer),
+  answer(
+    data,
+    (told: Answer) => postMessage(told),
     () => performance.now(),
   );
 });
