@@ -4,6 +4,7 @@ import type { House } from '../screens/house.ts';
 
 /** Each screen comes when it is wanted; the service worker has them all without a network. */
 const Bench = lazy(() => import('../screens/bench/Bench.tsx'));
+const Day = lazy(() => import('../screens/day/Day.tsx'));
 const Kitchen = lazy(() => import('../screens/kitchen/Kitchen.tsx'));
 const OverAll = lazy(() => import('./OverAll.tsx'));
 const Pedal = lazy(() => import('./Pedal.tsx'));
@@ -16,6 +17,7 @@ export function App(props: { readonly house: House }): JSX.Element {
   // Coming back in the middle of a bake is coming back to its bench.
   const [bake, setBake] = createSignal(house.front.opens());
   const [kitchen, setKitchen] = createSignal(false);
+  const [day, setDay] = createSignal(false);
   // A call shows on a bench: it is here before any bake can ring, whatever screen is on show.
   createEffect(() => {
     if (Object.keys(house.kitchen().bakes).length === 0) return;
@@ -23,10 +25,11 @@ export function App(props: { readonly house: House }): JSX.Element {
     house.front.fetch();
   });
   createEffect(() => {
-    const shown = untrack(() => (kitchen() ? null : bake()));
+    const shown = untrack(() => (kitchen() || day() ? null : bake()));
     const front = house.front.brings(shown);
     if (front === null) return;
     setKitchen(false);
+    setDay(false);
     setBake(front);
   });
   return (
@@ -39,8 +42,23 @@ export function App(props: { readonly house: House }): JSX.Element {
           <Show when={kitchen()}>
             <Kitchen house={house} fromBench={bake() !== null} onHome={() => setKitchen(false)} />
           </Show>
-          <Show when={!kitchen() && bake() === null}>
-            <Start house={house} onBake={(id) => setBake(id)} onKitchen={() => setKitchen(true)} />
+          <Show when={day()}>
+            <Day
+              house={house}
+              onBake={(id) => {
+                setBake(id);
+                setDay(false);
+              }}
+              onHome={() => setDay(false)}
+            />
+          </Show>
+          <Show when={!day() && !kitchen() && bake() === null}>
+            <Start
+              house={house}
+              onBake={(id) => setBake(id)}
+              onKitchen={() => setKitchen(true)}
+              onDay={() => setDay(true)}
+            />
           </Show>
           {/* What is half done there waits behind the Kitchen: a reading begun, an open gate. */}
           <div hidden={kitchen()}>

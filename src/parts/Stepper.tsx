@@ -5,6 +5,10 @@ import './Stepper.css';
 export interface StepperProps {
   readonly label: string;
   readonly value: number;
+  /** The value in words, where it is no count. */
+  readonly shown?: string | undefined;
+  /** What one press changes; 1 unless given. */
+  readonly step?: number | undefined;
   readonly least: number;
   readonly most: number;
   readonly fewer: string;
@@ -12,7 +16,7 @@ export interface StepperProps {
   readonly onChange: (value: number) => void;
 }
 
-/** A count by single presses. */
+/** A count, or whatever moves in steps, by single presses. */
 export function Stepper(props: StepperProps): JSX.Element {
   return (
     <div class="stepper" role="group" aria-label={props.label}>
@@ -21,17 +25,17 @@ export function Stepper(props: StepperProps): JSX.Element {
         quick
         name={props.fewer}
         disabled={props.value <= props.least}
-        onPress={() => props.onChange(props.value - 1)}
+        onPress={() => props.onChange(props.value - (props.step ?? 1))}
       >
         −
       </Pressable>
-      <output class="stepper-value">{props.value}</output>
+      <output class="stepper-value">{props.shown ?? props.value}</output>
       <Pressable
         class="key"
         quick
         name={props.more}
         disabled={props.value >= props.most}
-        onPress={() => props.onChange(props.value + 1)}
+        onPress={() => props.onChange(props.value + (props.step ?? 1))}
       >
         +
       </Pressable>

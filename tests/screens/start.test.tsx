@@ -31,7 +31,12 @@ const open = async (world: FakeWorld): Promise<House> => {
   const { house } = await openBaking(world);
   render(() => (
     <PressGround now={clock}>
-      <Start house={house} onBake={(id) => begun.push(id)} onKitchen={() => undefined} />
+      <Start
+        house={house}
+        onBake={(id) => begun.push(id)}
+        onKitchen={() => undefined}
+        onDay={() => undefined}
+      />
     </PressGround>
   ));
   return house;

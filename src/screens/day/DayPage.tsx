@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
 import { controls } from '../../core/speech/en/controls.ts';
-import { dayPage } from '../../core/speech/en/day.ts';
+import { askPage } from '../../core/speech/en/day.ts';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Caption } from '../../parts/Caption.tsx';
 import { RuledEdge } from '../../parts/RuledEdge.tsx';
@@ -21,10 +21,10 @@ export function DayPage(props: {
 }): JSX.Element {
   return (
     <BenchFrame
-      label={dayPage.title}
+      label={askPage.title}
       wide={props.wide}
       further={controls.readOn}
-      edge={<RuledEdge label={dayPage.edge} ticks={EDGE} at={0} />}
+      edge={<RuledEdge label={askPage.edge} ticks={EDGE} at={0} />}
       words={props.words}
       slab={props.slab}
       controls={props.controls}

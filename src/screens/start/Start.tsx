@@ -1,19 +1,8 @@
-import {
-  createMemo,
-  createSignal,
-  For,
-  lazy,
-  Match,
-  Show,
-  Suspense,
-  Switch,
-  type JSX,
-} from 'solid-js';
+import { createMemo, createSignal, lazy, Match, Show, Suspense, Switch, type JSX } from 'solid-js';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { joins, start } from '../../core/speech/en/start.ts';
-import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Control } from '../../parts/Control.tsx';
@@ -30,7 +19,9 @@ import { JOINS } from '../../core/records/stage.ts';
 import { joinsOf } from '../../core/records/stages-of.ts';
 import { breadQuestion, checkOrder, emptyDraft, loavesTold, type Draft } from './draft.ts';
 import { FormulaFace, KitchenFace, LoavesFace, WhereFace } from './faces.tsx';
+import { BrokenFormulas } from './BrokenFormulas.tsx';
 import { PastBakes } from './PastBakes.tsx';
+import { PlanDay } from './PlanDay.tsx';
 import { RunningBakes } from './RunningBakes.tsx';
 import { WaysSheet } from './WaysSheet.tsx';
 import './Start.css';
@@ -46,6 +37,7 @@ export default function Start(props: {
   readonly house: House;
   readonly onBake: (id: string) => void;
   readonly onKitchen: () => void;
+  readonly onDay: () => void;
 }): JSX.Element {
   const [draft, setDraft] = createSignal<Draft>(emptyDraft);
   const [face, setFace] = createSignal<Face>('grid');
@@ -143,6 +135,7 @@ export default function Start(props: {
                     {cell(start.kitchen, warmth(), 'kitchen')}
                     {cell(start.where, joins[draft().from], 'where')}
                   </div>
+                  <PlanDay house={props.house} onDay={() => props.onDay()} />
                   <RunningBakes
                     house={props.house}
                     bakes={running().slice(MOST_BESIDE)}
@@ -233,15 +226,7 @@ export default function Start(props: {
       <Show when={face() === 'ways'}>
         <WaysSheet house={props.house} onClose={() => setFace('grid')} />
       </Show>
-      <For each={formulas()}>
-        {(found) => (
-          <Show when={found.formula === null}>
-            <p class="unseen" role="status">
-              {fill(bench.brokenFormula, { file: found.file })}
-            </p>
-          </Show>
-        )}
-      </For>
+      <BrokenFormulas found={formulas()} />
     </>
   );
 }

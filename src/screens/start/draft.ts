@@ -10,9 +10,7 @@ import { showHeat } from '../../core/speech/heats.ts';
 import { keyedHeat } from '../../core/speech/keyed.ts';
 import type { Units } from '../../core/units.ts';
 import type { Order } from '../house.ts';
-
-/** A kitchen outside this is a slip of the finger, °C. Judgement. */
-export const KITCHEN = { least: 5, most: 40 } as const;
+import { KITCHEN } from '../kitchen-range.ts';
 
 /** What the start page has gathered so far. Nothing that is measured is filled in beforehand. */
 export interface Draft {

@@ -15,7 +15,7 @@ import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { Units } from '../../core/units.ts';
 import type { FormulaFound } from '../house.ts';
-import { KITCHEN } from './draft.ts';
+import { KITCHEN } from '../kitchen-range.ts';
 
 export function FormulaFace(props: {
   readonly formulas: readonly FormulaFound[];

@@ -36,6 +36,7 @@ export const planSlack = {
 /** Where nothing fits: each of these alone would do. */
 export const planChanges = {
   title: 'Nothing fits for {time}.',
+  cannot: 'This cannot be laid',
   anyOne: 'Any one of these would do:',
   together: 'Only these together would do:',
   none: 'Nothing that can bend would do.',

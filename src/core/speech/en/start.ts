@@ -20,6 +20,7 @@ export const start = {
   more: 'One more',
   noRecipe: 'It cannot be weighed yet.',
   noFormulas: 'No formula here yet.',
+  planDay: 'Plan a day',
   pastBakes: 'Past bakes',
   toKitchen: 'Kitchen',
   running: 'Baking now',

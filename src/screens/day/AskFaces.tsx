@@ -1,0 +1,208 @@
+import { For, Show, type JSX } from 'solid-js';
+import { LOAVES } from '../../core/formula/make-recipe.ts';
+import type { Formula } from '../../core/formula/formula.ts';
+import { bench } from '../../core/speech/en/bench.ts';
+import { askPage } from '../../core/speech/en/day.ts';
+import { start } from '../../core/speech/en/start.ts';
+import { shown } from '../../core/speech/facts.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { showHeat } from '../../core/speech/heats.ts';
+import { Control } from '../../parts/Control.tsx';
+import { Slab } from '../../parts/Slab.tsx';
+import { Stepper } from '../../parts/Stepper.tsx';
+import { Tiles } from '../../parts/Tiles.tsx';
+import { Words } from '../../parts/Words.tsx';
+import type { House } from '../house.ts';
+import { dayAndHour } from './day-hours.ts';
+import { DayPage } from './DayPage.tsx';
+import { formulaOf, namesOf, type BakeDraft, type DayDraft } from './draft.ts';
+
+/** Pages that ask for one thing of one bread, or of the day. */
+export type AskPage = 'bread' | 'loaves' | 'due' | 'warm' | 'away' | 'bake';
+
+export const dueWords = (house: House, { due }: BakeDraft): string =>
+  due === null ? '–' : due === 'now' ? askPage.startNow : dayAndHour(house, due);
+
+const NAMED = 3;
+
+interface AskProps {
+  readonly house: House;
+  readonly draft: DayDraft;
+  readonly formulas: readonly Formula[];
+  readonly onTurn: (page: AskPage, at: number) => void;
+}
+
+/** What one bread is asked with. */
+function BakeCells(props: AskProps & { readonly at: number }): JSX.Element {
+  const bake = () => props.draft.bakes[props.at]!;
+  const cell = (label: string, value: string, page: AskPage): JSX.Element => (
+    <Control label={label} value={value} onPress={() => props.onTurn(page, props.at)} />
+  );
+  return (
+    <>
+      {cell(start.formula, formulaOf(bake(), props.formulas)?.name ?? start.noFormulas, 'bread')}
+      {cell(start.loaves, String(bake().loaves), 'loaves')}
+      {cell(askPage.due, dueWords(props.house, bake()), 'due')}
+    </>
+  );
+}
+
+/** The day as it is asked: its bread or breads, how warm it is, and on to a plan. */
+export function AskFace(
+  props: AskProps & {
+    /** What is missing; null where it can be asked. */
+    readonly missing: string | null;
+    readonly onAdd: () => void;
+    readonly onPlan: () => void;
+    readonly onHome: () => void;
+  },
+): JSX.Element {
+  const names = () => namesOf(props.draft, props.formulas);
+  const warmth = (): string => {
+    const { kitchen } = props.draft;
+    return kitchen === null ? '–' : showHeat(kitchen, props.house.ways());
+  };
+  return (
+    <DayPage
+      caption={props.house.caption()}
+      words={
+        <Words headline={askPage.title}>
+          <div class="day-grid">
+            <Show
+              when={props.draft.bakes.length > 1}
+              fallback={
+                <BakeCells
+                  house={props.house}
+                  draft={props.draft}
+                  formulas={props.formulas}
+                  at={0}
+                  onTurn={(page, at) => props.onTurn(page, at)}
+                />
+              }
+            >
+              <For each={props.draft.bakes}>
+                {(bake, at) => (
+                  <Control
+                    label={fill(askPage.bake, {
+                      name: names()[at()]!,
+                      ...shown({ loaves: bake.loaves }),
+                    })}
+                    value={dueWords(props.house, bake)}
+                    onPress={() => props.onTurn('bake', at())}
+                  />
+                )}
+              </For>
+            </Show>
+            <Control
+              label={start.kitchen}
+              value={warmth()}
+              onPress={() => props.onTurn('warm', 0)}
+            />
+          </div>
+        </Words>
+      }
+      slab={
+        <Slab
+          label={askPage.slab}
+          then={props.missing ?? askPage.then}
+          fresh="ask"
+          disabled={props.missing !== null || !props.house.holds}
+          onPress={() => props.onPlan()}
+        />
+      }
+      controls={
+        <>
+          <Show when={props.draft.bakes.length < NAMED}>
+            <Control label={askPage.bread} onPress={() => props.onAdd()} />
+          </Show>
+          <Control label={askPage.away} onPress={() => props.onTurn('away', 0)} />
+          <Control label={start.title} onPress={() => props.onHome()} />
+        </>
+      }
+    />
+  );
+}
+
+const back = (then: string, fresh: string, onPress: () => void): JSX.Element => (
+  <Slab label={bench.thatsIt} then={then} fresh={fresh} onPress={onPress} />
+);
+
+/** One of several breads. */
+export function BakeFace(
+  props: AskProps & {
+    readonly at: number;
+    readonly onOff: () => void;
+    readonly onBack: () => void;
+  },
+): JSX.Element {
+  return (
+    <DayPage
+      caption={props.house.caption()}
+      words={
+        <Words headline={namesOf(props.draft, props.formulas)[props.at] ?? ''}>
+          <div class="day-grid">
+            <BakeCells
+              house={props.house}
+              draft={props.draft}
+              formulas={props.formulas}
+              at={props.at}
+              onTurn={(page, at) => props.onTurn(page, at)}
+            />
+          </div>
+        </Words>
+      }
+      slab={back(askPage.title, 'bake', () => props.onBack())}
+      controls={<Control label={askPage.off} onPress={() => props.onOff()} />}
+    />
+  );
+}
+
+export function BreadFace(props: {
+  readonly house: House;
+  readonly formulas: readonly Formula[];
+  readonly onPick: (formula: string) => void;
+  readonly onBack: () => void;
+}): JSX.Element {
+  return (
+    <DayPage
+      caption={props.house.caption()}
+      words={
+        <Words headline={start.formula}>
+          <Tiles
+            label={start.formula}
+            options={props.formulas.map(({ id, name }) => ({ value: id, label: name }))}
+            onChoose={(id) => props.onPick(id)}
+          />
+        </Words>
+      }
+      slab={back(askPage.title, 'bread', () => props.onBack())}
+    />
+  );
+}
+
+export function LoavesFace(props: {
+  readonly house: House;
+  readonly loaves: number;
+  readonly onChange: (loaves: number) => void;
+  readonly onBack: () => void;
+}): JSX.Element {
+  return (
+    <DayPage
+      caption={props.house.caption()}
+      words={
+        <Words headline={start.loaves}>
+          <Stepper
+            label={start.loaves}
+            value={props.loaves}
+            least={LOAVES.least}
+            most={LOAVES.most}
+            fewer={start.fewer}
+            more={start.more}
+            onChange={(n) => props.onChange(n)}
+          />
+        </Words>
+      }
+      slab={back(askPage.title, 'loaves', () => props.onBack())}
+    />
+  );
+}

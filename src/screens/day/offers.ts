@@ -1,0 +1,155 @@
+import type { AskTrouble } from '../../core/day/laid/ask-trouble.ts';
+import type { DayAsk } from '../../core/day/laid/day-plan.ts';
+import type { Change, PlanResult } from '../../core/day/plan/types.ts';
+import { nothingPage } from '../../core/speech/en/day.ts';
+import { planChanges } from '../../core/speech/en/plan.ts';
+import { shown } from '../../core/speech/facts.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { tellChange, tellFilling } from '../../core/speech/tell-plan.ts';
+import { MINUTE, type Instant } from '../../core/units.ts';
+import { withBake, type DayDraft } from './draft.ts';
+
+/** One press that would do, or a few that do together. */
+export interface Offer {
+  readonly words: string;
+  readonly take: (draft: DayDraft) => DayDraft;
+}
+/** Where nothing fits: what is said, and what may be pressed. */
+export interface Nothing {
+  readonly headline: string;
+  readonly lines: readonly string[];
+  readonly offers: readonly Offer[];
+}
+
+/** What an offer is told and taken with. `places`: loaves a load of a bread holds. */
+export interface OfferWorld {
+  readonly ask: DayAsk;
+  readonly time: (at: Instant) => string;
+  readonly places: (bake: string) => number;
+}
+
+const indexOf = ({ bakes }: DayAsk, name: string): number =>
+  bakes.findIndex((bake) => bake.name === name);
+
+/** A window gives at one end only; both ends are two offers. */
+const oneSided = (change: Change): readonly Change[] =>
+  change.change === 'blocked' && change.endEarlierBy !== null && change.startLaterBy !== null
+    ? [
+        { ...change, startLaterBy: null },
+        { ...change, endEarlierBy: null },
+      ]
+    : [change];
+
+function taken(draft: DayDraft, change: Change, ask: DayAsk): DayDraft {
+  if (change.change !== 'due') return { ...draft, taken: [...draft.taken, change] };
+  const at = indexOf(ask, change.batch);
+  return {
+    ...draft,
+    bakes: draft.bakes.map((bake, i) =>
+      i === at && typeof bake.due === 'number'
+        ? { ...bake, due: bake.due + change.laterBy * MINUTE }
+        : bake,
+    ),
+  };
+}
+
+function offersOf(change: Change, { ask, time, places }: OfferWorld): readonly Offer[] {
+  if (change.change === 'fewerLoads') {
+    const { batch, loads } = change;
+    const at = indexOf(ask, batch);
+    const loaves = Math.min(ask.bakes[at]!.recipe.loaves, loads * places(batch));
+    return [
+      {
+        words: fill(nothingPage.fewer, { bake: batch, ...shown({ loaves }) }),
+        take: (draft) => withBake(draft, at, { loaves }),
+      },
+    ];
+  }
+  return oneSided(change).map((one) => ({
+    words: tellChange(one, time)[0]!,
+    take: (draft) => taken(draft, one, ask),
+  }));
+}
+
+/** A change that was agreed to, in words. */
+export const takenWords = (changes: readonly Change[], time: (at: Instant) => string): string[] =>
+  changes.flatMap((change) =>
+    tellChange(change, time).map((note) => fill(nothingPage.taken, { note })),
+  );
+
+/** What would do where nothing fits, each a press: the gentlest first. */
+export function nothingFits(
+  { changes, because, together = [] }: Extract<PlanResult, { fits: false }>,
+  world: OfferWorld,
+): Nothing {
+  const { ask, time } = world;
+  const dues = ask.bakes.flatMap(({ due }) => due ?? []);
+  const hour = dues.length > 0 ? time(Math.max(...dues)) : time(ask.bakes[0]!.startAt ?? 0);
+  const names = [...new Set(because)].map((name) =>
+    fill(planChanges.because, { name: name === 'planFrom' ? planChanges.planFrom : name }),
+  );
+  const all = together.flatMap((change) => tellChange(change, time));
+  const offers: readonly Offer[] =
+    changes.length > 0
+      ? changes.flatMap((change) => offersOf(change, world))
+      : together.length > 0
+        ? [
+            {
+              words: nothingPage.allOf,
+              take: (draft) => together.reduce((next, one) => taken(next, one, ask), draft),
+            },
+          ]
+        : [];
+  const title = offers.length === 0 ? planChanges.none : planChanges.anyOne;
+  return {
+    headline: fill(planChanges.title, { time: hour }),
+    lines: [...names, ...(all.length > 0 ? [planChanges.together, ...all] : [title])],
+    offers,
+  };
+}
+
+/** What an ask cannot be planned with, whatever the hour, and what would do. */
+export function troublesFit(troubles: readonly AskTrouble[], ask: DayAsk): Nothing {
+  const told = troubles.map((trouble): { lines: readonly string[]; offers: readonly Offer[] } => {
+    const fewer = (bake: string, loaves: number): readonly Offer[] =>
+      loaves < 1
+        ? []
+        : [
+            {
+              words: fill(nothingPage.fewer, { bake, ...shown({ loaves }) }),
+              take: (draft) => withBake(draft, indexOf(ask, bake), { loaves }),
+            },
+          ];
+    switch (trouble.key) {
+      case 'noBakes':
+        return { lines: [nothingPage.noBakes], offers: [] };
+      case 'tooManyBakes':
+        return { lines: [fill(nothingPage.tooMany, { count: trouble.most })], offers: [] };
+      case 'sameName':
+        return { lines: [nothingPage.sameName], offers: [] };
+      case 'noHour':
+        return { lines: [fill(nothingPage.noHour, trouble)], offers: [] };
+      case 'reversed':
+        return { lines: [fill(nothingPage.reversed, { name: trouble.name })], offers: [] };
+      case 'neverFree':
+        return { lines: [nothingPage.neverFree], offers: [] };
+      case 'fridgeShort': {
+        const { bake, needs, has } = trouble;
+        const words = { bake, count: has, ...shown({ loaves: needs }) };
+        return { lines: [fill(nothingPage.fridgeShort, words)], offers: fewer(bake, has) };
+      }
+      case 'bowlsShort': {
+        const { bake, needs, loaves } = trouble;
+        const words = { bake, count: needs };
+        return { lines: [fill(nothingPage.bowlsShort, words)], offers: fewer(bake, loaves) };
+      }
+      case 'filling':
+        return { lines: tellFilling(trouble.filling), offers: [] };
+    }
+  });
+  return {
+    headline: planChanges.cannot,
+    lines: told.flatMap(({ lines }) => lines),
+    offers: told.flatMap(({ offers }) => offers),
+  };
+}
