@@ -87,7 +87,7 @@ export default defineConfig({
           groups: [
             {
               name: 'first',
-              test: /node_modules\/(xstate|solid-js)\/|\/machines\/(?!kitchen\/(apply|at-crust|at-door|core-looks|core-result|day-plan|deliver|fed|judge-fact|last-belief|loaf-moves|mixes|position|press-oven|replay|results|seen-by|standing-readings|starter-result|tend-starter|wait-input|weigh-ins)\.)/,
+              test: /node_modules\/(xstate|solid-js)\/|\/machines\/(?!kitchen\/(apply|at-crust|at-door|core-looks|core-result|day-plan|deliver|fed|judge-fact|last-belief|loaf-moves|mixes|pinned|position|press-oven|replay|results|seen-by|set-timer|standing-readings|starter-result|take-back|tend-starter|wait-input|weigh-ins)\.)/,
             },
           ],
         },

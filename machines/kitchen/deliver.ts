@@ -12,7 +12,7 @@ import { pressLane, pressOven } from './press-oven.ts';
 import { layDay } from './day-plan.ts';
 import { STARTER } from './starter.ts';
 import { keptBack, tend } from './tend-starter.ts';
-import { setTimer, stopTimer } from './timers.ts';
+import { setTimer, stopTimer } from './set-timer.ts';
 import { stageOf, valueOf } from './stage-of.ts';
 import { stepAttention, stepBake, type Stepped } from './step.ts';
 

@@ -1,7 +1,6 @@
 import { createSignal } from 'solid-js';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
-import { takeBackTarget } from '../../machines/kitchen/take-back.ts';
 import type { Deed } from '../core/records/fact.ts';
 import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
@@ -143,6 +142,8 @@ export async function openHouse(world: World): Promise<House> {
   const begin = async (order: Order): Promise<string | null> =>
     (await import('./begin.ts')).beginBake(order, kitchen, world, equipment(), take, tell, keep);
   const takeBack = async (): Promise<void> => {
+    // With the judge's own chunks, it is here before anything can be taken back.
+    const { takeBackTarget } = await import('../../machines/kitchen/take-back.ts');
     const target = takeBackTarget(kitchen());
     if (target === null) return voice.say((await troubles()).nothingToTakeBack);
     await take({ kind: 'takeBack', target: target.id });

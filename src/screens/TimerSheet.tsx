@@ -1,5 +1,5 @@
 import { createSignal, For, type JSX } from 'solid-js';
-import { MOST_TIMERS } from '../../machines/kitchen/timers.ts';
+import { MOST_TIMERS } from '../../machines/kitchen/set-timer.ts';
 import { TIMER_CALLS, TIMER_NAMES, type TimerName } from '../core/records/timer-names.ts';
 import { bench } from '../core/speech/en/bench.ts';
 import { controls, keypad } from '../core/speech/en/controls.ts';
