@@ -71,9 +71,7 @@ describe('the Kitchen', () => {
     for (const key of '1500') press(new RegExp(`^${key}$`));
     press(/^That’s it/);
     expect(house.equipment().height).toBe(1500);
-    expect(
-      screen.getByText('Water boils at 95 °C here. Baked inside: 88 °C or more.'),
-    ).toBeTruthy();
+    expect(screen.getByText('Water boils at 95 °C: core from 88 °C.')).toBeTruthy();
     press(/^Above the sea/);
     press(/^Not known/);
     expect(house.equipment().height).toBeNull();
@@ -88,9 +86,7 @@ describe('the Kitchen', () => {
     press(/^That’s it/);
     expect(house.equipment().height).toBe(1524);
     expect(screen.getByRole('button', { name: /^Above the sea/ }).textContent).toContain('5000 ft');
-    expect(
-      screen.getByText('Water boils at 203 °F here. Baked inside: 189 °F or more.'),
-    ).toBeTruthy();
+    expect(screen.getByText('Water boils at 203 °F: core from 189 °F.')).toBeTruthy();
   });
 
   it('never goes below one pot', () => {

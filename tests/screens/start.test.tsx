@@ -173,9 +173,9 @@ describe('how heavy a baked loaf is', () => {
     expect(line.textContent).toMatch(new RegExp(`about\\s${baked}\\sg$`));
     press(/^That’s it/);
     await asked();
-    expect(screen.getByText('It loses about 13 % in the oven.')).toBeTruthy();
+    expect(screen.getByText('Baking takes about 13 % off')).toBeTruthy();
     key('800');
-    expect(screen.getByText(/^That takes 918\sg of dough\.$/)).toBeTruthy();
+    expect(screen.getByText(/^918\sg of dough each$/)).toBeTruthy();
     press(/^That’s it/);
     expect(screen.getByRole('button', { name: /^How many loaves/ }).textContent).toMatch(
       /2 of 800\sg$/,
@@ -197,7 +197,7 @@ describe('how heavy a baked loaf is', () => {
       ).mean * 100,
     );
     expect(learned).toBeGreaterThan(15);
-    expect(screen.getByText(`Your loaves lose ${learned} % in the oven.`)).toBeTruthy();
+    expect(screen.getByText(`Your oven takes ${learned} % off`)).toBeTruthy();
     key('800');
     press(/^That’s it/);
     ready();

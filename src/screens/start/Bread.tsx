@@ -41,7 +41,7 @@ function BreadLine(
   });
   const grams = (n: Grams): string => showWeight(n, props.house.ways());
   return (
-    <div class="start-grid">
+    <div class="start-grid start-each">
       <Control
         label={words.label}
         value={
@@ -70,7 +70,7 @@ function BreadFace(
   const [typed, setTyped] = createSignal<Grams | null>(null);
   const keyed = () => keyedWeight(BREAD, props.house.ways());
   const loss = createMemo(() => lossHere(props));
-  const detail = (): string => {
+  const hint = (): string => {
     const [grams, of] = [typed(), loss()];
     if (grams !== null && grams >= BREAD.least && grams <= BREAD.most) {
       const piece = Math.round(pieceForBread(grams, (one) => of(one).mean));
@@ -83,14 +83,14 @@ function BreadFace(
     });
   };
   return (
-    <Words headline={words.ask} detail={detail()}>
+    <Words headline={words.ask}>
       <NumberPad
         label={words.ask}
         unit={keyed().unit}
         words={{
           point: bench.point,
           clear: keypad.clear,
-          hint: fill(bench.usual, { range: keyed().range }),
+          hint: hint(),
           outside: fill(bench.only, { range: keyed().range }),
           again: keypad.again,
         }}

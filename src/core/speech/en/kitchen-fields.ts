@@ -13,7 +13,7 @@ export const kitchenFields = {
     height: 'Above the sea',
     heightAsk: 'How high is your kitchen?',
     seaLevel: 'Sea level',
-    boils: 'Water boils at {celsius} here. Baked inside: {crumbHeat} or more.',
+    boils: 'Water boils at {celsius}: core from {crumbHeat}.',
   },
   fridge: {
     title: 'Fridge',

@@ -32,9 +32,10 @@ export const bread = {
   about: 'about {grams}',
   usual: 'As in the recipe',
   ask: 'How heavy is a baked loaf?',
-  loses: 'It loses about {percent} % in the oven.',
-  learned: 'Your loaves lose {percent} % in the oven.',
-  dough: 'That takes {grams} of dough.',
+  // One line in bigger words, or the last row of keys goes out of sight.
+  loses: 'Baking takes about {percent} % off',
+  learned: 'Your oven takes {percent} % off',
+  dough: '{grams} of dough each',
   /** Beside how many. */
   of: '{count} of {grams}',
 } as const;
