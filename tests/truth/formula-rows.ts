@@ -5,6 +5,7 @@ import { doughToMix } from '../../src/core/formula/dough-to-mix.ts';
 import { fillingShare } from '../../src/core/formula/filling-share.ts';
 import type { Filling, Formula } from '../../src/core/formula/formula.ts';
 import { makeRecipe } from '../../src/core/formula/make-recipe.ts';
+import { lossOf } from '../../src/core/oven/bake-loss-learned.ts';
 import { pieceForBread } from '../../src/core/formula/piece-for-bread.ts';
 import { shippedFormula } from '../core/formula/shipped.ts';
 import { rowsOf, type Row } from './row.ts';
@@ -96,6 +97,15 @@ function usage(): Row[] {
     loss('at 900 g, %', bakeLoss(900) * 100, 13),
     loss('at 1.2 kg, %', bakeLoss(1200) * 100, 11),
     loss('dough for 783 g of bread, g', pieceForBread(783), 900),
+    loss(
+      '900 g that came out at 765 g once, %',
+      lossOf(900, [{ dough: 900, loaf: 765 }]).mean * 100,
+      14.28,
+      {
+        mark: 'port',
+        source: 'N(.13, .02²) weighed with .15 ± .015, worked by hand',
+      },
+    ),
     loss(
       'cherry and hazelnut: filling in the dough, %',
       fillingShare(shippedFormula('cherry-hazelnut')) * 100,

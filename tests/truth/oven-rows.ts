@@ -4,9 +4,10 @@ import { crumb } from '../../src/core/oven/crumb.ts';
 import { coreForecast, fitAlpha } from '../../src/core/oven/fit-alpha.ts';
 import { fridgeHeat } from '../../src/core/oven/fridge-load.ts';
 import { bakeFactor, massFactor } from '../../src/core/oven/fit-bake.ts';
+import { moreMinutes } from '../../src/core/oven/more-minutes.ts';
 import { loadPlan } from '../../src/core/oven/load-plan.ts';
 import { loads, ovenMinutes } from '../../src/core/oven/loads.ts';
-import { MINUTE } from '../../src/core/units.ts';
+import { celsiusOf, metresOfFeet, MINUTE } from '../../src/core/units.ts';
 import { rowsOf, type Row } from './row.ts';
 
 /** Minutes of an oven that loads in no time, by arithmetic and by the plan. */
@@ -59,6 +60,19 @@ function heightRows(): Row[] {
     boils('water boils at 0 m, °C', boilingPoint(0), 100),
     boils('at 1500 m, °C', boilingPoint(1500), 95, { source: steam }),
     boils('at 3000 m, °C', boilingPoint(3000), 90, { source: steam }),
+    ...[
+      [2000, 208],
+      [5000, 203],
+      [7500, 198],
+      [10_000, 194],
+    ].map(([feet, fahrenheit]) =>
+      boils(
+        `at ${feet} ft, °C`,
+        boilingPoint(metresOfFeet(feet!)),
+        [celsiusOf(fahrenheit! - 0.5), celsiusOf(fahrenheit! + 0.5)],
+        { source: 'USDA FSIS, cooking at high altitude, whole °F, from memory' },
+      ),
+    ),
   ];
 }
 
@@ -72,7 +86,8 @@ function coreRows(): Row[] {
   const fitted = rowsOf('effective diffusivity', 'practice', usual);
   const loaf = { start: 4, grams: 900 };
   const reading = { ...loaf, minutes: 43, core: 96 };
-  const many = fitAlpha(Array.from({ length: 50 }, () => reading));
+  const fifty = Array.from({ length: 50 }, () => reading);
+  const many = fitAlpha(fifty);
   return [
     solid('crumb of 70 % pores, kg/m³', crumb(70).density, 286),
     solid('its diffusivity, 1e-7 m²/s', crumb(70).diffusivity * 1e7, 4.8),
@@ -84,6 +99,11 @@ function coreRows(): Row[] {
       'minutes to 96 °C, fitted to fifty loaves that had it after 43',
       coreForecast(many, loaf, 96)?.likely ?? NaN,
       [42, 44],
+    ),
+    rowsOf('oven', 'port', 'R²/(α·π²) = 11.2 min, times ln(12/7), worked by hand')(
+      'minutes from a core of 88 °C to 93 °C, 900 g, fitted to the same fifty',
+      moreMinutes({ ...loaf, minutes: 31, core: 88 }, fifty, 93, { lidded: 18, open: 20 }) ?? NaN,
+      6,
     ),
   ];
 }

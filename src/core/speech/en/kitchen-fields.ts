@@ -11,7 +11,7 @@ export const kitchenFields = {
     parchment: 'Parchment takes',
     parchmentAsk: 'What heat does the parchment take?',
     height: 'Above the sea',
-    heightAsk: 'How high is your kitchen?',
+    heightAsk: 'How high up are you?',
     seaLevel: 'Sea level',
     boils: 'Water boils at {celsius}: core from {crumbHeat}.',
   },
