@@ -21,6 +21,13 @@ export interface Kept {
   readonly trouble: StoreTrouble | null;
 }
 
+/** A press, and the kitchen before and after it. */
+export interface Pressed {
+  readonly who: string;
+  readonly before: Kitchen;
+  readonly after: Kitchen;
+}
+
 export interface KeeperParts {
   readonly opened: Pick<Opened, 'kitchen' | 'records'>;
   readonly reopen: () => Promise<Pick<Opened, 'kitchen' | 'records'>>;
@@ -34,7 +41,8 @@ export interface KeeperParts {
   readonly ids: { readonly device: string; next(): string };
   /** `pressed`: a deed brought it, and no time that has passed. */
   readonly onChange: (kept: Kept, pressed: boolean) => void;
-  readonly onSay: (says: readonly Say[]) => void;
+  /** `pressed`: what brought it, where a press did. */
+  readonly onSay: (says: readonly Say[], pressed?: Pressed) => void;
   /** Calls back after real milliseconds; returns its undo. */
   readonly later: (ms: number, then: () => void) => () => void;
 }
@@ -108,6 +116,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
     };
     const judged = judge(kept.kitchen, machines, bare, height());
     if (judged === null) return 'refused';
+    const before = kept.kitchen;
     const { kitchen, says } = judged.stepped;
     const record: LogRecord = {
       seq: kitchen.seq,
@@ -120,7 +129,8 @@ export function makeKeeper(parts: KeeperParts): Keeper {
     let shown = false;
     const reveal = (change: Partial<Kept>) => {
       show(shown ? change : { kitchen, records, ...change }, true);
-      if (!shown) onSay(says);
+      const pressed = deed.kind === 'press' ? { who: deed.who, before, after: kitchen } : undefined;
+      if (!shown && (pressed || says.length > 0)) onSay(says, pressed);
       shown = true;
     };
     const stopWaiting = later(SHOW_AFTER_MS, () => reveal({ unsaved: tail, slow: true }));

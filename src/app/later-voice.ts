@@ -38,5 +38,6 @@ export function laterVoice(
     lost,
     say,
     hush: () => void coming?.then((one) => one.hush()),
+    done: () => void coming?.then((one) => one.done()),
   };
 }

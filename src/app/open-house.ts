@@ -11,7 +11,7 @@ import { dateOf, dayOf, hourOf, sinceMidnight } from './hours.ts';
 import { makeFollowUp } from './follow-up.ts';
 import { makeFiles } from './files.ts';
 import { makeHalfTyped } from './half-typed.ts';
-import { makeKeeper, type Kept } from './keeper.ts';
+import { makeKeeper, type Kept, type Pressed } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
 import { makeLastKitchen } from './last-kitchen.ts';
@@ -95,9 +95,9 @@ export async function openHouse(world: World): Promise<House> {
     reload: world.reload,
   });
 
-  const speak = async (says: readonly Say[]): Promise<void> => {
+  const speak = async (says: readonly Say[], pressed?: Pressed): Promise<void> => {
     const { sayAloud } = await import('./say-aloud.ts');
-    sayAloud(voice, says, hearing, keeper.kept().kitchen, hour, world.ways.ways(), equipment());
+    sayAloud(voice, says, hearing, kitchen(), hour, world.ways.ways(), equipment(), pressed);
   };
   const followUp = makeFollowUp(world, () => runner.follow(keeper.kept().kitchen));
   const keeper = makeKeeper({
@@ -114,7 +114,7 @@ export async function openHouse(world: World): Promise<House> {
       setClockBack(time.fellBack());
       followUp(pressed && hearing.ringing(next.kitchen) === null);
     },
-    onSay: (says) => void (catchingUp || says.length === 0 || speak(says)),
+    onSay: (says, pressed) => void (catchingUp || speak(says, pressed)),
   });
   const runner = makeRunner({
     clock,

@@ -5,8 +5,10 @@ import type { Say } from '../../machines/kitchen/step.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Instant, Units } from '../core/units.ts';
 import type { Hearing } from './quiet.ts';
+import type { Pressed } from './keeper.ts';
 import { speakEnd, speakOf } from './speak-of.ts';
 import { speakTwo } from './speak-two.ts';
+import { turnedTo } from './turned-to.ts';
 import type { Voice } from './voice.ts';
 
 /** Calls that begin within this time are told in one go: the words of the first still hang in the air. Judgement. */
@@ -38,15 +40,18 @@ const together = (
  * those that came with it, else of the latest. Without anything that happened the call that rings;
  * nothing where no bench shows any of it.
  * The end of a list is never left out: behind the call of another it is told by itself.
+ * Where a press turned its bench to an act that was entered before, that one is said; where it did an act
+ * and there is nothing to say, the words of that act are over.
  */
 export function sayAloud(
-  voice: Pick<Voice, 'say'>,
+  voice: Pick<Voice, 'say' | 'done'>,
   says: readonly Say[],
   hearing: Pick<Hearing, 'ringing' | 'quiet'>,
   kitchen: Kitchen,
   hour: (at: Instant) => string,
   units: Units,
   equipment: Equipment,
+  pressed?: Pressed,
 ): void {
   const speak = (say: Say, behind = false): string | null =>
     speakOf(say, kitchen, hour, units, equipment, behind);
@@ -64,11 +69,13 @@ export function sayAloud(
   }
   const ringing = hearing.ringing(kitchen);
   const rings = (say: Say) => say.who === ringing?.who && say.stage === ringing.stage;
-  const sentences = (says.length === 0 && ringing ? [ringing] : says)
+  const sentences = (says.length === 0 && ringing && !pressed ? [ringing] : says)
     .filter((say) => !isSilent(say, kitchen, hearing.quiet))
     .toSorted((a, b) => Number(rings(a)) - Number(rings(b)))
     .map((say) => ({ say, words: speak(say) }));
   const told = sentences.findLast(({ words }) => words !== null);
-  const words = [told?.words, ...ends(told?.say)].filter(Boolean).join(' ');
-  if (words) voice.say(words);
+  const turned = pressed && !told ? turnedTo(pressed, kitchen) : undefined;
+  const words = [told?.words ?? (turned && speak(turned)), ...ends(told?.say)];
+  if (words.some(Boolean)) voice.say(words.filter(Boolean).join(' '));
+  else if (turned !== undefined) voice.done();
 }

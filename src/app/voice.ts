@@ -12,6 +12,8 @@ export interface Voice {
   /** Says it and captions it, utterance by utterance; what is being said is cut short. */
   say(words: string): void;
   hush(): void;
+  /** The act it spoke of is done: nothing more is said of it, and its caption goes once it could be read. */
+  done(): void;
 }
 
 /** One voice at a time, at the pace that is wanted; its words are captioned whether it can be heard or not. */
@@ -28,21 +30,30 @@ export function makeVoice(
   let left: readonly string[] = [];
   /** Counts what was begun: the end of one utterance must not clear the caption of a later one. */
   let turn = 0;
+  /** Of the utterance that is captioned: whether it stood for its least time, and whether its act is done. */
+  let stood = true;
+  let isDone = false;
   const speakNext = (): void => {
     const [words = '', ...rest] = left;
     left = rest;
     turn += 1;
+    stood = isDone = false;
     setCaption(words);
     if (words === '') return;
     const mine = turn;
     const speech = speaker.say(words, own(), pace());
     stopSpeech = speech.stop;
-    const ms = Math.max(LEAST_MS, words.split(/\s+/).length * WORD_MS);
-    stopWait = later(ms, async () => {
+    const over = async (): Promise<void> => {
       await speech.over;
       if (mine !== turn) return;
       if (left.length > 0) stopWait = later(PAUSE_MS, speakNext);
       else setCaption('');
+    };
+    stopWait = later(LEAST_MS, () => {
+      stood = true;
+      const more = words.split(/\s+/).length * WORD_MS - LEAST_MS;
+      if (more > 0 && !isDone) stopWait = later(more, over);
+      else void over();
     });
   };
   const hush = (): void => {
@@ -51,6 +62,13 @@ export function makeVoice(
   };
   return {
     hush,
+    done() {
+      hush();
+      isDone = true;
+      if (!stood) return;
+      stopWait();
+      setCaption('');
+    },
     say(words) {
       hush();
       stopWait();

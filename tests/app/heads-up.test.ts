@@ -47,7 +47,7 @@ const aloud = (hand: Hand): string[] => {
   const heard: string[] = [];
   const quiet = () => null;
   const hearing = { quiet, ringing: (kitchen: Hand['kitchen']) => ringingOf(kitchen, quiet) };
-  const voice = { say: (words: string) => void heard.push(words) };
+  const voice = { say: (words: string) => void heard.push(words), done: () => undefined };
   sayAloud(voice, hand.says.splice(0), hearing, hand.kitchen, hour, UNITS, EQUIPMENT);
   return heard;
 };

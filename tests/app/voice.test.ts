@@ -57,6 +57,25 @@ describe('the voice', () => {
     expect(caption).toBe('');
   });
 
+  it('of an act that is done it stops at once, and its caption goes when it stood two seconds', async () => {
+    const long = 'Turn the oven off. The pot stays inside to cool.';
+    voice.say(long);
+    await vi.advanceTimersByTimeAsync(1_500);
+    voice.done();
+    expect([speaking(), caption]).toEqual([0, long]);
+    await vi.advanceTimersByTimeAsync(490);
+    expect(caption).toBe(long);
+    await vi.advanceTimersByTimeAsync(20);
+    expect(caption).toBe('');
+    voice.say(long);
+    await vi.advanceTimersByTimeAsync(2_500);
+    expect(caption).toBe(long);
+    voice.done();
+    expect(caption).toBe('');
+    voice.say('Fold the dough.');
+    expect(caption).toBe('Fold the dough.');
+  });
+
   it('hands on what of it the baker wrote, and captions all of it alike', async () => {
     voice.say('Quince bake: fold the dough.');
     expect(speaker.said).toMatchObject([{ words: caption, own: OWN }]);
