@@ -38,7 +38,13 @@ export function ReadyWindow(props: ReadyWindowProps): JSX.Element {
       ...(props.likely === null ? [] : [{ kind: 'likely', at: props.likely } as const]),
       { kind: 'latest', at: props.latest },
     ];
-    return all.sort((a, b) => a.at - b.at);
+    // Of two that are told as one hour the likely one stands there, or the one end.
+    const told = (label: Label): string => (label.kind === 'now' ? '' : props.hour(label.at));
+    const first = ['now', 'likely', 'earliest', 'latest'] as const;
+    const rank = ({ kind }: Label): number => first.indexOf(kind);
+    return all
+      .filter((one) => !all.some((two) => rank(two) < rank(one) && told(two) === told(one)))
+      .sort((a, b) => a.at - b.at);
   });
 
   // Each hour stands under its mark, or as near as its neighbours let it; only the screen knows how near.

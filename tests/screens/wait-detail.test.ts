@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { WaitModel } from '../../machines/kitchen/results.ts';
 import { waitFor } from '../../src/core/day/waits.ts';
 import { doubts } from '../../src/core/speech/en/doubts.ts';
+import { HOUR } from '../../src/core/units.ts';
 import { focusOn } from '../../src/screens/focus.ts';
 import { benchView } from '../../src/screens/bench/view.ts';
 import { sentencesOf, wordsOf } from '../core/speech/support/catalogue.ts';
@@ -42,6 +44,20 @@ describe('a window in doubt', () => {
     hand.turnTo(warmed! - 10 * 60_000);
     for (const item of ['rise45', 'rise70', 'rise85']) hand.press('a', 'taskDone', { item });
     expect(detail(hand)).toMatch(/Keep it covered/);
+  });
+
+  it('says of cold loaves whose whole window lies before the next look that they are ready by then', () => {
+    const retard = (latest: number): string => {
+      const wait: WaitModel = (input) => {
+        if (input.stage !== 'proof.retard') return waitFor(input);
+        const marks = { look: 10, earliest: 5, likely: 6, latest };
+        const hours = Object.entries(marks).map(([mark, h]) => [mark, input.now + h * HOUR]);
+        return { marks: Object.fromEntries(hours), model: 'm', doubt: 'coldProof' };
+      };
+      return detail(at(new Hand({ wait }), 'proof.retard', 'shape.divide'));
+    };
+    expect(retard(12)).toMatch(/^Next look at \d\d:\d\d\. They rise slowly in the cold\.$/);
+    expect(retard(7)).toMatch(/^Next look at \d\d:\d\d\. They are likely ready by then\.$/);
   });
 
   it('is forgotten with its wait', () => {

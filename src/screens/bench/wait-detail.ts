@@ -1,6 +1,6 @@
 import { metaOf } from '../../../machines/kitchen/stage-of.ts';
 import { WARM_PLACE } from '../../core/day/warm-place.ts';
-import { doubts, warmPlace } from '../../core/speech/en/doubts.ts';
+import { doubts, readyByThen, warmPlace } from '../../core/speech/en/doubts.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import type { Facts } from '../../core/speech/facts.ts';
 import { fill, type Values } from '../../core/speech/fill.ts';
@@ -22,12 +22,16 @@ export function warmPlaceWords(
 }
 
 /**
- * The detail of a wait: when to look, and then what matters most about its window: why it is rough, else
- * what is usual. Where a warm place would help, that alone: the look's hour stands above it.
+ * The detail of a wait: when to look, and then what matters most about its window: why it is rough, that
+ * all of it lies before that look, else what is usual. Where a warm place would help, that alone: the
+ * look's hour stands above it.
  */
 export const waitDetail = (detail: string, { machine }: Focus, warm: string | null): string => {
   const doubt = 'doubt' in machine.context ? machine.context.doubt : undefined;
   if (metaOf(machine).waits === undefined) return detail;
   const [first = ''] = detail.split(/(?<=\.) /);
-  return doubt && doubt !== 'coldProof' ? `${first} ${doubts[doubt]}` : (warm ?? detail);
+  if (doubt && doubt !== 'coldProof') return `${first} ${doubts[doubt]}`;
+  const { latest, look } = machine.context.marks;
+  const early = doubt && latest !== undefined && look !== undefined && latest <= look;
+  return early ? `${first} ${readyByThen}` : (warm ?? detail);
 };

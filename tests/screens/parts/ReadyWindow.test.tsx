@@ -89,6 +89,20 @@ it('names no one hour where none may be named', () => {
   expect(document.querySelector('.window-likely')).toBeNull();
 });
 
+it('tells each hour once: where an end and the likely hour are the same, the likely one', () => {
+  const whole = (at: number): string => `${Math.round(at / H)}:00`;
+  const shown = (likely: number | null, latest: number): string[] => {
+    cleanup();
+    const marks = { earliest: 13 * H, likely, latest, now: 13.4 * H };
+    render(() => <ReadyWindow {...marks} hour={whole} words={words} />);
+    return rows();
+  };
+  expect(shown(14 * H, 14 * H)).toEqual(['earliest 13:00', 'now 13:00', 'likely 14:00']);
+  expect(shown(13 * H, 14 * H)).toEqual(['likely 13:00', 'now 13:00', 'latest 14:00']);
+  expect(shown(13 * H, 13 * H)).toEqual(['likely 13:00', 'now 13:00']);
+  expect(shown(null, 13 * H)).toEqual(['earliest 13:00', 'now 13:00']);
+});
+
 it('places now and the span on one line', () => {
   show(12 * H);
   const at = (name: string, key: string): string =>

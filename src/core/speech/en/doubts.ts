@@ -18,3 +18,6 @@ export const doubts: Readonly<Record<Exclude<Doubt, 'coldProof'>, string>> = {
 
 /** What a warm place would make of a sluggish dough. */
 export const warmPlace = 'In a warm place, {celsius}: ready about {time}.';
+
+/** Of cold loaves whose whole window lies before their next look. */
+export const readyByThen = 'They are likely ready by then.';
