@@ -3,6 +3,7 @@ import { controls } from '../core/speech/en/controls.ts';
 import { Control } from './Control.tsx';
 import { focusBefore, giveBack } from './focus-owed.ts';
 import { makeOverflow } from './overflow.ts';
+import { showWholeLines } from './whole-lines.ts';
 import './Sheet.css';
 
 /**
@@ -19,7 +20,7 @@ export function Sheet(props: {
   readonly children: JSX.Element;
 }): JSX.Element {
   let sheet!: HTMLElement;
-  const words = makeOverflow();
+  const words = makeOverflow(showWholeLines);
   const before = focusBefore();
   const stay = (e: FocusEvent): void => {
     // Of two sheets the upper one holds the focus.

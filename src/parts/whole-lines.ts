@@ -1,42 +1,79 @@
-/** Where a line of words or a press stands, from top to bottom, px. */
-interface Band {
+/** Where the letters of a line stand from top to bottom, px. */
+export interface Band {
   readonly top: number;
   readonly bottom: number;
 }
 
-const bandsIn = (inner: Element): Band[] => {
+/** Of the height of a line's box, what stands empty over its letters and under them: Overpass, measured. */
+const OVER = 0.1;
+const UNDER = 0.14;
+
+/** All lines of words in there that stand on no press. */
+export const bandsIn = (inner: Element): readonly Band[] => {
   const words = document.createTreeWalker(inner, NodeFilter.SHOW_TEXT);
-  const bands: Band[] = [...inner.querySelectorAll('button')].map((el) =>
-    el.getBoundingClientRect(),
-  );
+  const bands: Band[] = [];
   const range = document.createRange();
   for (let node = words.nextNode(); node !== null; node = words.nextNode()) {
+    if (node.parentElement?.closest('button')) continue;
     range.selectNodeContents(node);
-    bands.push(...range.getClientRects());
+    for (const { top, bottom, height } of range.getClientRects())
+      bands.push({ top: top + OVER * height, bottom: bottom - UNDER * height });
   }
   return bands.filter(({ top, bottom }) => bottom > top);
 };
 
-/** Line boxes stand a little into each other: so much of one past the border is no cut, px. */
-const SLACK = 2;
+/** So much past the border is no cut, px. */
+const SLACK = 1;
+const isCut = (one: Band, edge: number): boolean =>
+  one.top < edge - SLACK && one.bottom > edge + SLACK;
 
 /**
- * Shows only whole lines of words that are longer than their box: half a line is not read, and looks
- * broken. What the border would cut is left for the next press.
+ * The border moved up over all lines that it would cut, or with `down` under them; those of one column
+ * may be cut where the ones of another end.
+ *
+ * @example
+ * clearOf([{ top: 0, bottom: 10 }, { top: 8, bottom: 20 }], 15) // → 0
+ */
+export function clearOf(bands: readonly Band[], edge: number, down = false): number {
+  const cut = bands.filter((one) => isCut(one, edge));
+  if (cut.length === 0) return edge;
+  const next = down
+    ? Math.max(...cut.map(({ bottom }) => bottom))
+    : Math.min(...cut.map(({ top }) => top));
+  return clearOf(bands, next, down);
+}
+
+/** Hides presses that stand in part: each by itself, for they stand in columns. */
+const hideCut = (inner: Element, edges: readonly number[]): void => {
+  for (const press of inner.querySelectorAll('button')) {
+    const box = press.getBoundingClientRect();
+    press.toggleAttribute(
+      'data-cut',
+      edges.some((edge) => isCut(box, edge)),
+    );
+  }
+};
+
+/**
+ * Shows only whole lines of words and whole presses, where they are longer than their box: half a line is
+ * not read, and looks broken. What the border would cut is left for the next press.
  */
 export function showWholeLines(box: HTMLElement, inner: HTMLElement, isLong: boolean): void {
   if (!isLong) {
     inner.style.clipPath = '';
+    hideCut(inner, []);
     return;
   }
-  const { top, bottom } = box.getBoundingClientRect();
+  const { top, bottom, height } = box.getBoundingClientRect();
   const bands = bandsIn(inner);
-  const cut = (edge: number): Band[] =>
-    bands.filter((one) => one.top < edge - SLACK && one.bottom > edge + SLACK);
-  // At the very top a tight line's box reaches out of the border, and nothing of it is cut.
-  const from = box.scrollTop > 0 ? Math.max(top, ...cut(top).map((one) => one.bottom)) : top;
-  const to = Math.min(bottom, ...cut(bottom).map((one) => one.top));
+  // What begins and ends there is whole, however close to the border it stands.
+  const isEnd = box.scrollTop + box.clientHeight >= box.scrollHeight - 1;
+  const from = box.scrollTop <= 0 ? top : clearOf(bands, top, true);
+  const to = isEnd ? bottom : clearOf(bands, bottom);
   const all = inner.getBoundingClientRect();
-  // A press taller than the box is better seen in part than not at all. Nothing is cut at the sides.
-  inner.style.clipPath = from < to ? `inset(${from - all.top}px -99px ${all.bottom - to}px)` : '';
+  // Lines of columns that end nowhere together are better seen in part than not at all. Nothing is cut
+  // at the sides.
+  const isMost = to - from > height / 2;
+  inner.style.clipPath = isMost ? `inset(${from - all.top}px -99px ${all.bottom - to}px)` : '';
+  hideCut(inner, isMost ? [from, to] : [top, bottom]);
 }

@@ -108,13 +108,21 @@ export async function measure(app: App): Promise<Measured> {
       return probe.getBoundingClientRect().width / 8;
     });
     probe.remove();
+    /** What a box shows of the longer one inside it: to its border, or to the last whole line. */
+    const shownOf = (inner: Element, outer: Element) => {
+      const clip = /^inset\((\S+)px \S+ (\S+)px\)$/.exec(getComputedStyle(inner).clipPath);
+      const [box, all] = [outer.getBoundingClientRect(), inner.getBoundingClientRect()];
+      return clip
+        ? { top: all.top + Number(clip[1]), bottom: all.bottom - Number(clip[2]) }
+        : { top: box.top, bottom: box.bottom };
+    };
     const seen = (el: Element) => {
-      const words = el
-        .closest('.bench-words, .sheet-inner')
-        ?.closest('.bench-words, .sheet')
-        ?.getBoundingClientRect();
+      const inner = el.closest('.bench-inner, .sheet-inner');
+      if (!inner) return true;
+      if (el.closest('[data-cut]')) return false;
+      const words = shownOf(inner, inner.closest('.bench-words, .sheet')!);
       const box = el.getBoundingClientRect();
-      return !words || (box.bottom <= words.bottom + 1 && box.top >= words.top - 1);
+      return box.bottom <= words.bottom + 1 && box.top >= words.top - 1;
     };
     const shown = pressable.filter(seen);
     // A caption lies over free places and lets presses through; nothing else may lie over a press.
@@ -153,21 +161,26 @@ export async function measure(app: App): Promise<Measured> {
       };
     });
     // Of words that are read on no line stands in part.
-    const inner = document.querySelector('.bench-words[data-long] > .bench-inner');
+    const inner = (sheet ?? document).querySelector(
+      sheet ? ':scope[data-long] > .sheet-inner' : '.bench-words[data-long] > .bench-inner',
+    );
     const halved = text.flatMap((el) => {
-      if (inner === null || sheet || !inner.contains(el)) return [];
-      const clip = /^inset\((\S+)px \S+ (\S+)px\)$/.exec(getComputedStyle(inner).clipPath);
-      const box = inner.parentElement!.getBoundingClientRect();
-      const all = inner.getBoundingClientRect();
-      const from = clip ? all.top + Number(clip[1]) : box.top;
-      const to = clip ? all.bottom - Number(clip[2]) : box.bottom;
+      if (inner === null || !inner.contains(el) || el.closest('[data-cut]')) return [];
+      const { top: from, bottom: to } = shownOf(inner, inner.parentElement!);
       const range = document.createRange();
       range.selectNodeContents(el);
-      return [...range.getClientRects()].some((r) =>
+      // The letters of Overpass stand in so much of the box of their line.
+      const lines = [...range.getClientRects()].map(({ top, bottom, height }) => ({
+        top: top + 0.1 * height,
+        bottom: bottom - 0.14 * height,
+      }));
+      const isCut = lines.some((r) =>
         [from, to].some((edge) => r.top < edge - 3 && r.bottom > edge + 3),
-      )
-        ? [el.textContent ?? '']
-        : [];
+      );
+      // Nothing was read yet, and what comes first is out of sight.
+      const isLost =
+        inner.parentElement!.scrollTop === 0 && lines.some(({ bottom }) => bottom <= from + 3);
+      return isCut || isLost ? [el.textContent ?? ''] : [];
     });
     return {
       halved,
