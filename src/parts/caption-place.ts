@@ -1,4 +1,5 @@
 import { afterPaint } from './after-paint.ts';
+import { bandsIn, clearOf } from './whole-lines.ts';
 
 /** Free px kept above and below a caption that stands among the words. */
 const AIR = 12;
@@ -8,6 +9,10 @@ const INK = 4;
 const SIZES = [1, 0.86, 0.72];
 /** Letters that are read from afar, or that nothing else says: never under a caption. */
 const KEPT = '.act-headline, .call, .act-place';
+/** A caution too, where there is any other place: it is told after what stands in the caption. */
+const KEPT_FIRST = `${KEPT}, .act-care`;
+/** A caution's bar reaches so far over its letters, px. */
+const BAR = 4;
 
 type Spot = 'words' | 'slab' | 'top';
 
@@ -20,12 +25,12 @@ const set = (caption: HTMLElement, name: string, value: string): void => {
 };
 
 /** How far up the words a caption may reach: to under what is kept there, as far as it is in sight. */
-const heldDown = (words: Element): number => {
+const heldDown = (words: Element, keep: string): number => {
   const { top, bottom } = words.getBoundingClientRect();
-  const kept = [...words.querySelectorAll(KEPT)]
+  const kept = [...words.querySelectorAll(keep)]
     .map((el) => el.getBoundingClientRect())
     .filter((box) => box.height > 0 && box.top < bottom);
-  return Math.max(top, ...kept.map((box) => box.bottom));
+  return Math.max(top, ...kept.map((box) => box.bottom + INK));
 };
 
 /** How far up from the slab it may reach: to under what is pressed or told above it. */
@@ -39,12 +44,19 @@ const slabCeiling = (bench: Element, slab: DOMRect): number => {
   return Math.max(0, ...above.map(({ bottom }) => bottom));
 };
 
+/** Raises a caption that lies over words to the top of the line that it would cut: `--rise`, in px. */
+const clearLines = (caption: HTMLElement, words: Element): void => {
+  const { top } = caption.getBoundingClientRect();
+  const rise = top - clearOf(bandsIn(words), top);
+  set(caption, '--rise', `${rise > 0 ? rise + BAR : 0}px`);
+};
+
 /**
  * Lays a caption where it hides nothing that it does not repeat: in the free place under the words,
  * above what is answered, listed or shown there; else above the slab's word, on its empty top and what is
  * free over that; else over the end of the words it repeats, under their headline; smaller where it must. A
  * gate's words it never repeats: there it lies over the drawing at last. Sets `data-place` (words, slab,
- * top), `--lift`, `--up` and `--size` for Caption.css.
+ * top), `--lift`, `--up`, `--rise` and `--size` for Caption.css.
  */
 function place(caption: HTMLElement, bench: Element): void {
   const words = bench.querySelector('.bench-words');
@@ -60,25 +72,27 @@ function place(caption: HTMLElement, bench: Element): void {
   const label = (bench.querySelector('.slab-label')?.getBoundingClientRect().top ?? 0) - INK;
   const above = slab ? slabCeiling(bench, slab) + AIR : Infinity;
   const gate = bench.querySelector('.hold') !== null;
-  const ceiling = heldDown(words);
   const box = (): DOMRect => caption.getBoundingClientRect();
   const lift = foot - floor + (floor < foot ? AIR : 0);
-  for (const size of SIZES) {
-    set(caption, '--size', `${size}`);
-    set(caption, '--lift', `${lift}px`);
-    put(caption, 'words');
-    if (caption.offsetHeight + 2 * AIR <= free) return;
-    put(caption, 'slab');
-    set(caption, '--up', '0px');
-    const over = box().bottom - label;
-    if (over > 0) set(caption, '--up', `${over}px`);
-    if (box().top >= above || over <= 0) return;
-    put(caption, gate ? 'top' : 'words');
-    if (gate || box().top >= ceiling) return;
-    // Down into the gap above the controls, where nothing stands in between.
-    if (lift === 0) set(caption, '--lift', `calc(${AIR}px - var(--gap))`);
-    if (box().top >= ceiling) return;
-  }
+  set(caption, '--rise', '0px');
+  for (const ceiling of [KEPT_FIRST, KEPT].map((keep) => heldDown(words, keep)))
+    for (const size of SIZES) {
+      set(caption, '--size', `${size}`);
+      set(caption, '--lift', `${lift}px`);
+      put(caption, 'words');
+      if (caption.offsetHeight + 2 * AIR <= free) return;
+      put(caption, 'slab');
+      set(caption, '--up', '0px');
+      const over = box().bottom - label;
+      if (over > 0) set(caption, '--up', `${over}px`);
+      if (box().top >= above || over <= 0) return;
+      put(caption, gate ? 'top' : 'words');
+      if (gate) return;
+      if (box().top >= ceiling) return clearLines(caption, words);
+      // Down into the gap above the controls, where nothing stands in between.
+      if (lift === 0) set(caption, '--lift', `calc(${AIR}px - var(--gap))`);
+      if (box().top >= ceiling) return clearLines(caption, words);
+    }
 }
 
 /** Keeps a caption in its place, whatever is said, shown or turned. Gives what ends it. */
