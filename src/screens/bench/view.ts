@@ -124,11 +124,13 @@ const plain = (
   };
 };
 
+/** `brief`: behind a bake's name there is room for no part that its own name tells. */
 const placeOf = (
   kitchen: Kitchen,
   focus: Focus,
   stage: string,
   hour: (at: Instant) => string,
+  brief: boolean,
 ): string => {
   const { who, bake } = focus;
   const busy = who === 'oven' || isLane(who) ? bakeOf(kitchen, who) : null;
@@ -136,6 +138,7 @@ const placeOf = (
     return fill(several.ovenOther, { bake: bakeName(kitchen, busy, hour) });
   if (who === 'oven' || isLane(who)) return ovenPlace(kitchen, focus);
   if (stage === 'bulk.between' || stage === 'bulk.fold') return places.touch;
+  if (brief && stage.startsWith('proof.')) return nameOf(who, stage);
   const part = partNames[stage.split('.')[0] as keyof typeof partNames];
   return fill(places.stage, { part, name: nameOf(who, stage) });
 };
@@ -204,10 +207,10 @@ export function benchView(
   const { marks } = machine.context;
   const rings = kitchen.attention.context.calls.find((c) => c.who === who && c.stage === stage);
   const show = (template: string) => fill(template, shown(facts, units));
-  const place = show(placeOf(kitchen, bench, stage, hour));
   const warm = (write: typeof shown) =>
     warmPlaceWords(focus, Math.max(now, kitchen.now), hour, (of) => write(of, units));
   const whose = areSeveral(kitchen) ? bakeName(kitchen, bench.bake.context.id, hour) : null;
+  const place = show(placeOf(kitchen, bench, stage, hour, whose !== null));
   return {
     who,
     bake: focus.bake.context.id,

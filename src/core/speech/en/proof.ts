@@ -18,7 +18,7 @@ export const proof = {
   },
   'proof.retard': {
     headline: 'Leave the loaves in the fridge',
-    detail: 'Next look at {time}. They rise slowly in the cold.',
+    detail: 'Next look at {time}.',
     slab: 'Look now',
     then: 'and say what you see',
     spoken: '{time} is the next look. Leave the loaves in the fridge.',
