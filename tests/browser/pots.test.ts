@@ -1,37 +1,18 @@
 import { expect, it } from 'vitest';
 import type { Fact } from '../../src/core/records/fact.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
-import { Hand } from '../machines/support/hand.ts';
 import { walkTo } from '../machines/support/onward.ts';
 import { RECIPE } from '../machines/support/recipe.ts';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
+import { hotOven, openAt } from './harness/hot-oven.ts';
 import { lookAt, WAYS } from './harness/look-at.ts';
-import { openApp, START, type App } from './harness/open-app.ts';
-import { putRows } from './harness/put-rows.ts';
+import type { App } from './harness/open-app.ts';
 import { everyWay } from './harness/ways.ts';
 import { Walker } from './harness/walker.ts';
 
 const SIX = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'];
 
-/** An oven that is hot with these pots, its first loaf to be looked at. */
-const hot = (pots: readonly string[], loaves: number): Hand => {
-  const hand = new Hand({ now: START - 12 * HOUR });
-  hand.start(
-    'a',
-    'oven.queued',
-    Array.from({ length: loaves }, (_, i) => `a${i + 1}`),
-  );
-  hand.press('oven', 'ovenOn', { lanes: pots.map((pot) => `lane.${pot}`) });
-  return walkTo(hand, 'oven', 'poke');
-};
-const open = async (hand: Hand): Promise<App> => {
-  const app = await openApp({ clock: hand.now });
-  await app.page.evaluate(putRows(hand.records));
-  await app.reopen();
-  await app.page.locator('.act-headline').first().waitFor();
-  return app;
-};
 const facts = async (app: App): Promise<Extract<Fact, { kind: 'press' }>[]> =>
   ((await app.storeRows()) as { fact: Fact }[]).flatMap(({ fact }) =>
     fact.kind === 'press' ? fact : [],
@@ -51,7 +32,7 @@ const lastOut = async (baker: Baker): Promise<number> => {
 };
 
 it('brings twelve loaves out of two pots: one slow, one pot broken half-way, forty minutes away', async () => {
-  const app = await open(hot(['left', 'right'], 12));
+  const app = await openAt(hotOven(['left', 'right'], 12));
   const baker = new Baker(app);
   const walker = new Walker(baker, { takeBack: [], reload: [] });
   const done = async (act: string): Promise<number> =>
@@ -130,14 +111,14 @@ it('brings twelve loaves out of two pots: one slow, one pot broken half-way, for
 }, 120_000);
 
 it('keeps twenty-four loaves in six pots readable on every tablet, plain and bigger', async () => {
-  const hand = hot(SIX, 24);
+  const hand = hotOven(SIX, 24);
   for (const pot of SIX) {
     walkTo(hand, 'oven', 'load');
     const [loaf] = hand.kitchen.oven.context.waiting;
     hand.press('oven', 'loaded', { loaves: [loaf], lane: `lane.${pot}` });
     hand.turn(2);
   }
-  const app = await open(hand);
+  const app = await openAt(hand);
   const baker = new Baker(app);
   await new Walker(baker, { takeBack: [], reload: [] }).clear();
   const ways = everyWay({ ...WAYS, theme: ['light'], hands: ['right'] } as const);

@@ -1,9 +1,11 @@
-import { it } from 'vitest';
+import { describe, it } from 'vitest';
+import { BAKE_PAGES } from '../browser/harness/bake-pages.ts';
 import { Baker } from '../browser/harness/baker.ts';
 import { beginBread } from '../browser/harness/begin-bread.ts';
 import { expectNoFaults } from '../browser/harness/faults.ts';
 import { openApp } from '../browser/harness/open-app.ts';
 import { PAGES } from '../browser/harness/pages.ts';
+import { STARTER_PAGES } from '../browser/harness/starter-pages.ts';
 import { contact } from './support/contact.ts';
 import { SLICES, type Slice } from './support/slices.ts';
 
@@ -25,14 +27,20 @@ const open = async (name: string, slice: Slice) => {
   };
 };
 
-it.each(SLICES)('photographs every page beside the act: %s', async (_, slice) => {
-  const { app, baker, shoot, done } = await open('pages', slice);
-  for (const { name, go } of PAGES) {
-    await go(baker);
-    await app.turn(1_000);
-    await shoot(name);
-  }
-  await done();
+describe.each([
+  ['beside the act', 'pages', PAGES],
+  ['of the starter', 'starter', STARTER_PAGES],
+  ['on the way of a bake', 'bake-pages', BAKE_PAGES],
+])('photographs every page %s', (_, file, pages) => {
+  it.each(SLICES)('%s', async (__, slice) => {
+    const { app, baker, shoot, done } = await open(file, slice);
+    for (const { name, go } of pages) {
+      await go(baker);
+      await app.turn(1_000);
+      await shoot(name);
+    }
+    await done();
+  });
 });
 
 it.each(SLICES)('photographs each bread as it is read: %s', async (_, slice) => {
