@@ -21,7 +21,9 @@ vi.mock('../../src/app/say-aloud.ts', () => {
 });
 vi.mock('../../src/app/voice.ts', () => {
   asked.push('voice');
-  return { makeVoice: () => ({ say: () => undefined, hush: () => undefined, done: () => undefined }) };
+  return {
+    makeVoice: () => ({ say: () => undefined, hush: () => undefined, done: () => undefined }),
+  };
 });
 
 beforeEach(() => vi.stubGlobal('fetch', async () => new Response('{}')));

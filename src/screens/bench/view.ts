@@ -7,27 +7,24 @@ import type { Deed } from '../../core/records/fact.ts';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
 import { asksRise } from '../../core/records/task.ts';
-import { isLane } from '../../core/records/lane.ts';
-import { partNames, places } from '../../core/speech/en/names.ts';
 import { several } from '../../core/speech/en/several.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import type { Instant, Units } from '../../core/units.ts';
-import { nameOf } from '../stage-names.ts';
 import { ACTS } from './acts.ts';
 import { factsOf } from './facts-of.ts';
 import { earlyPress } from './early.ts';
 import { areSeveral, bakeName } from '../bake-name.ts';
-import { atItsBake, bakeOf, type Focus } from '../focus.ts';
+import { atItsBake, type Focus } from '../focus.ts';
 import { careOf } from './care-of.ts';
 import type { questionView } from './question-view.ts';
 import { loavesOver } from './gone-over.ts';
-import { ovenPlace } from './oven-place.ts';
 import { leftView } from './left-view.ts';
 import { loafLost } from './loaf-lost.ts';
 import { noteView } from './note-view.ts';
 import { pieceAdvice } from './piece-advice.ts';
+import { placeOf } from './place-of.ts';
 import { pressOf } from './press-of.ts';
 import { aheadOf, taskTiles, taskView } from './task-view.ts';
 import { waitDetail, warmPlaceWords } from './wait-detail.ts';
@@ -122,25 +119,6 @@ const plain = (
     },
     tiles: [],
   };
-};
-
-/** `brief`: behind a bake's name there is room for no part that its own name tells. */
-const placeOf = (
-  kitchen: Kitchen,
-  focus: Focus,
-  stage: string,
-  hour: (at: Instant) => string,
-  brief: boolean,
-): string => {
-  const { who, bake } = focus;
-  const busy = who === 'oven' || isLane(who) ? bakeOf(kitchen, who) : null;
-  if (busy !== null && busy !== bake.context.id)
-    return fill(several.ovenOther, { bake: bakeName(kitchen, busy, hour) });
-  if (who === 'oven' || isLane(who)) return ovenPlace(kitchen, focus);
-  if (stage === 'bulk.between' || stage === 'bulk.fold') return places.touch;
-  if (brief && stage.startsWith('proof.')) return nameOf(who, stage);
-  const part = partNames[stage.split('.')[0] as keyof typeof partNames];
-  return fill(places.stage, { part, name: nameOf(who, stage) });
 };
 
 /** Numbers that one press leads to, at the step where scale or probe is at hand. */
