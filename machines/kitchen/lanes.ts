@@ -1,11 +1,9 @@
 import type { Vessel } from '../../src/core/formula/formula.ts';
-import { ONE_LANE, TRAY_LANE } from '../../src/core/records/lane.ts';
+import { ONE_LANE } from '../../src/core/records/lane.ts';
 import type { LaneVessel } from '../../src/core/records/position.ts';
 import type { LaneStage } from '../../src/core/records/stage.ts';
 import type { Instant } from '../../src/core/units.ts';
-import type { Rack } from '../oven/oven-setup.ts';
 import type { Kitchen, LaneSnapshot, Machines } from './kitchen.ts';
-import { stageOf } from './stage-of.ts';
 import { onlyDone } from '../tasks.ts';
 
 /** Loaves that are in the oven now. */
@@ -38,20 +36,6 @@ export const freeLanes = ({ oven, lanes }: Kitchen, vessel: Vessel): readonly st
     context.vessel !== 'pot' && context.vessel !== 'tray';
   if (taken.some(fills)) return [];
   return said.filter((lane) => !Object.hasOwn(lanes, lane));
-};
-
-/** What the oven is told of its lanes. */
-export const rackOf = (kitchen: Kitchen, vessel: Vessel): Rack => ({
-  full: loavesIn(kitchen).length > 0,
-  free: freeLanes(kitchen, vessel).length > 0,
-  reheats: Object.values(kitchen.lanes).some((lane) => stageOf(lane) === 'recover'),
-});
-
-/** Whether an emptied pot is to be hot again: loaves come, and it was not taken out of the round. A tray is not. */
-export const isWantedHot = ({ oven }: Kitchen, who: string): boolean => {
-  const { waiting, soon, lanes, vessel } = oven.context;
-  const dropped = lanes !== undefined && vessel === 'pot' && !lanes.includes(who);
-  return !dropped && who !== TRAY_LANE && (soon || waiting.length > 0);
 };
 
 /** A lane as its load has just gone in. What was done in this firing is not asked again. */

@@ -34,7 +34,7 @@ const bakePlaceOf = (bake: BakeSnapshot, { starts }: Kitchen): BakePlace => ({
 });
 
 const ovenPlaceOf = ({ oven }: Kitchen): OvenPlace => {
-  const { vessel, waiting, soon, out, lanes, turns, madeReady } = oven.context;
+  const { vessel, waiting, soon, out, lanes, holds, turns, madeReady } = oven.context;
   return {
     ...placeOf(oven),
     vessel,
@@ -42,6 +42,7 @@ const ovenPlaceOf = ({ oven }: Kitchen): OvenPlace => {
     soon,
     out,
     ...(lanes === undefined ? {} : { lanes }),
+    ...(holds === undefined ? {} : { holds }),
     ...(turns === undefined ? {} : { turns }),
     ...(madeReady === undefined ? {} : { madeReady }),
   };

@@ -3,7 +3,8 @@ import { TRAY_LANE } from '../../src/core/records/lane.ts';
 import type { LaneEvent } from '../oven/lane-setup.ts';
 import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
-import { freeLanes, isWantedHot, newLane } from './lanes.ts';
+import { freeLanes, newLane } from './lanes.ts';
+import { isWantedHot, lanesFor } from './room.ts';
 import { vesselOf } from './settle.ts';
 import { stageOf } from './stage-of.ts';
 import { stepLane, stepOven, type Stepped } from './step.ts';
@@ -16,7 +17,7 @@ const moreFit = (kitchen: Kitchen, lane: string, loaves: readonly string[]): boo
   const rest = waiting.filter((loaf) => !loaves.includes(loaf));
   if (rest.length === 0 || vessel !== 'pot' || vesselOf(kitchen, rest) !== vessel) return false;
   if (lane === TRAY_LANE && lanes === undefined) return false;
-  return freeLanes(kitchen, vessel).some((free) => free !== lane);
+  return rest.some((loaf) => lanesFor(kitchen, loaf, vessel).some((free) => free !== lane));
 };
 
 /** Whether the tray is free: two loaves in it would not be done at once. */
@@ -44,7 +45,7 @@ const fitsTray = (kitchen: Kitchen, lane: string, loaves: readonly string[]): bo
 const load = (kitchen: Kitchen, machines: Machines, { at, lane, loaves = [] }: Press): Stepped => {
   const { vessel } = kitchen.oven.context;
   const flat = stageOf(kitchen.oven) === 'tray';
-  const into = lane ?? (flat ? TRAY_LANE : freeLanes(kitchen, vessel)[0]);
+  const into = lane ?? (flat ? TRAY_LANE : lanesFor(kitchen, loaves[0] ?? '', vessel)[0]);
   const may = flat ? fitsTray : fits;
   if (into === undefined || !may(kitchen, into, loaves)) {
     return { kitchen, taken: false, says: [] };
@@ -60,9 +61,14 @@ const load = (kitchen: Kitchen, machines: Machines, { at, lane, loaves = [] }: P
   };
 };
 
-const ovenEvent = ({ at, act, item, value, lanes }: Press): OvenEvent =>
+const ovenEvent = ({ at, act, item, value, lanes, holds }: Press): OvenEvent =>
   act === 'ovenOn'
-    ? { type: act, at, ...(lanes === undefined ? {} : { lanes }) }
+    ? {
+        type: act,
+        at,
+        ...(lanes === undefined ? {} : { lanes }),
+        ...(holds === undefined ? {} : { holds }),
+      }
     : {
         type: act as Exclude<OvenAct, 'loaded' | 'ovenOn' | 'lidOff' | 'steamOut'>,
         at,

@@ -3,8 +3,9 @@ import { inTurn } from '../../src/core/oven/in-turn.ts';
 import type { Call } from '../attention/attention.ts';
 import { leadOf } from '../tasks.ts';
 import type { BakeSnapshot, Kitchen, LaneSnapshot, Machines, OvenSnapshot } from './kitchen.ts';
-import { isWantedHot, loavesIn, rackOf } from './lanes.ts';
+import { loavesIn } from './lanes.ts';
 import { leftOnCalls } from './oven-left-on.ts';
+import { byRoom, isWantedHot, rackOf } from './room.ts';
 import { openTasks } from './open-tasks.ts';
 import { samePlain } from './same-plain.ts';
 import { metaOf, stageOf } from './stage-of.ts';
@@ -25,7 +26,7 @@ export const waitingLoaves = (kitchen: Kitchen): readonly string[] => {
     )
     .flatMap((bake) => bake.context.loaves)
     .filter((loaf) => !load.includes(loaf) && !out.includes(loaf));
-  return inTurn(waiting, turns);
+  return byRoom(kitchen, inTurn(waiting, turns));
 };
 
 /** Bakes whose warm loaves come soon: the oven is wanted hot for them, the first in start order first. */
@@ -78,7 +79,7 @@ const tellOven = (kitchen: Kitchen, machines: Machines, byTime: boolean): Steppe
   const coming = soonBakes(kitchen);
   const soon = coming.length > 0;
   const first = vesselOf(kitchen, waiting);
-  const rack = rackOf(kitchen, first);
+  const rack = rackOf(kitchen, first, waiting[0]);
   const asks =
     soon !== oven.soon ||
     (!rack.full && first !== oven.vessel) ||

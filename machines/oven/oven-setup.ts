@@ -6,7 +6,7 @@ import { beforeOvenItems, closes, LISTS } from '../../src/core/records/lists.ts'
 import type { OvenPlace, Turn } from '../../src/core/records/position.ts';
 import { inTurn } from '../../src/core/oven/in-turn.ts';
 import type { OvenStage } from '../../src/core/records/stage.ts';
-import type { Instant } from '../../src/core/units.ts';
+import type { Grams, Instant } from '../../src/core/units.ts';
 import type { SayEffect, StageMeta } from '../meta.ts';
 import { isOpen, onlyDone, taskCalled, taskDone, taskKept, waitJudged, mayCall } from '../tasks.ts';
 import { setup } from '../setup.ts';
@@ -33,7 +33,12 @@ export type OvenEvent =
     }
   /** `more`: another pot is hot and empty, and another loaf waits that fits it. */
   | { type: 'loaded'; at: Instant; loaves: readonly string[]; more: boolean }
-  | { type: 'ovenOn'; at: Instant; lanes?: readonly string[] }
+  | {
+      type: 'ovenOn';
+      at: Instant;
+      lanes?: readonly string[];
+      holds?: Readonly<Record<string, Grams>>;
+    }
   | { type: 'due'; at: Instant }
   | { type: 'lead'; at: Instant; task: string }
   /** A task of a lane's wait was done: it is not asked again in this firing. */
@@ -133,7 +138,9 @@ export const ovenSetup = setup({
       return { waiting, vessel, soon, rack, ...again };
     }),
     heat: assign(({ event }) =>
-      event.type === 'ovenOn' && event.lanes !== undefined ? { lanes: event.lanes } : {},
+      event.type === 'ovenOn' && event.lanes !== undefined
+        ? { lanes: event.lanes, holds: event.holds }
+        : {},
     ),
     drop: assign(({ context, event }) =>
       event.type === 'potOut' ? { lanes: without(context.lanes ?? [], event.item) } : {},
@@ -171,6 +178,7 @@ export const ovenSetup = setup({
       out: [],
       tasks: {},
       lanes: undefined,
+      holds: undefined,
       turns: undefined,
       madeReady: undefined,
     }),

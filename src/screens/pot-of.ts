@@ -1,12 +1,15 @@
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { freeLanes } from '../../machines/kitchen/lanes.ts';
+import { lanesFor } from '../../machines/kitchen/room.ts';
 import type { PotName } from '../core/kitchen/pots.ts';
 import { ONE_LANE, potOf } from '../core/records/lane.ts';
 import { pots, potTitles } from '../core/speech/en/names.ts';
 
-/** The lane the next load goes into: the first that is hot and empty, as they were told. */
-export const nextLane = (kitchen: Kitchen): string | undefined =>
-  freeLanes(kitchen, kitchen.oven.context.vessel)[0];
+/** The lane the next load goes into: hot and empty, the smallest that has room for it. */
+export const nextLane = (kitchen: Kitchen): string | undefined => {
+  const { vessel, waiting } = kitchen.oven.context;
+  return lanesFor(kitchen, waiting[0] ?? '', vessel)[0] ?? freeLanes(kitchen, vessel)[0];
+};
 
 const nameIn = <T>(names: Readonly<Record<PotName, T>>, lane: string): T | undefined =>
   names[potOf(lane) as PotName];

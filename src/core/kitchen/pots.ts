@@ -1,6 +1,6 @@
 import type { Grams } from '../units.ts';
 import type { Equipment, Pot as Described } from './equipment.ts';
-import { POT_LITRES_A_KILO } from './limits.ts';
+import { potHolds } from './pot-holds.ts';
 import { takesHeat } from './places.ts';
 
 /** What the pots are called, by how many there are: as they stand in the oven, then by number. */
@@ -30,16 +30,6 @@ export interface NamedPot {
   readonly lid: boolean;
   readonly holds: Grams | null;
 }
-
-/**
- * Most dough a pot of so many litres takes, g: a kilo wants 3.3 litres. Judgement.
- *
- * @example
- * potHolds(3.3) // → 1000
- * potHolds(5) // → 1515
- */
-export const potHolds = (litres: number): Grams =>
-  Math.floor((litres / POT_LITRES_A_KILO) * 1000 + 1e-9);
 
 /**
  * The kitchen's pots as lanes, in the order they were told: 1 to 6, named as they stand. Every one

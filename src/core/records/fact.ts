@@ -187,6 +187,9 @@ export type Deed =
       /** for `loaded`: those that go in; for `fewer`: those that remain */ readonly loaves?: readonly string[];
       /** for `loaded`: where */ readonly lane?: string;
       /** for `ovenOn`: the pots that heat */ readonly lanes?: readonly string[];
+      /** for `ovenOn`: most dough each takes, g, where its size is known */ readonly holds?: Readonly<
+        Record<string, Grams>
+      >;
       /** for `lidOff` and `steamOut`: when it really was, if earlier than the press */ readonly was?: Instant;
       /** for `noted` */ readonly text?: string;
       /** for `starterKept`: what is kept back for the next bake */ readonly grams?: Grams;

@@ -1,7 +1,7 @@
 import type { Doubt } from '../clock/doubt.ts';
 import type { Vessel } from '../formula/formula.ts';
 import type { Belief } from '../readiness/belief.ts';
-import type { Instant } from '../units.ts';
+import type { Grams, Instant } from '../units.ts';
 import type { Reading, TimerCall } from './fact.ts';
 import type { Starter } from './starter.ts';
 
@@ -48,6 +48,8 @@ export interface OvenPlace extends Place {
   readonly out: readonly string[];
   /** The pots that heat, as lanes, one loaf each; left out in logs of before pots were told apart. */
   readonly lanes?: readonly string[] | undefined;
+  /** Most dough each of them takes, g; left out where no size is known. */
+  readonly holds?: Readonly<Record<string, Grams>> | undefined;
   /** What was said of waiting loaves: they jump the queue, or go in last. Left out where nothing was. */
   readonly turns?: Readonly<Record<string, Turn>> | undefined;
   /** The list before the oven was gone through since it was turned on; left out where not. */

@@ -5,6 +5,7 @@ import type { Equipment } from '../../core/kitchen/equipment.ts';
 import { takesHeat } from '../../core/kitchen/places.ts';
 import { potsOf } from '../../core/kitchen/pots.ts';
 import { laneOf, ONE_LANE, TRAY_LANE } from '../../core/records/lane.ts';
+import type { Grams } from '../../core/units.ts';
 import { loadSize } from '../load-size.ts';
 import { nextLane } from '../pot-of.ts';
 
@@ -12,6 +13,15 @@ import { nextLane } from '../pot-of.ts';
 export const heatedLanes = (equipment: Equipment): readonly string[] => {
   const fit = potsOf(equipment).filter((_, i) => takesHeat(equipment.pots[i]!));
   return fit.length === 0 ? [ONE_LANE] : fit.map(({ name }) => laneOf(name));
+};
+
+/** Most dough each of them takes, g; null where no size was said. */
+export const heldBy = (equipment: Equipment): Readonly<Record<string, Grams>> | null => {
+  const lanes = heatedLanes(equipment);
+  const known = potsOf(equipment).flatMap(({ name, holds }) =>
+    holds !== null && lanes.includes(laneOf(name)) ? [[laneOf(name), holds] as const] : [],
+  );
+  return known.length > 0 ? Object.fromEntries(known) : null;
 };
 
 /** What the load press takes: which loaves, and into which lane. */

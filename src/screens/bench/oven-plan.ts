@@ -8,8 +8,8 @@ import type { Lane, LoadInput, LoadPlan, Standing, WaitingLoaf } from '../../cor
 import { loadPlan } from '../../core/oven/load-plan.ts';
 import type { Grade } from '../../core/oven/load-order.ts';
 import type { Turn } from '../../core/records/position.ts';
-import { MINUTE, type Instant, type Minutes } from '../../core/units.ts';
-import { heatedLanes } from './next-load.ts';
+import { MINUTE, type Grams, type Instant, type Minutes } from '../../core/units.ts';
+import { heatedLanes, heldBy } from './next-load.ts';
 
 /** From one pot that is loaded to the next, by the same hands. Judgement. */
 const LOAD_MINUTES: Minutes = 3;
@@ -32,16 +32,21 @@ const processOf = (kitchen: Kitchen, loaf: string): Process | undefined =>
 export const potQueue = (kitchen: Kitchen): readonly string[] =>
   kitchen.oven.context.waiting.filter((loaf) => processOf(kitchen, loaf)?.vessel === 'pot');
 
+const holdsIn = ({ oven }: Kitchen, equipment: Equipment): Readonly<Record<string, Grams>> =>
+  (oven.context.lanes === undefined ? heldBy(equipment) : oven.context.holds) ?? {};
+
 /** The pots of this firing as lanes: those that heat, and one that dropped out with a loaf still in it, or a tray. */
 const lanesOf = (kitchen: Kitchen, equipment: Equipment): readonly Lane[] => {
   const said = kitchen.oven.context.lanes ?? heatedLanes(equipment);
+  const sizes = holdsIn(kitchen, equipment);
   const full = Object.entries(kitchen.lanes).filter(([, { context }]) => context.loaves.length > 0);
   const dropped = full.flatMap(([id]) => (said.includes(id) ? [] : id));
   return [
     ...said.map((id): Lane => {
       const lane = kitchen.lanes[id];
       const hot = lane && stageOf(lane) === 'recover' ? deadlineOf(lane) : null;
-      return hot === null ? { id, holds: null } : { id, holds: null, freeAt: hot };
+      const holds = sizes[id] ?? null;
+      return hot === null ? { id, holds } : { id, holds, freeAt: hot };
     }),
     ...dropped.map((id): Lane => ({ id, holds: null, droppedOut: true })),
   ];
@@ -84,20 +89,36 @@ const hotAt = ({ oven }: Kitchen, now: Instant): Instant | undefined => {
   return Math.max(now, deadlineOf(oven) ?? now);
 };
 
-const waitingLoaf = (kitchen: Kitchen, id: string, n: number): WaitingLoaf => {
+/** A loaf that no pot has room for may go into any: it is told of as it is loaded. `room`: the largest. */
+const waitingLoaf = (kitchen: Kitchen, id: string, n: number, room: Grams): WaitingLoaf => {
   const { oven } = kitchen;
   const { piece, process } = recipeOf(kitchen, id)!;
   const turn = oven.context.turns?.[id];
   const until = n === 0 && stageOf(oven) === 'standing' ? deadlineOf(oven) : null;
   return {
     id,
-    grams: piece,
+    grams: Math.min(piece, room),
     own: process,
     ...(turn === undefined ? {} : { grade: GRADE[turn] }),
     ...(process.retard === 0 ? { warm: true } : {}),
     ...(until === null ? {} : { standsOutUntil: until }),
   };
 };
+
+/** Where loaves rise in the room, and come to the oven from. */
+const RISING: readonly string[] = ['proof.warm', 'proof.soon', 'proof.poke'];
+
+/** Loaves of a warm proof that come for these pots: when they are likely ready, now where they are looked at. */
+const comingLoaves = (kitchen: Kitchen, now: Instant, room: Grams): readonly WaitingLoaf[] =>
+  Object.values(kitchen.bakes).flatMap((bake) => {
+    const { loaves, recipe, marks } = bake.context;
+    const { process, piece } = recipe;
+    if (process.vessel !== 'pot' || !RISING.includes(stageOf(bake))) return [];
+    const ready = marks['likely'] ?? marks['look'] ?? deadlineOf(bake) ?? now;
+    const standsOutUntil = Math.max(now, ready);
+    const grams = Math.min(piece, room);
+    return loaves.map((id) => ({ id, grams, own: process, warm: true as const, standsOutUntil }));
+  });
 
 /**
  * What the loads of this kitchen's pots are planned from: as facts have it and, where nothing was
@@ -121,12 +142,17 @@ export function ovenInput(
   if (process === undefined) return null;
   const { preheat, lidded, open, recovery, cool } = process;
   const hot = hotAt(kitchen, now);
+  const pots = lanesOf(kitchen, equipment);
+  const room = Math.max(...pots.map((pot) => (pot.droppedOut ? 0 : (pot.holds ?? Infinity))));
   return {
     // What is to bake flat goes into no pot.
-    loaves: queue
-      .map((loaf, n) => waitingLoaf(kitchen, loaf, n))
-      .filter(({ id }) => kitchen.oven.context.turns?.[id] !== 'flat'),
-    pots: lanesOf(kitchen, equipment),
+    loaves: [
+      ...queue
+        .map((loaf, n) => waitingLoaf(kitchen, loaf, n, room))
+        .filter(({ id }) => kitchen.oven.context.turns?.[id] !== 'flat'),
+      ...comingLoaves(kitchen, now, room),
+    ],
+    pots,
     minutes: { preheat, lidded, open, recovery, loadMinutes: LOAD_MINUTES, cool },
     now,
     standing,

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ANY_POT, POT_MATERIALS, type Pot } from '../../../src/core/kitchen/equipment.ts';
 import { placesFor } from '../../../src/core/kitchen/places.ts';
+import { potHolds } from '../../../src/core/kitchen/pot-holds.ts';
 import {
   coldDough,
   coldDoughAllowed,
   fitsPot,
-  potHolds,
   potsFor,
   potsOf,
 } from '../../../src/core/kitchen/pots.ts';

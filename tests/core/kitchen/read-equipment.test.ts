@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { EQUIPMENT, type Equipment } from '../../../src/core/kitchen/equipment.ts';
+import { ANY_POT, EQUIPMENT, type Equipment } from '../../../src/core/kitchen/equipment.ts';
 import { placesFor } from '../../../src/core/kitchen/places.ts';
 import { readEquipment } from '../../../src/core/kitchen/read-equipment.ts';
 
@@ -153,6 +153,10 @@ describe('places in one load', () => {
   it('counts each vessel by itself', () => {
     expect(placesFor(EQUIPMENT, 'pot')).toBe(1);
     expect(placesFor({ ...WHOLE, pots: [WHOLE.pots[0]!, WHOLE.pots[0]!] }, 'pot')).toBe(2);
+    const sizes = { ...WHOLE, pots: [2, 3, 4].map((litres) => ({ ...ANY_POT, litres })) };
+    expect([600, 900, 1200, 2000].map((grams) => placesFor(sizes, 'pot', grams))).toEqual([
+      3, 2, 1, 3,
+    ]);
     expect(placesFor(WHOLE, 'tin')).toBe(3);
     expect(placesFor(WHOLE, 'stone')).toBe(2);
   });

@@ -1,4 +1,4 @@
-import { freeLanes } from '../../../machines/kitchen/lanes.ts';
+import { lanesFor } from '../../../machines/kitchen/room.ts';
 import { isLane } from '../../../src/core/records/lane.ts';
 import type { Hand } from './hand.ts';
 import { stepOn } from './onward.ts';
@@ -23,7 +23,7 @@ const actOnce = (hand: Hand): boolean => {
   const oven = fold.stageOf(kitchen.oven);
   if (oven === 'load') {
     const { waiting, vessel } = kitchen.oven.context;
-    const [lane] = freeLanes(kitchen, vessel);
+    const [lane] = lanesFor(kitchen, waiting[0] ?? '', vessel);
     return hand.press('oven', 'loaded', { loaves: waiting.slice(0, 1), lane });
   }
   if (oven === 'tray') {

@@ -170,6 +170,51 @@ describe('the plan of the pots', () => {
     expect((stands.bagAt - stands.outAt) / MINUTE).toBe(60);
   });
 
+  it('puts no loaf into a pot too small for it while a larger one is there', () => {
+    const sizes = { 'lane.left': 700, 'lane.right': 1200 };
+    const hand = queued(3);
+    const small = { ...RECIPE, piece: 600, loaves: 2 };
+    hand.start('b', 'oven.queued', named(2, 'b'), small);
+    hand.press('oven', 'ovenOn', { lanes: LANES, holds: sizes });
+    const loaves = (pot: string) => turns(hand, pot).map(({ loaf }) => loaf);
+    expect(loaves('lane.right')).toEqual(['a1', 'a2', 'a3']);
+    expect(loaves('lane.left')).toEqual(['b1', 'b2']);
+    // The largest drops out: what is left is all there is, and it is told as they are loaded.
+    hand.do({ kind: 'press', who: 'oven', act: 'potOut', item: 'lane.right' });
+    expect(loaves('lane.left')).toHaveLength(5);
+    expect(plan(hand).unplaced).toEqual([]);
+  });
+
+  it('goes by what the kitchen’s pots hold until the oven is on', () => {
+    const pots = [2, 4].map((litres) => ({ ...ANY_POT, litres }));
+    const found = ovenPlan(queued(3).kitchen, { ...EQUIPMENT, pots })!;
+    expect(found.lanes.map(({ turns: all }) => all.length)).toEqual([0, 3]);
+  });
+
+  it('counts warm loaves that still rise, from when they are likely ready', () => {
+    const hand = full(2);
+    const before = plan(hand).lastOut!;
+    const warm = { ...RECIPE, process: { ...RECIPE.process, retard: 0, warm: 90 } };
+    hand.start('w', 'proof.warm', named(2, 'w'), warm);
+    expect(order(hand)).toEqual(['a1', 'a2', 'w1', 'w2']);
+    const [, rising] = turns(hand, 'lane.left');
+    const ready = hand.kitchen.bakes['w']!.context.marks['look']!;
+    expect(rising!.loadAt).toBeGreaterThanOrEqual(ready);
+    expect(rising!.fetchAt).toBeNull();
+    expect(plan(hand).lastOut!).toBeGreaterThan(before);
+  });
+
+  it('has a flat bread as a lane of its own while it bakes, and in no pot before', () => {
+    const hand = heated(3);
+    hand.press('oven', 'pokeFlat');
+    walkTo(hand, 'oven', 'tray');
+    expect(order(hand)).toEqual(['a2', 'a3']);
+    hand.press('oven', 'loaded', { loaves: ['a1'], lane: 'lane.tray' });
+    const [flat] = turns(hand, 'lane.tray');
+    expect(flat).toMatchObject({ loaf: 'a1', loadAt: hand.now, lidAt: null, stands: true });
+    expect(flat!.outAt).toBe(hand.deadline('lane.tray'));
+  });
+
   it('is none where nothing bakes in pots', () => {
     const hand = new Hand();
     expect(ovenPlan(hand.kitchen, TWO)).toBeNull();

@@ -34,7 +34,7 @@ export function kitchenFor(
   return {
     fridgePlaces: fridge.holds ?? loaves,
     bowls: bowls.count ?? needed,
-    pots: Math.max(1, placesFor(rest, recipe.process.vessel)),
+    pots: Math.max(1, placesFor(rest, recipe.process.vessel, recipe.piece)),
     temperatureC: ask.kitchen,
     ...(oven.timer === null ? {} : { ovenTimer: oven.timer }),
   };
