@@ -69,7 +69,11 @@ const enamel = ({ process }: Recipe, { pots }: Equipment): readonly Notice[] =>
     ? [{ key: 'coldAsk', values: {} }]
     : [];
 
-const lids = ({ process }: Recipe, equipment: Equipment): readonly Notice[] => {
+/** What of lids and parchment this kitchen knows not to stand the heat: told once, as the oven is turned on. */
+export const lids = (
+  { process }: Pick<Recipe, 'process'>,
+  equipment: Equipment,
+): readonly Notice[] => {
   const { parchment } = equipment.oven;
   const plastic = equipment.pots.some(({ knob }) => knob === 'plastic');
   return [
@@ -80,14 +84,25 @@ const lids = ({ process }: Recipe, equipment: Equipment): readonly Notice[] => {
   ];
 };
 
+/** No pot that may be loaded hot. */
+const cracks = ({ vessel }: Recipe['process'], equipment: Equipment): readonly Notice[] =>
+  vessel === 'pot' && placesFor(equipment, 'pot') === 0 ? [{ key: 'potsNotHot', values: {} }] : [];
+
+/**
+ * What cold dough does to the pots of this kitchen: told as the oven is turned on, and to loaves that
+ * came cold to an oven turned on for others, before the first of them goes in.
+ */
+export const coldWarnings = (recipe: Recipe, equipment: Equipment): readonly Notice[] =>
+  recipe.process.retard > 0
+    ? [...cracks(recipe.process, equipment), ...enamel(recipe, equipment)]
+    : [];
+
 const oven = ({ process }: Recipe, equipment: Equipment): readonly Notice[] => {
   const { most, atDial, preheat } = equipment.oven;
   const off = atDial === null ? 0 : atDial - DIAL;
   const short = heatShort(process.vessel, most);
   return [
-    ...(process.vessel === 'pot' && placesFor(equipment, 'pot') === 0
-      ? [{ key: 'potsNotHot', values: {} }]
-      : []),
+    ...cracks(process, equipment),
     ...(short === null ? [] : [short]),
     ...(process.vessel !== 'tin' && Math.abs(off) >= DIAL_OFF
       ? [{ key: 'ovenDial', values: { dial: POT_HEAT - off } }]
@@ -127,5 +142,5 @@ export function warnOf(
   if (stage === 'turnOn') {
     return [...lids(recipe, equipment), ...oven(recipe, equipment), ...enamel(recipe, equipment)];
   }
-  return stage === 'before' ? lids(recipe, equipment) : [];
+  return [];
 }

@@ -3,7 +3,7 @@ import { deadlineOf } from '../../../machines/kitchen/dues.ts';
 import type { Notice } from '../../core/formula/notice.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import { fitsPot, potsOf } from '../../core/kitchen/pots.ts';
-import { warnOf } from '../../core/kitchen/warn-of.ts';
+import { coldWarnings, warnOf } from '../../core/kitchen/warn-of.ts';
 import { laneOf } from '../../core/records/lane.ts';
 import { night } from '../../core/speech/en/kitchen.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -46,6 +46,29 @@ const potSmall = (
   return pot && !fitsPot(pot, piece) ? [{ key: 'potSmallHere', values: {} }] : [];
 };
 
+/** Loaves that went in since the oven was turned on. */
+const loadedNow = ({ standing }: Kitchen): readonly string[] => {
+  const on = standing.findLastIndex((fact) => fact.kind === 'press' && fact.act === 'ovenOn');
+  return standing
+    .slice(on + 1)
+    .flatMap((fact) => (fact.kind === 'press' && fact.act === 'loaded' ? (fact.loaves ?? []) : []));
+};
+
+/** The first cold loaf of an oven that was turned on for warm ones: nobody spoke of its pot by then. */
+const coldLate = (
+  kitchen: Kitchen,
+  { bake }: Focus,
+  stage: string,
+  equipment: Equipment,
+): readonly Notice[] => {
+  const loaded = stage === 'load' ? loadedNow(kitchen) : [];
+  const isWarm = (loaf: string): boolean =>
+    Object.values(kitchen.starts).findLast(({ loaves }) => loaves.includes(loaf))?.recipe.process
+      .retard === 0;
+  const told = loaded.length === 0 || !loaded.every(isWarm);
+  return told ? [] : coldWarnings(bake.context.recipe, equipment);
+};
+
 /**
  * The caution of a step: what this kitchen cannot do first, then what the step always says or, of a
  * wait through the night, what the tablet needs. The read-through lists its own. Null: none.
@@ -66,6 +89,7 @@ export function careOf(
       ? []
       : [
           ...warnOf(stage, recipe, loaves.length, equipment, warmth(bake)),
+          ...coldLate(kitchen, focus, stage, equipment),
           ...potSmall(kitchen, focus, stage, equipment),
         ].map((one) => tellNotice(one, units));
   const step = nightCare(stage, deadlineOf(machine), kitchen.now, hour) ?? usual;

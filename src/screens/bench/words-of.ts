@@ -12,6 +12,8 @@ import { trayWords } from '../../core/speech/en/oven-tray.ts';
 import { tinWords } from '../../core/speech/en/oven-tin.ts';
 import { overWords, ovenWords } from '../../core/speech/en/oven.ts';
 import { isLane } from '../../core/records/lane.ts';
+import { lids } from '../../core/kitchen/warn-of.ts';
+import { RING } from '../../core/speech/en/care.ts';
 import { loadOver } from './gone-over.ts';
 import { counterOf } from './counter-of.ts';
 import { isOut } from './stood-out.ts';
@@ -61,10 +63,13 @@ export const wordsOf = (
   const one = { ...ovenWords[stage as OvenStage], ...VESSEL_WORDS[vessel][stage as OvenStage] };
   const count = lane?.loaves.length ?? nextLoad(kitchen, equipment).length;
   const several = vessel === 'pot' && potsIn(kitchen, equipment) > 1;
+  const told = stage === 'turnOn' && lids(bake.context.recipe, equipment).length > 0;
   const words = {
     ...one,
     ...(count > 1 && vessel !== 'tray' ? manyWords[vessel][stage as OvenStage] : {}),
     ...(several ? potsWords[stage as OvenStage] : {}),
+    // What this kitchen said of its own lids and parchment is told instead of the usual.
+    ...(told ? { care: RING } : {}),
   };
   const rack = lane?.onRack ? rackWords[stage as LaneStage] : undefined;
   if (rack) return { ...words, ...rack };

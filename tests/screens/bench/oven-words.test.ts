@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest';
+import { waitFor } from '../../../src/core/day/waits.ts';
+import { ANY_POT, EQUIPMENT, type Equipment } from '../../../src/core/kitchen/equipment.ts';
+import { benchView } from '../../../src/screens/bench/view.ts';
+import { focusOn } from '../../../src/screens/focus.ts';
+import { placedName } from '../../../src/screens/stage-names.ts';
+import { Hand } from '../../machines/support/hand.ts';
+import { walkTo } from '../../machines/support/onward.ts';
+import { RECIPE } from '../../machines/support/recipe.ts';
+
+const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
+const see = (hand: Hand, equipment: Equipment, bake = 'a') =>
+  benchView(
+    hand.kitchen,
+    focusOn(hand.kitchen, bake)!,
+    hour,
+    null,
+    { heat: 'C', weight: 'g' },
+    equipment,
+  );
+const kitchen = (count: number, pot = ANY_POT): Equipment => ({
+  ...EQUIPMENT,
+  pots: Array.from({ length: count }, () => pot),
+});
+const WARM = { ...RECIPE, process: { ...RECIPE.process, retard: 0, warm: 90 } };
+
+const cold = (): Hand => {
+  const hand = new Hand({ wait: waitFor });
+  hand.start('a', 'oven.queued', ['a1', 'a2']);
+  return hand;
+};
+
+describe('what heats and cools in the oven', () => {
+  const said = (equipment: Equipment): readonly string[] => {
+    const hand = cold();
+    const on = see(hand, equipment);
+    hand.do(on.slab.deed!);
+    const heats = see(hand, equipment);
+    hand.press('oven', 'ovenHot');
+    hand.press('a', 'ended');
+    hand.turn(1);
+    const off = see(hand, equipment);
+    expect([on.stage, heats.stage, off.stage]).toEqual(['turnOn', 'preheating', 'turnOff']);
+    return [on.headline, on.slab.then, heats.headline, off.detail];
+  };
+
+  it('is the pot where there is one', () => {
+    expect(said(kitchen(1))).toEqual([
+      'Heat the oven, pot and lid in',
+      'then the pot heats up',
+      'Let the pot get hot',
+      'The pot stays inside to cool.',
+    ]);
+  });
+
+  it('is the pots where there are several', () => {
+    expect(said(kitchen(2))).toEqual([
+      'Heat the oven, pots and lids in',
+      'then the pots heat up',
+      'Let the pots get hot',
+      'The pots stay inside to cool.',
+    ]);
+  });
+});
+
+describe('the name of what calls, or comes next', () => {
+  it('begins with its pot where pots are told apart, and with the tray', () => {
+    expect(placedName('lane.left', 'lift')).toBe('Left pot · Lift the lid');
+    expect(placedName('lane.tray', 'judge')).toBe('Tray · Look at the crust');
+  });
+
+  it('has no pot where there is one, at the oven itself, and at a bake', () => {
+    expect(placedName('lane.pot', 'lift')).toBe('Lift the lid');
+    expect(placedName('oven', 'poke')).toBe('Check the loaf');
+    expect(placedName('a', 'bulk.fold')).toBe('Fold');
+  });
+});
+
+describe('lids and parchment', () => {
+  const plastic = kitchen(1, { ...ANY_POT, knob: 'plastic' });
+
+  it('of which nobody said anything have the usual warning as the oven is turned on', () => {
+    expect(see(cold(), EQUIPMENT).care).toMatch(/^Plastic knob off; parchment takes 215 to 230/);
+  });
+
+  it('that are known not to stand the heat are warned of once a firing, and not twice at once', () => {
+    const hand = cold();
+    const on = see(hand, plastic);
+    expect(on.care).toMatch(/^A lid knob here is plastic. Take it off cold. Grown-up only/);
+    expect(on.care).not.toMatch(/Plastic knob off/);
+    hand.do(on.slab.deed!);
+    for (const stage of ['poke', 'before', 'score', 'load']) {
+      const { care } = see(walkTo(hand, 'oven', stage), plastic);
+      expect([stage, care ?? '']).toEqual([stage, expect.not.stringMatching(/knob|parchment/)]);
+    }
+  });
+});
+
+describe('cold dough and hot enamel', () => {
+  const enamel = kitchen(1, { ...ANY_POT, material: 'enamel' });
+  const ASK = /^Cold dough can chip hot enamel/;
+
+  it('are warned of as the oven is turned on, and not again', () => {
+    const hand = cold();
+    expect(see(hand, enamel).care).toMatch(/Cold dough can chip hot enamel/);
+    walkTo(hand, 'oven', 'load');
+    expect(see(hand, enamel).care).not.toMatch(ASK);
+  });
+
+  it('are warned of before the first cold loaf where the oven was turned on for warm ones', () => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('w', 'oven.queued', ['w1'], WARM);
+    expect(see(hand, enamel, 'w').care).not.toMatch(/chip/);
+    hand.press('oven', 'ovenOn', { lanes: ['lane.pot'] });
+    walkTo(hand, 'oven', 'load', 'w');
+    expect(see(hand, enamel, 'w').care).not.toMatch(ASK);
+    hand.press('oven', 'loaded', { loaves: ['w1'], lane: 'lane.pot' });
+    hand.start('a', 'oven.queued', ['a1', 'a2']);
+    for (const act of ['lidOff', 'colourSeen', 'crustReady', 'unloaded', 'ovenHot']) {
+      hand.press('lane.pot', act);
+    }
+    walkTo(hand, 'oven', 'load', 'a');
+    expect(see(hand, enamel).care).toMatch(ASK);
+    hand.press('oven', 'loaded', { loaves: ['a1'], lane: 'lane.pot' });
+    for (const act of ['lidOff', 'colourSeen', 'crustReady', 'unloaded', 'ovenHot']) {
+      hand.press('lane.pot', act);
+    }
+    walkTo(hand, 'oven', 'load', 'a');
+    expect(see(hand, enamel).care).not.toMatch(ASK);
+  });
+});
