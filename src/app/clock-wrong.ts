@@ -1,5 +1,8 @@
+import { isPast } from '../core/day/laid/is-past.ts';
+import { shiftPlan } from '../core/day/laid/shift-plan.ts';
 import type { Deed, Fact } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
+import { standingPlan } from '../core/records/standing-plan.ts';
 import { shiftPosition } from '../core/records/shift-position.ts';
 import { clockAsk } from '../core/speech/en/left.ts';
 import { leapt } from '../core/speech/en/leapt.ts';
@@ -43,7 +46,20 @@ export function clockWasWrong(
   };
 }
 
-/** Has it stand there, and says so. */
+/** The plan that stands, moved as the kitchen is; null where none does or nothing was done yet. */
+export function planMoved(
+  records: readonly LogRecord[],
+  now: Instant,
+  leap: Leap | null,
+): Deed | null {
+  const last = records.findLast(({ fact }) => !UNSEEN.includes(fact.kind));
+  const plan = standingPlan(records);
+  if (last === undefined || plan === null || isPast(plan, last.fact.at)) return null;
+  const { by, from } = leap ?? { by: now - last.fact.at, from: last.fact.at };
+  return { kind: 'plan', plan: shiftPlan(plan, by, from) };
+}
+
+/** Has it stand there, its plan with it, and says so. */
 export async function goOn(
   records: readonly LogRecord[],
   now: Instant,
@@ -53,6 +69,8 @@ export async function goOn(
 ): Promise<void> {
   const deed = clockWasWrong(records, now, leap);
   if (deed === null) return;
+  const moved = planMoved(records, now, leap);
   await take(deed);
+  if (moved !== null) await take(moved);
   say(leap === null ? clockAsk.said : leapt.said);
 }

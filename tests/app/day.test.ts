@@ -73,4 +73,24 @@ describe('a day in the house', () => {
     expect(told).toMatchObject([[{ fits: true, ready: [{ at: SATURDAY_NOON }] }, true]]);
     expect(await house.planner()).toBe(planner);
   });
+
+  it('moves the plan with the waits where the clock had leapt ahead by days', async () => {
+    const world = makeFakeWorld({ at: THURSDAY });
+    const house = await open(world);
+    await house.take({ kind: 'plan', plan: PLAN });
+    const id = await house.beginPlanned(NAME);
+    world.clock.turn(3 * DAY);
+    world.beat();
+    await house.clockWasWrong();
+    const moved = house.plan()!;
+    expect(moved).toMatchObject({ id: PLAN.id, sequence: 2 });
+    expect(begun(house)).toBe(id);
+    expect(moved.touches.map(({ at }) => at)).toEqual(PLAN.touches.map(({ at }) => at + 3 * DAY));
+    expect(moved.ask.bakes[0]!.due).toBe(SATURDAY_NOON + 3 * DAY);
+    expect(moved.ready).toEqual([{ batch: NAME, at: SATURDAY_NOON + 3 * DAY }]);
+    // Set right again, the wall shows the hours that were planned.
+    world.clock.turn(-3 * DAY);
+    world.beat();
+    expect(house.wall(moved.ready[0]!.at)).toBe(SATURDAY_NOON);
+  });
 });
