@@ -301,3 +301,42 @@ describe('a log tells when the machines have changed under it', () => {
     expect(samePlain(positionOf(kitchen), walk1[trouble!.seq - 2]!.position)).toBe(true);
   });
 });
+
+describe('walk-7', () => {
+  const walk7 = recordsOf(rowsOf('walk-7.json'));
+  const jump = walk7.findIndex(({ fact }) => fact.kind === 'jump') + 1;
+  const standsAt = (n: number): readonly unknown[] => {
+    const { kitchen, trouble } = replay(walk7.slice(0, n), MACHINES);
+    const { plan } = kitchen;
+    return [trouble, plan?.sequence ?? null, plan?.ask.bakes[0]!.bake ?? null];
+  };
+
+  it('knows its plan and the begun bake wherever it is cut, across the jump too', () => {
+    expect([1, 2, 3, 4, 5, 6].map(standsAt)).toEqual([
+      [null, 1, null],
+      [null, null, null],
+      [null, 1, null],
+      [null, 1, 'cherry'],
+      [null, 1, null],
+      [null, 1, 'cherry'],
+    ]);
+    expect([jump, jump + 1].map(standsAt)).toEqual(Array(2).fill([null, 1, 'cherry']));
+    const plans = walk7.filter(({ fact }) => fact.kind === 'plan').map(({ seq }) => seq);
+    expect(plans.slice(2).map(standsAt)).toEqual([
+      [null, 2, 'cherry'],
+      [null, 3, 'cherry'],
+    ]);
+    expect(standsAt(plans.at(-1)! + 1)).toEqual([null, 2, 'cherry']);
+    expect(standsAt(walk7.length)).toEqual([null, null, null]);
+  });
+
+  it('calls the cold loaf at the minute its plan has the oven on', () => {
+    const { fact } = walk7.findLast(({ fact: { kind } }) => kind === 'takeBack')!;
+    const { kitchen } = replay(
+      walk7.filter(({ fact: { at } }) => at <= fact.at),
+      MACHINES,
+    );
+    const oven = kitchen.plan!.touches.find(({ name }) => name === 'oven on')!;
+    expect(kitchen.bakes['cherry']!.context.marks['look']).toBe(oven.at);
+  });
+});

@@ -4,6 +4,7 @@ import { goldenNight } from './cold.ts';
 import { goldenDay } from './day.ts';
 import { goldenFlat } from './flat.ts';
 import { goldenHaste } from './haste.ts';
+import { goldenPlanned } from './planned.ts';
 import { goldenPots } from './pots.ts';
 import { goldenWalk } from './walk.ts';
 
@@ -19,6 +20,7 @@ const walks: Readonly<Record<string, () => readonly object[]>> = {
   4: goldenHaste,
   5: goldenPots,
   6: goldenFlat,
+  7: goldenPlanned,
 };
 const walk = walks[process.argv[2] ?? '1'];
 if (walk === undefined) throw new Error('No golden walk has this number.');
