@@ -55,6 +55,7 @@ const offers = (change: Change): Change[] => {
 const CASES: readonly (readonly [string, DayAsk, AskWorld])[] = [
   ['bread an hour ago', one({ due: THURSDAY - HOUR }), askWorld()],
   ['bread days ago', one({ due: THURSDAY - 80 * HOUR }), askWorld()],
+  ['bread of last week', one({ due: THURSDAY - 8 * 24 * HOUR }), askWorld()],
   ['bread in ten minutes', one({ due: THURSDAY + 10 * MINUTE }), askWorld()],
   [
     'two breads in ten minutes',
