@@ -31,6 +31,7 @@ export function RunningBakes(props: {
             <Control
               label={line(bake)}
               picture={<BakeMark mark={bake.mark} />}
+              fresh={bake.id}
               onPress={() => props.onBake(bake.id)}
             />
           )}
