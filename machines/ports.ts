@@ -119,6 +119,16 @@ export interface Ear {
   readonly state: 'none' | 'shut' | 'open';
 }
 
+/** A file to be handed on. */
+export interface SharedFile {
+  readonly name: string;
+  readonly type: string;
+  readonly text: string;
+}
+
+/** `shared`: the device's own sheet took it; `saved`: it is a download; `left`: the baker closed the sheet. */
+export type Handed = 'shared' | 'saved' | 'left';
+
 /** Keeps the screen lit while wanted. */
 export interface ScreenAwake {
   state(): 'held' | 'lost' | 'unavailable';
@@ -142,9 +152,10 @@ export interface Planner {
   /**
    * Each plan as soon as it is known, the cheapest last; where nothing fits, what would do. A question
    * that cannot be asked at all is told as one that has no plan. Stopped, nothing more is told. One
-   * question at a time: a new one stops the one before.
+   * question at a time: a new one stops the one before. `why` false: what would do where nothing fits is
+   * not looked for, which takes many plans.
    */
-  lay(input: PlanInput, onPlan: (result: PlanResult, isLast: boolean) => void): Stop;
+  lay(input: PlanInput, onPlan: (result: PlanResult, isLast: boolean) => void, why?: false): Stop;
   /**
    * The same of an ask as it is. To make a question of it (its doughs' clocks, the wall's calendar) takes
    * a slow tablet longer than a frame, so that is done aside too.

@@ -1,12 +1,4 @@
-/** A file to be handed on. */
-export interface SharedFile {
-  readonly name: string;
-  readonly type: string;
-  readonly text: string;
-}
-
-/** `shared`: the device's own sheet took it; `saved`: it is a download; `left`: the baker closed the sheet. */
-export type Handed = 'shared' | 'saved' | 'left';
+import type { Handed, SharedFile } from '../../machines/ports.ts';
 
 /** What of the browser hands a file on. */
 export type Hands = Pick<Navigator, 'canShare' | 'share'>;

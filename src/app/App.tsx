@@ -17,7 +17,7 @@ export function App(props: { readonly house: House }): JSX.Element {
   // Coming back in the middle of a bake is coming back to its bench.
   const [bake, setBake] = createSignal(house.front.opens());
   const [kitchen, setKitchen] = createSignal(false);
-  const [day, setDay] = createSignal(false);
+  const [day, setDay] = createSignal<false | 'plan' | 'live'>(false);
   // A call shows on a bench: it is here before any bake can ring, whatever screen is on show.
   createEffect(() => {
     if (Object.keys(house.kitchen().bakes).length === 0) return;
@@ -45,6 +45,7 @@ export function App(props: { readonly house: House }): JSX.Element {
           <Show when={day()}>
             <Day
               house={house}
+              live={day() === 'live'}
               onBake={(id) => {
                 setBake(id);
                 setDay(false);
@@ -57,11 +58,11 @@ export function App(props: { readonly house: House }): JSX.Element {
               house={house}
               onBake={(id) => setBake(id)}
               onKitchen={() => setKitchen(true)}
-              onDay={() => setDay(true)}
+              onDay={() => setDay('plan')}
             />
           </Show>
-          {/* What is half done there waits behind the Kitchen: a reading begun, an open gate. */}
-          <div hidden={kitchen()}>
+          {/* What is half done there waits behind the Kitchen and the Day: a reading begun, an open gate. */}
+          <div hidden={kitchen() || day() !== false}>
             <Show when={bake()}>
               {(id) => (
                 <Bench
@@ -70,6 +71,7 @@ export function App(props: { readonly house: House }): JSX.Element {
                   onHome={() => setBake(null)}
                   onBake={(other) => setBake(other)}
                   onKitchen={() => setKitchen(true)}
+                  onDay={() => setDay('live')}
                 />
               )}
             </Show>

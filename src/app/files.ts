@@ -13,13 +13,14 @@ export interface FilesParts {
 export const makeFiles = (
   world: World,
   { records, equipment, equip }: FilesParts,
-): Pick<House, 'saveAsFile' | 'readFile' | 'takeFile'> => ({
+): Pick<House, 'saveAsFile' | 'handOn' | 'readFile' | 'takeFile'> => ({
   saveAsFile() {
     void import('../adapters/backup.ts').then(({ exportLog }) => {
       exportLog(records(), equipment());
       equip({ savedAt: world.clock.now() });
     });
   },
+  handOn: async (file) => (await import('../adapters/share-file.ts')).shareFile(file),
   readFile: async (text) => (await import('./read-file.ts')).readFile(text, records()),
   takeFile: async (file) =>
     world.holds

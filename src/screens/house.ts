@@ -1,7 +1,15 @@
 import type { Accessor } from 'solid-js';
 import type { Call } from '../../machines/attention/attention.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
-import type { CallKind, Planner, SoundState, Stop, Studio } from '../../machines/ports.ts';
+import type {
+  CallKind,
+  Handed,
+  Planner,
+  SharedFile,
+  SoundState,
+  Stop,
+  Studio,
+} from '../../machines/ports.ts';
 import type { DayPlan } from '../core/day/laid/day-plan.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Notice } from '../core/formula/notice.ts';
@@ -135,6 +143,8 @@ export interface House {
   readonly away: Accessor<{ readonly from: Instant; readonly to: Instant } | null>;
   readBack(): void;
   saveAsFile(): void;
+  /** Hands a file to the device's share sheet, or saves it. Call it inside a press. */
+  handOn(file: SharedFile): Promise<Handed>;
   /** A saved file's text held against this kitchen's log; nothing is written. */
   readFile(text: string): Promise<FileRead>;
   /** Writes it in one go and opens the page anew. Rejects with a StoreError: then nothing was written. */

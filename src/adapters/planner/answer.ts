@@ -16,7 +16,7 @@ export function answer(
     const plans =
       question.kind === 'ask'
         ? layAsk(question.ask, question.world, options)
-        : layInput(question.input, options);
+        : layInput(question.input, { ...options, why: question.why ?? true });
     for (const plan of plans) tell({ kind: 'plan', plan });
   } catch (error) {
     tell({ kind: 'failed', message: error instanceof Error ? error.message : String(error) });

@@ -5,7 +5,8 @@ import type { PlanInput } from '../../core/day/plan/types.ts';
 
 /** What the page asks of the planner's worker. */
 export type Question =
-  | { readonly kind: 'input'; readonly input: PlanInput }
+  /** `why` false: what would do where nothing fits is not looked for. */
+  | { readonly kind: 'input'; readonly input: PlanInput; readonly why?: false }
   | { readonly kind: 'ask'; readonly ask: DayAsk; readonly world: AskWorld };
 
 /**

@@ -63,8 +63,12 @@ export function makePlanner(
   };
 
   return {
-    lay: (input, onPlan) =>
-      put({ kind: 'input', input }, UNDECIDED, ({ result, isLast }) => onPlan(result, isLast)),
+    lay: (input, onPlan, why) =>
+      put(
+        { kind: 'input', input, ...(why === false ? { why } : {}) },
+        UNDECIDED,
+        ({ result, isLast }) => onPlan(result, isLast),
+      ),
     layAsk: (ask, world, onLaid) => put({ kind: 'ask', ask, world }, FAILED, onLaid),
   };
 }

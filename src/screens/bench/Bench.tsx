@@ -50,6 +50,7 @@ export interface BenchProps {
   readonly onHome: () => void;
   readonly onBake: (id: string) => void;
   readonly onKitchen: () => void;
+  readonly onDay: () => void;
 }
 
 const GATED = ['hot', 'blade', 'machine'];
@@ -231,14 +232,11 @@ export default function Bench(props: BenchProps): JSX.Element {
             </Show>
             <Show when={more()}>
               <MoreSheet
-                house={house}
+                {...props}
                 begins={more()!}
                 view={shown()}
                 onRead={setPage}
-                bake={props.bake}
                 onClose={() => setMore(null)}
-                onHome={() => props.onHome()}
-                onKitchen={() => props.onKitchen()}
                 onBake={beside.goTo}
               />
             </Show>

@@ -7,6 +7,7 @@ import { calls } from '../../core/speech/en/calls.ts';
 import { timer } from '../../core/speech/en/timers.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { leapt } from '../../core/speech/en/leapt.ts';
+import { live } from '../../core/speech/en/live.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { running } from '../../core/speech/en/running.ts';
@@ -42,6 +43,7 @@ export interface MoreSheetProps {
   readonly onClose: () => void;
   readonly onHome: () => void;
   readonly onKitchen: () => void;
+  readonly onDay: () => void;
   readonly onBake: (id: string) => void;
 }
 
@@ -139,6 +141,15 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
                 />
               )}
             </For>
+            <Show when={props.house.plan()}>
+              <Control
+                label={live.open}
+                onPress={() => {
+                  props.onClose();
+                  props.onDay();
+                }}
+              />
+            </Show>
             <Control label={bench.home} onPress={() => props.onHome()} />
             <Control
               label={start.toKitchen}

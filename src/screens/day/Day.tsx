@@ -2,22 +2,29 @@ import { createSignal, Match, Switch, untrack, type JSX } from 'solid-js';
 import type { DayAsk, DayPlan } from '../../core/day/laid/day-plan.ts';
 import type { PlanResult } from '../../core/day/plan/types.ts';
 import { askPage } from '../../core/speech/en/day.ts';
+import { live } from '../../core/speech/en/live.ts';
+import { tellDay } from '../../core/speech/tell-day.ts';
 import type { Instant } from '../../core/units.ts';
+import { Control } from '../../parts/Control.tsx';
 import type { House } from '../house.ts';
 import { AskFace, BakeFace, BreadFace, LoavesFace, type AskPage } from './AskFaces.tsx';
 import { AwayFace } from './AwayFaces.tsx';
 import { DayFace, HourFace } from './DueFaces.tsx';
 import { changed, EMPTY_BAKE, formulaOf, withBake, type DayDraft } from './draft.ts';
+import { dayClockOf } from './day-clock.ts';
+import LivePage from './live/LivePage.tsx';
 import { PlanPage } from './PlanPage.tsx';
 import { createPlanning } from './planning.ts';
 import { StandingPage } from './StandingPage.tsx';
 import { WarmFace } from './WarmFace.tsx';
 
-type Face = AskPage | 'standing' | 'ask' | 'hour' | 'plan';
+type Face = AskPage | 'standing' | 'live' | 'ask' | 'hour' | 'plan';
 
 /** Lays a bake or a few on the clock: asked by taps, shown as a tape, taken by one press. */
 export default function Day(props: {
   readonly house: House;
+  /** It opens on the day as it runs, and goes back from there. */
+  readonly live?: boolean;
   readonly onBake: (id: string) => void;
   readonly onHome: () => void;
 }): JSX.Element {
@@ -26,7 +33,9 @@ export default function Day(props: {
   const standing = () => house.plan();
   const planning = createPlanning(house);
   const { draft, formulas } = planning;
-  const [face, setFace] = createSignal<Face>(untrack(standing) ? 'standing' : 'ask');
+  const [face, setFace] = createSignal<Face>(
+    untrack(() => (props.live ? 'live' : standing() ? 'standing' : 'ask')),
+  );
   const [at, setAt] = createSignal(0);
   const [day, setDay] = createSignal(0);
   const bake = () => draft().bakes[at()] ?? EMPTY_BAKE;
@@ -65,11 +74,19 @@ export default function Day(props: {
   };
   return (
     <Switch>
+      <Match when={face() === 'live'}>
+        <LivePage
+          house={house}
+          onClose={() => (props.live ? props.onHome() : setFace(standing() ? 'standing' : 'ask'))}
+        />
+      </Match>
       <Match when={face() === 'standing' && standing()}>
         {(plan) => (
           <StandingPage
             house={house}
             plan={plan()}
+            more={<Control label={live.title} onPress={() => setFace('live')} />}
+            onSay={() => house.say(tellDay(plan(), dayClockOf(house)).said.join(' '))}
             onChange={change}
             onGiveUp={() => void giveUp(plan())}
             onBake={(id) => props.onBake(id)}

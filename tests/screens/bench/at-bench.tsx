@@ -57,6 +57,7 @@ export async function atBench(from: BakeStage, loaves = 2): Promise<AtBench> {
         onHome={() => undefined}
         onBake={setFront}
         onKitchen={() => undefined}
+        onDay={() => undefined}
       />
     </PressGround>
   ));

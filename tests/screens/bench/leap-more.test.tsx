@@ -31,6 +31,7 @@ beforeEach(async () => {
         onHome={() => undefined}
         onBake={() => undefined}
         onKitchen={() => undefined}
+        onDay={() => undefined}
       />
     </PressGround>
   ));

@@ -61,6 +61,7 @@ export async function onBench(from: BakeStage, wanted: Wanted = {}): Promise<OnB
         onHome={() => undefined}
         onBake={() => undefined}
         onKitchen={() => undefined}
+        onDay={() => undefined}
       />
       {wanted.over?.(house, bake)}
     </PressGround>

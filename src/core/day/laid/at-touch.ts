@@ -1,4 +1,4 @@
-import type { Position } from '../../records/position.ts';
+import type { BakePlace, Position } from '../../records/position.ts';
 import type { Instant } from '../../units.ts';
 
 /** The kitchen as plain data, as far as a plan that runs asks of it. */
@@ -14,12 +14,23 @@ export interface AtTouch {
   readonly is: 'hands' | 'wait' | 'over';
   readonly since: Instant;
   readonly side: number;
-  /** The bench's own marks of this wait. */
+  /** The bench's own marks of this wait; after a "not yet" none is before the next look. */
   readonly marks: Readonly<Record<string, Instant>>;
   readonly fixed: Readonly<Record<string, Instant>>;
 }
 
 type Where = readonly [touch: string, is: AtTouch['is'], since?: string];
+
+/** What a "not yet" says besides: that it is not ready before the next look. */
+function marksOf({ stage, entered, marks }: BakePlace): AtTouch['marks'] {
+  const part = stage.split('.')[0];
+  const { look } = marks;
+  const isAgain = `${part}.look` in entered || (part === 'proof' && 'proof.poke' in entered);
+  if (!isAgain || look === undefined) return marks;
+  const later = (at: Instant | undefined): Instant => Math.max(look, at ?? look);
+  const { earliest, likely, latest } = marks;
+  return { ...marks, earliest: later(earliest), likely: later(likely), latest: later(latest) };
+}
 
 /** Stages of a bake up to the oven, as a place in its plan; `since`: the stage it is counted from. */
 const PLACES: Readonly<Record<string, Where>> = {
@@ -111,7 +122,8 @@ export function atTouch(
 ): AtTouch | 'over' | null {
   const place = kitchen.bakes[bake];
   if (place === undefined || BEHIND.includes(place.stage)) return 'over';
-  const { stage, entered, marks, touches } = place;
+  const { stage, entered, touches } = place;
+  const marks = marksOf(place);
   if (NOT_BEGUN.includes(stage)) return null;
   const { now } = world;
   if (stage === 'oven.queued')

@@ -8,7 +8,11 @@ import { holding } from './live-wait.ts';
 
 /** A touch that begins within so long was announced: it stays. */
 export const ANNOUNCED: Minutes = 15;
-/** Points for each five minutes that a touch moves which somebody counts on. Judgement. */
+/**
+ * Points for each five minutes that a touch moves which somebody counts on. Those up to the fridge pay
+ * it together: one by one a chain of eight would hold its first where the dough does not want it, while
+ * what comes after the fridge has no reason to move with them. Judgement.
+ */
 const STAY = 0.02;
 
 /** A day as it was planned, and as it stands. */
@@ -138,10 +142,17 @@ export function liveInput({ plan, asked, kitchen, loavesOf, now }: LiveDay): Liv
     const pins = pinsLeft(left, { ...(cut.at === null ? batch.fixed : {}), ...bake.pins }, now);
     const stands = frozen({ ...left, fixed: { ...pins, ...own } }, touches, now);
     const names = namesIn(stands);
+    const free = touches.filter(
+      ({ name }) => names.includes(name) && stands.fixed?.[name] === undefined,
+    );
+    const chilled = names.indexOf('to fridge');
+    const isCold = (name: string): boolean => chilled >= 0 && names.indexOf(name) > chilled;
+    const warm = free.filter(({ name }) => !isCold(name)).length;
     const stayPut = Object.fromEntries(
-      touches
-        .filter(({ name }) => names.includes(name) && stands.fixed?.[name] === undefined)
-        .map((touch) => [touch.name, { at: touch.at, costPer5Min: STAY }]),
+      free.map(({ name, at: stood }) => [
+        name,
+        { at: stood, costPer5Min: isCold(name) ? STAY : STAY / warm },
+      ]),
     );
     const { startAt, ...rest } = stands;
     const begins = startAt === undefined || cut.at ? startAt : Math.max(startAt, from);

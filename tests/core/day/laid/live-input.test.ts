@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { laidAgain, movesOf, whyMoved } from '../../../../src/core/day/laid/moved.ts';
+import { asItStands, isWorthMoving } from '../../../../src/core/day/laid/still-stands.ts';
 import { plan } from '../../../../src/core/day/plan.ts';
 import {
   askedDay,
@@ -50,11 +51,24 @@ describe('a plan that runs, asked anew', () => {
     expect(t('load 1')).toBeGreaterThanOrEqual(at(5, 6, 30));
   });
 
-  it('as planned, nothing moves', () => {
+  /** What the baker is asked, if anything. */
+  const asks = (kitchen: Parameters<typeof live>[2], now: number): boolean => {
+    const again = live(first, asked, kitchen, now);
+    const fresh = fitting(again.input);
+    const moves = movesOf(first, again, fresh);
+    const still = asItStands(first, again);
+    return isWorthMoving(still && plan(still), fresh, { moves, whys: whyMoved(first, again, now) });
+  };
+
+  it('as planned, nobody is asked anything; an hour late or forty minutes early, one is', () => {
     const now = t('mix') - HOUR;
-    const again = live(first, asked, kitchenWith(ripening(0)), now);
-    expect(movesOf(first, again, fitting(again.input))).toEqual([]);
-    expect(whyMoved(first, again, now)).toEqual([]);
+    expect(asks(kitchenWith(ripening(0)), now)).toBe(false);
+    expect(asks(kitchenWith(ripening(20)), now)).toBe(false);
+    expect(asks(kitchenWith(ripening(60)), now)).toBe(true);
+    expect(asks(kitchenWith(bulk(0)), t('divide') - HOUR)).toBe(false);
+    expect(asks(kitchenWith(bulk(-40)), t('divide') - 90 * MINUTE)).toBe(true);
+    expect(asks(kitchenWith(bulk(-20)), t('divide') + HOUR)).toBe(true);
+    expect(whyMoved(first, live(first, asked, kitchenWith(ripening(0)), now), now)).toEqual([]);
   });
 
   it('drops what is done behind a marker at its real time', () => {
@@ -184,6 +198,19 @@ describe('a plan that runs, asked anew', () => {
     expect(next.touches.map(({ name }) => name).sort()).toEqual(
       first.touches.map(({ name }) => name).sort(),
     );
+  });
+
+  it('as it stands it costs what it costs; a touch that is late or in an absence stands no more', () => {
+    const now = t('mix') - HOUR;
+    const on = live(first, asked, kitchenWith(ripening(0)), now);
+    const stands = fitting(asItStands(first, on)!);
+    for (const { name, at: one } of stands.touches.slice(1))
+      expect([name, one]).toEqual([name, t(name)]);
+    const late = live(first, asked, kitchenWith(bulk(-20)), t('divide') + HOUR);
+    expect(asItStands(first, late)).toBeNull();
+    const out = { name: 'out', from: t('mix'), to: t('mix') + HOUR };
+    const away = { ...asked, blocked: [...asked.blocked, out] };
+    expect(asItStands(first, live(first, away, kitchenWith(ripening(0)), now))).toBeNull();
   });
 
   it('a bake that is over asks for nothing', () => {

@@ -1,0 +1,96 @@
+import { cleanup, render, screen } from '@solidjs/testing-library';
+import { createRoot } from 'solid-js';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { openHouse } from '../../../src/app/open-house.ts';
+import { HOUR, MINUTE } from '../../../src/core/units.ts';
+import { PressGround } from '../../../src/parts/PressGround.tsx';
+import LivePage from '../../../src/screens/day/live/LivePage.tsx';
+import type { House } from '../../../src/screens/house.ts';
+import { makeMemoryStore } from '../../fakes/memory-store.ts';
+import { runningDay, type RunningDay } from '../../fakes/running-day.ts';
+import { makeFakeWorld } from '../../fakes/world.ts';
+import { tap, turnedClock } from '../parts/touching.ts';
+
+async function opened({ hand }: RunningDay) {
+  const store = makeMemoryStore();
+  await store.append(hand.records);
+  const world = makeFakeWorld({ store, at: hand.now });
+  const clock = turnedClock();
+  const house: House = await createRoot(() => openHouse(world));
+  const closed = vi.fn();
+  render(() => (
+    <PressGround now={clock} firstTouch={() => house.hush()}>
+      <LivePage house={house} onClose={closed} />
+    </PressGround>
+  ));
+  const press = async (name: RegExp): Promise<void> => {
+    const found = await screen.findByRole('button', { name });
+    clock.at += 1_100;
+    tap(found);
+  };
+  const text = (): string => document.body.textContent.replaceAll('\u00a0', ' ');
+  return { world, house, closed, press, text };
+}
+
+afterEach(cleanup);
+
+describe('the day while it runs', () => {
+  it('as planned, says so in a line and lists what comes', async () => {
+    const day = runningDay('levain.ripening');
+    day.hand.turn(30);
+    const { text, house } = await opened(day);
+    await vi.waitFor(() => expect(text()).toContain('All as planned.'));
+    expect(text()).toContain('Mix flour and water');
+    expect(house.records()).toHaveLength(day.hand.records.length);
+  });
+
+  it('a levain that is late: one sentence, one press, and nothing moves before it', async () => {
+    const day = runningDay('levain.ripening', 120);
+    day.hand.turn(30);
+    const { text, press, house } = await opened(day);
+    await vi.waitFor(() => expect(text()).toMatch(/the levain is \d\sh( \d\d)? later\./));
+    expect(house.plan()!.sequence).toBe(day.plan.sequence);
+    await press(/^Take the new plan$/);
+    await vi.waitFor(() => expect(house.plan()!.sequence).toBe(day.plan.sequence + 1));
+    const next = house.plan()!;
+    expect(next.ready).toEqual(day.plan.ready);
+    expect(next.touches.find(({ name }) => name === 'mix')!.at).toBeGreaterThan(day.at('mix'));
+    await vi.waitFor(() => expect(text()).toContain('The new plan stands.'));
+  });
+
+  it('an offer that is declined is not made again', async () => {
+    const day = runningDay('levain.ripening', 120);
+    day.hand.turn(30);
+    const { text, press, house } = await opened(day);
+    await press(/^Keep the old plan$/);
+    await vi.waitFor(() => expect(text()).not.toContain('Take the new plan'));
+    expect(house.plan()!.sequence).toBe(day.plan.sequence);
+  });
+
+  it('called away over the bulk’s end: one plan, one fallback, taken by one press', async () => {
+    const day = runningDay('bulk.proving');
+    const { text, press, house } = await opened(day);
+    await press(/^Something came up$/);
+    await press(/^Called away$/);
+    await press(/^In 10\smin$/);
+    await press(/^4\sh$/);
+    await vi.waitFor(() => expect(text()).toContain('Or else'), { timeout: 15_000 });
+    expect(text()).toContain('Do this');
+    await press(/^Do this: Do it so$/);
+    await vi.waitFor(() => expect(house.plan()!.ask.away).toHaveLength(1));
+    const [away] = house.plan()!.ask.away;
+    expect(away!.to - away!.from).toBe(4 * HOUR);
+    for (const { at, hands, frozen } of house.plan()!.touches)
+      if (!frozen) expect(at < away!.to && at + hands * MINUTE > away!.from).toBe(false);
+  });
+
+  it('hands the calendar a file, and says what it is', async () => {
+    const day = runningDay('levain.ripening');
+    const handed: string[] = [];
+    const { text, press, house } = await opened(day);
+    house.handOn = (file) => Promise.resolve(void handed.push(file.text)).then(() => 'shared');
+    await press(/^To the calendar$/);
+    await vi.waitFor(() => expect(text()).toContain('The calendar has a copy.'));
+    expect(handed[0]).toContain('SUMMARY:Mix flour and water');
+  });
+});
