@@ -4,7 +4,7 @@ import type { Fact, Result } from '../../src/core/records/fact.ts';
 import type { Cored, TaughtCore } from '../../src/core/records/taught.ts';
 import type { Celsius, Instant, Minutes } from '../../src/core/units.ts';
 import type { Kitchen, LaneSnapshot, StartFact } from './kitchen.ts';
-import { standingReadings } from './standing-readings.ts';
+import { mendedIn } from './standing-readings.ts';
 
 /** So many looks teach; what an oven did a season ago says little of it now. Judgement. */
 const LOOKS = 12;
@@ -30,18 +30,14 @@ function taught(
 
 /** Cores of this fold, a look each, as its readings say now; what was kept as odd teaches nothing. */
 const taughtHere = (kitchen: Kitchen, but: string | null): readonly TaughtCore[] => {
-  const bakes = new Set(
-    kitchen.standing.flatMap((fact) => (fact.kind === 'reading' ? fact.bake : [])),
-  );
-  const now = new Map(
-    [...bakes].flatMap((bake) =>
-      standingReadings(kitchen, bake).map(({ id, reading }) => [id, reading] as const),
-    ),
-  );
+  const mended = mendedIn(kitchen);
   const looks = new Map<string, { cored: Cored; spots: Celsius[] }>();
   for (const fact of kitchen.standing) {
-    const [found, reading] = [coredIn(fact), now.get(fact.id)];
-    if (found === undefined || reading?.what !== 'coreTemperature' || reading.odd) continue;
+    const found = coredIn(fact);
+    // A correction tells of its reading's look, and is heard through it.
+    if (found === undefined || fact.kind !== 'reading') continue;
+    const reading = mended.get(fact.id) ?? fact.reading;
+    if (reading.what !== 'coreTemperature' || reading.odd) continue;
     const look = lookOf(found);
     if (look === but) continue;
     looks.set(look, {

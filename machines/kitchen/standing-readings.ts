@@ -29,3 +29,11 @@ export const standingReadings = ({ standing }: Kitchen, bake: string): StandingR
       };
     })
     .toReversed();
+
+/** What each reading that was corrected says now, by its fact: one pass, where a whole log is gone through. */
+export const mendedIn = ({ standing }: Kitchen): ReadonlyMap<string, Reading> =>
+  new Map(
+    standing.flatMap((fact) =>
+      fact.kind === 'correct' ? [[fact.target, fact.reading] as const] : [],
+    ),
+  );

@@ -3,7 +3,7 @@ import type { BakeStage } from '../../src/core/records/stage.ts';
 import type { TaughtLoss } from '../../src/core/records/taught.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import type { BakeSnapshot, Kitchen, StartFact } from './kitchen.ts';
-import { standingReadings } from './standing-readings.ts';
+import { mendedIn } from './standing-readings.ts';
 import { stageOf } from './stage-of.ts';
 
 /** Written with a loaf that was weighed. */
@@ -41,13 +41,15 @@ export function weighResult(dry: Kitchen, fact: Fact): Result[] {
 }
 
 /** Loaves of this fold as their readings say now; one kept as odd teaches nothing. */
-const here = (kitchen: Kitchen): readonly TaughtLoss[] =>
-  kitchen.standing.flatMap((fact) => {
+function here(kitchen: Kitchen): readonly TaughtLoss[] {
+  const mended = mendedIn(kitchen);
+  return kitchen.standing.flatMap((fact) => {
     const weighed = fact.results?.find((result) => result.weighed)?.weighed;
     if (fact.kind !== 'reading' || weighed === undefined) return [];
-    const reading = standingReadings(kitchen, fact.bake).find(({ id }) => id === fact.id)?.reading;
-    return reading?.what === 'weight' && !reading.odd ? [{ ...weighed, loaf: reading.grams }] : [];
+    const reading = mended.get(fact.id) ?? fact.reading;
+    return reading.what === 'weight' && !reading.odd ? [{ ...weighed, loaf: reading.grams }] : [];
   });
+}
 
 /**
  * What cool loaves of this kitchen weighed, oldest first: those of this fold, and before a jump what the
