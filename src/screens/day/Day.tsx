@@ -68,6 +68,8 @@ export default function Day(props: {
     await house.take({ kind: 'planOff', plan: plan.id });
     props.onHome();
   };
+  const say = (plan: Pick<DayPlan, 'touches' | 'ready'>): void =>
+    house.say(tellDay(plan, dayClockOf(house)).said.join(' '));
   const due = (to: Instant | 'now', stays = false): void => {
     planning.change((old) => withBake(old, at(), { due: to }));
     if (!stays) back();
@@ -86,7 +88,7 @@ export default function Day(props: {
             house={house}
             plan={plan()}
             more={<Control label={live.title} onPress={() => setFace('live')} />}
-            onSay={() => house.say(tellDay(plan(), dayClockOf(house)).said.join(' '))}
+            onSay={() => say(plan())}
             onChange={change}
             onGiveUp={() => void giveUp(plan())}
             onBake={(id) => props.onBake(id)}
@@ -103,6 +105,7 @@ export default function Day(props: {
             onTake={(ask, plan) => void take(ask, plan)}
             onDraft={relay}
             onPin={(batch, touch, to) => planning.pin(batch, touch, to)}
+            onSay={say}
             onAgain={lay}
             onChange={toAsk}
           />

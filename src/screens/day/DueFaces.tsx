@@ -1,4 +1,4 @@
-import { createSignal, Show, type JSX } from 'solid-js';
+import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import { bench } from '../../core/speech/en/bench.ts';
 import { askPage } from '../../core/speech/en/day.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -8,7 +8,7 @@ import { Slab } from '../../parts/Slab.tsx';
 import { Tiles, type TileOption } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
-import { HALF_HOUR, HOURS, wallOf, type Minute } from './day-hours.ts';
+import { createWall, HALF_HOUR, HOURS, type Minute, type Wall } from './day-hours.ts';
 import { DayPage } from './DayPage.tsx';
 
 const NOW = 'now';
@@ -16,8 +16,7 @@ const NOW = 'now';
 const PAGE = 6;
 
 /** A day as a tile: its name, and its date under it. */
-export function dayTile(house: House, ahead: number): TileOption {
-  const wall = wallOf(house);
+export function dayTile(house: House, wall: Wall, ahead: number): TileOption {
   const at = wall.at(wall.day(ahead), 12 * 60);
   const date = house.date(at).replace(/ \d{4}$/, '');
   const label = ahead === 0 ? askPage.today : ahead === 1 ? askPage.tomorrow : house.day(at);
@@ -36,14 +35,16 @@ export function DayFace(props: {
   readonly onBack: () => void;
 }): JSX.Element {
   const [from, setFrom] = createSignal(0);
-  const days = (): TileOption[] => {
+  // eslint-disable-next-line solid/reactivity -- the house is one
+  const wall = createWall(props.house);
+  const days = createMemo((): TileOption[] => {
     const first = from() === 0 && props.now;
     const count = first ? PAGE - 1 : PAGE;
-    const tiles = Array.from({ length: count }, (_, i) => dayTile(props.house, from() + i));
+    const tiles = Array.from({ length: count }, (_, i) => dayTile(props.house, wall(), from() + i));
     return first
       ? [{ value: NOW, label: askPage.startNow, means: askPage.startNowDetail }, ...tiles]
       : tiles;
-  };
+  });
   const next = (): number => (props.now ? PAGE - 1 : PAGE);
   return (
     <DayPage
@@ -87,11 +88,12 @@ export function HourFace(props: {
   readonly onShift: (at: Instant) => void;
   readonly onBack: () => void;
 }): JSX.Element {
-  const wall = () => wallOf(props.house);
+  // eslint-disable-next-line solid/reactivity -- the house is one
+  const wall = createWall(props.house);
   const day = () => wall().day(props.ahead);
   const at = (minute: Minute): Instant => wall().at(day(), minute);
   const date = (): string => {
-    const { label, means } = dayTile(props.house, props.ahead);
+    const { label, means } = dayTile(props.house, wall(), props.ahead);
     return props.ahead < 2 ? label : `${label} ${means}`;
   };
   const isToday = (due: Instant): boolean => wall().ahead(due) === props.ahead;
@@ -100,6 +102,9 @@ export function HourFace(props: {
     const to = (said() ?? at(12 * 60)) + by;
     if (isToday(to)) props.onShift(Math.round(to / MINUTE) * MINUTE);
   };
+  const hours = createMemo(() =>
+    HOURS.map((minute) => ({ value: String(minute), label: props.house.hour(at(minute)) })),
+  );
   const headline = (): string => fill(askPage.hour, { date: date() });
   return (
     <DayPage
@@ -115,10 +120,7 @@ export function HourFace(props: {
         >
           <Tiles
             label={headline()}
-            options={HOURS.map((minute) => ({
-              value: String(minute),
-              label: props.house.hour(at(minute)),
-            }))}
+            options={hours()}
             onChoose={(value) => props.onHour(at(Number(value)))}
           />
         </Words>

@@ -1,4 +1,4 @@
-import { createMemo, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import type { DayPlan } from '../../core/day/laid/day-plan.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { dayPlan } from '../../core/speech/en/day.ts';
@@ -29,7 +29,7 @@ export function StandingPage(props: {
   const day = createMemo(() => shownOf(props.plan, inputOf(props.house, props.plan.ask).input));
   const untouched = (): boolean => props.plan.ask.bakes.every(({ bake }) => bake === null);
   /** The feed that comes next, of a bake that has not begun. */
-  const feed = () => {
+  const feed = createMemo(() => {
     const waits = props.plan.ask.bakes.filter(({ bake }) => bake === null);
     return props.plan.touches.find(
       ({ batch, name, at }) =>
@@ -37,7 +37,7 @@ export function StandingPage(props: {
         waits.some((one) => one.name === batch) &&
         at - SOON <= props.house.now(),
     );
-  };
+  });
   const begin = async (name: string): Promise<void> => {
     const id = await props.house.beginPlanned(name);
     if (id !== null) props.onBake(id);
@@ -46,29 +46,30 @@ export function StandingPage(props: {
     const mix = props.plan.touches.find((one) => one.batch === batch && one.name === 'mix');
     return mix ? props.house.hour(mix.at) : '–';
   };
-  const slab = (): JSX.Element => {
-    const now = feed();
-    if (now === undefined) {
-      const next = nextTouch(props.plan, props.house.now());
-      return (
+  const next = createMemo(() => nextTouch(props.plan, props.house.now()));
+  const slab = (): JSX.Element => (
+    <Show
+      when={feed()}
+      fallback={
         <Slab
           label={bench.thatsIt}
-          then={next ? nextWords(props.house, next) : start.title}
+          then={next() ? nextWords(props.house, next()!) : start.title}
           fresh="standing"
           onPress={() => props.onHome()}
         />
-      );
-    }
-    return (
-      <Slab
-        label={dayPlan.feedNow}
-        then={fill(dayPlan.feedThen, { ratio: now.choice ?? '', time: ripe(now.batch) })}
-        fresh={`feed ${now.batch}`}
-        disabled={!props.house.holds}
-        onPress={() => void begin(now.batch)}
-      />
-    );
-  };
+      }
+    >
+      {(now) => (
+        <Slab
+          label={dayPlan.feedNow}
+          then={fill(dayPlan.feedThen, { ratio: now().choice ?? '', time: ripe(now().batch) })}
+          fresh={`feed ${now().batch}`}
+          disabled={!props.house.holds}
+          onPress={() => void begin(now().batch)}
+        />
+      )}
+    </Show>
+  );
   return (
     <TapePage
       house={props.house}

@@ -1,3 +1,4 @@
+import { createMemo, untrack, type Accessor } from 'solid-js';
 import { instantOf, wallTime, type WallTime } from '../../core/day/plan/wall-clock.ts';
 import { DAY, HOUR, type Instant } from '../../core/units.ts';
 import type { House } from '../house.ts';
@@ -28,9 +29,10 @@ const noonOf = ({ year, month, day }: WallTime, ahead: number): WallTime => {
   };
 };
 
+/** As it is now; it does not go on by itself. */
 export function wallOf(house: Pick<House, 'now' | 'wall' | 'zone'>): Wall {
   const zone = house.zone();
-  const now = house.now();
+  const now = untrack(house.now);
   const back = now - house.wall(now);
   const shown = (at: Instant): WallTime => wallTime(at - back, zone);
   const today = shown(now);
@@ -51,12 +53,21 @@ export function wallOf(house: Pick<House, 'now' | 'wall' | 'zone'>): Wall {
   };
 }
 
+/** The same, made anew by each midnight alone: what is pressed must not be drawn anew by the second. */
+export function createWall(house: House): Accessor<Wall> {
+  const today = createMemo(() => house.midnight(house.now()));
+  return createMemo(() => {
+    today();
+    return wallOf(house);
+  });
+}
+
 /** 'Sat 12:00', and '12:00' where it is today. */
 export const dayAndHour = (
   house: Pick<House, 'hour' | 'day' | 'midnight' | 'now'>,
   at: Instant,
 ): string =>
-  house.midnight(at) === house.midnight(house.now())
+  house.midnight(at) === house.midnight(untrack(house.now))
     ? house.hour(at)
     : `${house.day(at)} ${house.hour(at)}`;
 

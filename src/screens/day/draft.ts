@@ -60,7 +60,6 @@ export function askOf(
   | { readonly ask: DayAsk; readonly missing: null }
   | { readonly ask: null; readonly missing: string } {
   const no = (missing: string) => ({ ask: null, missing });
-  if (draft.kitchen === null) return no(start.kitchen);
   const names = namesOf(draft, formulas);
   const bakes: AskedBake[] = [];
   for (const [i, bake] of draft.bakes.entries()) {
@@ -82,6 +81,7 @@ export function askOf(
     });
   }
   const { kitchen, away, taken } = draft;
+  if (kitchen === null) return no(start.kitchen);
   return {
     ask: { bakes, kitchen, belief, away, ...(taken.length > 0 ? { taken } : {}) },
     missing: null,

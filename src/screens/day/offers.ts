@@ -71,6 +71,19 @@ function offersOf(change: Change, { ask, time, places }: OfferWorld): readonly O
   }));
 }
 
+/** Bread that cannot be ready within a day of its hour may still be begun at once. */
+const startsNow = (changes: readonly Change[], { bakes }: DayAsk): readonly Offer[] =>
+  bakes.flatMap(({ name, due }, at) =>
+    due === null || changes.some((one) => one.change === 'due' && one.batch === name)
+      ? []
+      : [
+          {
+            words: fill(nothingPage.startNow, { bake: name }),
+            take: (draft: DayDraft) => withBake(draft, at, { due: 'now' }),
+          },
+        ],
+  );
+
 /** A change that was agreed to, in words. */
 export const takenWords = (changes: readonly Change[], time: (at: Instant) => string): string[] =>
   changes.flatMap((change) =>
@@ -89,7 +102,7 @@ export function nothingFits(
     fill(planChanges.because, { name: name === 'planFrom' ? planChanges.planFrom : name }),
   );
   const all = together.flatMap((change) => tellChange(change, time));
-  const offers: readonly Offer[] =
+  const bends: readonly Offer[] =
     changes.length > 0
       ? changes.flatMap((change) => offersOf(change, world))
       : together.length > 0
@@ -100,6 +113,7 @@ export function nothingFits(
             },
           ]
         : [];
+  const offers = [...bends, ...startsNow(changes, ask)];
   const title = offers.length === 0 ? planChanges.none : planChanges.anyOne;
   return {
     headline: fill(planChanges.title, { time: hour }),

@@ -6,7 +6,7 @@ import type { Formula } from '../../core/formula/formula.ts';
 import { carriedBelief } from '../../core/readiness/carry-over.ts';
 import { touchPage } from '../../core/speech/en/day.ts';
 import { fill } from '../../core/speech/fill.ts';
-import type { Instant } from '../../core/units.ts';
+import { MINUTE, type Instant } from '../../core/units.ts';
 import type { House } from '../house.ts';
 import { dayAndHour } from './day-hours.ts';
 import {
@@ -46,15 +46,17 @@ export function createPlanning(house: House): Planning {
   const [pinNote, setPinNote] = createSignal<string>();
   const laid = createLaying(house, asked);
   const formulas = createMemo(() => house.formulas().flatMap(({ formula }) => formula ?? []));
+  // As fine as a plan is; and nothing is made anew by the second.
+  const now = createMemo(() => Math.floor(house.now() / MINUTE) * MINUTE);
   const checked = createMemo(() =>
     askOf(draft(), {
       formulas: formulas(),
       equipment: house.equipment(),
       belief: carriedBelief(
-        lastBelief(house.kitchen(), { id: '', at: house.now() }),
+        lastBelief(house.kitchen(), { id: '', at: now() }),
         formulaOf(draft().bakes[0] ?? EMPTY_BAKE, formulas()),
       ),
-      now: house.now(),
+      now: now(),
       units: house.ways(),
     }),
   );
@@ -93,7 +95,7 @@ export function createPlanning(house: House): Planning {
         kind: 'plan',
         plan: {
           id: old?.id ?? `day-${house.kitchen().seq + 1}`,
-          sequence: old === null ? 0 : old.sequence + 1,
+          sequence: old === null ? 1 : old.sequence + 1,
           ask,
           touches: plan.touches,
           ready: plan.ready,

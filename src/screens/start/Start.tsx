@@ -134,8 +134,8 @@ export default function Start(props: {
                     {cell(start.loaves, loavesTold(draft(), props.house.ways()), 'loaves')}
                     {cell(start.kitchen, warmth(), 'kitchen')}
                     {cell(start.where, joins[draft().from], 'where')}
+                    <PlanDay house={props.house} onDay={() => props.onDay()} />
                   </div>
-                  <PlanDay house={props.house} onDay={() => props.onDay()} />
                   <RunningBakes
                     house={props.house}
                     bakes={running().slice(MOST_BESIDE)}

@@ -1,6 +1,8 @@
-import { cleanup, screen, within } from '@solidjs/testing-library';
+import { cleanup, render, screen, within } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
 import { MINUTE } from '../../../src/core/units.ts';
+import Start from '../../../src/screens/start/Start.tsx';
+import { openBaking } from '../../fakes/baking.ts';
 import { onDay } from './on-day.tsx';
 import { SATURDAY_NOON } from './saturday.ts';
 
@@ -18,7 +20,7 @@ const boxes = (): string[] =>
 it('asks by taps alone, shows the plan as a tape, and takes it by one press', async () => {
   const at = await onDay();
   expect(at.headline()).toBe('Plan a day');
-  expect(screen.getByText('How warm is the kitchen?', { selector: '.slab-then' })).toBeTruthy();
+  expect(screen.getByText('Ready when?', { selector: '.slab-then' })).toBeTruthy();
   await at.ask();
   expect(at.headline()).toBe('Ready Sat 12:00');
   expect(boxes().at(0)).toMatch(/^\d\d:\d\d, Feed the levain$/);
@@ -26,7 +28,7 @@ it('asks by taps alone, shows the plan as a tape, and takes it by one press', as
   await at.press(/^Take it/);
   await vi.waitFor(() => expect(at.house.plan()).not.toBeNull());
   const plan = at.house.plan()!;
-  expect(plan.sequence).toBe(0);
+  expect(plan.sequence).toBe(1);
   expect(plan.ready).toEqual([{ batch: plan.ask.bakes[0]!.name, at: SATURDAY_NOON }]);
   expect(at.house.records().map(({ fact }) => fact.kind)).toEqual(['plan']);
   expect(at.presses()).toBeLessThanOrEqual(8);
@@ -97,7 +99,7 @@ it('asks a plan that stands anew, as the next of its sequence, and gives it up a
   await at.press(/^That’s it/);
   await at.press(/^Make a plan/);
   await at.press(/^Take it/);
-  await vi.waitFor(() => expect(at.house.plan()!.sequence).toBe(1));
+  await vi.waitFor(() => expect(at.house.plan()!.sequence).toBe(2));
   expect(at.house.plan()!.id).toBe(id);
   expect(at.house.plan()!.ask.bakes[0]!.recipe.loaves).toBe(3);
   await at.press(/^More/);
@@ -122,4 +124,17 @@ it('offers the feed once its hour is near, and begins the planned bake by it', a
   await at.press(/^Feed now/);
   await vi.waitFor(() => expect(at.bakes).toHaveLength(1));
   expect(at.house.plan()!.ask.bakes[0]!.bake).toBe(at.bakes[0]);
+});
+
+it('is told on the start page by what comes next, after a reload too', async () => {
+  const at = await onDay();
+  await at.ask();
+  await at.press(/^Take it/);
+  await vi.waitFor(() => expect(at.house.plan()).not.toBeNull());
+  cleanup();
+  const { house } = await openBaking(at.world);
+  render(() => <Start house={house} onBake={() => 0} onKitchen={() => 0} onDay={() => 0} />);
+  expect(screen.getByRole('button', { name: /^Plan a day/ }).textContent).toMatch(
+    /next: feed the levain, 22:25$/,
+  );
 });

@@ -33,7 +33,7 @@ export const askPage = {
   edge: 'The hours of a day',
   due: 'Ready when?',
   startNow: 'Start now',
-  startNowDetail: 'ready as soon as it can be',
+  startNowDetail: 'no set hour',
   bread: 'Another bread',
   away: 'Asleep or out',
   off: 'Leave it out',
@@ -133,6 +133,7 @@ export const touchPage = {
 export const nothingPage = {
   taken: 'Agreed: {note}',
   fewer: '{bake}: {loaves} only.',
+  startNow: '{bake}: start now, with no set hour.',
   allOf: 'Take all of these',
   noBakes: 'No bread is chosen.',
   sameName: 'Two breads have one name.',
