@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { BAKE_PAGES } from './harness/bake-pages.ts';
+import { DAY_PAGES } from './harness/day-pages.ts';
 import { WAYS, type LookedWay } from './harness/look-at.ts';
 import { lookPages } from './harness/look-pages.ts';
 import { lookWalk } from './harness/look-walk.ts';
@@ -45,6 +46,7 @@ it.each([
   ['Start and Kitchen, and on all that lies over a rising dough', PAGES],
   ['the starter, and of its reminder', STARTER_PAGES],
   ['the way of a bake, and of a clock that leapt', BAKE_PAGES],
+  ['the Day', DAY_PAGES],
 ])(
   'holds the same on every page of %s',
   async (_, pages) => {
