@@ -20,6 +20,8 @@ const isBegun = (value: unknown): value is Begun => {
   return typeof question === 'string' && typeof at === 'number' && /^[\d.]{1,6}$/.test(text ?? '');
 };
 
+export type HalfParts = Parameters<typeof makeHalfTyped>;
+
 /**
  * What was keyed and not yet taken, by the question it answers: kept on this tablet across a reload,
  * in no fact. What cannot be read of it counts as nothing typed.

@@ -10,11 +10,11 @@ import { makeDay } from './day.ts';
 import { dateOf, dayOf, hourOf, sinceMidnight } from './hours.ts';
 import { makeFollowUp } from './follow-up.ts';
 import { makeFiles } from './files.ts';
-import { makeHalfTyped } from './half-typed.ts';
 import { makeKeeper, type Kept, type Pressed } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
 import { makeLastKitchen } from './last-kitchen.ts';
+import { laterHalf } from './later-half.ts';
 import { laterTold } from './later-told.ts';
 import { makeFront } from './later-front.ts';
 import { laterVoice } from './later-voice.ts';
@@ -235,7 +235,7 @@ export async function openHouse(world: World): Promise<House> {
     ...world.ways,
     ...{ formulas, lastKitchen, equipment },
     equip: hearing.keptBy(equip, follow),
-    half: makeHalfTyped(settings, () => clock.now(), world.holds && clock.rate === 1),
+    half: laterHalf(settings, () => clock.now(), world.holds && clock.rate === 1),
     tryCall(kind, inMs) {
       void sound.arm();
       return sound.ring(kind, inMs);
