@@ -6,7 +6,7 @@ import type { Unheard, UnheardParts } from './unheard.ts';
 export function beforeItRings(voice: { fetch(): Promise<unknown> }, parts: UnheardParts): Unheard {
   const [unheard, setUnheard] = createSignal<Unheard | null>(null);
   parts.world.later(0, () => {
-    void Promise.all([loadJudge(), import('./say-aloud.ts'), voice.fetch()]);
+    void Promise.all([loadJudge(), import('./course.ts'), import('./say-aloud.ts'), voice.fetch()]);
     void import('./unheard.ts').then(({ makeUnheard }) => setUnheard(makeUnheard(parts)));
   });
   return {

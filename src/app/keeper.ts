@@ -1,4 +1,3 @@
-import { advance } from '../../machines/kitchen/advance.ts';
 import { MACHINE_VERSION, type Kitchen, type Machines } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import { StoreError, type LogStore, type StoreTrouble } from '../../machines/ports.ts';
@@ -6,6 +5,7 @@ import type { Metres } from '../core/oven/boiling.ts';
 import type { Deed, Fact } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { Judge } from './judge.ts';
+import type { LaterCourse } from './later-course.ts';
 import type { KitchenTime } from './kitchen-time.ts';
 import type { Opened } from './open-log.ts';
 
@@ -35,6 +35,7 @@ export interface KeeperParts {
   readonly machines: Machines;
   /** Loaded after the first paint; the first press waits for it. */
   readonly judge: () => Promise<Judge>;
+  readonly course: LaterCourse;
   /** Above the sea; left out: at it. */
   readonly height?: () => Metres;
   readonly time: KitchenTime;
@@ -104,7 +105,7 @@ export function makeKeeper(parts: KeeperParts): Keeper {
   };
 
   const takeNow = async (deed: Deed): Promise<Outcome> => {
-    const judge = await parts.judge();
+    const [judge] = await Promise.all([parts.judge(), parts.course.fetch()]);
     if (deed.kind === 'press' && deed.seen !== undefined && deed.seen !== kept.kitchen.seq) {
       return 'refused';
     }
@@ -156,9 +157,10 @@ export function makeKeeper(parts: KeeperParts): Keeper {
 
   /** While a fact is being written the kitchen stands still: what falls due then is due a moment later. */
   const tick = () => {
-    if (writing) return;
+    const course = parts.course.here();
+    if (writing || course === null) return;
     const { at } = time.read(kept.kitchen.now);
-    const stepped = advance(kept.kitchen, machines, at);
+    const stepped = course.advance(kept.kitchen, machines, at);
     if (!stepped.taken) return;
     show({ kitchen: stepped.kitchen });
     if (stepped.says.length > 0) onSay(stepped.says);

@@ -14,6 +14,7 @@ import { makeKeeper, type Kept, type Pressed } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
 import { makeLastKitchen } from './last-kitchen.ts';
+import { makeCourse } from './later-course.ts';
 import { laterHalf } from './later-half.ts';
 import { laterTold } from './later-told.ts';
 import { makeFront } from './later-front.ts';
@@ -69,6 +70,7 @@ export async function openHouse(world: World): Promise<House> {
   const wall = (at: number) => time.wallOf(at);
   const hearing = await makeHearing(equipment().quiet, wall);
   const ringing = () => (world.holds ? hearing.ringing(kept().kitchen) : null);
+  const course = await makeCourse(opened.records.length > 0);
   const front = await makeFront(kept, ringing);
   const [zone, setZone] = createSignal(0);
   const onWall = (at: number) => {
@@ -105,7 +107,7 @@ export async function openHouse(world: World): Promise<House> {
     reopen: () => openLog(store, MACHINES),
     store,
     machines: MACHINES,
-    ...{ judge: loadJudge, height: () => equipment().height ?? 0 },
+    ...{ judge: loadJudge, course, height: () => equipment().height ?? 0 },
     time,
     ids,
     later,
@@ -117,8 +119,7 @@ export async function openHouse(world: World): Promise<House> {
     onSay: (says, pressed) => void (catchingUp || speak(says, pressed)),
   });
   const runner = makeRunner({
-    clock,
-    sound,
+    ...{ clock, sound, course },
     machines: MACHINES,
     wallOf: wall,
     tick: () => keeper.tick(),

@@ -1,4 +1,4 @@
-import type { Quiet } from '../../machines/kitchen/next-call.ts';
+import type { Quiet } from '../../machines/kitchen/ringing.ts';
 import type { QuietHours } from '../core/kitchen/equipment.ts';
 import { canWait, minutesLeft } from '../core/kitchen/quiet-hours.ts';
 import type { Instant } from '../core/units.ts';

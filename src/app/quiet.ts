@@ -1,6 +1,6 @@
 import type { Call } from '../../machines/attention/attention.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
-import { ringingOf, type Quiet } from '../../machines/kitchen/next-call.ts';
+import { ringingOf, type Quiet } from '../../machines/kitchen/ringing.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Instant } from '../core/units.ts';
 

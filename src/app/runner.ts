@@ -1,13 +1,14 @@
-import { wanted } from '../../machines/kitchen/dues.ts';
 import type { Kitchen, Machines } from '../../machines/kitchen/kitchen.ts';
-import { nextCall, type Quiet } from '../../machines/kitchen/next-call.ts';
+import type { Quiet } from '../../machines/kitchen/ringing.ts';
 import type { Clock, Sound, Stop } from '../../machines/ports.ts';
 import type { Instant } from '../core/units.ts';
+import type { LaterCourse } from './later-course.ts';
 
 export interface RunnerParts {
   readonly clock: Clock;
   readonly sound: Sound;
   readonly machines: Machines;
+  readonly course: Pick<LaterCourse, 'here'>;
   /** The clock's instant of a kitchen instant. */
   readonly wallOf: (at: Instant) => Instant;
   readonly tick: () => void;
@@ -23,7 +24,8 @@ export interface Runner {
 }
 
 /** Alarms are levels: what is wanted is held against what stands, and only the difference is done. */
-export function makeRunner({ clock, sound, machines, wallOf, tick, quiet }: RunnerParts): Runner {
+export function makeRunner(parts: RunnerParts): Runner {
+  const { clock, sound, machines, course, wallOf, tick, quiet } = parts;
   let alarm: { readonly at: Instant; readonly stop: Stop } | null = null;
   /** `from` is a kitchen instant, `at` the clock's. */
   let ring: {
@@ -40,9 +42,11 @@ export function makeRunner({ clock, sound, machines, wallOf, tick, quiet }: Runn
   };
   return {
     follow(kitchen) {
-      const { alarmAt } = wanted(kitchen);
+      const time = course.here();
+      if (time === null) return;
+      const { alarmAt } = time.wanted(kitchen);
       arm(alarmAt === null ? null : wallOf(alarmAt));
-      const next = nextCall(kitchen, machines, quiet);
+      const next = time.nextCall(kitchen, machines, quiet);
       const at = next && wallOf(next.at);
       // A call laid ahead moves with the tablet's clock; one that has begun is not begun again.
       const isOn =

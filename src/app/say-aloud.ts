@@ -1,6 +1,6 @@
 import { sounding, type Call } from '../../machines/attention/attention.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
-import type { Quiet } from '../../machines/kitchen/next-call.ts';
+import type { Quiet } from '../../machines/kitchen/ringing.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Instant, Units } from '../core/units.ts';

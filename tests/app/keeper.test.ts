@@ -4,6 +4,7 @@ import { replay } from '../../machines/kitchen/replay.ts';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import type { Deed, Fact } from '../../src/core/records/fact.ts';
 import { MINUTE } from '../../src/core/units.ts';
+import { COURSE_HERE } from '../fakes/course-here.ts';
 import { judgeBy } from '../../src/app/judge.ts';
 import { makeKeeper, type Kept } from '../../src/app/keeper.ts';
 import { makeKitchenTime } from '../../src/app/kitchen-time.ts';
@@ -37,6 +38,7 @@ async function open(rows = makeMemoryStore(), at = 1_000 * MINUTE) {
     reopen: () => openLog(rows, MACHINES),
     store: rows,
     machines: MACHINES,
+    course: COURSE_HERE,
     judge: () =>
       Promise.resolve((kitchen, machines, bare) => {
         judged.push(bare);

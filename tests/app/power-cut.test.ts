@@ -4,6 +4,7 @@ import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { makeLogStore } from '../../src/adapters/store.ts';
 import type { Deed } from '../../src/core/records/fact.ts';
+import { COURSE_HERE } from '../fakes/course-here.ts';
 import { judgeBy } from '../../src/app/judge.ts';
 import { makeKeeper, type Kept } from '../../src/app/keeper.ts';
 import { makeKitchenTime } from '../../src/app/kitchen-time.ts';
@@ -86,6 +87,7 @@ async function bakeUntil(cut: number): Promise<{ shown: number; kept: number }> 
     reopen: () => openLog(store, MACHINES),
     store,
     machines: MACHINES,
+    course: COURSE_HERE,
     judge: () => Promise.resolve(judgeBy(plainWait, plainStarter)),
     time: makeKitchenTime(clock, null),
     ids: { device: 'counter', next: () => `id${(n += 1)}` },

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
-import type { Quiet } from '../../machines/kitchen/next-call.ts';
+import { COURSE_HERE } from '../fakes/course-here.ts';
+import type { Quiet } from '../../machines/kitchen/ringing.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
 import { makeRunner, type Runner } from '../../src/app/runner.ts';
 import { makeSilentSound, type SilentSound } from '../fakes/silent-sound.ts';
@@ -24,6 +25,7 @@ beforeEach(() => {
     clock,
     sound,
     machines: MACHINES,
+    course: COURSE_HERE,
     wallOf: (at) => at,
     tick: () => void (ticks += 1),
     quiet: (call, at) => quiet(call, at),
@@ -84,6 +86,7 @@ describe('the effect runner', () => {
       clock: makeTurnedClock(hand.now, 60),
       sound: fast,
       machines: MACHINES,
+      course: COURSE_HERE,
       wallOf: (at) => at,
       tick: () => undefined,
       quiet: () => null,

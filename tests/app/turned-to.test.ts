@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ringingOf } from '../../machines/kitchen/next-call.ts';
+import { ringingOf } from '../../machines/kitchen/ringing.ts';
 import { openTasks } from '../../machines/kitchen/open-tasks.ts';
 import { sayAloud } from '../../src/app/say-aloud.ts';
 import { waitFor } from '../../src/core/day/waits.ts';
