@@ -4,7 +4,8 @@ import type { DayPlan } from '../../src/core/day/laid/day-plan.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { walkTo } from '../machines/support/onward.ts';
-import { laidDay, THURSDAY } from './laid-day.ts';
+import { askWorld, dayAsk, laidDay, THURSDAY } from './laid-day.ts';
+import type { LogRecord } from '../../src/core/records/record.ts';
 
 export const BREAD = 'Cherry and hazelnut';
 
@@ -17,8 +18,8 @@ export interface RunningDay {
 }
 
 /** The bake `a` of it stands at a stage; it began when its feed was planned, so many minutes late. */
-export function runningDay(stage: string, late = 0): RunningDay {
-  const plan = laidDay();
+export function runningDay(stage: string, late = 0, zone = 'Europe/Berlin'): RunningDay {
+  const plan = laidDay(dayAsk(), askWorld({ zone }));
   const hand = new Hand({ now: THURSDAY, wait: waitFor });
   hand.do({ kind: 'plan', plan });
   const at = (name: string): number => plan.touches.find((touch) => touch.name === name)!.at;
@@ -36,4 +37,14 @@ export function runningDay(stage: string, late = 0): RunningDay {
   });
   walkTo(hand, 'a', stage);
   return { hand, plan, at };
+}
+
+/** A baker who goes on where a log ends. */
+export function goingOn(records: readonly LogRecord[], now: number): Hand {
+  const hand = new Hand({ now, wait: waitFor });
+  const { kitchen, trouble } = hand.fold.replay(records, hand.machines);
+  if (trouble) throw new Error(`The log differs at ${trouble.seq}.`);
+  hand.kitchen = kitchen;
+  hand.records = [...records];
+  return hand.turnTo(now);
 }

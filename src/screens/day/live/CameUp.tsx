@@ -1,4 +1,4 @@
-import { createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Match, on, Show, Switch, type JSX } from 'solid-js';
 import { planAndFallback, type Laid, type Trouble } from '../../../core/day/laid/came-up.ts';
 import type { DayPlan } from '../../../core/day/laid/day-plan.ts';
 import { liveInput } from '../../../core/day/laid/live-input.ts';
@@ -36,11 +36,18 @@ export function CameUp(props: {
   const [leaving, setLeaving] = createSignal<Instant>(0);
   const [ways, setWays] = createSignal<readonly Laid[]>([]);
   const now = (): Instant => Math.floor(props.house.now() / MINUTE) * MINUTE;
-  const day = () => liveDayOf(props.house, props.plan);
-  const at = () => {
+  const minute = createMemo(now);
+  // A question takes a while to make: by the minute, not by the second.
+  const day = createMemo(
+    on([() => props.plan, minute, () => props.house.kitchen().seq], ([plan]) =>
+      liveDayOf(props.house, plan),
+    ),
+  );
+  const live = createMemo(() => {
     const one = day();
-    return one ? Object.entries(liveInput(one).at) : [];
-  };
+    return one && liveInput(one);
+  });
+  const at = () => Object.entries(live()?.at ?? {});
   const levain = (): string | undefined =>
     at().find(([, { touch }]) => touch === 'feed levain')?.[0];
   /** A fold whose hour has gone by. */
@@ -50,7 +57,7 @@ export function CameUp(props: {
         name.startsWith('fold ') &&
         planned < now() &&
         at().some(([one, { touch }]) => one === batch && touch === 'salt and water') &&
-        !liveInput(day()!).done[batch]?.includes(name),
+        !live()?.done[batch]?.includes(name),
     );
   const spoils = (): boolean =>
     props.plan.ask.bakes.some(({ bake, recipe }) => bake !== null && perishableIn(recipe));

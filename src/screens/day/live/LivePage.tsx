@@ -54,6 +54,9 @@ export default function LivePage(props: {
     const turn = Math.floor(props.house.now() / TURN);
     return [seq, turn, ...Object.values(bakes).map((bake) => stageOf(bake))].join(' ');
   });
+  const alone = createMemo(
+    on([plan, stands], ([one]) => (one === null ? [] : unattended(props.house, one))),
+  );
   let asked = 0;
   createEffect(
     on([plan, stands], async ([one]) => {
@@ -141,7 +144,7 @@ export default function LivePage(props: {
                     <Match when={anew()?.is === 'nothing'}>{told()}</Match>
                   </Switch>
                 </p>
-                <For each={unattended(props.house, one())}>
+                <For each={alone()}>
                   {(touch) => (
                     <p class="live-warn">
                       {unbroken(
