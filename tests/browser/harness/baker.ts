@@ -52,15 +52,26 @@ export class Baker {
   async noted(tap: () => Promise<void>): Promise<void> {
     const before = await this.app.countRows();
     await tap();
-    await vi.waitFor(
-      async () => {
-        if ((await this.app.countRows()) > before) return;
-        throw new Error(`No fact after a tap; now: “${await this.headline()}”.`);
-      },
-      // A loaded machine may be long about it; what never comes is a failure all the same.
-      { timeout: 20_000, interval: 10 },
-    );
+    // A loaded machine may be long about it; what never comes is a failure all the same.
+    const come = async (): Promise<void> => {
+      if ((await this.app.countRows()) <= before) throw new Error('No fact yet.');
+    };
+    await vi.waitFor(come, { timeout: 20_000, interval: 10 }).catch(async () => {
+      throw new Error(await this.missed());
+    });
     await this.app.turn(70);
+  }
+
+  /**
+   * What became of a tap without a fact. What was taken and only not written yet is shown once a quarter
+   * of a second has passed: then the disk is slow. Else the press was never taken.
+   */
+  private async missed(): Promise<string> {
+    const tell = async () =>
+      `“${await this.headline()}”, “${await this.page.locator('.caption').innerText()}”`;
+    const before = await tell();
+    await this.app.turn(300);
+    return `No fact after a tap; then: ${before}; 0.3 s later: ${await tell()}.`;
   }
 
   slab(): Promise<void> {
