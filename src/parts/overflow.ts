@@ -13,6 +13,18 @@ export interface Overflow {
 
 /** A tight last line's letters reach this far, px, past its box: no reason to read on. */
 const INK = 4;
+/** Left free over a press that is read on to, px. */
+const AIR = 4;
+
+/** How far down the presses begin that the foot of a box cuts (whole-lines.ts), px: they come whole next. */
+const cutPresses = (box: HTMLElement): readonly number[] => {
+  const { top, bottom } = box.getBoundingClientRect();
+  return [...box.querySelectorAll('[data-cut]')]
+    .map((press) => press.getBoundingClientRect())
+    .filter((press) => press.bottom > bottom)
+    .map((press) => press.top - top - AIR)
+    .filter((down) => down > AIR);
+};
 
 /**
  * Words that do not fit are read on by single presses, for wet hands do not drag. `onLong` is told
@@ -56,7 +68,8 @@ export function makeOverflow(onLong?: typeof showWholeLines): Overflow {
     further: () => {
       const end = box.scrollHeight - box.clientHeight;
       // A line stays in sight, so that the eye finds its place again.
-      box.scrollTop = box.scrollTop >= end - 1 ? 0 : box.scrollTop + box.clientHeight * 0.8;
+      const step = Math.min(box.clientHeight * 0.8, ...cutPresses(box));
+      box.scrollTop = box.scrollTop >= end - 1 ? 0 : box.scrollTop + step;
     },
   };
 }

@@ -43,14 +43,15 @@ export function clearOf(bands: readonly Band[], edge: number, down = false): num
   return clearOf(bands, next, down);
 }
 
-/** Hides presses that stand in part: each by itself, for they stand in columns. */
-const hideCut = (inner: Element, edges: readonly number[]): void => {
+/**
+ * Hides presses that stand in part: each by itself, for they stand in columns. One that is as high as
+ * the box is better seen in part than not at all.
+ */
+const hideCut = (inner: Element, edges: readonly number[], most = 0): void => {
   for (const press of inner.querySelectorAll('button')) {
     const box = press.getBoundingClientRect();
-    press.toggleAttribute(
-      'data-cut',
-      edges.some((edge) => isCut(box, edge)),
-    );
+    const hides = box.height < most && edges.some((edge) => isCut(box, edge));
+    press.toggleAttribute('data-cut', hides);
   }
 };
 
@@ -75,5 +76,5 @@ export function showWholeLines(box: HTMLElement, inner: HTMLElement, isLong: boo
   // at the sides.
   const isMost = to - from > height / 2;
   inner.style.clipPath = isMost ? `inset(${from - all.top}px -99px ${all.bottom - to}px)` : '';
-  hideCut(inner, isMost ? [from, to] : [top, bottom]);
+  hideCut(inner, isMost ? [from, to] : [top, bottom], height - 2 * SLACK);
 }

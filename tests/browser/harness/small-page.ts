@@ -29,6 +29,8 @@ export async function checkSmallPage(app: App, at: string): Promise<void> {
     };
     const outOfReach = (el: HTMLElement): boolean => {
       el.scrollIntoView({ block: 'nearest' });
+      // Told of it at once: what stands in part there is hidden.
+      el.closest('.bench-words, .sheet')?.dispatchEvent(new Event('scroll'));
       const { left, top, right, bottom } = el.getBoundingClientRect();
       const hit = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
       return !el.contains(hit);

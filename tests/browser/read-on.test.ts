@@ -1,0 +1,61 @@
+import { expect, it } from 'vitest';
+import { Baker } from './harness/baker.ts';
+import { beginBread } from './harness/begin-bread.ts';
+import { expectNoFaults } from './harness/faults.ts';
+import { openApp, VIEWPORTS, type App, type ViewportName } from './harness/open-app.ts';
+import { press } from './harness/page-step.ts';
+import { settled } from './harness/settled.ts';
+
+/** The presses that stand whole on the upper sheet now, and all there are. */
+const seen = (app: App) =>
+  app.page.evaluate(() => {
+    const sheet = [...document.querySelectorAll('.sheet')].at(-1)!;
+    const presses = [...sheet.querySelectorAll<HTMLElement>('.sheet-inner button')];
+    const whole = presses.filter((el) => {
+      const { left, right, top, bottom } = el.getBoundingClientRect();
+      const hit = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
+      return top >= -1 && bottom <= innerHeight + 1 && el.contains(hit);
+    });
+    const names = (of: readonly HTMLElement[]) => of.map((el) => el.innerText);
+    return { whole: names(whole), all: names(presses), top: sheet.scrollTop };
+  });
+
+it('brings every press of a long sheet whole into sight by Read on, in words of either size', async () => {
+  const app = await openApp();
+  const baker = new Baker(app);
+  await app.page.locator('.start-grid').waitFor();
+  await beginBread(baker, 'Cherry and hazelnut', 'My dough is in the bowl');
+  let long = 0;
+  for (const [open, back] of [
+    ['More', 'Back to the bench'],
+    ['New reading', 'Back to the bench'],
+  ] as const) {
+    await press(baker, [open]);
+    if (open === 'New reading') await baker.key('24');
+    for (const view of Object.keys(VIEWPORTS) as ViewportName[])
+      for (const text of ['plain', 'bigger']) {
+        await app.setViewport(view);
+        await app.page.evaluate((t) => (document.documentElement.dataset['text'] = t), text);
+        await app.turn(700);
+        await settled(app.page);
+        const found = new Set<string>();
+        const further = app.page.locator('.sheet-further button');
+        for (let n = 0, top = -1; n < 12; n += 1) {
+          const now = await seen(app);
+          for (const name of now.whole) found.add(name);
+          if ((await further.count()) === 0 || now.top <= top) break;
+          top = now.top;
+          long += 1;
+          await baker.tap('.sheet-further button');
+          await settled(app.page);
+        }
+        const { all } = await seen(app);
+        expect.soft([...found].toSorted(), `${open}, ${view}, ${text}`).toEqual(all.toSorted());
+      }
+    await app.page.evaluate(() => (document.documentElement.dataset['text'] = 'plain'));
+    await app.setViewport('wide');
+    await press(baker, [back]);
+  }
+  expect(long).toBeGreaterThan(6);
+  expectNoFaults(app.faults);
+});
