@@ -14,6 +14,7 @@ import {
 } from '../../core/speech/en/crust.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showHeat } from '../../core/speech/heats.ts';
 import type { Minutes, Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked, Press } from './view.ts';
@@ -52,9 +53,10 @@ function lowWords(
   const { core } = coreSays(signs.cores, signs);
   if (judged.verdict !== 'fiveMore' || more === null || core === null) return null;
   if (why !== 'raw' && why !== 'pale') return null;
-  const facts = { celsius: core, crumbHeat: coreTarget(height).least, minutes: more };
+  const facts = { crumbHeat: coreTarget(height).least, minutes: more };
+  const [got = ''] = showHeat(core, units).split(' ');
   return {
-    detail: fill(crust.low, shown(facts, units)),
+    detail: fill(crust.low, { ...shown(facts, units), got }),
     spoken: fill(crust.more[why], said(facts, units)),
   };
 }

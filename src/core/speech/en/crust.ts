@@ -37,8 +37,8 @@ export const crust = {
     early: 'Too early. Five more minutes.',
     unsure: 'The signs say too little. Five more minutes.',
   } satisfies Record<CrustWhy, string>,
-  /** Its core was low, and says for how long: as it is shown, and said. */
-  low: 'Core {celsius} of {crumbHeat}. About {minutes} more.',
+  /** Its core was low, and says for how long: as it is shown, its unit once, and said. */
+  low: 'Core {got} of {crumbHeat}. About {minutes} more.',
   more: { raw: 'Raw inside. About {minutes} more.', pale: 'Still pale. About {minutes} more.' },
   /** One more sign, or a number again; by the key of what is asked. */
   asks: {
