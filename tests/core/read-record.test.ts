@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readRecord } from '../../src/core/records/read-record.ts';
 import { upgrade } from '../../src/core/records/upgrade.ts';
+import { MACHINE_VERSION as TODAY } from '../../machines/kitchen/kitchen.ts';
 
 const ROW = {
   seq: 1,
@@ -12,8 +13,8 @@ const ROW = {
 
 describe('reading one row of a log', () => {
   it('takes a whole record as it is', () => {
-    const row = { ...ROW, machineVersion: 8 };
-    expect(readRecord(row, 8).record).toBe(row);
+    const row = { ...ROW, machineVersion: TODAY };
+    expect(readRecord(row, TODAY).record).toBe(row);
   });
 
   it('refuses a newer version by name, never half-read', () => {
@@ -47,8 +48,11 @@ describe('reading one row of a log', () => {
         { ...ROW.fact, kind: 'start', bake: 'a', loaves: [], from: 'x', recipe: { process: odd } },
       ];
       for (const fact of facts) {
-        const read = readRecord({ ...ROW, position: { oven: odd, bakes: { a: odd } }, fact }, 8);
-        expect(read.record?.machineVersion).toBe(8);
+        const read = readRecord(
+          { ...ROW, position: { oven: odd, bakes: { a: odd } }, fact },
+          TODAY,
+        );
+        expect(read.record?.machineVersion).toBe(TODAY);
       }
     },
   );
@@ -100,14 +104,14 @@ describe('a row of version 1', () => {
   });
 
   it('leaves a row of today as it is', () => {
-    const row = { ...ROW, machineVersion: 8, fact: start };
-    expect(upgrade(row, 8)).toBe(row);
+    const row = { ...ROW, machineVersion: TODAY, fact: start };
+    expect(upgrade(row, TODAY)).toBe(row);
   });
 });
 
 describe('a deed of the starter', () => {
   const fed = { ...ROW.fact, kind: 'starter', did: 'fed', flour: 2, celsius: 22 };
-  const read = (fact: object) => readRecord({ ...ROW, machineVersion: 8, fact }, 8);
+  const read = (fact: object) => readRecord({ ...ROW, machineVersion: TODAY, fact }, TODAY);
 
   it('is read as it is', () => {
     for (const more of [{}, { did: 'renewed' }, { did: 'put', where: 'fridge' }])
