@@ -3,6 +3,7 @@ import { askInput } from '../../core/day/laid/ask-input.ts';
 import type { AskTrouble } from '../../core/day/laid/ask-trouble.ts';
 import type { DayAsk } from '../../core/day/laid/day-plan.ts';
 import type { PlanInput, PlanResult } from '../../core/day/plan/types.ts';
+import { askWorldOf } from '../ask-world.ts';
 import type { House } from '../house.ts';
 
 /** How far the question is: what cannot be asked, still looked for, or answered. */
@@ -11,8 +12,8 @@ export type Laid =
   | {
       readonly state: 'laying' | 'laid';
       readonly ask: DayAsk;
-      readonly input: PlanInput;
-      /** The best so far; null while there is none. */
+      /** The question it became, and the best plan so far; null while there is none. */
+      readonly input: PlanInput | null;
       readonly result: PlanResult | null;
     }
   | { readonly state: 'failed'; readonly ask: DayAsk };
@@ -25,16 +26,7 @@ export interface Asked {
 
 /** The planner's question of an ask, as this house's clock and kitchen stand. */
 export const inputOf = (house: House, ask: DayAsk) =>
-  untrack(() => {
-    const now = house.now();
-    return askInput(ask, {
-      now,
-      zone: house.zone(),
-      ahead: now - house.wall(now),
-      week: house.equipment().week,
-      equipment: house.equipment(),
-    });
-  });
+  untrack(() => askInput(ask, askWorldOf(house)));
 
 /** Lays each new ask aside from the page; null where nothing is asked. */
 export function createLaying(house: House, ask: Accessor<Asked | null>): Accessor<Laid | null> {
@@ -43,31 +35,29 @@ export function createLaying(house: House, ask: Accessor<Asked | null>): Accesso
     on(ask, (asked) => {
       if (asked === null) return void setLaid(null);
       const { ask: its, orElse } = asked;
-      const { input, troubles } = inputOf(house, its);
-      if (input === null)
-        return orElse ? orElse() : void setLaid({ state: 'troubles', ask: its, troubles });
       let stop = (): void => undefined;
       let isOver = false;
       onCleanup(() => {
         isOver = true;
         stop();
       });
-      if (!orElse) setLaid({ state: 'laying', ask: its, input, result: null });
-      house.planner().then(
-        (planner) => {
+      if (!orElse) setLaid({ state: 'laying', ask: its, input: null, result: null });
+      const failed = (): void => {
+        if (isOver) return;
+        if (orElse) orElse();
+        else setLaid({ state: 'failed', ask: its });
+      };
+      house.planner().then((planner) => {
+        if (isOver) return;
+        const world = untrack(() => askWorldOf(house));
+        stop = planner.layAsk(its, world, ({ troubles, input, result, isLast }) => {
           if (isOver) return;
-          stop = planner.lay(input, (result, isLast) => {
-            if (isOver) return;
-            if (orElse && result.fits !== true) return isLast ? orElse() : undefined;
-            setLaid({ state: isLast ? 'laid' : 'laying', ask: its, input, result });
-          });
-        },
-        () => {
-          if (isOver) return;
-          if (orElse) orElse();
-          else setLaid({ state: 'failed', ask: its });
-        },
-      );
+          if (result === null && troubles.length === 0) return failed();
+          if (orElse && result?.fits !== true) return isLast ? orElse() : undefined;
+          if (result === null) setLaid({ state: 'troubles', ask: its, troubles });
+          else setLaid({ state: isLast ? 'laid' : 'laying', ask: its, input, result });
+        });
+      }, failed);
     }),
   );
   return laid;
