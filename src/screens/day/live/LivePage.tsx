@@ -159,6 +159,16 @@ export default function LivePage(props: {
                 <Show when={moved()}>
                   {(found) => (
                     <section class="live-offer">
+                      <div class="sheet-grid">
+                        <Control
+                          label={words.take}
+                          fresh={found().sign}
+                          strong
+                          disabled={!props.house.holds}
+                          onPress={() => void accept({ kind: 'plan', plan: found().next })}
+                        />
+                        <Control label={words.keep} onPress={() => setDeclined(found().sign)} />
+                      </div>
                       <table class="live-table">
                         <thead>
                           <tr>
@@ -179,16 +189,6 @@ export default function LivePage(props: {
                           </For>
                         </tbody>
                       </table>
-                      <div class="sheet-grid">
-                        <Control
-                          label={words.take}
-                          fresh={found().sign}
-                          strong
-                          disabled={!props.house.holds}
-                          onPress={() => void accept({ kind: 'plan', plan: found().next })}
-                        />
-                        <Control label={words.keep} onPress={() => setDeclined(found().sign)} />
-                      </div>
                     </section>
                   )}
                 </Show>
