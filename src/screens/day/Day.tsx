@@ -54,6 +54,8 @@ export default function Day(props: {
     lay();
   };
   const take = async (ask: DayAsk, plan: Extract<PlanResult, { fits: true }>): Promise<void> => {
+    // What was being said was of a plan that was only looked at.
+    house.say('');
     await planning.take(ask, plan);
     setFace(standing() ? 'standing' : 'ask');
   };
