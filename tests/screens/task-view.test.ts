@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { waitFor } from '../../src/core/day/waits.ts';
+import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { TASKS } from '../../src/core/records/task.ts';
 import { tasks } from '../../src/core/speech/en/tasks.ts';
@@ -10,10 +11,12 @@ import { aheadOf } from '../../src/screens/bench/task-view.ts';
 import { benchView } from '../../src/screens/bench/view.ts';
 import { nameOf } from '../../src/screens/stage-names.ts';
 import { grade } from '../core/speech/support/grade.ts';
+import { clipId } from '../../src/core/speech/clips.ts';
+import { clipIndex } from '../core/speech/support/as-spoken.ts';
 import { sentencesOf, wordsOf } from '../core/speech/support/catalogue.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { walkTo } from '../machines/support/onward.ts';
-import { RECIPE, TIN } from '../machines/support/recipe.ts';
+import { RECIPE, STONE, TIN } from '../machines/support/recipe.ts';
 
 const [first] = RECIPE.formula.fillings;
 const NUTS: Recipe = {
@@ -53,6 +56,28 @@ describe('a task that calls', () => {
     expect(hand.deadline('a')).toBe(end);
     hand.takeBack();
     expect(see(hand).task).toBe('toast');
+  });
+
+  it('takes one loaf out of the fridge for a pot, the next load for a stone', () => {
+    const called = (recipe: Recipe, lanes: string[]) => {
+      const hand = new Hand({ wait: waitFor });
+      hand.start('a', 'oven.queued', ['a1', 'a2'], recipe);
+      hand.press('oven', 'ovenOn', { lanes });
+      for (const item of ['parchment', 'kettle']) {
+        hand.turnTo(hand.kitchen.oven.context.marks[`lead.${item}`] ?? hand.now);
+        hand.press('oven', 'taskDone', { item });
+      }
+      hand.turnTo(hand.kitchen.oven.context.marks['lead.fetch']!);
+      const two = { ...EQUIPMENT, stones: 2 };
+      const units = { heat: 'C', weight: 'g' } as const;
+      return benchView(hand.kitchen, focusOn(hand.kitchen, 'a')!, hour, null, units, two);
+    };
+    const [pot, stone] = [called(RECIPE, ['lane.left', 'lane.right']), called(STONE, ['lane.pot'])];
+    expect([pot.task, pot.headline]).toEqual(['fetch', 'Take loaf 1 out of the fridge']);
+    expect([stone.task, stone.headline]).toEqual(['fetch', 'Take 2 loaves out of the fridge']);
+    expect(stone.spoken).toMatch(/^two loaves out of the fridge\. /);
+    // Said of words that have their clips: of a number, and of what a single loaf is told.
+    expect(clipIndex.has(clipId('out of the fridge'))).toBe(true);
   });
 
   it('can be left out by one press, and is not asked again', () => {

@@ -8,7 +8,7 @@ import type { WaitInput } from './waits.ts';
 
 /**
  * Minutes before it is needed that a task is called. Toasting takes 10 min and cooling 30; cheese
- * out of the fridge loses its chill in an hour; loaves stay in the fridge until the pot is nearly hot;
+ * out of the fridge loses its chill in an hour; loaves stay in the fridge until the oven is nearly hot;
  * the rest is handwork. Common practice, no source.
  */
 const BEFORE: Readonly<
@@ -73,13 +73,12 @@ const wanted = (input: WaitInput, end: Instant): readonly (readonly [Timed, Inst
   }
   if (stage === 'proof.counter') return by(end, 'shelf');
   if (stage === 'preheating' || stage === 'recover') {
-    if (process.vessel === 'tin') return [];
     const isCold = process.retard > 0 && input.takenOut === undefined;
     return by(
       end,
-      'parchment',
+      ...(process.vessel === 'tin' ? [] : (['parchment'] as const)),
       ...(process.vessel === 'stone' ? (['kettle'] as const) : []),
-      ...(process.vessel === 'pot' && isCold ? (['fetch'] as const) : []),
+      ...(isCold ? (['fetch'] as const) : []),
     );
   }
   return stage === 'open' ? by(end, 'rack') : [];

@@ -1,6 +1,6 @@
 import { openTasks } from '../../../machines/kitchen/open-tasks.ts';
 import { asksRise, TASKS, type Task } from '../../core/records/task.ts';
-import { taskPress, tasks } from '../../core/speech/en/tasks.ts';
+import { fetchLoad, taskPress, tasks } from '../../core/speech/en/tasks.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked, Press } from './view.ts';
@@ -39,13 +39,16 @@ export function taskView(focus: Focus): TaskAct | null {
   if (first === undefined) return null;
   const { task, called, at } = first;
   const words = tasks[task];
+  const together = task === 'fetch' && focus.bake.context.recipe.process.vessel !== 'pot';
+  const { headline } = together ? fetchLoad : words;
+  const said = together ? fetchLoad.spoken : headline;
   return {
     task,
     since: called ?? at,
-    headline: words.headline,
+    headline,
     detail: words.detail,
     care: words.care ?? null,
-    spoken: `${words.headline}. ${words.detail}`,
+    spoken: `${said}. ${words.detail}`,
     // What is asked is answered by a reading, which closes it.
     slab: asksRise(task)
       ? { label: words.done, then: taskPress.byPicture, deed: null }

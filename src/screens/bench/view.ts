@@ -167,8 +167,8 @@ export function benchView(
   const stage = stageOf(machine);
   const meta = metaOf(machine);
   const words = wordsOf(kitchen, focus, stage, equipment);
-  const facts = factsOf(kitchen, focus, hour, equipment);
   const task = taskView(focus);
+  const facts = factsOf(kitchen, focus, hour, equipment, task?.task ?? null);
   const left = leftView(kitchen, bench, stage, Math.max(now, kitchen.now));
   const asked =
     task ??

@@ -5,21 +5,10 @@ import { waitFor } from '../../../src/core/day/waits.ts';
 import { OVEN_STAGES } from '../../../src/core/records/stage.ts';
 import { MINUTE } from '../../../src/core/units.ts';
 import { RECIPE, STONE } from '../../machines/support/recipe.ts';
+import { T0, waitOf } from './support/wait-of.ts';
 
-const T0 = Date.UTC(2031, 4, 3, 6);
 const wait = (stage: 'lidded' | 'steaming', recipe = RECIPE) =>
-  waitFor({
-    stage,
-    now: T0,
-    recipe,
-    kitchen: 24,
-    entered: {},
-    touches: 0,
-    prior: { mean: 0, sd: 0.25 },
-    seen: [],
-    done: [],
-    again: false,
-  }).marks;
+  waitFor(waitOf({ stage, recipe })).marks;
 
 describe('what is said ahead of a hot call', () => {
   it('is due a minute before the lid comes off, and before the steam goes', () => {

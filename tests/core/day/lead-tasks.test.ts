@@ -6,8 +6,7 @@ import type { Filling } from '../../../src/core/formula/formula.ts';
 import type { Recipe } from '../../../src/core/formula/recipe.ts';
 import { MINUTE } from '../../../src/core/units.ts';
 import { RECIPE, SCOOP, STONE, TIN } from '../../machines/support/recipe.ts';
-
-const T0 = Date.UTC(2031, 4, 3, 6);
+import { T0, waitOf } from './support/wait-of.ts';
 
 const filled = (fillings: readonly Filling[], recipe: Recipe = RECIPE): Recipe => ({
   ...recipe,
@@ -23,19 +22,11 @@ const filling = (prepare: Filling['prepare'], keeps: Filling['keeps'] = 'shelf')
 });
 const NUTS = filled([filling(['toast', 'cut'])]);
 
-const input = (change: Partial<WaitInput>): WaitInput => ({
-  stage: 'bulk.between',
-  now: T0,
-  recipe: NUTS,
-  kitchen: 24,
-  entered: {},
-  touches: 0,
-  prior: { mean: 0, sd: 0.25 },
-  seen: [],
-  done: [],
-  again: false,
-  ...change,
-});
+/** A tin whose loaf was in the fridge. */
+const COLD_TIN = { ...TIN, process: { ...TIN.process, retard: 720 } };
+
+const input = (change: Partial<WaitInput>): WaitInput =>
+  waitOf({ stage: 'bulk.between', recipe: NUTS, ...change });
 /** Minutes from the wait's beginning to each task, of a wait that ends in `minutes`. */
 const due = (minutes: number, change: Partial<WaitInput> = {}) =>
   Object.fromEntries(
@@ -107,16 +98,18 @@ describe('what a wait asks of free hands', () => {
     ['mix.rest', RECIPE, 30, { tidyMix: 0 }],
     ['proof.counter', RECIPE, 20, { shelf: 10 }],
     ['preheating', RECIPE, 45, { parchment: 30, fetch: 35 }],
-    ['preheating', STONE, 60, { parchment: 45, kettle: 50 }],
+    ['preheating', STONE, 60, { parchment: 45, kettle: 50, fetch: 50 }],
     ['preheating', TIN, 30, {}],
+    ['preheating', COLD_TIN, 30, { fetch: 20 }],
+    ['recover', COLD_TIN, 10, { fetch: 0 }],
     ['open', RECIPE, 20, { rack: 15 }],
   ] as const)('in %s', (stage, recipe, minutes, tasks) => {
     expect(due(minutes, { stage, recipe })).toEqual(tasks);
   });
 
   it('asks for boiling water before every load on a stone, for parchment once', () => {
-    const done = ['parchment', 'kettle'];
-    expect(due(10, { stage: 'recover', recipe: STONE, done })).toEqual({ kettle: 0 });
+    const done = ['parchment', 'kettle', 'fetch'];
+    expect(due(10, { stage: 'recover', recipe: STONE, done })).toEqual({ kettle: 0, fetch: 0 });
   });
 
   it('falls due within its wait, never before it begins, in any wait of any length', () => {

@@ -19,6 +19,12 @@ const HOW_FAR: TaskWords = {
   detail: 'One look at the mark on the tub tells me more.',
 };
 
+/** The same of `fetch` where loaves go in together: in tins, or on a stone. */
+export const fetchLoad = {
+  headline: 'Take {loaves} out of the fridge',
+  spoken: '{loaves} out of the fridge',
+} as const;
+
 export const tasks: Readonly<Record<Task, TaskWords>> = {
   rise45: HOW_FAR,
   rise70: HOW_FAR,
