@@ -1,19 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openHouse } from '../../src/app/open-house.ts';
 import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import type { House } from '../../src/screens/house.ts';
+import { serveFormulas } from '../fakes/baking.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 
-beforeEach(() =>
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) => new Response(readFileSync(`assets${path}`, 'utf8')),
-  ),
-);
+beforeEach(() => serveFormulas());
 afterEach(() => vi.unstubAllGlobals());
 afterAll(async () => {
   await loadedLater();

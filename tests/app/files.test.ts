@@ -1,5 +1,4 @@
 import { createRoot } from 'solid-js';
-import { readFileSync } from 'node:fs';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { MACHINE_VERSION } from '../../machines/kitchen/kitchen.ts';
 import { openHouse } from '../../src/app/open-house.ts';
@@ -7,16 +6,12 @@ import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import { goesOn, readLogFile } from '../../src/core/records/read-log-file.ts';
 import type { LogRecord } from '../../src/core/records/record.ts';
 import type { House } from '../../src/screens/house.ts';
+import { serveFormulas } from '../fakes/baking.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 
-beforeEach(() =>
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) => new Response(readFileSync(`assets${path}`, 'utf8')),
-  ),
-);
+beforeEach(() => serveFormulas());
 afterEach(() => vi.unstubAllGlobals());
 afterAll(async () => {
   await loadedLater();

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { deadlineOf } from '../../machines/kitchen/dues.ts';
@@ -6,14 +5,10 @@ import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { openHouse } from '../../src/app/open-house.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
+import { serveFormulas } from '../fakes/baking.ts';
 import { makeFakeWorld } from '../fakes/world.ts';
 
-beforeEach(() =>
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) => new Response(readFileSync(`assets${path}`, 'utf8')),
-  ),
-);
+beforeEach(() => serveFormulas());
 afterEach(() => vi.unstubAllGlobals());
 
 /** A dough that rises, on a tablet whose frames come when they are told to. */

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openHouse } from '../../src/app/open-house.ts';
@@ -6,6 +5,7 @@ import { quietUntil } from '../../src/app/quiet-until.ts';
 import type { BakeStage } from '../../src/core/records/stage.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
+import { serveFormulas } from '../fakes/baking.ts';
 import { makeHeardSpeaker } from '../fakes/heard-speaker.ts';
 import { makeFakeWorld } from '../fakes/world.ts';
 
@@ -13,12 +13,7 @@ const NIGHT = { from: 22 * 60, to: 6 * 60 };
 /** Eight in the evening on the tablet's wall, wherever it hangs. */
 const EVENING = new Date(2031, 4, 3, 20).getTime();
 
-beforeEach(() =>
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) => new Response(readFileSync(`assets${path}`, 'utf8')),
-  ),
-);
+beforeEach(() => serveFormulas());
 afterEach(() => vi.unstubAllGlobals());
 
 /** A house at eight in the evening with one bake that stands at `from`. */

@@ -1,19 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { openHouse } from '../../src/app/open-house.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
+import { serveFormulas } from '../fakes/baking.ts';
 import { openBaking } from '../fakes/baking.ts';
 import { makeHeardSpeaker } from '../fakes/heard-speaker.ts';
 import { makeFakeWorld } from '../fakes/world.ts';
 
-beforeEach(() =>
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) => new Response(readFileSync(`assets${path}`, 'utf8')),
-  ),
-);
+beforeEach(() => serveFormulas());
 afterEach(() => vi.unstubAllGlobals());
 
 /** Two bakes whose rest after the mix ends in the same second. */

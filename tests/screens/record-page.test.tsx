@@ -1,6 +1,5 @@
 import { cleanup, render, screen } from '@solidjs/testing-library';
 import { createRoot, createSignal } from 'solid-js';
-import { readFileSync } from 'node:fs';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Call } from '../../machines/attention/attention.ts';
 import type { NoTake, Studio } from '../../machines/ports.ts';
@@ -8,6 +7,7 @@ import { openHouse } from '../../src/app/open-house.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import type { House } from '../../src/screens/house.ts';
 import { VoicePage } from '../../src/screens/kitchen/VoicePage.tsx';
+import { serveFormulas } from '../fakes/baking.ts';
 import { makeHeardSpeaker, type HeardSpeaker } from '../fakes/heard-speaker.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
@@ -68,10 +68,7 @@ const [ringing, setRinging] = createSignal<Call | null>(null);
 const clock = turnedClock();
 
 beforeEach(async () => {
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) => new Response(readFileSync(`assets${path}`, 'utf8')),
-  );
+  serveFormulas();
   fake = makeTurnedStudio();
   isThere = true;
   speaker = makeHeardSpeaker();

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { cleanup, render, screen } from '@solidjs/testing-library';
 import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
@@ -6,6 +5,7 @@ import { openHouse } from '../../src/app/open-house.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import type { House } from '../../src/screens/house.ts';
 import Kitchen from '../../src/screens/kitchen/Kitchen.tsx';
+import { serveFormulas } from '../fakes/baking.ts';
 import { makeHeardSpeaker, type HeardSpeaker } from '../fakes/heard-speaker.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
@@ -17,10 +17,7 @@ let world: FakeWorld;
 const clock = turnedClock();
 
 beforeEach(async () => {
-  vi.stubGlobal(
-    'fetch',
-    async (path: string) => new Response(readFileSync(`assets${path}`, 'utf8')),
-  );
+  serveFormulas();
   speaker = makeHeardSpeaker();
   world = makeFakeWorld();
   house = await createRoot(() => openHouse({ ...world, speaker }));
