@@ -142,6 +142,19 @@ describe('the poke at the oven’s door', () => {
     expect(hand.replayed().trouble).toBeNull();
   });
 
+  it('lets hands that find it far gone bake a cold loaf flat whose dent stays', () => {
+    const hand = joined(['a1', 'a2']);
+    hand.answer('oven', { dent: 'stays', grown: 'grown' });
+    const labels = () => see(hand).tiles.map(({ label }) => label);
+    expect([actOf(see(hand)), labels()]).toEqual([
+      'pokeReady',
+      ['Not yet', 'Gone over', 'Bake it flat'],
+    ]);
+    const springs = joined(['a1', 'a2']);
+    springs.answer('oven', { dent: 'springs', grown: 'grown' });
+    expect(see(springs).tiles.map(({ label }) => label)).toEqual(['Not yet', 'Gone over']);
+  });
+
   it('says at the tray what is in it, and never that it is in a pot', () => {
     const hand = overdue(['a1', 'a2']);
     hand.press('oven', 'pokeFlat');

@@ -47,20 +47,24 @@ const slabOf = (verdict: DoorVerdict, act: DoorAct, alone: boolean, goesLast: bo
 export function doorView(kitchen: Kitchen, { who, bake }: Focus, over: boolean): Asked {
   const alone = kitchen.oven.context.waiting.length < 2;
   const goesLast = othersAreFresh(kitchen.oven.context);
+  const signs = atDoor(kitchen, bake);
   const judged: DoorJudged = over
     ? { verdict: 'switchGoal', reasons: ['signsOver'], minutes: null }
-    : doorPoke(atDoor(kitchen, bake));
+    : doorPoke(signs);
   const flat = mayBakeFlat(kitchen);
   const told = ACT[judged.verdict];
   // Its bake was let go on though over: a shallow cut then, and flat where the hands say so.
   const first = told === 'pokeFlat' && (over || !flat) ? 'pokeOver' : told;
   const why = over ? verdicts.poke.because.over : because(judged, alone, goesLast);
   const deed = (act: DoorAct) => ({ kind: 'press', who, act }) as const;
-  // What is over is never told to wait, and only that is baked flat.
+  // What is over is never told to wait; baked flat is only that, or what hands may find over by its dent.
   const isOver = told === 'pokeOver' || told === 'pokeFlat';
-  const no = isOver ? 'pokeNotYet' : 'pokeFlat';
+  const mayBe: Readonly<Partial<Record<DoorAct, boolean>>> = {
+    pokeNotYet: !isOver,
+    pokeFlat: flat && (isOver || signs.dent === 'stays'),
+  };
   const others = (Object.keys(LABELS) as DoorAct[]).filter(
-    (act) => act !== first && act !== no && (flat || act !== 'pokeFlat'),
+    (act) => act !== first && mayBe[act] !== false,
   );
   const own = slabOf(judged.verdict, first, alone, goesLast);
   return {
