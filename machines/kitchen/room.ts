@@ -6,17 +6,18 @@ import type { Kitchen } from './kitchen.ts';
 import { freeLanes, loavesIn } from './lanes.ts';
 import { stageOf } from './stage-of.ts';
 
-/** What is known of a loaf that its pot has to have room for. */
-const recipeOf = ({ starts }: Kitchen, loaf: string) =>
-  Object.values(starts).findLast(({ loaves }) => loaves.includes(loaf))?.recipe;
+/** More than any pot holds, g: of one whose size nobody said. */
+const ANY: Grams = 1e6;
 
 /**
- * The pots of this firing that a piece has room in: where none has, all of them, for then it is told, and
- * the hands decide. A pot whose size nobody said takes any piece.
+ * The pots of this firing that a loaf has room in: where none has, all of them, for then it is told, and
+ * the hands decide. Null where no size is known, and of a loaf that bakes in no pot.
  */
-const roomy = ({ oven }: Kitchen, piece: Grams): readonly string[] => {
-  const { lanes = [], holds = {} } = oven.context;
-  const large = lanes.filter((lane) => (holds[lane] ?? Infinity) >= piece);
+const roomFor = ({ oven, starts }: Kitchen, loaf: string): readonly string[] | null => {
+  const { lanes = [], holds } = oven.context;
+  const recipe = Object.values(starts).findLast(({ loaves }) => loaves.includes(loaf))?.recipe;
+  if (holds === undefined || recipe?.process.vessel !== 'pot') return null;
+  const large = lanes.filter((lane) => (holds[lane] ?? ANY) >= recipe.piece);
   return large.length > 0 ? large : lanes;
 };
 
@@ -25,17 +26,11 @@ const roomy = ({ oven }: Kitchen, piece: Grams): readonly string[] => {
  * first, so that the large ones stay free for those that need them; equal ones as they were told.
  */
 export function lanesFor(kitchen: Kitchen, loaf: string, vessel: Vessel): readonly string[] {
-  const free = freeLanes(kitchen, vessel);
-  const { holds, lanes } = kitchen.oven.context;
-  const piece = recipeOf(kitchen, loaf)?.piece;
-  if (vessel !== 'pot' || holds === undefined || lanes === undefined || piece === undefined) {
-    return free;
-  }
-  const large = roomy(kitchen, piece);
-  const size = (lane: string): number => holds[lane] ?? Infinity;
-  return free
-    .filter((lane) => large.includes(lane))
-    .toSorted((a, b) => (size(a) === size(b) ? 0 : size(a) - size(b)));
+  const { holds = {} } = kitchen.oven.context;
+  const room = vessel === 'pot' ? roomFor(kitchen, loaf) : null;
+  return freeLanes(kitchen, vessel)
+    .filter((lane) => room?.includes(lane) ?? true)
+    .toSorted((a, b) => (room ? (holds[a] ?? ANY) - (holds[b] ?? ANY) : 0));
 }
 
 /** What the oven is told of its lanes; `first` waits first, of a load in such a vessel. */
@@ -45,13 +40,6 @@ export const rackOf = (kitchen: Kitchen, vessel: Vessel, first: string | undefin
   reheats: Object.values(kitchen.lanes).some((lane) => stageOf(lane) === 'recover'),
 });
 
-/** Whether a loaf that waits may bake in a pot, hot or not; one that bakes in no pot is not asked. */
-const mayUse = (kitchen: Kitchen, loaf: string, lane: string): boolean => {
-  const recipe = recipeOf(kitchen, loaf);
-  const asked = recipe?.process.vessel === 'pot' && kitchen.oven.context.holds !== undefined;
-  return !asked || roomy(kitchen, recipe.piece).includes(lane);
-};
-
 /**
  * Whether an emptied pot is to be hot again: loaves come that it has room for, and it was not taken out
  * of the round. A tray is not.
@@ -60,25 +48,25 @@ export const isWantedHot = (kitchen: Kitchen, who: string): boolean => {
   const { waiting, soon, lanes, vessel } = kitchen.oven.context;
   const dropped = lanes !== undefined && vessel === 'pot' && !lanes.includes(who);
   if (dropped || who === TRAY_LANE) return false;
-  return soon || waiting.some((loaf) => vessel !== 'pot' || mayUse(kitchen, loaf, who));
+  const wants = (loaf: string): boolean =>
+    vessel !== 'pot' || (roomFor(kitchen, loaf)?.includes(who) ?? true);
+  return soon || waiting.some(wants);
 };
-
-const AT_DOOR: readonly string[] = ['poke', 'standing', 'before', 'score', 'load', 'tray'];
 
 /**
  * Loaves in the order they go in, one that no free pot has room for behind the first that one has: it
- * waits for a larger pot. What is at the door stays there while it has its pot.
+ * waits for a larger pot. What was to go in first stays so while there is a pot for it.
  *
  * @param loaves in their turn
  */
 export function byRoom(kitchen: Kitchen, loaves: readonly string[]): readonly string[] {
-  const { holds, waiting } = kitchen.oven.context;
-  const vessel = (loaf: string): Vessel | undefined => recipeOf(kitchen, loaf)?.process.vessel;
-  if (holds === undefined || vessel(loaves[0] ?? '') !== 'pot') return loaves;
-  const fits = (loaf: string): boolean =>
-    vessel(loaf) === 'pot' && lanesFor(kitchen, loaf, 'pot').length > 0;
-  const there = AT_DOOR.includes(stageOf(kitchen.oven)) ? waiting[0] : undefined;
-  const stays = there !== undefined && loaves.includes(there) && fits(there);
-  const first = stays ? there : loaves.find(fits);
+  const { waiting } = kitchen.oven.context;
+  if (roomFor(kitchen, loaves[0] ?? '') === null) return loaves;
+  const first = [waiting[0] ?? '', ...loaves].find(
+    (loaf) =>
+      loaves.includes(loaf) &&
+      roomFor(kitchen, loaf) !== null &&
+      lanesFor(kitchen, loaf, 'pot').length > 0,
+  );
   return first === undefined ? loaves : [first, ...loaves.filter((loaf) => loaf !== first)];
 }

@@ -5,34 +5,26 @@ import { ovenSetup } from './oven-setup.ts';
 const state = ovenSetup.createStateConfig;
 const queue = { actions: 'queue' } as const;
 
+const loaded = [
+  { guard: 'fitsMore', target: 'poke', actions: 'putIn' },
+  { guard: 'fits', target: 'baking', actions: 'putIn' },
+] as const;
+
 export const load = state({
   entry: entering('load'),
   meta: { hazard: 'hot' },
-  on: {
-    loaded: [
-      { guard: 'fitsMore', target: 'poke', actions: 'putIn' },
-      { guard: 'fits', target: 'baking', actions: 'putIn' },
-    ],
-    sync: [...callOff, reready, queue],
-  },
+  on: { loaded, sync: [...callOff, reready, queue] },
 });
 
 /**
- * A loaf that went over goes in flat, in a tray beside the pots. It is looked at anew where its turn was
- * changed, or where it is given up.
+ * A loaf that went over goes in flat, in a tray beside the pots. Where its turn was changed, or it is
+ * given up, the next is looked at.
  */
 export const tray = state({
   entry: entering('tray'),
   meta: { hazard: 'hot' },
-  on: {
-    loaded: [
-      { guard: 'fitsMore', target: 'poke', actions: 'putIn' },
-      { guard: 'fits', target: 'baking', actions: 'putIn' },
-    ],
-    loafFirst: { guard: 'turnsFlat', target: 'poke', actions: 'turn' },
-    loafLater: { guard: 'turnsFlat', target: 'poke', actions: 'turn' },
-    sync: [...callOff, { guard: 'flatGone', target: 'poke', actions: 'queue' }, queue],
-  },
+  always: { guard: 'notFlat', target: 'poke' },
+  on: { loaded, sync: [...callOff, queue] },
 });
 
 /**

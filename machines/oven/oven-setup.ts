@@ -92,8 +92,7 @@ const turned = ({ waiting, turns }: OvenContext, loaf: string, turn: Turn) => {
 };
 
 /** Whether the loaf that goes in first was told to bake flat. */
-export const isFlat = (turns: OvenContext['turns'], waiting: readonly string[]): boolean =>
-  turns?.[waiting[0] ?? ''] === 'flat';
+const isFlat = ({ turns, waiting }: OvenContext): boolean => turns?.[waiting[0] ?? ''] === 'flat';
 
 const completes = (
   { context, event }: { context: OvenContext; event: OvenEvent },
@@ -166,9 +165,7 @@ export const ovenSetup = setup({
     flatten: assign(({ context }) => turned(context, context.waiting[0] ?? '', 'flat')),
     /** It was to bake flat, had to wait, and goes into a pot after all. */
     unflatten: assign(({ context }) =>
-      isFlat(context.turns, context.waiting)
-        ? turned(context, context.waiting[0] ?? '', 'first')
-        : {},
+      isFlat(context) ? turned(context, context.waiting[0] ?? '', 'first') : {},
     ),
     keepTask: assign(({ context, event }) =>
       event.type === 'taskKept' ? { tasks: taskKept(context.tasks, event.task, event.at) } : {},
@@ -197,7 +194,7 @@ export const ovenSetup = setup({
   guards: {
     completes: (all, { list }: { list: OvenList }) => completes(all, list),
     completesFlat: (all, { list }: { list: OvenList }) =>
-      isFlat(all.context.turns, all.context.waiting) && completes(all, list),
+      isFlat(all.context) && completes(all, list),
     isAsked: ({ context, event }, { list }: { list: OvenList }) =>
       event.type === 'answer' &&
       event.value !== undefined &&
@@ -227,12 +224,7 @@ export const ovenSetup = setup({
     mayTurn: ({ context, event }) =>
       (event.type === 'loafFirst' || event.type === 'loafLater') &&
       context.waiting.includes(event.item ?? ''),
-    turnsFlat: ({ context, event }) =>
-      (event.type === 'loafFirst' || event.type === 'loafLater') &&
-      isFlat(context.turns, context.waiting) &&
-      event.item === context.waiting[0],
-    flatGone: ({ context, event }) =>
-      event.type === 'sync' && !isFlat(context.turns, event.waiting),
+    notFlat: ({ context }) => !isFlat(context),
     /** The last pot stays: what waits has to bake in something. */
     mayDrop: ({ context, event }) =>
       event.type === 'potOut' &&

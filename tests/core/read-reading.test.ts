@@ -2,12 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Reading } from '../../src/core/records/fact.ts';
 import { READING_RANGES } from '../../src/core/records/reading-ranges.ts';
-import {
-  numberIn,
-  readingOf,
-  slotOf,
-  type NumberSlot,
-} from '../../src/core/records/reading-slot.ts';
+import { numberIn, readingOf } from '../../src/core/records/reading-number.ts';
+import { slotOf, type NumberSlot } from '../../src/core/records/reading-slot.ts';
 import { readReading } from '../../src/core/records/read-reading.ts';
 import { readRecord } from '../../src/core/records/read-record.ts';
 

@@ -1,13 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
-import {
-  beforeOvenItems,
-  CHECKLISTS,
-  closes,
-  isChecklist,
-  ITEMS,
-  LISTS,
-} from '../../src/core/records/lists.ts';
+import { CHECKLISTS, isChecklist } from '../../src/core/records/checklists.ts';
+import { beforeOvenItems, closes, ITEMS, LISTS } from '../../src/core/records/lists.ts';
 import type { BakeStage, OvenStage } from '../../src/core/records/stage.ts';
 import { questions } from '../../src/core/speech/en/questions.ts';
 import { focusOn } from '../../src/screens/focus.ts';

@@ -1,7 +1,8 @@
 import { saneCelsius } from '../clock/doubt.ts';
 import { wantedDough } from '../heat/wanted.ts';
 import type { Recipe } from '../formula/recipe.ts';
-import { numberIn, slotOf, type NumberSlot } from '../records/reading-slot.ts';
+import { numberIn } from '../records/reading-number.ts';
+import { slotOf, type NumberSlot } from '../records/reading-slot.ts';
 import type { Seen } from '../records/seen.ts';
 import type { Celsius, Instant } from '../units.ts';
 

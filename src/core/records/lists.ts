@@ -21,21 +21,6 @@ export const LISTS: Readonly<
 /** No shorter list is called a checklist, and none is longer (docs/decisions/checklists.md). */
 export const ITEMS = { least: 5, most: 9 } as const;
 
-/**
- * The lists that are gone through item by item so that nothing is left out; their end is said. Weigh cards
- * and the short looks at a single loaf are none.
- */
-export const CHECKLISTS = [
-  'beforeStart',
-  'levainSigns',
-  'bulkSigns',
-  'loafSigns',
-  'beforeOven',
-] as const satisfies readonly ListName[];
-
-export const isChecklist = (list: ListName): boolean =>
-  (CHECKLISTS as readonly ListName[]).includes(list);
-
 /** A stone has no lid with a knob; a greased tin has no parchment either. */
 const NOT_ASKED: Readonly<Record<Vessel, readonly string[]>> = {
   pot: [],

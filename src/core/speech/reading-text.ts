@@ -1,6 +1,7 @@
 import type { Reading } from '../records/fact.ts';
 import { READING_RANGES } from '../records/reading-ranges.ts';
-import { numberIn, slotOf, type NumberSlot } from '../records/reading-slot.ts';
+import { numberIn } from '../records/reading-number.ts';
+import { slotOf, type NumberSlot } from '../records/reading-slot.ts';
 import type { Option } from './words.ts';
 import { readingPictures } from './en/readings.ts';
 import { sayHeat, showHeat } from './heats.ts';

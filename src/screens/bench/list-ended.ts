@@ -1,5 +1,5 @@
 import type { LastAnswer } from '../../../machines/kitchen/step.ts';
-import { isChecklist } from '../../core/records/lists.ts';
+import { isChecklist } from '../../core/records/checklists.ts';
 import type { ListName } from '../../core/records/stage.ts';
 import { heed, listComplete } from '../../core/speech/en/heed.ts';
 

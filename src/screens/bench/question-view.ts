@@ -1,6 +1,7 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Deed, OvenAct } from '../../core/records/fact.ts';
-import { beforeOvenItems, closes, isChecklist } from '../../core/records/lists.ts';
+import { isChecklist } from '../../core/records/checklists.ts';
+import { beforeOvenItems, closes } from '../../core/records/lists.ts';
 import { isWarm } from '../../core/formula/is-warm.ts';
 import type { ListName } from '../../core/records/stage.ts';
 import {

@@ -1,7 +1,7 @@
 import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
 import { MACHINES } from '../../../machines/kitchen/kitchen.ts';
-import { newLane } from '../../../machines/kitchen/lanes.ts';
+import { newLane } from '../../../machines/kitchen/new-lane.ts';
 import { loavesToKeep } from '../../../src/screens/bench/loaves-to-keep.ts';
 import { atBench, lastFact } from './at-bench.tsx';
 
