@@ -93,7 +93,10 @@ const ovenPaths = shortest(
   ((state: ReturnType<typeof initialTransition<typeof MACHINES.oven>>[0]) =>
     ovenEvents(state).filter(
       ({ type }) =>
-        !['cameOut', 'taskKept'].includes(type) && (type !== 'sync' || state.value === 'off'),
+        !['cameOut', 'taskKept'].includes(type) &&
+        (type !== 'sync' || state.value === 'off') &&
+        // The kitchen leaves a loaf in its tin.
+        (type !== 'pokeFlat' || state.context.vessel !== 'tin'),
     )) as never,
   ((state: ReturnType<typeof initialTransition<typeof MACHINES.oven>>[0]) =>
     JSON.stringify([
