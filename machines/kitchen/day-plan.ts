@@ -1,4 +1,5 @@
 import type { Fact } from '../../src/core/records/fact.ts';
+import { planFault } from '../../src/core/records/read-plan.ts';
 import { planAfter } from '../../src/core/records/standing-plan.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { BakeSnapshot, Kitchen } from './kitchen.ts';
@@ -7,11 +8,9 @@ import type { Stepped } from './step.ts';
 
 type Laying = Extract<Fact, { kind: 'plan' | 'planOff' }>;
 
-/** A plan with no touch is none; only the one that stands can be given up. */
+/** What could not be read back is not written; only the plan that stands can be given up. */
 const mayLay = ({ plan }: Kitchen, fact: Laying): boolean =>
-  fact.kind === 'plan'
-    ? fact.plan.id !== '' && fact.plan.touches.length > 0
-    : fact.plan === plan?.id;
+  fact.kind === 'plan' ? planFault(fact.plan) === null : fact.plan === plan?.id;
 
 /** A plan is kept, or given up. No machine hears of it: it calls by the results its fact carries. */
 export const layDay = (kitchen: Kitchen, fact: Laying): Stepped => {

@@ -47,10 +47,11 @@ describe('a plan in the log', () => {
     expect([again.trouble, again.kitchen.plan]).toEqual([null, PLAN]);
   });
 
-  it('is not taken without a touch or a name, nor given up where it does not stand', () => {
+  it('is not taken where the log could not be read again, nor given up where it does not stand', () => {
     const hand = new Hand();
-    expect(hand.do({ kind: 'plan', plan: { ...PLAN, touches: [] } })).toBe(false);
-    expect(hand.do({ kind: 'plan', plan: { ...PLAN, id: '' } })).toBe(false);
+    const asked = (kitchen: number) => ({ ...PLAN.ask, kitchen });
+    for (const wrong of [{ touches: [] }, { id: '' }, { sequence: 0 }, { ask: asked(NaN) }])
+      expect(hand.do({ kind: 'plan', plan: { ...PLAN, ...wrong } })).toBe(false);
     expect(hand.do({ kind: 'planOff', plan: PLAN.id })).toBe(false);
     expect(hand.records).toEqual([]);
   });
