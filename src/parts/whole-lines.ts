@@ -49,6 +49,8 @@ export function clearOf(bands: readonly Band[], edge: number, down = false): num
  */
 const hideCut = (inner: Element, edges: readonly number[], most = 0): void => {
   for (const press of inner.querySelectorAll('button')) {
+    // A sheet that was opened out of this one has its own border.
+    if (press.closest('.sheet') !== inner.closest('.sheet')) continue;
     const box = press.getBoundingClientRect();
     const hides = box.height < most && edges.some((edge) => isCut(box, edge));
     press.toggleAttribute('data-cut', hides);
