@@ -30,7 +30,9 @@ it('asks for the oven to be turned off after the last bake was given up, then sa
   expect(screen.queryByRole('button', { name: /^New reading/ })).toBeNull();
   await at.press('Back to the bench');
   await at.press('Oven is off');
-  expect(await lastFact(at, 'press')).toMatchObject({ who: 'oven', act: 'ovenOff' });
+  await vi.waitFor(() =>
+    expect(at.facts().at(-1)).toMatchObject({ kind: 'press', who: 'oven', act: 'ovenOff' }),
+  );
   expect(await heading(/this bake has ended$/)).toBeTruthy();
 });
 

@@ -63,6 +63,8 @@ it('starts nothing without minutes', async () => {
 it('takes the screen when it is over; one touch hushes, one press stops, a take-back calls again', async () => {
   await set(/^Nuts in the oven/, '10');
   await vi.waitFor(() => expect(timers()).toHaveLength(1));
+  // While it is being written the kitchen stands still.
+  await vi.waitFor(() => expect(house.saving()).toBe('saved'));
   turn(10);
   // At once: nothing of it may still have to be fetched when it rings.
   const dialog = screen.getByRole('dialog', OVER);
