@@ -70,38 +70,41 @@ export default function WaysPage(props: {
   const stands = ({ way }: Choice): boolean =>
     Object.entries(way).every(([key, value]) => props.house.ways()[key as keyof Ways] === value);
   return (
-    <Sheet title={words.title}>
-      <div class="ways">
-        <For each={GROUPS}>
-          {({ name, choices }) => (
-            <div class="ways-group" role="group" aria-label={name}>
-              <p class="ways-name">{name}</p>
-              <div class="ways-choices">
-                <For each={choices}>
-                  {(choice) => (
-                    <Control
-                      label={choice.label}
-                      chosen={stands(choice)}
-                      onPress={() => props.house.choose(choice.way)}
-                    />
-                  )}
-                </For>
+    <>
+      <Sheet title={words.title}>
+        <div class="ways">
+          <For each={GROUPS}>
+            {({ name, choices }) => (
+              <div class="ways-group" role="group" aria-label={name}>
+                <p class="ways-name">{name}</p>
+                <div class="ways-choices">
+                  <For each={choices}>
+                    {(choice) => (
+                      <Control
+                        label={choice.label}
+                        chosen={stands(choice)}
+                        onPress={() => props.house.choose(choice.way)}
+                      />
+                    )}
+                  </For>
+                </div>
               </div>
+            )}
+          </For>
+          <div class="ways-group ways-last">
+            <div class="ways-choices">
+              <Control label={words.card} onPress={() => setCard(true)} />
+              <Control label={bench.close} onPress={() => props.onClose()} />
             </div>
-          )}
-        </For>
-        <div class="ways-group ways-last">
-          <div class="ways-choices">
-            <Control label={words.card} onPress={() => setCard(true)} />
-            <Control label={bench.close} onPress={() => props.onClose()} />
           </div>
         </div>
-      </div>
+      </Sheet>
+      {/* Beside the sheet, not in it: what is shown of long words clips what stands among them. */}
       <Suspense>
         <Show when={card()}>
           <BankCard house={props.house} onClose={() => setCard(false)} />
         </Show>
       </Suspense>
-    </Sheet>
+    </>
   );
 }
