@@ -276,7 +276,8 @@ export function check(at: string, mm: number, text: number, found: Measured): vo
 
 /** Words at 7:1 and outlines at 3:1, as they are painted. @throws where nothing was there to be held */
 export function checkPainted(at: string, found: Measured, picture: Pixels): void {
-  expect.soft(found.words.length, `${at}: words`).toBeGreaterThan(3);
+  // A short sheet has its title and a word on each press.
+  expect.soft(found.words.length, `${at}: words`).toBeGreaterThan(Math.min(3, found.edges.length));
   for (const box of found.words)
     expect.soft(paintedContrast(picture, box), `${at}: ${box.name}`).toBeGreaterThanOrEqual(7);
   for (const box of found.edges)
