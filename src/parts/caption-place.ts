@@ -36,7 +36,10 @@ const heldDown = (words: Element, keep: string): number => {
 /** How far up from the slab it may reach: to under what is pressed or told above it. */
 const slabCeiling = (bench: Element, slab: DOMRect): number => {
   const above = [
-    ...bench.querySelectorAll('.bench-ear > *, .bench-others > *, .bench-controls > *'),
+    // Words across the whole width stand over the slab, too.
+    ...bench.querySelectorAll(
+      '.bench-ear > *, .bench-others > *, .bench-controls > *, :scope[data-wide] > .bench-words',
+    ),
     ...document.querySelectorAll('.notice'),
   ]
     .map((el) => el.getBoundingClientRect())
@@ -54,8 +57,8 @@ const clearLines = (caption: HTMLElement, words: Element): void => {
 /**
  * Lays a caption where it hides nothing that it does not repeat: in the free place under the words,
  * above what is answered, listed or shown there; else above the slab's word, on its empty top and what is
- * free over that; else over the end of the words it repeats, under their headline; smaller where it must. A
- * gate's words it never repeats: there it lies over the drawing at last. Sets `data-place` (words, slab,
+ * free over that; else over the end of the words it repeats, under their headline; smaller where it must, and
+ * where those are its headline alone, over the end of what is shown under it. A gate's words it never repeats: there it lies over the drawing at last. Sets `data-place` (words, slab,
  * top), `--lift`, `--up`, `--rise` and `--size` for Caption.css.
  */
 function place(caption: HTMLElement, bench: Element): void {
@@ -93,6 +96,14 @@ function place(caption: HTMLElement, bench: Element): void {
       if (lift === 0) set(caption, '--lift', `calc(${AIR}px - var(--gap))`);
       if (box().top >= ceiling) return clearLines(caption, words);
     }
+  // Over what is shown there stand but kept words, as over a day's tape: its end is hidden sooner than they.
+  set(caption, '--lift', '0px');
+  const ceiling = heldDown(words, KEPT);
+  for (const size of SIZES) {
+    set(caption, '--size', `${size}`);
+    if (box().top >= ceiling) break;
+  }
+  clearLines(caption, words);
 }
 
 /** Keeps a caption in its place, whatever is said, shown or turned. Gives what ends it. */

@@ -39,6 +39,9 @@ const ONCE: Readonly<Record<string, LookedWay>> = {
   'told over the bench': { ...plainly, view: 'tall' },
   // A caption over the headline.
   'beside another bake, what may be done ahead': { ...plainly, view: 'tall' },
+  'day, said': { ...plainly, view: 'tall' },
+  // Words wider than their presses, and the tape between presses in three rows.
+  'day, the plan': { ...plainly, view: 'small' },
 };
 
 /** Each page in one of the few ways, its neighbours in others: all of them by hand (tests/faults). */
