@@ -4,8 +4,9 @@ import { DAY } from '../../src/core/units.ts';
 import { Baker } from './harness/baker.ts';
 import { DAY_PAGES } from './harness/day-pages.ts';
 import { expectNoFaults } from './harness/faults.ts';
-import { lookAt, WAYS } from './harness/look-at.ts';
+import { dress, lookAt, WAYS } from './harness/look-at.ts';
 import { openApp, START } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
 import { everyWay, pairwise } from './harness/ways.ts';
 
 const THURSDAY = START - DAY;
@@ -50,6 +51,12 @@ it('lays a bake for Saturday noon from the first screen on, by taps alone, withi
   expectNoFaults(app.faults);
 });
 
+/** Where the presses beside the slab end, px: one number where they stand in one row. */
+const feetOfPresses = (baker: Baker): Promise<number[]> =>
+  baker.page
+    .locator('.bench-controls > *, .bench-further > *')
+    .evaluateAll((all) => all.map((el) => Math.round(el.getBoundingClientRect().bottom)));
+
 const PLANS = ['day, the plan', 'day, nothing fits', 'day, taken'];
 
 it('has the tape and what would do whole on every tablet, in every way', async () => {
@@ -60,6 +67,12 @@ it('has the tape and what would do whole on every tablet, in every way', async (
     await app.turn(1_000);
     const ways =
       name === PLANS[0] ? everyWay({ ...WAYS, hands: ['right'] } as const) : pairwise(WAYS);
+    if (name === PLANS[0]) {
+      await dress(app, { view: 'small', theme: 'light', hands: 'right', text: 'plain' });
+      await settled(app.page);
+      const feet = await feetOfPresses(baker);
+      expect([feet.length, new Set(feet).size], 'presses, and rows of them').toEqual([4, 1]);
+    }
     if (PLANS.includes(name)) await lookAt(app, name, ways);
     else if (process.env['SHOTS'])
       await app.screenshot(`page-${name.replace(/[^a-z0-9]+/gi, '-')}`);
