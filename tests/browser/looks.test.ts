@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { BAKE_PAGES } from './harness/bake-pages.ts';
 import { DAY_PAGES } from './harness/day-pages.ts';
 import { WAYS, type LookedWay } from './harness/look-at.ts';
+import { LATE_LEVAIN, LIVE_PAGES } from './harness/live-pages.ts';
 import { lookPages } from './harness/look-pages.ts';
 import { lookWalk } from './harness/look-walk.ts';
 import { PAGES } from './harness/pages.ts';
@@ -39,6 +40,8 @@ const ONCE: Readonly<Record<string, LookedWay>> = {
   'told over the bench': { ...plainly, view: 'tall' },
   // A caption over the headline.
   'beside another bake, what may be done ahead': { ...plainly, view: 'tall' },
+  // Rows of hours beside narrow names.
+  'the day so far, taken': { ...plainly, view: 'tall' },
   'day, said': { ...plainly, view: 'tall' },
   // Words wider than their presses, and the tape between presses in three rows.
   'day, the plan': { ...plainly, view: 'small' },
@@ -50,14 +53,16 @@ it.each([
   ['the starter, and of its reminder', STARTER_PAGES],
   ['the way of a bake, and of a clock that leapt', BAKE_PAGES],
   ['the Day', DAY_PAGES],
-])(
+  ['the Day while it runs', LIVE_PAGES, LATE_LEVAIN],
+] as const)(
   'holds the same on every page of %s',
-  async (_, pages) => {
+  async (_, pages, clock?: number) => {
     const ways = pairwise(WAYS);
-    await lookPages(pages, (n, name) => [
-      ways[n % ways.length]!,
-      ...(ONCE[name] ? [ONCE[name]] : []),
-    ]);
+    await lookPages(
+      pages,
+      (n, name) => [ways[n % ways.length]!, ...(ONCE[name] ? [ONCE[name]] : [])],
+      clock,
+    );
   },
   240_000,
 );

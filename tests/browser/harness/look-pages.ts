@@ -5,12 +5,13 @@ import { openApp } from './open-app.ts';
 import type { PageStep } from './page-step.ts';
 import { checkSmallPage } from './small-page.ts';
 
-/** Opens these pages in their order and looks at each in its ways and at a zoom of 200 %. */
+/** Opens these pages in their order, from an instant on, and looks at each in its ways and at a zoom of 200 %. */
 export async function lookPages(
   pages: readonly PageStep[],
   waysOf: (n: number, name: string) => readonly LookedWay[],
+  clock?: number,
 ): Promise<void> {
-  const app = await openApp();
+  const app = await openApp(clock === undefined ? {} : { clock });
   const baker = new Baker(app);
   for (const [n, { name, go }] of pages.entries()) {
     await go(baker).catch(async (e: unknown) => {

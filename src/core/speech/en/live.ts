@@ -19,7 +19,7 @@ export const live = {
   shared: 'The calendar has a copy. It does not ring the oven.',
   notShared: 'The file could not be handed on.',
   back: 'Back',
-  columns: { touch: 'What', was: 'Was', now: 'Now', fine: 'Fine until', last: 'Not later than' },
+  columns: { touch: 'What', was: 'Was', now: 'Now', fine: 'Fine until', last: 'Not later' },
   bread: 'Bread',
   frozen: 'stays',
   ironAway: '{touch} stays at {time}: someone must be here.',

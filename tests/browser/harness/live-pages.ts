@@ -1,0 +1,63 @@
+import { vi } from 'vitest';
+import { runningDay } from '../../fakes/running-day.ts';
+import type { Baker } from './baker.ts';
+import { to, type PageStep } from './page-step.ts';
+import { putRows } from './put-rows.ts';
+
+const { hand } = runningDay('levain.ripening', 120, 'UTC');
+hand.turnTo(Date.UTC(2031, 4, 2, 6, 31));
+/** A Friday morning on which the levain was fed two hours late. */
+export const LATE_LEVAIN = hand.now;
+
+/** Until the planner has answered. */
+const laid = (baker: Baker): Promise<void> =>
+  vi.waitFor(
+    async () => {
+      await baker.app.turn(200);
+      const line = await baker.page.locator('.live-stands').innerText();
+      if (line === 'Laying the day anew') throw new Error('The day is still being laid.');
+    },
+    { timeout: 30_000, interval: 100 },
+  );
+
+/** The day while it runs, from the bench on, at LATE_LEVAIN: what moved, and what is done when something comes up. */
+export const LIVE_PAGES: readonly PageStep[] = [
+  {
+    name: 'bench, its levain late',
+    async go(baker) {
+      await baker.page.evaluate(putRows(hand.records));
+      await baker.app.reopen();
+      await baker.page.locator('.act-headline').first().waitFor();
+      // What rings takes the first touch for itself.
+      await baker.press('More');
+    },
+  },
+  {
+    name: 'the day so far, moved',
+    async go(baker) {
+      const day = baker.page.locator('button:has-text("The day’s plan")');
+      if (!(await day.isVisible())) await baker.press('More');
+      await baker.press('The day’s plan');
+      await baker.page.locator('.live-stands').waitFor();
+      await laid(baker);
+    },
+  },
+  to('something came up', 'Something came up'),
+  to('called away, when', 'Called away'),
+  to('called away, for how long', 'In 10'),
+  {
+    name: 'called away, two ways',
+    async go(baker) {
+      await baker.press('2 h');
+      await baker.page.locator('h2:has-text("Do this")').waitFor();
+    },
+  },
+  {
+    name: 'the day so far, taken',
+    async go(baker) {
+      await baker.noted(() => baker.press('Do it so'));
+      await baker.page.locator('.live-stands').waitFor();
+      await laid(baker);
+    },
+  },
+];
