@@ -49,7 +49,7 @@ function hourOf(path: Path, growth: number): Hours {
  * it grows there. Limit: that a cold dough holds more of its gas is left out; it makes it a little later.
  *
  * @example
- * braked({ earliest: 0, likely: 0, latest: 0 }, { now: 0, from: 0, to: 12600000, place: 4, room: 24, body: 24, tau: 5 }).works // → 127.8
+ * braked({ earliest: 0, likely: 0, latest: 0 }, { now: 0, from: 0, to: 12600000, place: 4, room: 24, body: 24, tau: 5 }).works // → 123.2
  */
 export function braked(
   { earliest, likely, latest }: Window,
