@@ -6,7 +6,8 @@ import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
 it('feeds the starter by one press, and every page of it fits its screen', async () => {
   const app = await openApp();
   const baker = new Baker(app);
-  const measure = async (name: string) => {
+  /** `readOn`: where the words are read on, for a notice takes their height. */
+  const measure = async (name: string, readOn: readonly ViewportName[] = []) => {
     for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
       await app.setViewport(view);
       await app.screenshot(`starter-${name}-${view}`);
@@ -15,7 +16,11 @@ it('feeds the starter by one press, and every page of it fits its screen', async
         wide: document.documentElement.scrollWidth - innerWidth,
         further: document.querySelectorAll('.bench-further').length,
       }));
-      expect.soft(over, `${name} at ${view}`).toEqual({ tall: 0, wide: 0, further: 0 });
+      expect.soft(over, `${name} at ${view}`).toEqual({
+        tall: 0,
+        wide: 0,
+        further: readOn.includes(view) ? 1 : 0,
+      });
     }
     await app.setViewport('wide');
   };
@@ -54,11 +59,11 @@ it('feeds the starter by one press, and every page of it fits its screen', async
   // It is ripe at night: it calls in the morning, on whatever screen.
   await app.turn(13 * 60 * 60_000);
   await app.page.locator('.notice:has-text("should be ripe")').waitFor();
-  await measure('due');
+  await measure('due', ['tall']);
   await baker.noted(() => baker.press('See to it'));
   await baker.press('See to it');
   await app.page.locator('.sheet').waitFor();
-  await measure('sheet');
+  await measure('sheet', ['tall']);
   expect.soft(await app.axe()).toEqual([]);
   await baker.noted(() => baker.tap('.sheet .tile:has-text("1:5:5")'));
   await app.page.locator('.notice').waitFor({ state: 'detached' });
