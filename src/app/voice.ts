@@ -26,6 +26,7 @@ export function makeVoice(
 ): Voice {
   let stopSpeech: Stop = () => {};
   let stopWait: Stop = () => {};
+  let stopStanding: Stop = () => {};
   /** What is still to be said. */
   let left: readonly string[] = [];
   /** Counts what was begun: the end of one utterance must not clear the caption of a later one. */
@@ -49,11 +50,12 @@ export function makeVoice(
       if (left.length > 0) stopWait = later(PAUSE_MS, speakNext);
       else setCaption('');
     };
-    stopWait = later(LEAST_MS, () => {
+    stopWait = later(Math.max(LEAST_MS, words.split(/\s+/).length * WORD_MS), over);
+    stopStanding = later(LEAST_MS, () => {
       stood = true;
-      const more = words.split(/\s+/).length * WORD_MS - LEAST_MS;
-      if (more > 0 && !isDone) stopWait = later(more, over);
-      else void over();
+      if (!isDone) return;
+      stopWait();
+      void over();
     });
   };
   const hush = (): void => {
@@ -72,6 +74,7 @@ export function makeVoice(
     say(words) {
       hush();
       stopWait();
+      stopStanding();
       left = utterancesOf(words, pace());
       speakNext();
     },
