@@ -10,7 +10,9 @@ export function laterVoice(
   speaker: Speaker,
   later: (ms: number, then: () => void) => Stop,
   own: () => OwnParts & { readonly pace: Pace },
-): Voice & {
+): Pick<Voice, 'say' | 'hush'> & {
+  /** As it stands: what is begun after that, it does not end. */
+  now(): Pick<Voice, 'say' | 'done'>;
   /** What the screens ask of it. */
   readonly house: Pick<House, 'say' | 'caption' | 'reads'>;
   readonly lost: Accessor<boolean>;
@@ -29,7 +31,11 @@ export function laterVoice(
         return makeVoice(speaker, later, setCaption, () => ownWords(own()), pace);
       },
     ));
-  const say = (words: string): void => void voice().then((one) => one.say(words));
+  let begun = 0;
+  const say = (words: string): void => {
+    begun += 1;
+    void voice().then((one) => one.say(words));
+  };
   return {
     house: { say, caption, reads: () => speaker.reads() },
     /** Has it here before the first word. */
@@ -38,6 +44,9 @@ export function laterVoice(
     lost,
     say,
     hush: () => void coming?.then((one) => one.hush()),
-    done: () => void coming?.then((one) => one.done()),
+    now() {
+      const mine = begun;
+      return { say, done: () => void (begun === mine && coming?.then((one) => one.done())) };
+    },
   };
 }

@@ -97,9 +97,12 @@ export async function openHouse(world: World): Promise<House> {
     reload: world.reload,
   });
 
+  // A screen may begin to say what it shows as soon as it is shown: a done act's end does not end that.
+  let spoken = voice.now();
   const speak = async (says: readonly Say[], pressed?: Pressed): Promise<void> => {
+    const mine = spoken;
     const { sayAloud } = await import('./say-aloud.ts');
-    sayAloud(voice, says, hearing, kitchen(), hour, world.ways.ways(), equipment(), pressed);
+    sayAloud(mine, says, hearing, kitchen(), hour, world.ways.ways(), equipment(), pressed);
   };
   const followUp = makeFollowUp(world, () => runner.follow(keeper.kept().kitchen));
   const keeper = makeKeeper({
@@ -112,6 +115,7 @@ export async function openHouse(world: World): Promise<House> {
     ids,
     later,
     onChange(next, pressed) {
+      if (pressed) spoken = voice.now();
       setKept(next);
       setClockBack(time.fellBack());
       followUp(pressed && hearing.ringing(next.kitchen) === null);
@@ -189,10 +193,7 @@ export async function openHouse(world: World): Promise<House> {
   const unheard = beforeItRings(voice, { ...calling, speak: () => void speak([]) });
   void import('./formulas.ts').then(({ loadFormulas }) => loadFormulas()).then(setFormulas);
   return {
-    kitchen,
-    records,
-    now,
-    hour,
+    ...{ kitchen, records, now, hour },
     day: (at) => dayOf(onWall(at)),
     date: (at) => dateOf(onWall(at)),
     midnight: (at) => at - sinceMidnight(wall(at)),
@@ -226,9 +227,7 @@ export async function openHouse(world: World): Promise<House> {
     studio: world.studio,
     sound: soundState,
     armSound: () => void sound.arm().then(setSoundState),
-    lit,
-    told,
-    tell,
+    ...{ lit, told, tell },
     holds: world.holds,
     rehearsal: clock.rate > 1 ? clock.rate : null,
     rehearse: world.rehearse,

@@ -1,0 +1,48 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { laterVoice } from '../../src/app/later-voice.ts';
+import { makeHeardSpeaker, type HeardSpeaker } from '../fakes/heard-speaker.ts';
+
+const OWN = {
+  kitchen: { bakes: {} },
+  records: [],
+  formulas: [],
+  readsOwn: false,
+  pace: 'grown',
+} as unknown as ReturnType<Parameters<typeof laterVoice>[2]>;
+
+let speaker: HeardSpeaker;
+let voice: ReturnType<typeof laterVoice>;
+
+beforeEach(async () => {
+  speaker = makeHeardSpeaker();
+  voice = laterVoice(
+    speaker,
+    () => () => undefined,
+    () => OWN,
+  );
+  await voice.fetch();
+});
+
+const speaking = (): string[] =>
+  speaker.said.filter(({ ended }) => ended === 'no').map(({ words }) => words);
+
+describe('a voice that comes later', () => {
+  it('ends the words of a done act', async () => {
+    voice.say('Fold the dough.');
+    const before = voice.now();
+    await vi.waitFor(() => expect(speaking()).toEqual(['Fold the dough.']));
+    before.done();
+    await vi.waitFor(() => expect(speaking()).toEqual([]));
+  });
+
+  it('ends nothing that a screen began to say since', async () => {
+    voice.say('Fold the dough.');
+    const before = voice.now();
+    voice.house.say('It is still tight.');
+    await vi.waitFor(() => expect(speaking()).toEqual(['It is still tight.']));
+    before.done();
+    await voice.fetch();
+    await Promise.resolve();
+    expect(speaking()).toEqual(['It is still tight.']);
+  });
+});
