@@ -14,6 +14,9 @@ export interface Flour {
 /** How a filling is made ready before it goes in. */
 export type Preparation = 'soak' | 'toast' | 'drain' | 'cut' | 'coat';
 
+/** Where a filling comes from, hence how cold it is when it is taken out. */
+export type FillingFrom = 'shelf' | 'fridge' | 'freezer';
+
 /**
  * Something that goes into the dough besides flour, water, levain and salt.
  * `pct` is a share of total flour in %. `keeps` says how it may stand:
@@ -27,7 +30,31 @@ export interface Filling {
   readonly allergens: readonly string[];
   /** Left out: nothing is to be done to it. */
   readonly prepare?: readonly Preparation[];
+  /** A name it is listed under with others, such as "dried fruit". Left out: it stands alone. */
+  readonly group?: string;
+  /**
+   * A soaker: water in % of the filling's own dry weight, all of which goes into the dough with it.
+   * A line of its own to weigh, counted in no hydration. Left out: none, or what is drained off again.
+   */
+  readonly soak?: { readonly water: number };
+  /** Salt and water within it, % of its weight. Left out: as the table of fillings has it, or none. */
+  readonly brings?: { readonly salt: number; readonly water: number };
+  /** Left out: the shelf, or what `keeps` asks for. */
+  readonly from?: FillingFrom;
 }
+
+/** A flour of the levain, by the id it has among the formula's; all `pct` of a levain together are 100. */
+export interface LevainFlour {
+  readonly id: string;
+  readonly pct: number;
+}
+
+/**
+ * Which of the two printed conventions a baker reads and types a formula in. `whole`: % of all flour,
+ * the levain's counted in. `bowl`: % of the flour in the bowl, the levain's left out of the count.
+ * A formula is kept in the first of them always.
+ */
+export type Convention = 'whole' | 'bowl';
 
 /** A touch of the dough during bulk; `after` is minutes since the touch before it (or the mix). */
 export interface BulkTouch {
@@ -87,9 +114,17 @@ export interface Formula {
     readonly pff: number;
     readonly hydration: number;
     readonly feed: { readonly seed: number; readonly flour: number; readonly water: number };
+    /** Its own mix of the formula's flours. Left out: the largest of them (levain-shares.ts). */
+    readonly flours?: readonly LevainFlour[];
   };
   readonly salt: number;
   readonly fillings: readonly Filling[];
+  /** What the baker counts fillings against; kept in % of total flour always. Left out: flour. */
+  readonly fillingsOf?: 'flour' | 'dough';
+  /** Left out: whole. */
+  readonly convention?: Convention;
+  /** The baker's own words, up to 2,000 characters. */
+  readonly notes?: string;
   /** Dough temperature aimed at after the mix; left out: the usual one (heat/wanted.ts). */
   readonly doughCelsius?: Celsius;
   /** Dough weight of one piece, g. */

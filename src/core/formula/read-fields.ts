@@ -87,9 +87,9 @@ export class Fields {
     return refuse(this.at(name), `a ${whole ? 'whole ' : ''}number ${least} to ${most}`, value);
   }
 
-  /** A text of 1 to 80 characters that is not all blank. */
-  text(name: string): string {
-    return readText(this.field(name), this.at(name));
+  /** A text of 1 to `most` characters that is not all blank. */
+  text(name: string, most = 80): string {
+    return readText(this.field(name), this.at(name), most);
   }
 
   /** A short name for the program's use: letters, digits, hyphens. */

@@ -1,5 +1,6 @@
-import type { BulkTouch, Filling, Flour, Formula, Preparation, Process } from './formula.ts';
-import { Fields, readOneOf, readText, Refused, type Misread } from './read-fields.ts';
+import type { BulkTouch, Flour, Formula, LevainFlour, Process } from './formula.ts';
+import { Fields, Refused, type Misread } from './read-fields.ts';
+import { readFilling } from './read-filling.ts';
 
 export type ReadFormula =
   | { readonly formula: Formula; readonly reason?: never }
@@ -8,6 +9,9 @@ export type ReadFormula =
 /** Longest stretch of minutes a process may name: three days. */
 const THREE_DAYS = 4320;
 
+/** Longest notes of a formula, characters. */
+export const MOST_NOTES = 2000;
+
 const readFlour = (value: unknown, path: string): Flour => {
   const flour = Fields.read(value, path);
   return {
@@ -15,23 +19,6 @@ const readFlour = (value: unknown, path: string): Flour => {
     name: flour.text('name'),
     grain: flour.oneOf('grain', ['wheat', 'wholeWheat', 'rye', 'spelt', 'barley']),
     pct: flour.number('pct', 0.1, 100),
-  };
-};
-
-const PREPARE = ['soak', 'toast', 'drain', 'cut', 'coat'] as const satisfies Preparation[];
-
-const readFilling = (value: unknown, path: string): Filling => {
-  const filling = Fields.read(value, path);
-  const prepare = filling.has('prepare')
-    ? filling.list('prepare', 1, PREPARE.length, (one, at) => readOneOf(one, at, PREPARE))
-    : [];
-  return {
-    id: filling.id('id'),
-    name: filling.text('name'),
-    pct: filling.number('pct', 0.1, 100),
-    keeps: filling.oneOf('keeps', ['shelf', 'hardCheese', 'perishable']),
-    allergens: filling.list('allergens', 0, 14, (one, at) => readText(one, at)),
-    ...(prepare.length > 0 ? { prepare } : {}),
   };
 };
 
@@ -63,7 +50,36 @@ const readProcess = (process: Fields): Process => {
   };
 };
 
-const readLevain = (levain: Fields): Formula['levain'] => {
+const readLevainFlour = (value: unknown, path: string): LevainFlour => {
+  const flour = Fields.read(value, path);
+  return { id: flour.id('id'), pct: flour.number('pct', 0.1, 100) };
+};
+
+const refuseTwins = (file: Fields, name: string, entries: readonly { id: string }[]): void => {
+  const twin = entries.findIndex(({ id }, i) => entries.findIndex((e) => e.id === id) < i);
+  const id = entries[twin]?.id;
+  if (id !== undefined) file.refuse(`${name}[${twin}].id`, 'an id not used before', `"${id}"`);
+};
+
+const refuseNotWhole = (file: Fields, name: string, parts: readonly { pct: number }[]): void => {
+  const sum = parts.reduce((all, { pct }) => all + pct, 0);
+  if (Math.abs(sum - 100) <= 0.01) return;
+  file.refuse(name, 'pct that sum to 100', `a sum of ${Number(sum.toFixed(2))}`);
+};
+
+const readLevainFlours = (levain: Fields, flours: readonly Flour[]): readonly LevainFlour[] => {
+  const own = levain.list('flours', 1, 8, readLevainFlour);
+  refuseTwins(levain, 'flours', own);
+  refuseNotWhole(levain, 'flours', own);
+  const strange = own.findIndex(({ id }) => flours.every((flour) => flour.id !== id));
+  if (strange >= 0) {
+    const ids = flours.map(({ id }) => id).join(', ');
+    levain.refuse(`flours[${strange}].id`, `one of ${ids}`, `"${own[strange]!.id}"`);
+  }
+  return own;
+};
+
+const readLevain = (levain: Fields, flours: readonly Flour[]): Formula['levain'] => {
   const feed = levain.inner('feed');
   return {
     pff: levain.number('pff', 0.001, 0.9),
@@ -73,23 +89,15 @@ const readLevain = (levain: Fields): Formula['levain'] => {
       flour: feed.number('flour', 0.1, 100),
       water: feed.number('water', 0.1, 200),
     },
+    ...(levain.has('flours') ? { flours: readLevainFlours(levain, flours) } : {}),
   };
-};
-
-const refuseTwins = (file: Fields, name: string, entries: readonly { id: string }[]): void => {
-  const twin = entries.findIndex(({ id }, i) => entries.findIndex((e) => e.id === id) < i);
-  const id = entries[twin]?.id;
-  if (id !== undefined) file.refuse(`${name}[${twin}].id`, 'an id not used before', `"${id}"`);
 };
 
 const read = (value: unknown): Formula => {
   const file = Fields.read(value, '');
   const flours = file.list('flours', 1, 8, readFlour);
   refuseTwins(file, 'flours', flours);
-  const sum = flours.reduce((all, { pct }) => all + pct, 0);
-  if (Math.abs(sum - 100) > 0.01) {
-    file.refuse('flours', 'pct that sum to 100', `a sum of ${Number(sum.toFixed(2))}`);
-  }
+  refuseNotWhole(file, 'flours', flours);
   const fillings = file.list('fillings', 0, 12, readFilling);
   refuseTwins(file, 'fillings', fillings);
   return {
@@ -99,9 +107,12 @@ const read = (value: unknown): Formula => {
     flours,
     hydration: file.number('hydration', 20, 200),
     secondWater: file.number('secondWater', 0, 0.9),
-    levain: readLevain(file.inner('levain')),
+    levain: readLevain(file.inner('levain'), flours),
     salt: file.number('salt', 0, 10),
     fillings,
+    ...(file.has('fillingsOf') ? { fillingsOf: file.oneOf('fillingsOf', ['flour', 'dough']) } : {}),
+    ...(file.has('convention') ? { convention: file.oneOf('convention', ['whole', 'bowl']) } : {}),
+    ...(file.has('notes') ? { notes: file.text('notes', MOST_NOTES) } : {}),
     ...(file.has('doughCelsius') ? { doughCelsius: file.number('doughCelsius', 15, 35) } : {}),
     piece: file.number('piece', 150, 2500),
     process: readProcess(file.inner('process')),

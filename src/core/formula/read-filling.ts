@@ -1,0 +1,35 @@
+import type { Filling, Preparation } from './formula.ts';
+import { Fields, readOneOf, readText } from './read-fields.ts';
+
+const PREPARE = ['soak', 'toast', 'drain', 'cut', 'coat'] as const satisfies Preparation[];
+
+/** Most water a soaker may take, % of its dry weight: seeds that jelly take up to tenfold. Judgement. */
+const MOST_SOAK = 1000;
+
+/** What a filling holds of salt and of water, %; together they cannot be more than all of it. */
+const readBrings = (brings: Fields): NonNullable<Filling['brings']> => {
+  const salt = brings.number('salt', 0, 100);
+  return { salt, water: brings.number('water', 0, 100 - salt) };
+};
+
+/** One filling of a formula file. Fields a file may leave out stay left out. Throws `Refused`. */
+export function readFilling(value: unknown, path: string): Filling {
+  const filling = Fields.read(value, path);
+  const prepare = filling.has('prepare')
+    ? filling.list('prepare', 1, PREPARE.length, (one, at) => readOneOf(one, at, PREPARE))
+    : [];
+  return {
+    id: filling.id('id'),
+    name: filling.text('name'),
+    pct: filling.number('pct', 0.1, 100),
+    keeps: filling.oneOf('keeps', ['shelf', 'hardCheese', 'perishable']),
+    allergens: filling.list('allergens', 0, 14, (one, at) => readText(one, at)),
+    ...(prepare.length > 0 ? { prepare } : {}),
+    ...(filling.has('group') ? { group: filling.text('group') } : {}),
+    ...(filling.has('soak')
+      ? { soak: { water: filling.inner('soak').number('water', 1, MOST_SOAK) } }
+      : {}),
+    ...(filling.has('brings') ? { brings: readBrings(filling.inner('brings')) } : {}),
+    ...(filling.has('from') ? { from: filling.oneOf('from', ['shelf', 'fridge', 'freezer']) } : {}),
+  };
+}
