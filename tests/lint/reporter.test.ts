@@ -51,7 +51,7 @@ test('a test whose program is missing is told apart from all others, by what it 
   expect(counted).toEqual({ passed: 1, failed: 0, failures: [], notRun, code: 0 });
 });
 
-test('all that must not pass for green is counted as failed, once each', () => {
+test('all that must not pass for green is counted as red, once each', () => {
   /** Content, tests that pass beside the failure, and how each failure is named. */
   const red: Record<string, [content: string, passed: number, ...named: RegExp[]]> = {
     bad: [`${GOOD} test('bad', () => { throw new Error('no'); });`, 1, / > bad$/],
