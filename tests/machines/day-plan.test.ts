@@ -6,7 +6,7 @@ import type { Deed } from '../../src/core/records/fact.ts';
 import { HOUR, MINUTE, type Instant } from '../../src/core/units.ts';
 import { laidDay } from '../fakes/laid-day.ts';
 import { Hand } from './support/hand.ts';
-import { at } from './support/onward.ts';
+import { at, stepOn, walkTo } from './support/onward.ts';
 import { RECIPE } from './support/recipe.ts';
 
 const PLAN = laidDay();
@@ -183,5 +183,63 @@ describe('an oven that a plan has on', () => {
     const later = warm();
     later.do(ovenAt(own + 20 * MINUTE));
     expect(later.deadline('a')).toBe(own);
+  });
+});
+
+describe('an oven that is hot from the bake before', () => {
+  /** Two cold bakes; `b` goes into the oven half an hour after the last loaf of `a` is out. */
+  const planned = (out: Instant): DayPlan => {
+    const [asked] = PLAN.ask.bakes;
+    const touch = (batch: string, name: string, on: Instant) => ({
+      ...PLAN.touches.find((one) => one.name === 'load 1')!,
+      batch,
+      name,
+      at: on,
+    });
+    return {
+      ...PLAN,
+      ask: {
+        ...PLAN.ask,
+        bakes: ['a', 'b'].map((bake) => ({ ...asked!, name: `bread ${bake}`, bake })),
+      },
+      touches: [
+        touch('bread a', 'oven on', out - 150 * MINUTE),
+        touch('bread a', 'load 2', out - 45 * MINUTE),
+        touch('bread a', 'unload 2', out),
+        touch('bread b', 'load 1', out + 30 * MINUTE),
+      ],
+    };
+  };
+  const stages = (hand: Hand, isPlanned: boolean): readonly (string | null)[] => {
+    at(hand, 'proof.retard', 'levain.feed');
+    hand.start('b', 'levain.feed');
+    walkTo(hand, 'b', 'proof.retard', 'b');
+    const out = hours(hand, 14);
+    if (isPlanned) hand.do({ kind: 'plan', plan: planned(out) });
+    const seen: (string | null)[] = [];
+    walkTo(hand, 'a', 'oven.queued');
+    for (let n = 0; n < 80 && hand.stage('a') !== 'cool.cooling'; n += 1) {
+      if (hand.stage('b') === 'proof.look') hand.press('b', 'loafReady');
+      stepOn(hand, 'oven');
+      seen.push(hand.stage('oven'));
+    }
+    for (let n = 0; n < 9 && !['poke', 'off'].includes(hand.stage('oven')!); n += 1) {
+      seen.push(hand.stage('oven'));
+      stepOn(hand, 'oven');
+    }
+    return seen;
+  };
+  const hours = (hand: Hand, n: number): Instant => Math.ceil(hand.now / HOUR + n) * HOUR;
+
+  it('stays on for the loaf that comes next: it is looked at once the last one is in', () => {
+    const hand = new Hand({ wait: waitFor });
+    const seen = stages(hand, true);
+    expect(seen.filter((one) => one === 'preheating').length).toBeGreaterThan(0);
+    expect(seen).not.toContain('turnOff');
+    expect(hand.stage('oven')).toBe('poke');
+    expect(hand.stage('b')).toBe('oven.queued');
+    expect(hand.replayed().trouble).toBeNull();
+    // Without such a plan it is turned off with its last loaf.
+    expect(stages(new Hand({ wait: waitFor }), false)).toContain('turnOff');
   });
 });

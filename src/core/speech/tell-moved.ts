@@ -37,8 +37,10 @@ export function tellMoved(
   if (first === undefined) return null;
   const touch = nameOf(first.name);
   const why = whys.find(({ batch }) => batch === first.batch) ?? whys[0];
+  if (why === undefined && first.from === null)
+    return fill(movedWhy.fresh, { touch, time: time(first.to) });
   if (why === undefined)
-    return fill(movedWhy.plain, { touch, time: time(first.to), until: time(first.from) });
+    return fill(movedWhy.plain, { touch, time: time(first.to), until: time(first.from!) });
   return fill(movedWhy.because, { touch, time: time(first.to), part: because(why) });
 }
 
@@ -48,6 +50,6 @@ export const tellMove = (
   time: (at: Instant) => string,
 ): { readonly name: string; readonly was: string; readonly now: string } => ({
   name: nameOf(name),
-  was: time(from),
+  was: from === null ? '' : time(from),
   now: time(to),
 });

@@ -2,6 +2,7 @@ import { betterPlans } from '../plan.ts';
 import { budgetOf } from '../plan/budget.ts';
 import type { PlanInput, PlanOptions, PlanResult } from '../plan/types.ts';
 import { firstHour, firstStart } from './first-hour.ts';
+import { withoutHotOven } from './hot-oven.ts';
 
 /** How long is looked further for what would do, ms. Judgement. */
 const FURTHER_MS = 3_000;
@@ -16,10 +17,11 @@ function lookFurther(input: PlanInput, options: PlanOptions, result: PlanResult)
 }
 
 /**
- * The plans of a question as `betterPlans` tells them. Where nothing fits it looks further than the
+ * The plans of a question as `betterPlans` tells them, each oven turned on once. Where nothing fits it looks further than the
  * planner does: how much later a bake that begins now would have to begin, and where no near change would
  * do, the first hour in the next days at which the bread could be ready.
  */
 export function* lay(input: PlanInput, options: PlanOptions = {}): Generator<PlanResult, void> {
-  for (const result of betterPlans(input, options)) yield lookFurther(input, options, result);
+  for (const result of betterPlans(input, options))
+    yield withoutHotOven(input, lookFurther(input, options, result));
 }

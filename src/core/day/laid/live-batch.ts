@@ -5,6 +5,7 @@ import type { Batch, PlannedTouch, SideTouch, Span, Step, Wait } from '../plan/t
 import { MINUTE, type Instant, type Minutes } from '../../units.ts';
 import { atTouch, type AtTouch, type LiveKitchen } from './at-touch.ts';
 import type { AskedBake } from './day-plan.ts';
+import { STAYS_ON } from './hot-oven.ts';
 import { liveWait, minutesTo, plainWait } from './live-wait.ts';
 
 /** What a running bake is cut by. */
@@ -149,10 +150,15 @@ function markerOf(step: Step, next: Step | undefined, at: AtTouch, running: Runn
       : Infinity;
   const during = fromNow(sidesLeft(step.during ?? [], at, touches), at.since, now);
   const live = liveWait(plain, at, { hands: step.hands, most });
-  const onAt = touches.find(({ name }) => name === step.beforeNext?.name)?.at ?? Infinity;
+  const planned = (name: string | undefined): PlannedTouch | undefined =>
+    touches.find((one) => one.name === name);
+  const on = planned(step.beforeNext?.name);
+  const load = planned(next?.name)?.at ?? Infinity;
+  // A plan without the touch lays the loaf behind another bake's, which has the oven on.
+  const isOnSoon = on ? on.at <= now + GRACE * MINUTE : load <= now + STAYS_ON * MINUTE;
   const isHot =
     ON.includes(kitchen.oven.stage) &&
-    (place.stage === 'oven.queued' || place.stage === 'proof.soon' || onAt <= now + GRACE * MINUTE);
+    (place.stage === 'oven.queued' || place.stage === 'proof.soon' || isOnSoon);
   const hot = isHot
     ? fivesUp(Math.max(0, minutesTo(at.since, kitchen.oven.marks['hot'] ?? now)))
     : 0;

@@ -5,11 +5,11 @@ import type { LiveInput } from './live-input.ts';
 
 export type Fitting = Extract<PlanResult, { fits: true }>;
 
-/** A touch that stands elsewhere than it did. */
+/** A touch that stands elsewhere than it did. `from` null: it is new, such as an oven that is not hot anyway. */
 export interface Move {
   readonly batch: string;
   readonly name: string;
-  readonly from: Instant;
+  readonly from: Instant | null;
   readonly to: Instant;
 }
 
@@ -62,7 +62,7 @@ export function laidAgain(
 export function movesOf(plan: DayPlan, live: LiveInput, result: Fitting): Move[] {
   const touches = touchesAhead(live, result).flatMap(({ batch, name, at }): Move[] => {
     const was = plan.touches.find((one) => one.batch === batch && one.name === name);
-    return was === undefined || was.at === at ? [] : [{ batch, name, from: was.at, to: at }];
+    return was?.at === at ? [] : [{ batch, name, from: was?.at ?? null, to: at }];
   });
   const ready = result.ready.flatMap(({ batch, at }): Move[] => {
     const was = plan.ready.find((one) => one.batch === batch);

@@ -35,7 +35,7 @@ export function asItStands(plan: DayPlan, { input, done }: LiveInput): PlanInput
 
 /**
  * Whether a fresh plan is worth a baker's asking: the old one stands no more (`old`: what it costs as it
- * stands, null where it does not), is worse by a point, or something is half an hour off.
+ * stands, null where it does not), lacks a touch, is worse by a point, or something is half an hour off.
  */
 export function isWorthMoving(
   old: PlanResult | null,
@@ -43,8 +43,8 @@ export function isWorthMoving(
   { moves, whys }: { readonly moves: readonly Move[]; readonly whys: readonly Why[] },
 ): boolean {
   if (moves.length === 0) return false;
-  if (!old?.fits) return true;
-  if (moves.every(({ from, to }) => Math.abs(to - from) < LEAST * MINUTE)) return false;
+  if (!old?.fits || moves.some(({ from }) => from === null)) return true;
+  if (moves.every(({ from, to }) => Math.abs(to - from!) < LEAST * MINUTE)) return false;
   const isOff = whys.some(({ by }) => Math.abs(by) >= WORTH.minutes);
   return isOff || old.cost - fresh.cost >= WORTH.points;
 }

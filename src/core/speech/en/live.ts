@@ -28,6 +28,7 @@ export const live = {
 /** One sentence: what moves, and why. {touch} begins it, {time} is its new hour. */
 export const movedWhy = {
   plain: '{touch} at {time}, not {until}.',
+  fresh: '{touch} at {time}.',
   because: '{touch} at {time}: {part}.',
   soonerWait: '{name} is {length} sooner',
   laterWait: '{name} is {length} later',
