@@ -1,12 +1,8 @@
 import { expect, it } from 'vitest';
-import { BAKE_PAGES } from './harness/bake-pages.ts';
-import { DAY_PAGES } from './harness/day-pages.ts';
 import { WAYS, type LookedWay } from './harness/look-at.ts';
-import { LATE_LEVAIN, LIVE_PAGES } from './harness/live-pages.ts';
 import { lookPages } from './harness/look-pages.ts';
 import { lookWalk } from './harness/look-walk.ts';
-import { PAGES } from './harness/pages.ts';
-import { STARTER_PAGES } from './harness/starter-pages.ts';
+import { PAGE_LISTS } from './harness/page-lists.ts';
 import { everyWay, pairwise } from './harness/ways.ts';
 
 const pairs = (rows: readonly LookedWay[]): Set<string> =>
@@ -48,15 +44,9 @@ const ONCE: Readonly<Record<string, LookedWay>> = {
 };
 
 /** Each page in one of the few ways, its neighbours in others: all of them by hand (tests/faults). */
-it.each([
-  ['Start and Kitchen, and on all that lies over a rising dough', PAGES],
-  ['the starter, and of its reminder', STARTER_PAGES],
-  ['the way of a bake, and of a clock that leapt', BAKE_PAGES],
-  ['the Day', DAY_PAGES],
-  ['the Day while it runs', LIVE_PAGES, LATE_LEVAIN],
-] as const)(
-  'holds the same on every page of %s',
-  async (_, pages, clock?: number) => {
+it.each(PAGE_LISTS.map((list) => [list.name, list] as const))(
+  'holds the same on every page of the list %s',
+  async (_, { pages, clock }) => {
     const ways = pairwise(WAYS);
     await lookPages(
       pages,

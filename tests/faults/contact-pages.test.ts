@@ -1,17 +1,15 @@
 import { describe, it } from 'vitest';
-import { BAKE_PAGES } from '../browser/harness/bake-pages.ts';
 import { Baker } from '../browser/harness/baker.ts';
 import { beginBread } from '../browser/harness/begin-bread.ts';
 import { expectNoFaults } from '../browser/harness/faults.ts';
 import { openApp } from '../browser/harness/open-app.ts';
-import { PAGES } from '../browser/harness/pages.ts';
-import { STARTER_PAGES } from '../browser/harness/starter-pages.ts';
+import { PAGE_LISTS } from '../browser/harness/page-lists.ts';
 import { contact } from './support/contact.ts';
 import { SLICES, type Slice } from './support/slices.ts';
 
 /** A baker with a camera, from the page a bake begins on. */
-const open = async (name: string, slice: Slice) => {
-  const app = await openApp({ viewport: slice.view });
+const open = async (name: string, slice: Slice, clock?: number) => {
+  const app = await openApp({ viewport: slice.view, ...(clock === undefined ? {} : { clock }) });
   await app.page.locator('.start-grid').waitFor();
   const camera = contact(app, name, slice);
   const baker = new Baker(app);
@@ -27,21 +25,20 @@ const open = async (name: string, slice: Slice) => {
   };
 };
 
-describe.each([
-  ['beside the act', 'pages', PAGES],
-  ['of the starter', 'starter', STARTER_PAGES],
-  ['on the way of a bake', 'bake-pages', BAKE_PAGES],
-])('photographs every page %s', (_, file, pages) => {
-  it.each(SLICES)('%s', async (__, slice) => {
-    const { app, baker, shoot, done } = await open(file, slice);
-    for (const { name, go } of pages) {
-      await go(baker);
-      await app.turn(1_000);
-      await shoot(name);
-    }
-    await done();
-  });
-});
+describe.each(PAGE_LISTS.map((list) => [list.name, list] as const))(
+  'photographs every page of the list %s',
+  (file, { pages, clock }) => {
+    it.each(SLICES)('%s', async (_, slice) => {
+      const { app, baker, shoot, done } = await open(file, slice, clock);
+      for (const { name, go } of pages) {
+        await go(baker);
+        await app.turn(1_000);
+        await shoot(name);
+      }
+      await done();
+    });
+  },
+);
 
 it.each(SLICES)('photographs each bread as it is read: %s', async (_, slice) => {
   const { app, baker, shoot, done } = await open('breads', slice);

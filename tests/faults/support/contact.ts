@@ -14,6 +14,7 @@ const README: Readonly<Record<string, string>> = {
   'levain-feed-1, wide, light': 'weighing',
   'load-lidded-rings, wide, light': 'lid-call',
   'bulk-between-1, tall, dark': 'tall-dark',
+  'day, the plan, wide, light': 'day',
 };
 
 const PER_SHEET: Readonly<Record<ViewportName, readonly [columns: number, photos: number]>> = {
