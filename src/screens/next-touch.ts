@@ -2,7 +2,7 @@ import type { DayPlan } from '../core/day/laid/day-plan.ts';
 import type { PlannedTouch } from '../core/day/plan/types.ts';
 import { dayPlan } from '../core/speech/en/day.ts';
 import { fill } from '../core/speech/fill.ts';
-import { tellTouch } from '../core/speech/tell-plan.ts';
+import { touchWithin } from '../core/speech/tell-plan.ts';
 import type { Instant } from '../core/units.ts';
 import type { House } from './house.ts';
 
@@ -30,6 +30,5 @@ export function nextWords(
   const hour = house.hour(at);
   const time =
     house.midnight(at) === house.midnight(house.now()) ? hour : `${house.day(at)} ${hour}`;
-  const words = tellTouch(name);
-  return fill(dayPlan.next, { name: words.charAt(0).toLowerCase() + words.slice(1), time });
+  return fill(dayPlan.next, { name: touchWithin(name), time });
 }

@@ -3,20 +3,16 @@ import type { Instant } from '../units.ts';
 import { live, movedWhy, touchNouns, waitNames } from './en/live.ts';
 import { fill } from './fill.ts';
 import { showLength } from './lengths.ts';
-import { tellTouch } from './tell-plan.ts';
+import { tellTouch, touchWithin } from './tell-plan.ts';
 
 const names: Readonly<Record<string, string>> = waitNames;
 const nouns: Readonly<Record<string, string>> = touchNouns;
-
-/** The name of a touch within a sentence: 'Lids off, load 2' → 'lids off, load 2'. */
-export const withinSentence = (text: string): string =>
-  `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
 const nameOf = (name: string): string => (name === 'ready' ? live.bread : tellTouch(name));
 
 function because({ why, touch, by }: Why): string {
   const length = showLength(Math.abs(by));
-  const its = nouns[touch.replace(/ \d+$/, '')] ?? withinSentence(tellTouch(touch));
+  const its = nouns[touch.replace(/ \d+$/, '')] ?? touchWithin(touch);
   if (why === 'overdue') return fill(movedWhy.overdue, { name: its, length });
   if (why === 'done')
     return fill(by < 0 ? movedWhy.soonerDone : movedWhy.laterDone, { name: its, length });

@@ -19,14 +19,36 @@ export function tellTouch(name: string): string {
   return template === undefined ? name : fill(template, { count });
 }
 
+/** A touch's name within a sentence: 'Lids off, load 2' → 'lids off, load 2'. */
+export function touchWithin(name: string): string {
+  const text = tellTouch(name);
+  return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+}
+
+/** When a bake is due, or begins: what it is asked with. */
+export interface AskedHours {
+  readonly name: string;
+  readonly due: Instant | null;
+  readonly startAt?: Instant | null;
+}
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
 /**
  * A change that alone would do, in sentences: two where a window may give at either end. `time` shows an
- * instant, its day with it where that is needed.
+ * instant, its day with it where that is needed; `asked`: the hours that the change is against.
+ *
+ * @throws Error `No hour is asked for x.`
  */
-export function tellChange(change: Change, time: (at: Instant) => string): string[] {
+export function tellChange(
+  change: Change,
+  time: (at: Instant) => string,
+  asked: readonly AskedHours[],
+): string[] {
   switch (change.change) {
     case 'blocked': {
-      const { name, from, to, endEarlierBy, startLaterBy } = change;
+      const { from, to, endEarlierBy, startLaterBy } = change;
+      const name = capital(change.name);
       const end = (by: number): string =>
         fill(planChanges.blockedEnd, {
           name,
@@ -45,9 +67,14 @@ export function tellChange(change: Change, time: (at: Instant) => string): strin
       ];
     }
     case 'due':
-      return [fill(planChanges.due, { bake: change.batch, length: showLength(change.laterBy) })];
-    case 'start':
-      return [fill(planChanges.start, { bake: change.batch, length: showLength(change.laterBy) })];
+    case 'start': {
+      const { batch, laterBy } = change;
+      const bake = asked.find(({ name }) => name === batch);
+      const hour = change.change === 'due' ? bake?.due : bake?.startAt;
+      if (hour === undefined || hour === null) throw new Error(`No hour is asked for ${batch}.`);
+      const values = { bake: batch, time: time(hour + laterBy * MINUTE) };
+      return [fill(planChanges[change.change], { ...values, length: showLength(laterBy) })];
+    }
     case 'longer':
     case 'shorter': {
       const values = { bake: change.batch, length: showLength(change.by) };
@@ -64,12 +91,22 @@ export function tellChange(change: Change, time: (at: Instant) => string): strin
     case 'dropTouch': {
       const { batch, touch } = change;
       if (touch === 'oven on') return [fill(planChanges.ovenTimer, { bake: batch })];
-      const its = tellTouch(touch);
-      const within = `${its.charAt(0).toLowerCase()}${its.slice(1)}`;
-      return [fill(planChanges.dropTouch, { bake: batch, touch: within })];
+      return [fill(planChanges.dropTouch, { bake: batch, touch: touchWithin(touch) })];
     }
   }
 }
+
+/** What stands in the way, in one sentence; none where nothing is named. */
+export function tellBecause(because: readonly string[]): string[] {
+  const names = [...new Set(because)].map((name) =>
+    name === 'planFrom' ? planChanges.planFrom : name,
+  );
+  return names.length > 0 ? [fill(planChanges.because, { name: names.join(', ') })] : [];
+}
+
+/** What stands over so many offers, each of which would do. */
+export const tellOffered = (offers: number): string =>
+  [planChanges.none, planChanges.one][offers] ?? planChanges.anyOne;
 
 /** Why a filling has no plan, and what would do, each a sentence of its own. */
 export function tellFilling({ key, filling, within, wouldDo }: FillingTrouble): string[] {

@@ -5,8 +5,7 @@ import { waysOn } from './en/live.ts';
 import { fill } from './fill.ts';
 import { showHeat } from './heats.ts';
 import { showLength } from './lengths.ts';
-import { withinSentence } from './tell-moved.ts';
-import { tellTouch } from './tell-plan.ts';
+import { touchWithin } from './tell-plan.ts';
 
 /** The last instant bread is ready. */
 const readyAt = ({ result }: Laid): Instant => Math.max(...result.ready.map(({ at }) => at));
@@ -16,7 +15,7 @@ function first(laid: Laid, time: (at: Instant) => string, units: Units): string[
   const length = showLength(by);
   switch (way) {
     case 'leaveFolds': {
-      const touch = without.map((name) => withinSentence(tellTouch(name))).join(', ');
+      const touch = without.map(touchWithin).join(', ');
       return [fill(waysOn.leaveFolds, { touch })];
     }
     case 'coolRoom':
@@ -40,6 +39,6 @@ function first(laid: Laid, time: (at: Instant) => string, units: Units): string[
 /** A way on in sentences: what to do, and the next touch. `time` shows an instant. */
 export function tellWay(laid: Laid, time: (at: Instant) => string, units: Units): string[] {
   const [next] = touchesAhead(laid.live, laid.result).filter(({ hands }) => hands > 0);
-  const then = next && { touch: withinSentence(tellTouch(next.name)), time: time(next.at) };
+  const then = next && { touch: touchWithin(next.name), time: time(next.at) };
   return [...first(laid, time, units), ...(then ? [fill(waysOn.then, then)] : [])];
 }

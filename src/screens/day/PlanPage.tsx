@@ -4,7 +4,7 @@ import { kitchenFor } from '../../core/day/laid/ask-world.ts';
 import type { PlanResult } from '../../core/day/plan/types.ts';
 import { dayPlan } from '../../core/speech/en/day.ts';
 import { fill } from '../../core/speech/fill.ts';
-import { tellTouch } from '../../core/speech/tell-plan.ts';
+import { touchWithin } from '../../core/speech/tell-plan.ts';
 import type { Instant } from '../../core/units.ts';
 import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -41,24 +41,24 @@ export function PlanPage(props: {
     if (result?.fits !== true) return null;
     const isOver = state === 'laid';
     const better = isOver ? (result.atMostFromBest > 0 ? dayPlan.maybeBetter : '') : dayPlan.better;
-    const notes = [...takenWords(ask.taken ?? [], time), ...(better ? [better] : [])];
+    const notes = [...takenWords(ask, time), ...(better ? [better] : [])];
     return { ask, plan: result, day: shownOf(result, input), note: notes.join(' ') || undefined };
   });
   const nothing = createMemo((): Nothing | null => {
     const { laid } = props;
     if (laid.state === 'troubles') return troublesFit(laid.troubles, laid.ask);
     if (laid.state !== 'laid' || laid.result?.fits !== false) return null;
-    const { ask, result } = laid;
+    const { ask, input, result } = laid;
     const places = (name: string): number => {
       const bake = ask.bakes.find((one) => one.name === name);
       return bake ? kitchenFor(ask, bake, props.house.equipment()).pots : 1;
     };
-    return nothingFits(result, { ask, time, places });
+    return nothingFits(result, { ask, asked: input?.batches ?? ask.bakes, time, places });
   });
   const first = (plan: Fits): string => {
     const [touch] = plan.touches;
     return touch
-      ? fill(dayPlan.takeThen, { name: tellTouch(touch.name).toLowerCase(), time: time(touch.at) })
+      ? fill(dayPlan.takeThen, { name: touchWithin(touch.name), time: time(touch.at) })
       : '';
   };
   const plainly = (headline: string, detail: string, slab: JSX.Element): JSX.Element => (

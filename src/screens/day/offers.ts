@@ -1,11 +1,18 @@
 import type { AskTrouble } from '../../core/day/laid/ask-trouble.ts';
 import type { DayAsk } from '../../core/day/laid/day-plan.ts';
+import { takeChange } from '../../core/day/laid/take-change.ts';
 import type { Change, PlanResult } from '../../core/day/plan/types.ts';
 import { nothingPage } from '../../core/speech/en/day.ts';
 import { planChanges } from '../../core/speech/en/plan.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
-import { tellChange, tellFilling } from '../../core/speech/tell-plan.ts';
+import {
+  tellBecause,
+  tellChange,
+  tellFilling,
+  tellOffered,
+  type AskedHours,
+} from '../../core/speech/tell-plan.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import { withBake, type DayDraft } from './draft.ts';
 
@@ -24,6 +31,8 @@ export interface Nothing {
 /** What an offer is told and taken with. `places`: loaves a load of a bread holds. */
 export interface OfferWorld {
   readonly ask: DayAsk;
+  /** The hours that nothing fitted for, what was agreed to before taken. */
+  readonly asked: readonly AskedHours[];
   readonly time: (at: Instant) => string;
   readonly places: (bake: string) => number;
 }
@@ -53,7 +62,7 @@ function taken(draft: DayDraft, change: Change, ask: DayAsk): DayDraft {
   };
 }
 
-function offersOf(change: Change, { ask, time, places }: OfferWorld): readonly Offer[] {
+function offersOf(change: Change, { ask, asked, time, places }: OfferWorld): readonly Offer[] {
   if (change.change === 'fewerLoads') {
     const { batch, loads } = change;
     const at = indexOf(ask, batch);
@@ -66,7 +75,7 @@ function offersOf(change: Change, { ask, time, places }: OfferWorld): readonly O
     ];
   }
   return oneSided(change).map((one) => ({
-    words: tellChange(one, time)[0]!,
+    words: tellChange(one, time, asked)[0]!,
     take: (draft) => taken(draft, one, ask),
   }));
 }
@@ -84,24 +93,25 @@ const startsNow = (changes: readonly Change[], { bakes }: DayAsk): readonly Offe
         ],
   );
 
-/** A change that was agreed to, in words. */
-export const takenWords = (changes: readonly Change[], time: (at: Instant) => string): string[] =>
-  changes.flatMap((change) =>
-    tellChange(change, time).map((note) => fill(nothingPage.taken, { note })),
-  );
+/** The changes that were agreed to, in words. */
+export const takenWords = (ask: DayAsk, time: (at: Instant) => string): string[] =>
+  (ask.taken ?? []).flatMap((change, i, all) => {
+    const { bakes } = all.slice(0, i).reduce(takeChange, ask);
+    return tellChange(change, time, bakes).map((note) => fill(nothingPage.taken, { note }));
+  });
 
 /** What would do where nothing fits, each a press: the gentlest first. */
 export function nothingFits(
   { changes, because, together = [] }: Extract<PlanResult, { fits: false }>,
   world: OfferWorld,
 ): Nothing {
-  const { ask, time } = world;
+  const { ask, asked, time } = world;
   const dues = ask.bakes.flatMap(({ due }) => due ?? []);
-  const hour = dues.length > 0 ? time(Math.max(...dues)) : time(ask.bakes[0]!.startAt ?? 0);
-  const names = [...new Set(because)].map((name) =>
-    fill(planChanges.because, { name: name === 'planFrom' ? planChanges.planFrom : name }),
-  );
-  const all = together.flatMap((change) => tellChange(change, time));
+  const headline =
+    dues.length > 0
+      ? fill(planChanges.title, { time: time(Math.max(...dues)) })
+      : fill(planChanges.titleFrom, { time: time(ask.bakes[0]!.startAt ?? 0) });
+  const all = together.flatMap((change) => tellChange(change, time, asked));
   const bends: readonly Offer[] =
     changes.length > 0
       ? changes.flatMap((change) => offersOf(change, world))
@@ -114,10 +124,12 @@ export function nothingFits(
           ]
         : [];
   const offers = [...bends, ...startsNow(changes, ask)];
-  const title = offers.length === 0 ? planChanges.none : planChanges.anyOne;
   return {
-    headline: fill(planChanges.title, { time: hour }),
-    lines: [...names, ...(all.length > 0 ? [planChanges.together, ...all] : [title])],
+    headline,
+    lines: [
+      ...tellBecause(because),
+      ...(all.length > 0 ? [planChanges.together, ...all] : [tellOffered(offers.length)]),
+    ],
     offers,
   };
 }

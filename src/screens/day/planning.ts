@@ -84,8 +84,9 @@ export function createPlanning(house: House): Planning {
       if (ask === null) return void setDraft(before);
       const orElse = (): void => {
         setDraft(before);
-        const time = to === null ? '' : dayAndHour(house, to);
-        setPinNote(fill(touchPage.noRoom, { time }));
+        setPinNote(
+          to === null ? touchPage.noFree : fill(touchPage.noRoom, { time: dayAndHour(house, to) }),
+        );
       };
       setAsked({ ask, orElse });
     },

@@ -1,4 +1,5 @@
 import { vi } from 'vitest';
+import { live } from '../../../src/core/speech/en/live.ts';
 import { runningDay } from '../../fakes/running-day.ts';
 import type { Baker } from './baker.ts';
 import { to, type PageStep } from './page-step.ts';
@@ -15,7 +16,7 @@ const laid = (baker: Baker): Promise<void> =>
     async () => {
       await baker.app.turn(200);
       const line = await baker.page.locator('.live-stands').innerText();
-      if (line === 'Laying the day anew') throw new Error('The day is still being laid.');
+      if (line === live.working) throw new Error('The day is still being laid.');
     },
     { timeout: 30_000, interval: 100 },
   );

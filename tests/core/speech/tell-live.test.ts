@@ -22,8 +22,8 @@ describe('what today looks like', () => {
     const { shown, said } = tellDay(plan, clock(at(5, 7)));
     expect(shown).toEqual([
       'Oven on at 07:30.',
-      '7 touches today, 35 min of hands.',
-      'Bread 12:00.',
+      'Hands needed 7 times today, 35 min in all.',
+      'Bread ready 12:00.',
     ]);
     expect(said).toEqual([
       'seven thirty is when your hands go in.',
@@ -35,8 +35,8 @@ describe('what today looks like', () => {
   it('another day has its name, and bread is said in hours', () => {
     const { shown, said } = tellDay(plan, clock(at(3, 20)));
     expect(shown[0]).toMatch(/^Feed the levain at Fri \d\d:\d\d\.$/);
-    expect(shown[1]).toBe('No touch is left today.');
-    expect(shown[2]).toBe('Bread Sat 12:00.');
+    expect(shown[1]).toBe('No more hands needed today.');
+    expect(shown[2]).toBe('Bread ready Sat 12:00.');
     expect(said).toEqual(['Ready in about forty, four zero, hours.']);
   });
 
@@ -58,11 +58,11 @@ describe('what moved, and why', () => {
 
   it('is one sentence of the first touch that moves', () => {
     expect(tellMoved([move], [{ ...why, why: 'wait' }], time)).toBe(
-      'Mix flour and water at 13:00: the levain is 2 h later.',
+      'Mix flour and water at 13:00: the levain is ready 2 h later.',
     );
     const sooner = { why: 'wait', batch: NAME, touch: 'salt and water', by: -40 } as const;
     expect(tellMoved([{ ...move, name: 'divide' }], [sooner], time)).toBe(
-      'Divide at 13:00: the dough is 40 min sooner.',
+      'Divide at 13:00: the dough is ready 40 min sooner.',
     );
     const late = { why: 'done', batch: NAME, touch: 'mix', by: 30 } as const;
     expect(tellMoved([{ ...move, name: 'salt and water' }], [late], time)).toBe(
@@ -107,7 +107,7 @@ describe('the ways on', () => {
       laid({ way: 'warmPlace', place: { celsius: 26, from: at(4, 14) } }),
       'Stand it warmer, at about 26 °C.',
     ],
-    [laid({ way: 'later', by: 60 }), 'Bread is 1 h later, at 12:00.'],
+    [laid({ way: 'later', by: 60 }), 'Bread is ready 1 h later, at 12:00.'],
   ])('say what to do, then the next touch', (way, text) => {
     const [first, then] = tellWay(way, time, units);
     expect(first).toBe(text);
@@ -118,7 +118,7 @@ describe('the ways on', () => {
     const fridge = laid({ way: 'fridge', works: 133.3, place: { celsius: 4, from: at(4, 14) } });
     expect(tellWay(fridge, time, units).slice(0, 2)).toEqual([
       'Put it into the fridge at 14:00.',
-      'There it still does 2 h 15 of work.',
+      'It still rises there, as in 2 h 15 out here.',
     ]);
   });
 });

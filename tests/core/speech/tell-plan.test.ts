@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest';
 import { expandFormula } from '../../../src/core/day/plan/expand.ts';
-import { tellChange, tellFilling, tellTouch } from '../../../src/core/speech/tell-plan.ts';
+import {
+  tellBecause,
+  tellChange,
+  tellFilling,
+  tellOffered,
+  tellTouch,
+} from '../../../src/core/speech/tell-plan.ts';
 import { RECIPE, SCOOP, STONE, TIN } from '../../machines/support/recipe.ts';
 
 const time = (at: number): string => new Date(at).toISOString().slice(11, 16);
@@ -25,23 +31,23 @@ test('every touch of every kind of bake has words', () => {
 test('a window gives at either end, or at one', () => {
   const window = { change: 'blocked', name: 'Night', from: at(22), to: at(30) } as const;
   const both = { ...window, endEarlierBy: 40, startLaterBy: 95 };
-  expect(tellChange(both, time)).toEqual([
-    'Night: end it 40 min sooner, at 05:20.',
-    'Night: start it 1 h 35 later, at 23:35.',
+  expect(tellChange(both, time, [])).toEqual([
+    'Night only until 05:20, 40 min less.',
+    'Night only from 23:35, 1 h 35 later.',
   ]);
-  expect(tellChange({ ...both, startLaterBy: null }, time)).toHaveLength(1);
+  expect(tellChange({ ...both, startLaterBy: null }, time, [])).toHaveLength(1);
 });
 
 test.each([
-  [{ change: 'due', batch: 'Rye', laterBy: 40 }, 'Rye: ready 40 min later.'],
-  [{ change: 'start', batch: 'Rye', laterBy: 450 }, 'Rye: begin 7 h 30 later.'],
+  [{ change: 'due', batch: 'Rye', laterBy: 40 }, 'Rye: ready 12:40, 40 min later.'],
+  [{ change: 'start', batch: 'Rye', laterBy: 450 }, 'Rye: begin 15:30, 7 h 30 later.'],
   [
     { change: 'longer', batch: 'Rye', wait: 'salt and water', by: 20 },
-    'Rye: 20 min more bulk rise. It may lose by it.',
+    'Rye: 20 min more bulk rise. The bread may suffer.',
   ],
   [
     { change: 'shorter', batch: 'Rye', wait: 'to fridge', by: 60 },
-    'Rye: 1 h less time in the fridge. It may lose by it.',
+    'Rye: 1 h less time in the fridge. The bread may suffer.',
   ],
   [
     { change: 'longer', batch: 'Rye', wait: 'oven on', by: 15 },
@@ -49,16 +55,40 @@ test.each([
   ],
   [
     { change: 'fewerLoads', batch: 'Rye', loads: 1 },
-    'Rye: bake one load only: one more pot, or fewer loaves.',
+    'Rye: one load only. More pots, or fewer loaves.',
   ],
   [
     { change: 'fewerLoads', batch: 'Rye', loads: 3 },
-    'Rye: bake 3 loads only: one more pot, or fewer loaves.',
+    'Rye: 3 loads only. More pots, or fewer loaves.',
   ],
   [{ change: 'dropTouch', batch: 'Rye', touch: 'fold 2' }, 'Rye: leave out fold 2.'],
-  [{ change: 'dropTouch', batch: 'Rye', touch: 'oven on' }, 'Rye: let the timer turn the oven on.'],
+  [
+    { change: 'dropTouch', batch: 'Rye', touch: 'oven on' },
+    'Rye: let the oven’s timer turn it on.',
+  ],
 ] as const)('%o is told', (change, text) => {
-  expect(tellChange(change, time)).toEqual([text]);
+  const asked = [{ name: 'Rye', due: at(12), startAt: at(8) }];
+  expect(tellChange(change, time, asked)).toEqual([text]);
+});
+
+test('a later hour is none of a bake that nobody asked for', () => {
+  expect(() => tellChange({ change: 'due', batch: 'Rye', laterBy: 40 }, time, [])).toThrow(
+    'No hour is asked for Rye.',
+  );
+});
+
+test('what stands in the way is one sentence, however much it is', () => {
+  expect(tellBecause(['asleep', 'at work', 'asleep'])).toEqual(['In the way: asleep, at work.']);
+  expect(tellBecause(['planFrom'])).toEqual(['In the way: too little time is left.']);
+  expect(tellBecause([])).toEqual([]);
+});
+
+test('one offer is not any one of several', () => {
+  expect([0, 1, 2].map(tellOffered)).toEqual([
+    'No small change would do.',
+    'This would do:',
+    'Any one of these would do:',
+  ]);
 });
 
 test('a filling without a plan says why and what would do', () => {

@@ -48,7 +48,7 @@ describe('the day while it runs', () => {
     const day = runningDay('levain.ripening', 120);
     day.hand.turn(30);
     const { text, press, house } = await opened(day);
-    await vi.waitFor(() => expect(text()).toMatch(/the levain is \d\sh( \d\d)? later\./));
+    await vi.waitFor(() => expect(text()).toMatch(/the levain is ready \d\sh( \d\d)? later\./));
     expect(house.plan()!.sequence).toBe(day.plan.sequence);
     await press(/^Take the new plan$/);
     await vi.waitFor(() => expect(house.plan()!.sequence).toBe(day.plan.sequence + 1));

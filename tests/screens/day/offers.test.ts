@@ -29,7 +29,7 @@ const draft: DayDraft = {
   kitchen: 22,
   bakes: [{ ...EMPTY_BAKE, loaves: 9, due: SATURDAY_NOON, pins: { mix: 1 } }],
 };
-const world = { ask, time: READ.hour, places: () => 2 };
+const world = { ask, asked: ask.bakes, time: READ.hour, places: () => 2 };
 const offer = (changes: Change[], together?: Change[]) =>
   nothingFits({ fits: false, changes, because: [], ...(together ? { together } : {}) }, world);
 const sleep: Change = {
@@ -44,8 +44,8 @@ const sleep: Change = {
 it('has each end of a window as a press of its own', () => {
   const { offers } = offer([sleep]);
   expect(offers.map(({ words }) => words).slice(0, 2)).toEqual([
-    'asleep: end it 20 min sooner, at 06:10.',
-    'asleep: start it 45 min later, at 23:15.',
+    'Asleep only until 06:10, 20 min less.',
+    'Asleep only from 23:15, 45 min later.',
   ]);
   expect(offers[0]!.take(draft).taken).toEqual([{ ...sleep, startLaterBy: null }]);
   expect(offers[1]!.take(draft).taken).toEqual([{ ...sleep, endEarlierBy: null }]);
@@ -71,7 +71,7 @@ it('may always begin now where no later hour would do, and takes what only does 
   const both = offer([], [{ ...sleep, startLaterBy: null }]);
   expect(both.lines.slice(-2)).toEqual([
     'Only these together would do:',
-    'asleep: end it 20 min sooner, at 06:10.',
+    'Asleep only until 06:10, 20 min less.',
   ]);
   expect(both.offers[0]!.take(draft).taken).toHaveLength(1);
 });

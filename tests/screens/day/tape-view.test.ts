@@ -120,7 +120,7 @@ describe('a bake for Saturday noon', () => {
     const words = rows.flatMap(({ notes }) => notes.map(({ lines }) => lines.join(' ')));
     for (const one of [
       /^11 h 15, ripe 06:55 – 11:05$/,
-      /^bulk, ready \d\d:\d\d – \d\d:\d\d$/,
+      /^bulk ready \d\d:\d\d – \d\d:\d\d$/,
       /^14 h cold$/,
       /^2 h 05 to cool$/,
     ])

@@ -17,8 +17,8 @@ export const tapeNames = {
 /** Waits on the tape, a line each. */
 export const tapeNotes = {
   levain: ['{length}, ripe', '{time} – {until}'],
-  bulk: ['bulk, ready', '{time} – {until}'],
-  proof: ['proof, ready', '{time} – {until}'],
+  bulk: ['bulk ready', '{time} – {until}'],
+  proof: ['proof ready', '{time} – {until}'],
   cold: ['{length} cold'],
   cool: ['{length} to cool'],
   away: '{name} till {time}',
@@ -45,7 +45,7 @@ export const askPage = {
   later: 'Later days',
   sooner: 'Sooner days',
   hour: '{date}, at what time?',
-  hourSaid: 'Now: {time}',
+  hourSaid: 'Set to {time}.',
   earlier: 'Half an hour earlier',
   laterHour: 'Half an hour later',
   warmDetail: 'About how warm it will be while you bake.',
@@ -56,7 +56,7 @@ export const askPage = {
 /** When no hands are there. */
 export const awayPage = {
   title: 'When are you away?',
-  detail: 'No step is laid in these hours.',
+  detail: 'No step is planned in these hours.',
   addWeekly: 'Add each week',
   addOnce: 'Add once',
   what: 'What is it?',
@@ -83,15 +83,15 @@ export const dayPlan = {
   laying: 'Looking for a plan',
   layingDetail: 'It takes a moment.',
   better: 'Still looking for a better one.',
-  maybeBetter: 'A better one may be there.',
+  maybeBetter: 'There may be a better one.',
   undecided: 'No plan found yet',
-  undecidedDetail: 'One bread less is quicker to lay.',
+  undecidedDetail: 'One bread fewer is quicker to plan.',
   failed: 'The plan could not be made',
   failedDetail: 'Nothing is lost. Press to look again.',
   again: 'Look again',
   ready: 'Ready {date} {time}',
   kitchen: 'kitchen {celsius}',
-  alt: 'The day on a tape. {count} times for your hands, ready {date} {time}.',
+  alt: 'The day on a tape. Hands needed {count} times, ready {date} {time}.',
   take: 'Take it',
   takeThen: 'first: {name}, {time}',
   change: 'Change it',
@@ -113,20 +113,21 @@ export const dayPlan = {
   calendar: 'To the calendar',
   backToPlan: 'Back to the plan',
   bakes: 'Its bakes',
-  columns: { time: 'When', what: 'What', fine: 'Fine until', last: 'Not later' },
+  columns: { time: 'When', what: 'What', fine: 'Fine until', last: 'Not after' },
 } as const;
 
 /** One touch of a plan. */
 export const touchPage = {
   title: '{name}, {time}',
-  usable: '{ratio}. Usable from {time} to {until}.',
-  set: 'You put it to this hour.',
+  usable: '{ratio}. The levain is good from {time} to {until}.',
+  set: 'You set this hour.',
   fixed: 'It does not move.',
   earlier: '15 min earlier',
   later: '15 min later',
   pin: 'Keep this hour',
   free: 'Let it move',
   noRoom: 'Nothing fits with it at {time}.',
+  noFree: 'No other plan was found. It keeps its hour.',
 } as const;
 
 /** Where nothing fits, or it cannot be asked at all; each with what would do. */
@@ -141,7 +142,7 @@ export const nothingPage = {
   neverFree: 'You are away all day, every day. Free an hour.',
   reversed: '{name}: it ends before it begins.',
   fridgeShort: '{bake}: {loaves} in a fridge for {count}.',
-  bowlsShort: '{bake}: the dough wants {count} bowls.',
+  bowlsShort: '{bake}: the dough needs {count} bowls.',
   tooMany: '{count} breads in one day at most.',
   toAsk: 'Change what is asked',
 } as const;

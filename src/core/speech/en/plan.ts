@@ -30,29 +30,31 @@ export const planWaits = {
 /** Beside a touch, and in a calendar. {time} has its clock, {length} its unit. */
 export const planSlack = {
   fine: 'Fine until {time}.',
-  last: 'Not later than {time}.',
+  last: 'Not after {time}.',
 } as const;
 
 /** Where nothing fits: each of these alone would do. */
 export const planChanges = {
   title: 'Nothing fits for {time}.',
-  cannot: 'This cannot be laid',
+  titleFrom: 'Nothing fits from {time} on.',
+  cannot: 'This cannot be planned',
   anyOne: 'Any one of these would do:',
   together: 'Only these together would do:',
-  none: 'Nothing that can bend would do.',
+  one: 'This would do:',
+  none: 'No small change would do.',
   because: 'In the way: {name}.',
-  planFrom: 'there is too little time from now',
-  blockedEnd: '{name}: end it {length} sooner, at {time}.',
-  blockedStart: '{name}: start it {length} later, at {time}.',
-  due: '{bake}: ready {length} later.',
-  start: '{bake}: begin {length} later.',
-  longer: '{bake}: {length} more {part}. It may lose by it.',
-  shorter: '{bake}: {length} less {part}. It may lose by it.',
+  planFrom: 'too little time is left',
+  blockedEnd: '{name} only until {time}, {length} less.',
+  blockedStart: '{name} only from {time}, {length} later.',
+  due: '{bake}: ready {time}, {length} later.',
+  start: '{bake}: begin {time}, {length} later.',
+  longer: '{bake}: {length} more {part}. The bread may suffer.',
+  shorter: '{bake}: {length} less {part}. The bread may suffer.',
   hotOven: '{bake}: keep the oven hot {length} longer.',
-  fewerLoads: '{bake}: bake {count} loads only: one more pot, or fewer loaves.',
-  oneLoad: '{bake}: bake one load only: one more pot, or fewer loaves.',
+  fewerLoads: '{bake}: {count} loads only. More pots, or fewer loaves.',
+  oneLoad: '{bake}: one load only. More pots, or fewer loaves.',
   dropTouch: '{bake}: leave out {touch}.',
-  ovenTimer: '{bake}: let the timer turn the oven on.',
+  ovenTimer: '{bake}: let the oven’s timer turn it on.',
 } as const;
 
 /** A filling that spoils and has no plan, before anything is mixed; then what would do. */

@@ -16,7 +16,7 @@ import { planChanges } from '../../../core/speech/en/plan.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { hourOrDay, tellDay } from '../../../core/speech/tell-day.ts';
 import { tellMove, tellMoved } from '../../../core/speech/tell-moved.ts';
-import { tellChange, tellTouch } from '../../../core/speech/tell-plan.ts';
+import { tellBecause, tellChange, tellOffered, tellTouch } from '../../../core/speech/tell-plan.ts';
 import { MINUTE, type Instant } from '../../../core/units.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';
@@ -93,13 +93,14 @@ export default function LivePage(props: {
       <h2 class="sheet-part">
         {fill(planChanges.title, { time: time(Math.max(...plan()!.ready.map(({ at }) => at))) })}
       </h2>
-      <Show when={nothing.found.changes.length > 0} fallback={<p>{planChanges.none}</p>}>
-        <p>{planChanges.anyOne}</p>
+      <For each={tellBecause(nothing.found.because)}>{(line) => <p>{line}</p>}</For>
+      <p>{tellOffered(nothing.found.changes.length)}</p>
+      <Show when={nothing.found.changes.length > 0}>
         <div class="sheet-grid">
           <For each={nothing.found.changes.slice(0, OFFERED)}>
             {(one) => (
               <Control
-                label={tellChange(one, time)[0]!}
+                label={tellChange(one, time, nothing.found.asked)[0]!}
                 disabled={!props.house.holds}
                 onPress={() => void change(one)}
               />

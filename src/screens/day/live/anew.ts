@@ -4,6 +4,7 @@ import { liveInput, type LiveInput } from '../../../core/day/laid/live-input.ts'
 import { laidAgain, movesOf, whyMoved, type Move, type Why } from '../../../core/day/laid/moved.ts';
 import { asItStands, isWorthMoving } from '../../../core/day/laid/still-stands.ts';
 import type { Change, PlannedTouch } from '../../../core/day/plan/types.ts';
+import type { AskedHours } from '../../../core/speech/tell-plan.ts';
 import { MINUTE } from '../../../core/units.ts';
 import type { House } from '../../house.ts';
 import { layOnce, liveDayOf } from './live-day.ts';
@@ -21,6 +22,8 @@ export type Anew =
     }
   | {
       readonly is: 'nothing';
+      /** The hours that nothing fitted for. */
+      readonly asked: readonly AskedHours[];
       readonly changes: readonly Change[];
       readonly because: readonly string[];
     };
@@ -36,7 +39,10 @@ export async function askAnew(house: House, plan: DayPlan): Promise<Anew> {
   if (live.input.batches.length === 0) return { is: 'over' };
   const result = await layOnce(house, live.input);
   if (result.fits === null) return { is: 'undecided' };
-  if (!result.fits) return { is: 'nothing', changes: result.changes, because: result.because };
+  if (!result.fits) {
+    const { changes, because } = result;
+    return { is: 'nothing', asked: live.input.batches, changes, because };
+  }
   const moves = movesOf(plan, live, result);
   if (moves.length === 0) return { is: 'asPlanned' };
   const whys = whyMoved(plan, live, day.now);

@@ -109,7 +109,7 @@ describe('a day on which nothing fits', () => {
     if (result.fits !== false) return;
     const all = [...result.changes, ...(result.together ?? [])];
     expect(all.length).toBeGreaterThan(0);
-    const words = all.flatMap((change) => tellChange(change, () => '06:00'));
+    const words = all.flatMap((change) => tellChange(change, () => '06:00', ask.bakes));
     for (const sentence of words) expect(sentence).toMatch(/^[^{}]{8,}$/);
   });
 
