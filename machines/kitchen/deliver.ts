@@ -1,4 +1,5 @@
 import type { BakeAct, Fact } from '../../src/core/records/fact.ts';
+import { formulaFault } from '../../src/core/records/formula-fault.ts';
 import { isLane } from '../../src/core/records/lane.ts';
 import { slotOf } from '../../src/core/records/reading-slot.ts';
 import { JOINS, type BakeStage } from '../../src/core/records/stage.ts';
@@ -175,6 +176,11 @@ export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepp
     case 'plan':
     case 'planOff':
       return layDay(kitchen, fact);
+    // The Book's own: no machine hears of it, for a start pins its recipe. Unreadable, it is not written.
+    case 'formula':
+      return { kitchen, taken: formulaFault(fact.formula) === null, says: [] };
+    case 'formulaOff':
+      return { kitchen, taken: fact.formula !== '', says: [] };
     case 'takeBack':
       return stepAttention(kitchen, machines, { type: 'wake', at: fact.at });
     case 'jump':

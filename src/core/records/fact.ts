@@ -1,5 +1,6 @@
 import type { Doubt } from '../clock/doubt.ts';
 import type { DayPlan } from '../day/laid/day-plan.ts';
+import type { Formula } from '../formula/formula.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import type { Belief } from '../readiness/belief.ts';
 import type { Celsius, Grams, Instant } from '../units.ts';
@@ -217,6 +218,10 @@ export type Deed =
   | { readonly kind: 'plan'; readonly plan: DayPlan }
   /** The plan of this id is given up. */
   | { readonly kind: 'planOff'; readonly plan: string }
+  /** A version of a formula of the Book: a new one, or one that is known by then. Never written over. */
+  | { readonly kind: 'formula'; readonly formula: Formula }
+  /** The formula of this id is taken off the Book's list; its versions are kept. */
+  | { readonly kind: 'formulaOff'; readonly formula: string }
   | { readonly kind: 'takeBack'; readonly target: string }
   | { readonly kind: 'jump'; readonly position: Position };
 

@@ -1,4 +1,5 @@
 import type { Fact } from './fact.ts';
+import { formulaFault } from './formula-fault.ts';
 import { planFault } from './read-plan.ts';
 import { readReading } from './read-reading.ts';
 import { starterFault } from './read-starter.ts';
@@ -27,6 +28,8 @@ const KINDS: readonly Fact['kind'][] = [
   'starter',
   'plan',
   'planOff',
+  'formula',
+  'formulaOff',
   'takeBack',
   'jump',
 ];
@@ -68,6 +71,8 @@ const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, Type])[]>
   starter: [['did', 'string']],
   plan: [['plan', 'object']],
   planOff: [['plan', 'string']],
+  formula: [['formula', 'object']],
+  formulaOff: [['formula', 'string']],
   takeBack: [['target', 'string']],
   jump: [['position', 'object']],
 };
@@ -138,7 +143,9 @@ export function readRecord(
       ? starterFault(fact)
       : fact['kind'] === 'plan'
         ? planFault(fact['plan'])
-        : null;
+        : fact['kind'] === 'formula'
+          ? formulaFault(fact['formula'])
+          : null;
   if (fault) return fail(`fact.${fault.path}`, fault.expected, fault.got);
   return { record: upgrade(row, machineVersion as number) as LogRecord };
 }
