@@ -2,7 +2,7 @@ import { createSignal } from 'solid-js';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import type { Deed } from '../core/records/fact.ts';
-import type { FormulaFound, House, Lost, Order } from '../screens/house.ts';
+import type { House, Lost, Order } from '../screens/house.ts';
 import { makeAway } from './away.ts';
 import { beforeItRings } from './before-it-rings.ts';
 import { openEquipment } from './equipment.ts';
@@ -14,6 +14,7 @@ import { makeKeeper, type Kept, type Pressed } from './keeper.ts';
 import { makeKitchenTime } from './kitchen-time.ts';
 import { openLog, type Opened } from './open-log.ts';
 import { makeLastKitchen } from './last-kitchen.ts';
+import { laterBook } from './later-book.ts';
 import { makeCourse } from './later-course.ts';
 import { laterHalf } from './later-half.ts';
 import { laterTold } from './later-told.ts';
@@ -58,11 +59,10 @@ export async function openHouse(world: World): Promise<House> {
   const [lit, setLit] = createSignal(screen.state());
   const [offer, setOffer] = createSignal<(() => void) | null>(null);
   const [free, setFree] = createSignal(false);
-  const [formulas, setFormulas] = createSignal<readonly FormulaFound[]>([]);
   const [lost, setLost] = createSignal<Lost | null>(null);
   const [clockBack, setClockBack] = createSignal(time.fellBack());
   const { lastKitchen, keep } = makeLastKitchen(settings);
-  const own = () => ({ ...kept(), ...equipment(), formulas: formulas() });
+  const own = () => ({ ...kept(), ...equipment(), formulas: book.formulas() });
   const voice = laterVoice(speaker, later, own);
   // What fell due before this page was opened is shown and rung, not recited.
   let catchingUp = true;
@@ -80,6 +80,7 @@ export async function openHouse(world: World): Promise<House> {
   const hour = (at: number) => hourOf(onWall(at), world.ways.ways().clock);
   const kitchen = () => kept().kitchen;
   const records = () => kept().records;
+  const book = laterBook(records, (deed) => take(deed));
   const files = makeFiles(world, { records, equipment, equip });
   const { told, tell, troubles } = laterTold({
     store: () => kept().trouble,
@@ -191,7 +192,6 @@ export async function openHouse(world: World): Promise<House> {
   }
   const calling = { world, kitchen, hearing, equipment, sound: soundState };
   const unheard = beforeItRings(voice, { ...calling, speak: () => void speak([]) });
-  void import('./formulas.ts').then(({ loadFormulas }) => loadFormulas()).then(setFormulas);
   return {
     ...{ kitchen, records, now, hour },
     day: (at) => dayOf(onWall(at)),
@@ -233,7 +233,8 @@ export async function openHouse(world: World): Promise<House> {
     rehearse: world.rehearse,
     endRehearsal: world.endRehearsal,
     ...world.ways,
-    ...{ formulas, lastKitchen, equipment },
+    ...book,
+    ...{ lastKitchen, equipment },
     equip: hearing.keptBy(equip, follow),
     half: laterHalf(settings, () => clock.now(), world.holds && clock.rate === 1),
     tryCall(kind, inMs) {

@@ -14,6 +14,7 @@ import type { DayPlan } from '../core/day/laid/day-plan.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Notice } from '../core/formula/notice.ts';
 import type { Formula } from '../core/formula/formula.ts';
+import type { BookEntry } from '../core/records/book.ts';
 import type { Deed } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { BakeStage, Join } from '../core/records/stage.ts';
@@ -130,7 +131,14 @@ export interface House {
   endRehearsal(): void;
   readonly ways: Accessor<Ways>;
   choose(ways: Partial<Ways>): void;
+  /** What may be baked: the latest version of each formula on the Book's list, and what could not be read. */
   readonly formulas: Accessor<readonly FormulaFound[]>;
+  /** Every formula with all its versions, those off the list too. Empty until it has come. */
+  readonly book: Accessor<readonly BookEntry[]>;
+  /** Written as the next version of its id, or as the first of an id of its own; null: it was not taken. */
+  keepFormula(formula: Formula): Promise<Formula | null>;
+  /** Takes a formula off the list; nothing of it is lost. */
+  dropFormula(id: string): Promise<void>;
   readonly lastKitchen: Accessor<Celsius | null>;
   /** What this kitchen bakes with; a setting of the tablet. */
   readonly equipment: Accessor<Equipment>;
@@ -164,7 +172,7 @@ export interface LogFile {
 export type FileRead =
   { readonly file: LogFile; readonly why: null } | { readonly file: null; readonly why: string };
 
-/** A formula file as it was found: readable, or why not. */
+/** A formula to bake, or a file of one that could not be read and why. `file`: its name, or the formula's id. */
 export type FormulaFound =
   | { readonly formula: Formula; readonly file: string }
   | { readonly formula: null; readonly file: string; readonly reason: Notice };
