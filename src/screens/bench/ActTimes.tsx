@@ -39,8 +39,7 @@ export function ActTimes(props: {
   readonly focus: Focus;
   readonly mark: number | undefined;
 }): JSX.Element {
-  const mark = (): Mark =>
-    (props.view.waits as Mark | null) ?? CAME_FROM[props.view.stage] ?? 'end';
+  const mark = (): Mark => props.view.waits ?? CAME_FROM[props.view.stage] ?? 'end';
   /** The place begins with the bake's name where more than one runs. */
   const where = (): string | undefined =>
     props.view.whose === null ? undefined : props.view.place.slice(props.view.whose.length);

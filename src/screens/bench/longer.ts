@@ -8,12 +8,12 @@ import { benchView, type BenchView } from './view.ts';
 
 /** The answer to "how much longer?", as it is said. */
 export const longerWords = (
-  house: House,
+  house: Pick<House, 'now' | 'hour'>,
   { deadline, waits }: Pick<BenchView, 'deadline' | 'waits'>,
 ): string => {
   if (deadline === null || waits === null) return nothingRuns;
   const minutes = Math.max(0, Math.ceil((deadline - house.now()) / MINUTE));
-  return fill(countdown[waits as keyof typeof countdown].ask, said({ minutes }));
+  return fill(countdown[waits].ask, said({ minutes, time: house.hour(deadline) }));
 };
 
 /** The same, asked from outside the bench of that bake. */

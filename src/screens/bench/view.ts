@@ -7,6 +7,7 @@ import type { Deed } from '../../core/records/fact.ts';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
 import { asksRise } from '../../core/records/task.ts';
+import type { countdown } from '../../core/speech/en/running.ts';
 import { several } from '../../core/speech/en/several.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -29,7 +30,7 @@ import { pressOf } from './press-of.ts';
 import { aheadOf, taskTiles, taskView } from './task-view.ts';
 import { waitDetail, warmPlaceWords } from './wait-detail.ts';
 import { besideLines, weighView } from './weigh-view.ts';
-import { wordsOf } from './words-of.ts';
+import { waitsOf, wordsOf } from './words-of.ts';
 
 /** Something to press, and the deed it stands for. */
 export interface Press {
@@ -72,7 +73,7 @@ export interface BenchView {
   /** Which of how many, where a list is asked. */
   readonly progress: { readonly done: number; readonly of: number } | null;
   readonly deadline: Instant | null;
-  readonly waits: string | null;
+  readonly waits: keyof typeof countdown | null;
   readonly window: { earliest: Instant; likely: Instant | null; latest: Instant } | null;
   readonly call: CallKind | null;
   /** When the call began; its overdue time counts up from there. */
@@ -214,7 +215,7 @@ export function benchView(
     lines: asked.lines ?? besideLines(focus, stage, units),
     progress: asked.progress ?? null,
     deadline: deadlineOf(machine),
-    waits: meta.waits ?? null,
+    waits: waitsOf(kitchen, focus, equipment),
     window:
       task === null && marks['earliest'] !== undefined && marks['latest'] !== undefined
         ? { earliest: marks['earliest'], likely: marks['likely'] ?? null, latest: marks['latest'] }

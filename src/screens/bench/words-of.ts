@@ -1,4 +1,5 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
+import { metaOf } from '../../../machines/kitchen/stage-of.ts';
 import type { LaneVessel } from '../../core/records/position.ts';
 import type { BakeStage, LaneStage, OvenStage } from '../../core/records/stage.ts';
 import { bakeWords } from '../../core/speech/en/bake-words.ts';
@@ -7,6 +8,7 @@ import { manyWords, potsWords } from '../../core/speech/en/oven-many.ts';
 import { rackWords } from '../../core/speech/en/oven-rack.ts';
 import { basketWords } from '../../core/speech/en/shape.ts';
 import { standOutWords } from '../../core/speech/en/proof.ts';
+import type { countdown } from '../../core/speech/en/running.ts';
 import { stoneWords } from '../../core/speech/en/oven-stone.ts';
 import { trayWords } from '../../core/speech/en/oven-tray.ts';
 import { tinWords } from '../../core/speech/en/oven-tin.ts';
@@ -75,4 +77,19 @@ export const wordsOf = (
   if (rack) return { ...words, ...rack };
   const over = stage === 'score' && loadOver(kitchen, bake.context.id);
   return over ? { ...words, ...overWords.score } : words;
+};
+
+/** What a bench's countdown runs to, by the name of its words; null where nothing runs. What heats is named. */
+export const waitsOf = (
+  kitchen: Kitchen,
+  { who, machine }: Focus,
+  equipment: Equipment,
+): keyof typeof countdown | null => {
+  const waits = (metaOf(machine).waits ?? null) as keyof typeof countdown | null;
+  if (waits !== 'hot') return waits;
+  const lane = kitchen.lanes[who]?.context;
+  const vessel = lane?.vessel ?? kitchen.oven.context.vessel;
+  if (vessel === 'stone') return 'hotStone';
+  if (vessel === 'tin') return 'hotOven';
+  return lane === undefined && potsIn(kitchen, equipment) > 1 ? 'hotPots' : 'hot';
 };

@@ -1,12 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { waitFor } from '../../../src/core/day/waits.ts';
 import { ANY_POT, EQUIPMENT, type Equipment } from '../../../src/core/kitchen/equipment.ts';
+import type { Recipe } from '../../../src/core/formula/recipe.ts';
+import { layClips } from '../../../src/core/speech/clips.ts';
+import { countdown } from '../../../src/core/speech/en/running.ts';
+import { longerWords } from '../../../src/screens/bench/longer.ts';
 import { benchView } from '../../../src/screens/bench/view.ts';
+import { othersOf } from '../../../src/screens/others.ts';
 import { focusOn } from '../../../src/screens/focus.ts';
 import { placedName } from '../../../src/screens/stage-names.ts';
+import { clipIndex } from '../../core/speech/support/as-spoken.ts';
 import { Hand } from '../../machines/support/hand.ts';
 import { walkTo } from '../../machines/support/onward.ts';
-import { RECIPE } from '../../machines/support/recipe.ts';
+import { RECIPE, STONE } from '../../machines/support/recipe.ts';
 
 const hour = (at: number) => new Date(at).toISOString().slice(11, 16);
 const see = (hand: Hand, equipment: Equipment, bake = 'a') =>
@@ -60,6 +66,43 @@ describe('what heats and cools in the oven', () => {
       'Let the pots get hot',
       'The pots stay inside to cool.',
     ]);
+  });
+});
+
+describe('the time until it is hot', () => {
+  const heats = (recipe: Recipe, equipment: Equipment) => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'oven.queued', ['a1', 'a2', 'a3'], recipe);
+    hand.do(see(hand, equipment).slab.deed!);
+    const view = see(hand, equipment);
+    expect(view.stage).toBe('preheating');
+    const said = longerWords({ now: () => hand.now, hour }, view);
+    return { shown: countdown[view.waits!].to, said };
+  };
+  const tin = { ...RECIPE, process: { ...RECIPE.process, vessel: 'tin' as const } };
+
+  it('names what heats: the pot or pots, the stone, the oven for tins', () => {
+    expect(heats(RECIPE, kitchen(1)).shown).toBe('until the pot is hot');
+    expect(heats(RECIPE, kitchen(2)).shown).toBe('until the pots are hot');
+    expect(heats(STONE, kitchen(1)).shown).toBe('until the stone is hot');
+    expect(heats(tin, kitchen(1)).shown).toBe('until the oven is hot');
+  });
+
+  it('is told with its name, in words that have their clips', () => {
+    expect(heats(STONE, kitchen(1)).said).toMatch(/ to go\. .+ is when the stone is hot\.$/);
+    expect(heats(tin, kitchen(1)).said).toMatch(/ to go\. .+ is when the oven is hot\.$/);
+    for (const recipe of [RECIPE, STONE, tin]) {
+      const { said } = heats(recipe, kitchen(1));
+      expect(layClips(said, (id) => clipIndex.has(id)).missing, said).toEqual([]);
+    }
+  });
+
+  it('is no pot’s beside another bake’s name', () => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'oven.queued', ['a1'], STONE);
+    hand.press('oven', 'ovenOn', { lanes: ['lane.pot'] });
+    hand.start('b', 'mix.first', ['b1']);
+    expect(othersOf(hand.kitchen, 'b', {}, hour).map(({ waits }) => waits)).toEqual(['oven hot']);
   });
 });
 

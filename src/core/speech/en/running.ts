@@ -31,10 +31,11 @@ export const returnCard = {
   close: 'I’ve read it',
 } as const;
 
-/** The countdown's words, by the name of the mark it runs to. */
+/** The countdown's words, by the name of the mark it runs to; `hot` also by what heats. */
 export const countdown: Readonly<
   Record<
-    'look' | 'touch' | 'turn' | 'end' | 'hot' | 'poke' | 'lid' | 'vent' | 'colour',
+    | ('look' | 'touch' | 'turn' | 'end' | 'poke' | 'lid' | 'vent' | 'colour')
+    | ('hot' | 'hotPots' | 'hotStone' | 'hotOven'),
     { readonly to: string; readonly past: string; readonly ask: string }
   >
 > = {
@@ -51,6 +52,22 @@ export const countdown: Readonly<
   },
   end: { to: 'to go', past: 'over', ask: '{minutes} to go.' },
   hot: { to: 'until the pot is hot', past: 'past hot', ask: '{minutes} until the pot is hot.' },
+  hotPots: {
+    to: 'until the pots are hot',
+    past: 'past hot',
+    ask: '{minutes} until the pot is hot.',
+  },
+  // Said as it was when it began to heat: of words that have their clips.
+  hotStone: {
+    to: 'until the stone is hot',
+    past: 'past hot',
+    ask: '{minutes} to go. {time} is when the stone is hot.',
+  },
+  hotOven: {
+    to: 'until the oven is hot',
+    past: 'past hot',
+    ask: '{minutes} to go. {time} is when the oven is hot.',
+  },
   poke: { to: 'to the next check', past: 'past the check', ask: '{minutes} to the next check.' },
   lid: { to: 'until the lid comes off', past: 'past the lid', ask: '{minutes} until lid off.' },
   vent: {

@@ -22,12 +22,15 @@ export const several = {
 } as const;
 
 /** What a bake waits for, by its mark, beside its clock time: one or two short words. */
-export const waitsFor: Readonly<Record<keyof typeof countdown, string>> = {
+export const waitsFor: Readonly<
+  Record<Exclude<keyof typeof countdown, `hot${'Pots' | 'Stone' | 'Oven'}`>, string>
+> = {
   look: 'next look',
   touch: 'hands in',
   turn: 'you again',
   end: 'time up',
-  hot: 'pot hot',
+  // With pots, a stone or nothing in it.
+  hot: 'oven hot',
   poke: 'next check',
   lid: 'lid off',
   vent: 'let steam out',
