@@ -61,7 +61,7 @@ describe('a task that calls', () => {
   it('takes one loaf out of the fridge for a pot, the next load for a stone', () => {
     const called = (recipe: Recipe, lanes: string[]) => {
       const hand = new Hand({ wait: waitFor });
-      hand.start('a', 'oven.queued', ['a1', 'a2'], recipe);
+      hand.start('a', 'oven.queued', ['a1', 'a2', 'a3'], recipe);
       hand.press('oven', 'ovenOn', { lanes });
       for (const item of ['parchment', 'kettle']) {
         hand.turnTo(hand.kitchen.oven.context.marks[`lead.${item}`] ?? hand.now);
@@ -78,6 +78,36 @@ describe('a task that calls', () => {
     expect(stone.spoken).toMatch(/^two loaves out of the fridge\. /);
     // Said of words that have their clips: of a number, and of what a single loaf is told.
     expect(clipIndex.has(clipId('out of the fridge'))).toBe(true);
+  });
+
+  it('speaks of other loaves that stay cold only where another waits', () => {
+    const fetched = (loaves: string[], recipe: Recipe) => {
+      const hand = new Hand({ wait: waitFor });
+      hand.start('a', 'oven.queued', loaves, recipe);
+      hand.press('oven', 'ovenOn', { lanes: ['lane.pot'] });
+      for (const item of ['parchment', 'kettle']) {
+        hand.turnTo(hand.kitchen.oven.context.marks[`lead.${item}`] ?? hand.now);
+        hand.press('oven', 'taskDone', { item });
+      }
+      hand.turnTo(hand.kitchen.oven.context.marks['lead.fetch']!);
+      const { task, detail, spoken } = benchView(
+        hand.kitchen,
+        focusOn(hand.kitchen, 'a')!,
+        hour,
+        null,
+        { heat: 'C', weight: 'g' },
+        { ...EQUIPMENT, stones: 2 },
+      );
+      expect(task).toBe('fetch');
+      return [detail, spoken];
+    };
+    const OTHERS = 'The other loaves stay cold.';
+    const LAST = 'No other loaf waits for the oven.';
+    expect(fetched(['a1', 'a2'], RECIPE)[0]).toBe(OTHERS);
+    expect(fetched(['a1', 'a2'], RECIPE)[1]).toContain(OTHERS);
+    expect(fetched(['a1', 'a2', 'a3'], STONE)[0]).toBe(OTHERS);
+    expect(fetched(['a1'], RECIPE)).toEqual([LAST, 'Take loaf one out of the fridge.']);
+    expect(fetched(['a1', 'a2'], STONE)).toEqual([LAST, 'two loaves out of the fridge.']);
   });
 
   it('can be left out by one press, and is not asked again', () => {

@@ -1,8 +1,11 @@
+import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { openTasks } from '../../../machines/kitchen/open-tasks.ts';
 import { asksRise, TASKS, type Task } from '../../core/records/task.ts';
-import { fetchLoad, taskPress, tasks } from '../../core/speech/en/tasks.ts';
+import { fetchLast, fetchLoad, taskPress, tasks } from '../../core/speech/en/tasks.ts';
 import type { Instant } from '../../core/units.ts';
+import type { Equipment } from '../../core/kitchen/equipment.ts';
 import type { Focus } from '../focus.ts';
+import { nextLoad } from './next-load.ts';
 import type { Asked, Press } from './view.ts';
 
 /** What keeps once it is done. A wet bench dries, water cools, flour goes damp, a loaf warms: these wait for their call. Judgement. */
@@ -34,7 +37,7 @@ export interface TaskAct extends Asked {
 }
 
 /** The task that calls, as an act of its own while the wait goes on; the first due first. Null: none. */
-export function taskView(focus: Focus): TaskAct | null {
+export function taskView(kitchen: Kitchen, focus: Focus, equipment: Equipment): TaskAct | null {
   const first = open(focus).find(({ calls }) => calls);
   if (first === undefined) return null;
   const { task, called, at } = first;
@@ -42,13 +45,15 @@ export function taskView(focus: Focus): TaskAct | null {
   const together = task === 'fetch' && focus.bake.context.recipe.process.vessel !== 'pot';
   const { headline } = together ? fetchLoad : words;
   const said = together ? fetchLoad.spoken : headline;
+  const { waiting } = kitchen.oven.context;
+  const last = task === 'fetch' && waiting.length <= nextLoad(kitchen, equipment).length;
   return {
     task,
     since: called ?? at,
     headline,
-    detail: words.detail,
+    detail: last ? fetchLast : words.detail,
     care: words.care ?? null,
-    spoken: `${said}. ${words.detail}`,
+    spoken: last ? `${said}.` : `${said}. ${words.detail}`,
     // What is asked is answered by a reading, which closes it.
     slab: asksRise(task)
       ? { label: words.done, then: taskPress.byPicture, deed: null }

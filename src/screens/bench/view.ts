@@ -168,7 +168,7 @@ export function benchView(
   const stage = stageOf(machine);
   const meta = metaOf(machine);
   const words = wordsOf(kitchen, focus, stage, equipment);
-  const task = taskView(focus);
+  const task = taskView(kitchen, focus, equipment);
   const facts = factsOf(kitchen, focus, hour, equipment, task?.task ?? null);
   const left = leftView(kitchen, bench, stage, Math.max(now, kitchen.now));
   const asked =

@@ -25,6 +25,9 @@ export const fetchLoad = {
   spoken: '{loaves} out of the fridge',
 } as const;
 
+/** Shown of `fetch` where what is fetched is all that waits; nothing more is said. */
+export const fetchLast = 'No other loaf waits for the oven.';
+
 export const tasks: Readonly<Record<Task, TaskWords>> = {
   rise45: HOW_FAR,
   rise70: HOW_FAR,
