@@ -7,7 +7,10 @@ import { makePressRoom, RoomContext, type RoomOptions } from './room.ts';
  */
 export function PressGround(props: RoomOptions & { readonly children: JSX.Element }): JSX.Element {
   const room = makePressRoom(window, {
-    now: () => props.now?.() ?? performance.now(),
+    /* eslint-disable solid/reactivity -- a page has one clock */
+    ...(props.now ? { now: () => props.now!() } : {}),
+    ...(props.when ? { when: (e: Event) => props.when!(e) } : {}),
+    /* eslint-enable solid/reactivity */
     firstTouch: () => props.firstTouch?.() ?? false,
   });
   onCleanup(() => room.stop());

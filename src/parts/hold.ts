@@ -27,13 +27,13 @@ export function makeHold(onHeld: () => void): Hold {
     mine = null;
     setHolding(false);
   };
-  const begin = (): boolean => {
-    if (room.now() - freshAt < ARM_MS || !room.open()) return false;
+  const begin = (at: number): boolean => {
+    if (at - freshAt < ARM_MS || !room.open(at)) return false;
     if (timer === null) {
       setHolding(true);
       timer = setTimeout(() => {
         stop();
-        room.taken();
+        room.taken(room.now());
         onHeld();
       }, HOLD_MS);
     }
@@ -43,9 +43,9 @@ export function makeHold(onHeld: () => void): Hold {
     const leave = room.settle(
       el,
       {
-        down: (contact) => {
+        down: (contact, at) => {
           // A dead contact (the third of a wet screen, another mouse button) begins nothing.
-          if (contact.live && begin()) mine = contact;
+          if (contact.live && begin(at)) mine = contact;
           else contact.live = false;
         },
         up: (contact) => {
@@ -61,7 +61,7 @@ export function makeHold(onHeld: () => void): Hold {
     el.addEventListener('keydown', (e) => {
       if (e.key !== ' ') return;
       e.preventDefault();
-      if (!e.repeat) begin();
+      if (!e.repeat) begin(room.when(e));
     });
     el.addEventListener('keyup', (e) => {
       if (e.key === ' ') stop();

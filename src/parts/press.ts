@@ -73,14 +73,14 @@ export function makePress(options: PressOptions): Press {
       show();
     }),
   );
-  const ready = (): boolean => {
-    if (options.disabled?.() || now() - freshAt < ARM_MS || !room.open()) return false;
-    return !(options.quick && now() - takenAt < BOUNCE_MS);
+  const ready = (at: number): boolean => {
+    if (options.disabled?.() || at - freshAt < ARM_MS || !room.open(at)) return false;
+    return !(options.quick && at - takenAt < BOUNCE_MS);
   };
-  const fire = (): void => {
-    if (!ready()) return;
-    takenAt = now();
-    if (!options.quick) room.taken();
+  const fire = (at: number): void => {
+    if (!ready(at)) return;
+    takenAt = at;
+    if (!options.quick) room.taken(at);
     options.onPress();
   };
 
@@ -88,8 +88,8 @@ export function makePress(options: PressOptions): Press {
     if (e.key !== 'Enter' && e.key !== ' ') return;
     e.preventDefault();
     if (e.repeat || options.keys === false) return;
-    if (e.key === 'Enter') return fire();
-    space = ready();
+    if (e.key === 'Enter') return fire(room.when(e));
+    space = ready(room.when(e));
     show();
   };
   const onKeyUp = (e: KeyboardEvent): void => {
@@ -98,7 +98,7 @@ export function makePress(options: PressOptions): Press {
     const was = space;
     space = false;
     show();
-    if (was) fire();
+    if (was) fire(room.when(e));
   };
   const onBlur = (): void => {
     space = false;
@@ -106,26 +106,27 @@ export function makePress(options: PressOptions): Press {
   };
   // A click without a touch is a screen reader's or a switch's. After a touch it is an echo, also
   // where the screen has moved under it and it lands on another button.
-  const onClick = (): void => {
-    if (now() - Math.max(touchedAt, room.touchedAt()) >= 1000) fire();
+  const onClick = (e: Event): void => {
+    const at = room.when(e);
+    if (at - Math.max(touchedAt, room.touchedAt()) >= 1000) fire(at);
   };
 
   const ref = (el: HTMLElement): void => {
     const leave = room.settle(
       el,
       {
-        down: (contact) => {
-          touchedAt = now();
-          if (!ready()) contact.live = false;
+        down: (contact, at) => {
+          touchedAt = at;
+          if (!ready(at)) contact.live = false;
           mine.add(contact);
           show();
         },
-        up: (contact, good) => {
-          touchedAt = now();
+        up: (contact, good, at) => {
+          touchedAt = at;
           mine.delete(contact);
           // A key that is pressed again at once is seen to be pressed again.
-          if (good && ready() && !options.quick) stayDown();
-          if (good) fire();
+          if (good && ready(at) && !options.quick) stayDown();
+          if (good) fire(at);
           show();
         },
         changed: show,

@@ -9,10 +9,10 @@ export interface Contact {
 
 /** What may be pressed or held, as the room sees it. */
 export interface Home {
-  /** A contact began here; it may set `live` to false. */
-  down(contact: Contact): void;
+  /** A contact began here, by its own time `at`; it may set `live` to false. */
+  down(contact: Contact, at: number): void;
   /** A contact that began here has ended; `good` when it is live and was lifted inside. */
-  up(contact: Contact, good: boolean): void;
+  up(contact: Contact, good: boolean, at: number): void;
   /** A contact that began here has died or crossed the border. */
   changed(): void;
 }
@@ -31,32 +31,46 @@ const SPREAD = 3;
 export interface PressRoom {
   /** Milliseconds on any clock that does not run back. */
   now(): number;
+  /**
+   * When a hand did this, on the same clock. A busy page hears of it later, and of several at once: by the
+   * time of its hearing a second quick tap would be another press, and a second digit the bounce of the first.
+   */
+  when(e: Event): number;
   readonly contacts: ReadonlyMap<number, Contact>;
   /**
    * Contacts that began in `el` are told to `home`, with `reach` also those in the empty ground around
    * it. Undone by the returned function.
    */
   settle(el: Element, home: Home, reach?: boolean): () => void;
-  /** Whether the room as a whole accepts a press at this moment. */
-  open(): boolean;
+  /** Whether the room as a whole accepts a press of this moment. */
+  open(at: number): boolean;
   /** When anything last touched the glass, on `now`'s clock. */
   touchedAt(): number;
   /** Whether the last thing that came was a key and no touch. */
   keyed(): boolean;
-  /** A press was taken: all contacts are spent and the dead time begins. */
-  taken(): void;
-  /** Nothing on the screen may be pressed for the next 400 ms; contacts under way are spent. */
-  hush(): void;
+  /** A press of this moment was taken: all contacts are spent and the dead time begins. */
+  taken(at: number): void;
+  /** Nothing on the screen may be pressed in the 400 ms from then on; contacts under way are spent. */
+  hush(at: number): void;
   stop(): void;
 }
 
 export interface RoomOptions {
   readonly now?: () => number;
+  /** The time of an event on the clock of `now`; the time it is heard of where only that clock is given. */
+  readonly when?: (e: Event) => number;
   /** Asked at every touch and key before anything else; true means the touch is used up by it. */
   readonly firstTouch?: () => boolean;
 }
 
-const within = (at: number, since: number, ms: number): boolean => at >= since && at - since < ms;
+/** No page is busy for longer, ms: what says that it is older has another clock. Judgement. */
+const OLDEST = 10_000;
+
+/** By the browser, where it can be: on the page's clock, not ahead of it and not from long ago. */
+const stamped = (e: Event): number => {
+  const now = performance.now();
+  return e.timeStamp <= now && e.timeStamp > now - OLDEST ? e.timeStamp : now;
+};
 
 /**
  * How far the slab's ground reaches, in px: 6 mm, less than half of what parts it from all others, so that
@@ -70,6 +84,7 @@ const reachOf = (el: Element): number => {
 /** Watches a window's contacts until `stop`. */
 export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom {
   const now = options.now ?? (() => performance.now());
+  const when = options.when ?? (options.now ? () => now() : stamped);
   const contacts = new Map<number, Contact>();
   const homes = new WeakMap<Element, Home>();
   let takenAt = Number.NEGATIVE_INFINITY;
@@ -104,21 +119,22 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
   };
   const useUp = (e: Event): boolean => {
     if (!options.firstTouch?.()) return false;
-    room.hush();
+    room.hush(when(e));
     e.stopImmediatePropagation();
     return true;
   };
 
   const onDown = (e: PointerEvent): void => {
     swallowing = useUp(e);
-    touchedAt = now();
+    const at = when(e);
+    touchedAt = at;
     keyed = false;
     const home = homeOf(e);
     const contact: Contact = { home, live: !swallowing && e.button === 0, inside: true };
     contacts.set(e.pointerId, contact);
     const places = new Set([...contacts.values()].map((c) => c.home ?? contacts));
     if (contacts.size >= SPREAD && places.size > 1) spend();
-    if (home) homes.get(home)?.down(contact);
+    if (home) homes.get(home)?.down(contact, at);
   };
   const onMove = (e: PointerEvent): void => {
     const contact = contacts.get(e.pointerId);
@@ -129,7 +145,8 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     homes.get(contact.home)?.changed();
   };
   const onUp = (e: PointerEvent): void => {
-    touchedAt = now();
+    const at = when(e);
+    touchedAt = at;
     pressed = false;
     const contact = contacts.get(e.pointerId);
     if (!contact) return;
@@ -137,7 +154,7 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     if (!contact.home) return;
     const good = e.type === 'pointerup' && contact.live && isInside(contact.home, e);
     pressed = good;
-    homes.get(contact.home)?.up(contact, good);
+    homes.get(contact.home)?.up(contact, good, at);
   };
   // Of a touch that pressed something no mouse and no click is made: they would move the focus, and the
   // browser is busy with them while the press waits for its answer.
@@ -182,6 +199,7 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
 
   const room: PressRoom = {
     now,
+    when,
     contacts,
     touchedAt: () => touchedAt,
     keyed: () => keyed,
@@ -193,13 +211,13 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
         reaching.delete(el);
       };
     },
-    open: () => !within(now(), takenAt, DEAD_MS) && !within(now(), hushedAt, ARM_MS),
-    taken: () => {
-      takenAt = now();
+    open: (at) => at - takenAt >= DEAD_MS && at - hushedAt >= ARM_MS,
+    taken: (at) => {
+      takenAt = at;
       spend();
     },
-    hush: () => {
-      hushedAt = now();
+    hush: (at) => {
+      hushedAt = at;
       spend();
     },
     stop: () => {
