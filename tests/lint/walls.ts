@@ -20,7 +20,10 @@ const WALLS: readonly Wall[] = [
   {
     folder: 'src/adapters/',
     files: ['src/adapters/', 'src/core/', 'machines/ports.ts'],
-    packages: ['howler', 'idb-keyval'],
+    packages: [
+      ...['howler', 'idb-keyval'],
+      ...['fflate', 'papaparse', 'read-excel-file', 'write-excel-file', 'uqr'],
+    ],
   },
   { folder: 'src/parts/', files: ['src/parts/', 'src/core/'], packages: ['solid-js'] },
   {
