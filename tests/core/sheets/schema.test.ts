@@ -24,7 +24,11 @@ interface Whole {
 const ajv = new Ajv({ unicode: false, logger: false });
 /** A keyword of ours. What is no such list or object at all the other keywords refuse. */
 const keyword = (name: string, type: 'array' | 'object', holds: (data: never) => boolean): void => {
-  ajv.addKeyword({ keyword: name, type, validate: (_: boolean, data: never) => holds(data) });
+  ajv.addKeyword({
+    keyword: name,
+    type,
+    validate: (_: boolean, data: unknown) => holds(data as never),
+  });
 };
 keyword('sumsTo100', 'array', (parts: readonly Part[]) => {
   const sum = parts.reduce((all, part) => all + (part?.pct ?? 0), 0);
