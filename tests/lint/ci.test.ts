@@ -30,7 +30,7 @@ test('a red run ends with its count, whatever npm says after it, and fails', () 
   expect(runWith(npm)).toEqual({ status: 1, last: '810 passed, 2 failed' });
 });
 
-test('a run that never counted has failed, even if it says that all is well', () => {
+test('a run that never counted is red, even if it says that all is well', () => {
   expect(runWith('echo "no packages"; exit 7')).toEqual({ status: 7, last: '0 passed, 1 failed' });
   expect(runWith('exit 0')).toEqual({ status: 1, last: '0 passed, 1 failed' });
 });
