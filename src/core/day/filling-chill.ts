@@ -1,3 +1,5 @@
+import { goesIn } from '../formula/goes-in.ts';
+import { prepareOf } from '../formula/prepare-of.ts';
 import { mixedIn } from '../heat/mixed-in.ts';
 import type { Filling } from '../formula/formula.ts';
 import { HOUR, MINUTE, type Celsius, type Hours, type Instant, type Minutes } from '../units.ts';
@@ -7,20 +9,23 @@ import { roomOf } from './dough-path.ts';
 import type { WaitInput } from './waits.ts';
 
 /** What a filling holds of warmth, kJ/kg·K: wet ones 3.5, dried fruit, nuts and seeds 2. Judgement. */
-const heatOf = ({ prepare = [] }: Filling): number =>
-  prepare.includes('drain') || prepare.includes('soak') ? 3.5 : 2;
+const heatOf = (filling: Filling): number =>
+  prepareOf(filling).some((how) => how === 'drain' || how === 'soak') ? 3.5 : 2;
 
 /**
  * How warm a filling goes in: as it was measured; else out of the fridge where it was kept there (a
- * soaker, a hard cheese nobody took out), and as warm as the kitchen. Judgement.
+ * soaker, a hard cheese nobody took out, what its baker keeps cold; what was frozen thaws there), and
+ * as warm as the kitchen. Judgement.
  */
 const warmthOf = (
   { recipe, done }: WaitInput,
-  { keeps, prepare = [] }: Filling,
+  filling: Filling,
   read: Celsius | null,
   kitchen: Celsius,
 ): Celsius => {
-  const chilled = prepare.includes('soak') || (keeps === 'hardCheese' && !done.includes('takeOut'));
+  const { keeps, from = 'shelf' } = filling;
+  const cold = from !== 'shelf' || keeps === 'hardCheese';
+  const chilled = prepareOf(filling).includes('soak') || (cold && !done.includes('takeOut'));
   return read ?? (chilled ? recipe.process.fridge : kitchen);
 };
 
@@ -35,12 +40,12 @@ export function withFilling(
   if (!process.touches.some(({ kind }) => kind === 'laminate')) return null;
   const read = lastRead(input, 'fillingTemperature', begin);
   const room = roomOf({ kitchen, seen, begin, hours: 0, tau: 1 }).at(-1)!.celsius;
-  const all = lines.filling.reduce((sum, { grams }) => sum + grams, 0);
+  const ready = goesIn(lines.filling);
+  const all = ready.reduce((sum, { grams }) => sum + grams, 0);
   return (dough) =>
     formula.fillings.reduce(
       (mixed, filling) => {
-        const grams =
-          lines.filling.find(({ item }) => item === `filling:${filling.id}`)?.grams ?? 0;
+        const grams = ready.find(({ item }) => item === `filling:${filling.id}`)?.grams ?? 0;
         const celsius = warmthOf(input, filling, read, room);
         const into = { grams: mixed.grams, celsius: mixed.celsius };
         return {

@@ -1,4 +1,5 @@
 import type { Filling, Preparation } from '../formula/formula.ts';
+import { prepareOf } from '../formula/prepare-of.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import type { BakeStage, OvenStage } from '../records/stage.ts';
 import type { Task } from '../records/task.ts';
@@ -38,7 +39,7 @@ type Timed = keyof typeof BEFORE;
 const PREPARED: readonly (Preparation & Timed)[] = ['soak', 'toast', 'drain', 'cut', 'coat'];
 
 const fillingTasks = (fillings: readonly Filling[]): Timed[] => [
-  ...PREPARED.filter((how) => fillings.some(({ prepare = [] }) => prepare.includes(how))),
+  ...PREPARED.filter((how) => fillings.some((filling) => prepareOf(filling).includes(how))),
   // Only what may stand leaves the fridge early; what spoils stays in it until it goes in.
   ...(fillings.some(({ keeps }) => keeps === 'hardCheese') ? (['takeOut'] as const) : []),
 ];

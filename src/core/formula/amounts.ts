@@ -1,4 +1,5 @@
 import type { Grams } from '../units.ts';
+import { doughPct, soakPct } from './dough-pct.ts';
 import type { Formula } from './formula.ts';
 import { levainShares } from './levain-shares.ts';
 
@@ -9,7 +10,10 @@ export interface Amount {
   readonly grams: Grams;
 }
 
-/** A dough taken apart, exact grams. `firstWater` is negative when the levain is too wet for it. */
+/**
+ * A dough taken apart, exact grams. `firstWater` is negative when the levain is too wet for it, and a
+ * flour is when the levain's own mix wants more of it than there is.
+ */
 export interface Amounts {
   readonly dough: Grams;
   /** All flour, levain flour counted in. */
@@ -25,6 +29,8 @@ export interface Amounts {
   readonly secondWater: Grams;
   readonly salt: Grams;
   readonly fillings: readonly Amount[];
+  /** Water of each soaker, under the id and name of what soaks in it; none for what is dry. */
+  readonly soakers: readonly Amount[];
 }
 
 /**
@@ -32,15 +38,14 @@ export interface Amounts {
  * flour counted in. Levain and its flour F_L: L = PFF·F_T·(1+h), F_L = L/(1+h), water L·h/(1+h);
  * second water = share·H·F_T; first water = H·F_T − W_L − second water.
  * Source: the arithmetic is exact; checked against the sheets named in tests/truth.
- * Failure: none; a negative `firstWater` is handed back as it is, for the caller to refuse.
+ * Failure: none; what comes out negative is handed back as it is, for the caller to refuse.
  */
 export function amounts(formula: Formula, dough: Grams): Amounts {
   const { hydration, salt, fillings, levain } = formula;
-  const totalPct = 100 + hydration + salt + fillings.reduce((sum, f) => sum + f.pct, 0);
-  const totalFlour = (dough * 100) / totalPct;
+  const totalFlour = (dough * 100) / doughPct(formula);
   const levainFlour = levain.pff * totalFlour;
   const levainWater = levainFlour * levain.hydration;
-  const shares = levainShares(formula.flours, levain.pff);
+  const shares = levainShares(formula.flours, levain);
   const ofFlour = (pct: number): Grams => (pct / 100) * totalFlour;
   const finalWater = ofFlour(hydration) - levainWater;
   const secondWater = formula.secondWater * ofFlour(hydration);
@@ -60,5 +65,8 @@ export function amounts(formula: Formula, dough: Grams): Amounts {
     secondWater,
     salt: ofFlour(salt),
     fillings: fillings.map(({ id, name, pct }) => ({ id, name, grams: ofFlour(pct) })),
+    soakers: fillings.flatMap(({ id, name, ...filling }) =>
+      filling.soak ? [{ id, name, grams: ofFlour(soakPct(filling)) }] : [],
+    ),
   };
 }

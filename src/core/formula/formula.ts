@@ -37,7 +37,7 @@ export interface Filling {
    * A line of its own to weigh, counted in no hydration. Left out: none, or what is drained off again.
    */
   readonly soak?: { readonly water: number };
-  /** Salt and water within it, % of its weight. Left out: as the table of fillings has it, or none. */
+  /** Salt and water within it, % of its weight. Left out: not known, and counted as none. */
   readonly brings?: { readonly salt: number; readonly water: number };
   /** Left out: the shelf, or what `keeps` asks for. */
   readonly from?: FillingFrom;

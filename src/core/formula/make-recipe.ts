@@ -32,7 +32,8 @@ const refuse = (key: string, values: Notice['values']): MadeRecipe => ({
  *
  * No answer, with a reason: `formulaUnreadable` (path, expected, got), `loavesOutside` and
  * `pieceOutside` (got, least, most), `perishableRetarded` (filling: a perishable filling may not
- * stand in bulk or in the fridge), `waterShort` (short: grams of water that first mix lacks).
+ * stand in bulk or in the fridge), `waterShort` (short: grams of water that first mix lacks),
+ * `levainFlourShort` (flour, and the grams of it that the levain's own mix has too many).
  * Never throws for a baker's numbers. What is merely unusual is in `recipe.warnings`.
  */
 export function makeRecipe(
@@ -58,6 +59,10 @@ export function makeRecipe(
 
   const exact = amounts(read.formula, doughToMix(loaves, piece));
   if (exact.firstWater < 0) return refuse('waterShort', { short: Math.ceil(-exact.firstWater) });
+  const short = exact.flours.find(({ grams }) => grams < -1e-9);
+  if (short) {
+    return refuse('levainFlourShort', { flour: short.name, short: Math.ceil(-short.grams) });
+  }
   const { lines, dough } = weighDough(exact, scale);
   const fitted = { ...process, ...fitBake(process, read.formula.piece, piece) };
   const warnings = [...formulaWarnings(read.formula, dough), ...processWarnings(fitted)];

@@ -1,3 +1,5 @@
+import { soakerWater } from '../speech/en/weigh.ts';
+import { fill } from '../speech/fill.ts';
 import type { Grams } from '../units.ts';
 import type { Amounts } from './amounts.ts';
 import type { WeighLine, WeighList } from './recipe.ts';
@@ -6,8 +8,8 @@ import { roundForScale, scaleDivision } from './round-for-scale.ts';
 /**
  * The dough's lines for the scale, rounded together so that their sum, `dough`, is within half the
  * coarsest division of the exact dough. `first`: each flour less its part in the levain, first
- * water, levain. `second`: salt, second water. `filling`: each filling. A line of nothing is left
- * out; salt always stays, so that the second list is never empty.
+ * water, levain. `second`: salt, second water. `filling`: each filling, behind it the water that it
+ * soaks in. A line of nothing is left out; salt always stays, so that the second list is never empty.
  * `scale`: the steps the kitchen's scale shows, g, where that is known.
  * Failure: none; the amounts must be 0 or more.
  */
@@ -34,7 +36,12 @@ export function weighDough(
     line('first', 'levain', 'levain', exact.levain),
     line('second', 'salt', 'salt', exact.salt),
     line('second', 'secondWater', 'second water', exact.secondWater),
-    ...exact.fillings.map(({ id, name, grams }) => line('filling', `filling:${id}`, name, grams)),
+    ...exact.fillings.flatMap(({ id, name, grams }) => [
+      line('filling', `filling:${id}`, name, grams),
+      ...exact.soakers
+        .filter((soaker) => soaker.id === id)
+        .map((water) => line('filling', `soak:${id}`, fill(soakerWater, { name }), water.grams)),
+    ]),
   ].filter(({ grams, item }) => grams > 1e-9 || item === 'salt');
   const rounded = roundForScale(lines, exact.dough, 'one');
   const of = (list: Line['list']): WeighLine[] =>

@@ -21,7 +21,7 @@ export function weighFeed(
   const { levain, flours } = formula;
   const mass = levainToMake(needed, keepBack);
   const feed = levainFeed(levain, mass);
-  const shares = levainShares(flours, levain.pff);
+  const shares = levainShares(flours, levain);
   const lines = [
     { item: 'seed', name: 'starter', grams: feed.seed },
     ...flours.map(({ id, name }, i) => {

@@ -112,7 +112,7 @@ export function writeSheet(formula: Formula, flour: Grams): WrittenSheet {
     `C${out.next}*${own.address}/100`,
     own.value * levain.hydration,
   ]);
-  const parts = levainShares(flours, levain.pff);
+  const parts = levainShares(flours, levain);
   flours.forEach(({ name }, i) => {
     const part = ((parts[i] ?? 0) / levain.pff) * 100;
     const from = whole[i]!;

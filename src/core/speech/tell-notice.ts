@@ -14,6 +14,7 @@ const parts: Readonly<Record<string, string>> = processParts;
 const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = {
   pieceOutside: showWeight,
   waterShort: showWeight,
+  levainFlourShort: showWeight,
   heavyDough: showWeight,
   fridgeOutside: showHeat,
   fridgeWarm: showHeat,

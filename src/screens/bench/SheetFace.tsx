@@ -1,5 +1,6 @@
 import { createMemo, For, type JSX } from 'solid-js';
 import { cellShares } from '../../core/formula/cell-shares.ts';
+import { goesIn } from '../../core/formula/goes-in.ts';
 import { sheetRows } from '../../core/formula/sheet-rows.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { sheet } from '../../core/speech/en/sheet.ts';
@@ -22,7 +23,7 @@ export default function SheetFace(props: {
   const count = (): number => bake()?.loaves.length ?? 1;
   const weight = (grams: number): string => showWeight(grams, props.house.ways());
   const fillings = createMemo(() =>
-    (bake()?.recipe.lines.filling ?? []).map((line) => ({
+    goesIn(bake()?.recipe.lines.filling ?? []).map((line) => ({
       name: line.name,
       shares: cellShares(line, count()),
     })),

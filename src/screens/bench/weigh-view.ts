@@ -1,3 +1,4 @@
+import { goesIn } from '../../core/formula/goes-in.ts';
 import { isRough } from '../../core/formula/round-for-scale.ts';
 import type { WeighLine, WeighList } from '../../core/formula/recipe.ts';
 import { weighRough, weighThen, weighWords } from '../../core/speech/en/weigh.ts';
@@ -19,7 +20,7 @@ const lineLabel = (words: StageWords, { grams, name }: WeighLine, units: Units):
 
 /** Fillings are shown where they are scattered; they were weighed into a dish before. */
 const fillingLines = ({ bake }: Focus, units: Units): Line[] =>
-  bake.context.recipe.lines.filling.map((line) => ({
+  goesIn(bake.context.recipe.lines.filling).map((line) => ({
     label: lineLabel(weighWords.filling, line, units),
     state: 'next',
   }));

@@ -63,6 +63,22 @@ describe('a filling in the dough', () => {
     expect(makes({ prepare: ['soak'] })).toBeLessThan(22);
     expect(makes({ keeps: 'hardCheese' })).toBeLessThan(23);
     expect(makes({ keeps: 'hardCheese' }, { done: ['takeOut'] })).toBeCloseTo(24, 9);
+    expect(makes({ from: 'shelf' })).toBeCloseTo(24, 9);
+    expect(makes({ from: 'fridge' })).toBeCloseTo(makes({ keeps: 'hardCheese' }), 9);
+    expect(makes({ from: 'freezer' })).toBeCloseTo(makes({ from: 'fridge' }), 9);
+    expect(makes({ soak: { water: 100 } })).toBeCloseTo(makes({ prepare: ['soak'] }), 9);
+  });
+
+  it('brings the cold of its soaker’s water too', () => {
+    const one = filledWith({ soak: { water: 100 } });
+    const water = { item: 'soak:one', name: 'water for One', grams: 200, division: 1 };
+    const recipe: Recipe = {
+      ...one,
+      dough: 2100,
+      lines: { ...one.lines, filling: [...one.lines.filling, water] },
+    };
+    const dry = withFilling(input({ recipe: one }), T0)!(24);
+    expect(withFilling(input({ recipe }), T0)!(24)).toBeLessThan(dry - 1);
   });
 
   it('cools the dough at the minute it is rolled in, and later readings mend that', () => {

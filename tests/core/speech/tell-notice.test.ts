@@ -72,6 +72,17 @@ const told = [
     { loaves: 1, piece: 900 },
   ],
   [
+    {
+      ...plain,
+      flours: [
+        { id: 'wheat', name: 'wheat flour', grain: 'wheat', pct: 95 },
+        { id: 'rye', name: 'rye flour', grain: 'rye', pct: 5 },
+      ],
+      levain: { ...plain.levain, flours: [{ id: 'rye', pct: 100 }] },
+    },
+    { loaves: 1, piece: 900 },
+  ],
+  [
     { ...plain, name: '' },
     { loaves: 1, piece: 900 },
   ],

@@ -6,6 +6,8 @@ export const reasons = {
   pieceOutside: 'A piece of {got} will not do. Choose {least} to {most}.',
   perishableRetarded:
     '{filling} spoils in a long rise. Leave it out, or add it cold at shaping and bake within 2 hours.',
+  levainFlourShort:
+    'The levain wants {short} more {flour} than the dough has. Feed it another flour, or use less.',
   waterShort: 'The levain brings {short} too much water. Use less levain, or a stiffer one.',
 } as const;
 

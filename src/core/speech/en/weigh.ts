@@ -18,6 +18,9 @@ export const weighWords: Readonly<Record<WeighList, StageWords>> = {
   filling: line('Into a dish of its own, dry.', 'then the next line'),
 };
 
+/** The line of a soaker's water, beside that of what soaks in it. */
+export const soakerWater = 'water for {name}';
+
 /** Under the slab's word, when the next line is known, and at the last one. */
 export const weighThen = { next: 'then {name}', last: 'that is the last one' } as const;
 
