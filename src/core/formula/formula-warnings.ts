@@ -1,5 +1,5 @@
 import type { Grams } from '../units.ts';
-import { fillingShare } from './filling-share.ts';
+import { fillingWarnings } from './filling-warnings.ts';
 import type { Formula } from './formula.ts';
 import type { Notice } from './notice.ts';
 
@@ -14,19 +14,15 @@ const FEED_TOLERANCE = 0.02;
 
 /**
  * Warnings about a formula's numbers, each a key with its values; a baker may go on.
- * saltHigh over 2.5 % · saltLow under 1.5 % · hydrationOutside 55–95 % · pffOutside .02–.25 ·
- * fillingOutside 10–20 % of the dough before it goes in · feedDisagrees (the feed's water does not
- * make the levain's hydration) · ryeOutside over 40 % rye (the dough clock was not fitted to it) · fillingAtShaping (no lamination takes it in) · heavyDough over
- * 3 kg by hand (`dough` in grams).
- * Source: filling share San Francisco Baking Institute (sfbi.com/inclusions-in-bread.html); salt,
- * hydration, prefermented share and bowl: common practice, no source.
+ * hydrationOutside 55–95 % · pffOutside .02–.25 · feedDisagrees (the feed's water does not make the
+ * levain's hydration) · ryeOutside over 40 % rye (the dough clock was not fitted to it) · those of salt
+ * and fillings (filling-warnings.ts) · heavyDough over 3 kg by hand (`dough` in grams).
+ * Source: hydration, prefermented share and bowl: common practice, no source.
  */
 export function formulaWarnings(formula: Formula, dough: Grams): readonly Notice[] {
   const warnings: Notice[] = [];
   const tell = (key: string, values: Notice['values']): void => void warnings.push({ key, values });
-  const { salt, hydration, levain, fillings, process } = formula;
-  if (salt > 2.5) tell('saltHigh', { salt, most: 2.5 });
-  if (salt < 1.5) tell('saltLow', { salt, least: 1.5 });
+  const { hydration, levain } = formula;
   if (hydration < 55 || hydration > 95) {
     tell('hydrationOutside', { hydration, least: 55, most: 95 });
   }
@@ -39,11 +35,7 @@ export function formulaWarnings(formula: Formula, dough: Grams): readonly Notice
   }
   const rye = formula.flours.reduce((sum, f) => sum + (f.grain === 'rye' ? f.pct : 0), 0);
   if (rye > MOST_RYE) tell('ryeOutside', { rye, most: MOST_RYE });
-  if (fillings.length > 0) {
-    const share = fillingShare(formula) * 100;
-    if (share < 10 || share > 20) tell('fillingOutside', { share, least: 10, most: 20 });
-    if (!process.touches.some((touch) => touch.kind === 'laminate')) tell('fillingAtShaping', {});
-  }
+  warnings.push(...fillingWarnings(formula));
   if (dough > HAND_BOWL) tell('heavyDough', { dough, most: HAND_BOWL });
   return warnings;
 }

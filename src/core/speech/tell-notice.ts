@@ -1,5 +1,5 @@
 import { kitchenWarnings } from './en/kitchen-warnings.ts';
-import { processParts, reasons, warnings } from './en/notices.ts';
+import { processParts, reasons, swaps, warnings } from './en/notices.ts';
 import { fill } from './fill.ts';
 import { showHeat } from './heats.ts';
 import { showNumber } from './numbers.ts';
@@ -7,7 +7,12 @@ import { showWeight } from './weights.ts';
 import type { Notice } from '../formula/notice.ts';
 import type { Units } from '../units.ts';
 
-const templates: Readonly<Record<string, string>> = { ...reasons, ...warnings, ...kitchenWarnings };
+const templates: Readonly<Record<string, string>> = {
+  ...reasons,
+  ...warnings,
+  ...kitchenWarnings,
+  ...swaps,
+};
 const parts: Readonly<Record<string, string>> = processParts;
 
 /** Notices whose numbers are weights, and those whose numbers are heats; the others have none. */
@@ -18,6 +23,7 @@ const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = 
   heavyDough: showWeight,
   fridgeOutside: showHeat,
   fridgeWarm: showHeat,
+  cheeseStands: showHeat,
   bakeHeatShort: showHeat,
   preheatShort: showHeat,
   ovenDial: showHeat,

@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
 import type { Formula } from '../../../src/core/formula/formula.ts';
+import { fromBowl, toBowl } from '../../../src/core/formula/in-bowl-percent.ts';
+import { withPercent } from '../../../src/core/formula/live-percent.ts';
 import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
+import { relevain } from '../../../src/core/formula/relevain.ts';
+import { scaleBy } from '../../../src/core/formula/scale-by.ts';
 import { reasons, warnings } from '../../../src/core/speech/en/notices.ts';
 import { tellNotice } from '../../../src/core/speech/tell-notice.ts';
 
@@ -54,9 +58,33 @@ const strange: Formula = {
   process: { ...plain.process, rise: 120, fridge: 8, rest: 5, cool: 30, retard: 60 },
 };
 
+/** Same day, with no sheet fold. */
+const today = { ...plain.process, retard: 0, warm: 120, touches: [] };
+const many: Formula = {
+  ...plain,
+  process: today,
+  fillings: [
+    { ...cheese, brings: { salt: 3, water: 90 }, pct: 50 },
+    { id: 'h', name: 'cheddar', pct: 5, keeps: 'hardCheese', allergens: ['milk'] },
+    { id: 'b', name: 'berries', pct: 5, keeps: 'shelf', allergens: [], from: 'freezer' },
+    { id: 'o', name: 'olives', pct: 5, keeps: 'shelf', allergens: [], from: 'fridge' },
+  ],
+};
+
+/** Reasons of those that make no recipe. */
+const refused = [
+  scaleBy(plain, { by: 'bread', loaves: 1, bread: 9000 }),
+  scaleBy(plain, { by: 'dough', grams: 0 }),
+  scaleBy(plain, { by: 'bin', flours: { wheat: 1 } }),
+  fromBowl(plain, { ...toBowl(plain), flours: [] }),
+  withPercent(plain, 'filling:fig', 5),
+  relevain({ ...plain, hydration: 60, levain: { ...plain.levain, pff: 0.4 } }, 2),
+].flatMap(({ reason }) => reason ?? []);
+
 /** All that the formula's own code has to tell of these cases. */
 const told = [
   [strange, { loaves: 5, piece: 900 }],
+  [many, { loaves: 1, piece: 900 }],
   [
     { ...plain, salt: 1 },
     { loaves: 1, piece: 900 },
@@ -93,10 +121,11 @@ const told = [
 ] as const satisfies readonly (readonly [Formula, { loaves: number; piece: number }])[];
 
 test('whatever the formula code tells has a sentence with no hole in it', () => {
-  const notices = told.flatMap(([formula, wanted]) => {
-    const made = makeRecipe(formula, wanted);
-    return made.recipe === null ? [made.reason] : made.recipe.warnings;
+  const made = told.flatMap(([formula, wanted]) => {
+    const { recipe, reason } = makeRecipe(formula, wanted);
+    return recipe === null ? [reason] : recipe.warnings;
   });
+  const notices = [...made, ...refused];
   expect([...new Set(notices.map((n) => n.key))].sort()).toEqual(
     [...Object.keys(reasons), ...Object.keys(warnings)].sort(),
   );

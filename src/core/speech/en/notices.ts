@@ -4,6 +4,13 @@ export const reasons = {
     'This formula cannot be read at {path}: {expected} was wanted, {got} came. Mend it there.',
   loavesOutside: '{got} loaves will not do. Choose a whole number, {least} to {most}.',
   pieceOutside: 'A piece of {got} will not do. Choose {least} to {most}.',
+  breadOutside: 'A baked loaf of {got} will not do. Choose {least} to {most}.',
+  amountOutside: '{got} of it makes no dough. Enter what is there, in grams.',
+  binEmpty: 'There is too little {flour} even to feed the starter. Buy some, or change the flours.',
+  bowlFlours: 'The flours in the bowl are {sum} % together. Make them 100.',
+  lineUnknown: 'This formula has no {line}. Choose a line that it has.',
+  levainTooWet:
+    'The levain brings {short} % of flour too much water. Use less levain, or a stiffer one.',
   perishableRetarded:
     '{filling} spoils in a long rise. Leave it out, or add it cold at shaping and bake within 2 hours.',
   levainFlourShort:
@@ -15,6 +22,16 @@ export const reasons = {
 export const warnings = {
   saltHigh: 'Salt is {salt} %, over the usual {most}. The dough will rise slowly.',
   saltLow: 'Salt is {salt} %, under the usual {least}. The dough will rise fast and slack.',
+  saltWithFilling:
+    'Salt is {salt} % with the {bring} that the filling brings; {most} is the most that is usual. Take some out of the dough.',
+  wetFilling:
+    'With what the filling brings, water is {water} % of flour; over {most} runs. Drain it and dry it well.',
+  perishableFilling:
+    '{filling} spoils: out of the fridge at final shape only, in the oven within 2 hours. The bread stays cold too.',
+  cheeseStands:
+    '{filling} may stand at up to {most} if it is hard, aged and pasteurised. Other cheese spoils.',
+  fillingFrozen: '{filling}: let it thaw in the fridge, then drain it and dry it.',
+  fillingCold: '{filling} is cold: take it out an hour before, or it chills the dough.',
   hydrationOutside:
     'Water is {hydration} % of flour; {least} to {most} is usual. Hold some of it back at first.',
   pffOutside:
@@ -32,6 +49,14 @@ export const warnings = {
   ryeOutside:
     '{rye} % rye is more than the clock knows; {most} is its most. Trust your eyes, not its hours.',
   fridgeOutside: 'Fridge at {fridge}; {least} to {most} is wanted. Over {most}: turn it colder.',
+} as const;
+
+/** What a swap did, by its key. */
+export const swaps = {
+  swapped: '{name} for {was}, as much by weight.',
+  swappedAllergens: '{name} for {was}, as much by weight. The label has to name: {allergens}.',
+  herbsDried: '{name}: half the weight of fresh, {pct} %. By volume books say a third.',
+  herbsFresh: '{name}: twice the weight of dried, {pct} %. By volume books say three times.',
 } as const;
 
 /** Names of a process's parts, for `processOutside`. */
