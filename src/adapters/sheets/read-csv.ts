@@ -1,4 +1,4 @@
-import { parse } from 'papaparse';
+import papa from 'papaparse';
 import { tableFault, type Table } from '../../core/sheets/table.ts';
 import type { ReadTables } from './read-xlsx.ts';
 
@@ -19,7 +19,7 @@ export function readCsv(text: string, name = 'CSV'): ReadTables {
   });
   if (text.length > MOST) return refuse(`at most ${MOST} characters`, String(text.length));
   if (text.includes('\u0000')) return refuse('a text', 'something else');
-  const { data, errors } = parse<string[]>(text.replace(/^\uFEFF/, ''), {
+  const { data, errors } = papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
     skipEmptyLines: 'greedy',
     delimitersToGuess: [',', ';', '\t', '|'],
   });

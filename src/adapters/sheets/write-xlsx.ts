@@ -37,7 +37,7 @@ const withValues = (values: ReadonlyMap<string, number>): Feature<Blob> => ({
               ),
       },
       'xl/workbook.xml': {
-        insert: () => '<calcPr calcId="0" fullCalcOnLoad="1"/>',
+        transform: (xml) => xml.replace('<calcPr/>', '<calcPr fullCalcOnLoad="1"/>'),
       },
     },
   },

@@ -86,6 +86,16 @@ describe('the xlsx that is written', () => {
     }
   });
 
+  it('has what its cells came to beside them, and asks a sheet program to reckon anew', async () => {
+    const texts = partTexts(safeZip(await writeXlsx(shippedFormula('lane-wheat'), 1000)).zip!);
+    expect(texts['xl/workbook.xml']!.match(/<calcPr[^>]*>/g)).toEqual([
+      '<calcPr fullCalcOnLoad="1"/>',
+    ]);
+    const sheet = texts['xl/worksheets/sheet1.xml']!;
+    expect(sheet.match(/<f>/g)!.length).toBeGreaterThan(10);
+    expect(sheet.match(/<\/f><v>[\d.]+<\/v>/g)).toHaveLength(sheet.match(/<f>/g)!.length);
+  });
+
   it('follows a % that is typed over', async () => {
     const cells = await cellsOf(shippedFormula('cherry-hazelnut'), 1000);
     expect(cells.get('C7')).toBe(75);
