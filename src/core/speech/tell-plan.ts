@@ -88,6 +88,10 @@ export function tellChange(
       const template = loads === 1 ? planChanges.oneLoad : planChanges.fewerLoads;
       return [fill(template, { bake: batch, count: loads })];
     }
+    case 'unpin': {
+      const touch = tellTouch(change.touch);
+      return [fill(planChanges.unpin, { bake: change.batch, touch, time: time(change.at) })];
+    }
     case 'dropTouch': {
       const { batch, touch } = change;
       if (touch === 'oven on') return [fill(planChanges.ovenTimer, { bake: batch })];

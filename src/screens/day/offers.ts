@@ -14,7 +14,7 @@ import {
   type AskedHours,
 } from '../../core/speech/tell-plan.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
-import { withBake, type DayDraft } from './draft.ts';
+import { withBake, withPin, type DayDraft } from './draft.ts';
 
 /** One press that would do, or a few that do together. */
 export interface Offer {
@@ -50,6 +50,8 @@ const oneSided = (change: Change): readonly Change[] =>
     : [change];
 
 function taken(draft: DayDraft, change: Change, ask: DayAsk): DayDraft {
+  if (change.change === 'unpin')
+    return withPin(draft, indexOf(ask, change.batch), change.touch, null);
   if (change.change !== 'due') return { ...draft, taken: [...draft.taken, change] };
   const at = indexOf(ask, change.batch);
   return {
@@ -80,10 +82,10 @@ function offersOf(change: Change, { ask, asked, time, places }: OfferWorld): rea
   }));
 }
 
-/** Bread that cannot be ready within a day of its hour may still be begun at once. */
-const startsNow = (changes: readonly Change[], { bakes }: DayAsk): readonly Offer[] =>
+/** Where nothing else would do, bread may still be begun at once: nobody who asked for an hour is offered that before. */
+const startsNow = ({ bakes }: DayAsk): readonly Offer[] =>
   bakes.flatMap(({ name, due }, at) =>
-    due === null || changes.some((one) => one.change === 'due' && one.batch === name)
+    due === null
       ? []
       : [
           {
@@ -123,7 +125,7 @@ export function nothingFits(
             },
           ]
         : [];
-  const offers = [...bends, ...startsNow(changes, ask)];
+  const offers = bends.length > 0 ? bends : startsNow(ask);
   return {
     headline,
     lines: [

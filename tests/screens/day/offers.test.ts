@@ -51,6 +51,14 @@ it('has each end of a window as a press of its own', () => {
   expect(offers[1]!.take(draft).taken).toEqual([{ ...sleep, endEarlierBy: null }]);
 });
 
+it('lets a pin go by one press', () => {
+  const { offers } = offer([{ change: 'unpin', batch: name, touch: 'mix', at: SATURDAY_NOON }]);
+  expect(offers.map(({ words }) => words)).toEqual([
+    `${name}: let “Mix flour and water” move from 12:00.`,
+  ]);
+  expect(offers[0]!.take(draft)).toMatchObject({ bakes: [{ pins: {} }], taken: [] });
+});
+
 it('asks for the later hour, or for as few loaves as the loads hold', () => {
   const { offers } = offer([
     { change: 'due', batch: name, laterBy: 40 },
@@ -62,7 +70,7 @@ it('asks for the later hour, or for as few loaves as the loads hold', () => {
   expect(offers[1]!.take(draft).bakes[0]).toMatchObject({ loaves: 6, pins: {} });
 });
 
-it('may always begin now where no later hour would do, and takes what only does together at once', () => {
+it('may begin now only where nothing else would do, and takes what only does together at once', () => {
   const nothing = offer([]);
   expect(nothing.offers.map(({ words }) => words)).toEqual([
     `${name}: start now, with no set hour.`,
@@ -73,7 +81,9 @@ it('may always begin now where no later hour would do, and takes what only does 
     'Only these together would do:',
     'Asleep only until 06:10, 20 min less.',
   ]);
-  expect(both.offers[0]!.take(draft).taken).toHaveLength(1);
+  expect(both.offers.map(({ take }) => take(draft).taken.length)).toEqual([1]);
+  // Whoever asked for an hour is offered no other way of baking while a change of it would do.
+  expect(offer([sleep]).offers).toHaveLength(2);
 });
 
 it('tells what no hour would mend with what would do', () => {

@@ -1,9 +1,15 @@
 import type { PlanInput, PlanOptions, PlanResult } from '../plan/types.ts';
+import { budgetOf } from '../plan/budget.ts';
+import { whatIf } from '../plan/what-if.ts';
 import { askInput } from './ask-input.ts';
 import type { AskTrouble } from './ask-trouble.ts';
 import type { AskWorld } from './ask-world.ts';
 import type { DayAsk } from './day-plan.ts';
 import { lay } from './lay.ts';
+import { pinsInTheWay } from './pins.ts';
+
+/** How long is asked which pin stands in the way, ms. Judgement. */
+const PINS_MS = 2_000;
 
 /** One plan of a question, and whether no other follows. */
 export interface LaidPlan {
@@ -46,5 +52,17 @@ export function* layAsk(
 ): Generator<LaidAsk, void> {
   const { input, troubles } = askInput(ask, world);
   if (input === null) return yield { troubles, input, result: null, isLast: true };
-  for (const laid of layInput(input, options)) yield { troubles, input, ...laid };
+  const { fits } = whatIf(budgetOf(options, PINS_MS));
+  for (const { result, isLast } of layInput(input, options)) {
+    const pins =
+      result.fits === false
+        ? pinsInTheWay(ask, (other) => {
+            const free = askInput(other, world).input;
+            return free !== null && fits(free);
+          })
+        : [];
+    const told =
+      result.fits === false ? { ...result, changes: [...pins, ...result.changes] } : result;
+    yield { troubles, input, result: told, isLast };
+  }
 }

@@ -78,11 +78,29 @@ export function withChange(input: PlanInput, change: Change): PlanInput {
       };
     case 'dropTouch':
       return inSteps(input, change.batch, (step) => without(step, change.touch));
+    case 'unpin':
+      return {
+        ...input,
+        batches: input.batches.map((batch) => {
+          if (batch.name !== change.batch) return batch;
+          const { [change.touch]: _, ...fixed } = batch.fixed ?? {};
+          return { ...batch, fixed };
+        }),
+      };
   }
 }
 
-/** The ask with a change taken: a later hour is asked for as such, all else is kept beside it. */
+/** The ask with a change taken: another hour is asked for as such, a pin let go, all else kept beside it. */
 export function takeChange(ask: DayAsk, change: Change): DayAsk {
+  if (change.change === 'unpin')
+    return {
+      ...ask,
+      bakes: ask.bakes.map((bake) => {
+        if (bake.name !== change.batch) return bake;
+        const { [change.touch]: _, ...pins } = bake.pins;
+        return { ...bake, pins };
+      }),
+    };
   if (change.change !== 'due' && change.change !== 'start')
     return { ...ask, taken: [...(ask.taken ?? []), change] };
   const by = change.laterBy * MINUTE;

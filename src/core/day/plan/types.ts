@@ -107,7 +107,10 @@ export interface PlannedTouch {
   frozen: boolean;
 }
 
-/** One change that by itself makes a plan possible. A later `start` is told by a day, not by `plan`. */
+/**
+ * One change that by itself makes a plan possible. A later `start`, and `unpin` (a touch the baker put to
+ * an hour, let go), are told by a day, not by `plan`.
+ */
 export type Change =
   | {
       change: 'blocked';
@@ -120,7 +123,8 @@ export type Change =
   | { change: 'due' | 'start'; batch: string; laterBy: Minutes }
   | { change: 'longer' | 'shorter'; batch: string; wait: string; by: Minutes }
   | { change: 'fewerLoads'; batch: string; loads: number }
-  | { change: 'dropTouch'; batch: string; touch: string };
+  | { change: 'dropTouch'; batch: string; touch: string }
+  | { change: 'unpin'; batch: string; touch: string; at: Instant };
 
 /**
  * `atMostFromBest`: no plan is cheaper by more points; 0 where it is proven best. `changes`: each alone

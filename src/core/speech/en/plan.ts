@@ -54,6 +54,7 @@ export const planChanges = {
   fewerLoads: '{bake}: {count} loads only. More pots, or fewer loaves.',
   oneLoad: '{bake}: one load only. More pots, or fewer loaves.',
   dropTouch: '{bake}: leave out {touch}.',
+  unpin: '{bake}: let “{touch}” move from {time}.',
   ovenTimer: '{bake}: let the oven’s timer turn it on.',
 } as const;
 
