@@ -3,7 +3,7 @@ import { askInput } from '../../core/day/laid/ask-input.ts';
 import type { AskTrouble } from '../../core/day/laid/ask-trouble.ts';
 import type { DayAsk } from '../../core/day/laid/day-plan.ts';
 import type { PlanInput, PlanResult } from '../../core/day/plan/types.ts';
-import { askWorldOf } from '../ask-world.ts';
+import { askWorldOf, runningWorldOf } from '../ask-world.ts';
 import type { House } from '../house.ts';
 
 /** How far the question is: what cannot be asked, still looked for, or answered. */
@@ -49,7 +49,7 @@ export function createLaying(house: House, ask: Accessor<Asked | null>): Accesso
       };
       house.planner().then((planner) => {
         if (isOver) return;
-        const world = untrack(() => askWorldOf(house));
+        const world = untrack(() => runningWorldOf(house));
         stop = planner.layAsk(its, world, ({ troubles, input, result, isLast }) => {
           if (isOver) return;
           if (result === null && troubles.length === 0) return failed();

@@ -1,3 +1,4 @@
+import { isBakeSpan } from '../../core/day/laid/bake-span.ts';
 import type { DayAsk } from '../../core/day/laid/day-plan.ts';
 import type { Batch, PlannedTouch, Span } from '../../core/day/plan/types.ts';
 import { dayPlan } from '../../core/speech/en/day.ts';
@@ -23,7 +24,7 @@ export const shownOf = (
   touches: plan.touches,
   ready: plan.ready,
   batches: input?.batches ?? [],
-  blocked: input?.blocked ?? [],
+  blocked: (input?.blocked ?? []).filter((span) => !isBakeSpan(span)),
 });
 
 /** How this house reads an ask's plan. */

@@ -8,6 +8,7 @@ import { kitchenFor, type AskWorld } from './ask-world.ts';
 import { troublesOf, type AskTrouble } from './ask-trouble.ts';
 import type { AskedBake, DayAsk } from './day-plan.ts';
 import { withChange } from './take-change.ts';
+import { unplannedUse } from './unplanned.ts';
 
 export type AskInput =
   | { readonly input: PlanInput; readonly troubles: readonly [] }
@@ -72,7 +73,8 @@ function covers(spans: readonly Span[], from: Instant, to: Instant): boolean {
 
 /**
  * What is asked of a day as the planner's question: recipes as steps, the week by the calendar, pins as
- * fixed touches, changes that were agreed to taken. What no plan could mend is told instead, each with
+ * fixed touches, changes that were agreed to taken; bakes that run besides keep their hands and the oven.
+ * What no plan could mend is told instead, each with
  * its key; every one stands by itself.
  */
 export function askInput(ask: DayAsk, world: AskWorld): AskInput {
@@ -84,13 +86,14 @@ export function askInput(ask: DayAsk, world: AskWorld): AskInput {
   ];
   if (troubles.length > 0) return { input: null, troubles };
   const kitchen = kitchenFor(ask, ask.bakes[0]!, world.equipment);
+  const { hands, oven } = unplannedUse(ask, world, blocked);
   const input: PlanInput = {
     planFrom: world.now,
     now: world.now,
     timeZone: world.zone,
-    blocked,
+    blocked: [...blocked, ...hands].sort((a, b) => a.from - b.from),
     ratherNot: [],
-    ...(world.ovenBusy ? { ovenBusy: [...world.ovenBusy] } : {}),
+    ...(oven.length > 0 ? { ovenBusy: [...oven] } : {}),
     kitchen,
     batches: ask.bakes.map((bake) => batchOf(ask, bake, world)),
   };

@@ -13,7 +13,8 @@ export interface Running {
   readonly asked: AskedBake;
   readonly kitchen: LiveKitchen;
   readonly loaves: readonly string[];
-  readonly touches: readonly PlannedTouch[];
+  /** The plan's; null: nobody planned it. */
+  readonly touches: readonly PlannedTouch[] | null;
   readonly blocked: readonly Span[];
   readonly now: Instant;
 }
@@ -37,12 +38,12 @@ const EMPTY: Minutes = 120;
 function sidesLeft(
   during: readonly SideTouch[],
   at: AtTouch,
-  touches: readonly PlannedTouch[],
+  touches: readonly PlannedTouch[] | null,
 ): SideTouch[] {
   // A fold that an accepted plan left out stays out.
   const left = during
     .slice(at.side)
-    .filter((side) => touches.some(({ name }) => name === side.name));
+    .filter((side) => touches?.some(({ name }) => name === side.name) ?? true);
   const [next] = left;
   if (next === undefined) return [];
   const before = during[at.side - 1];
@@ -140,7 +141,7 @@ function promised(
 function markerOf(step: Step, next: Step | undefined, at: AtTouch, running: Running): Step {
   const { asked, kitchen, touches, now } = running;
   const place = kitchen.bakes[asked.bake!]!;
-  const choice = touches.find(({ name }) => name === step.name)?.choice;
+  const choice = touches?.find(({ name }) => name === step.name)?.choice;
   const plain = plainWait(step.wait, choice);
   const shaped = place.entered['shape.finalShape'];
   const isStrict = perishableIn(asked.recipe) !== undefined && step.beforeNext !== undefined;
@@ -151,7 +152,7 @@ function markerOf(step: Step, next: Step | undefined, at: AtTouch, running: Runn
   const during = fromNow(sidesLeft(step.during ?? [], at, touches), at.since, now);
   const live = liveWait(plain, at, { hands: step.hands, most });
   const planned = (name: string | undefined): PlannedTouch | undefined =>
-    touches.find((one) => one.name === name);
+    touches?.find((one) => one.name === name);
   const on = planned(step.beforeNext?.name);
   const load = planned(next?.name)?.at ?? Infinity;
   // A plan without the touch lays the loaf behind another bake's, which has the oven on.
