@@ -1,7 +1,7 @@
 import type { LaidAsk } from '../src/core/day/laid/lay-ask.ts';
+import type { LiveAnswer, LiveQuestion } from '../src/core/day/laid/live-question.ts';
 import type { AskWorld } from '../src/core/day/laid/ask-world.ts';
 import type { DayAsk } from '../src/core/day/laid/day-plan.ts';
-import type { PlanInput, PlanResult } from '../src/core/day/plan/types.ts';
 import type { LogRecord } from '../src/core/records/record.ts';
 import type { Pace } from '../src/core/speech/pace.ts';
 import type { Instant } from '../src/core/units.ts';
@@ -150,15 +150,12 @@ export interface Hold {
 /** Lays days aside from the page, so that nothing on it stands still meanwhile. */
 export interface Planner {
   /**
-   * Each plan as soon as it is known, the cheapest last; where nothing fits, what would do. A question
-   * that cannot be asked at all is told as one that has no plan. Stopped, nothing more is told. One
-   * question at a time: a new one stops the one before. `why` false: what would do where nothing fits is
-   * not looked for, which takes many plans.
-   */
-  lay(input: PlanInput, onPlan: (result: PlanResult, isLast: boolean) => void, why?: false): Stop;
-  /**
-   * The same of an ask as it is. To make a question of it (its doughs' clocks, the wall's calendar) takes
-   * a slow tablet longer than a frame, so that is done aside too.
+   * Each plan of an ask as soon as it is known, the cheapest last; where nothing fits, what would do. To
+   * make a question of it (its doughs' clocks, the wall's calendar) takes a slow tablet longer than a
+   * frame, so that is done aside too. One that cannot be asked at all has neither trouble nor result.
+   * Stopped, nothing more is told. One question at a time: a new one stops the one before.
    */
   layAsk(ask: DayAsk, world: AskWorld, onLaid: (laid: LaidAsk) => void): Stop;
+  /** A question about a plan that runs, answered once: where it cannot be, that nothing is decided. */
+  layLive(question: LiveQuestion, onAnswer: (answer: LiveAnswer) => void): Stop;
 }

@@ -1,10 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import type { LaidAsk } from '../../src/core/day/laid/lay-ask.ts';
+import { layInput, type LaidAsk } from '../../src/core/day/laid/lay-ask.ts';
+import {
+  NOTHING_STANDS,
+  type LiveAnswer,
+  type LiveAsk,
+  type LiveQuestion,
+} from '../../src/core/day/laid/live-question.ts';
 import type { PlanResult } from '../../src/core/day/plan/types.ts';
 import type { Answer, Question } from '../../src/adapters/planner/messages.ts';
 import { makePlanner, type Thread } from '../../src/adapters/planner/planner.ts';
 import { answer } from '../../src/adapters/planner/answer.ts';
-import { askedBake, askWorld, dayAsk, inputOf } from '../fakes/laid-day.ts';
+import { askedBake, askWorld, dayAsk, inputOf, laidDay } from '../fakes/laid-day.ts';
 
 interface FakeThread extends Thread {
   readonly asked: Question[];
@@ -34,33 +40,44 @@ function makeThreads(): { readonly made: FakeThread[]; make(): Thread } {
   };
 }
 
-const INPUT = inputOf(dayAsk(), askWorld());
+const [ASK, WORLD] = [dayAsk(), askWorld()];
+const INPUT = inputOf(ASK, WORLD);
+const LAID = { troubles: [], input: INPUT, isLast: true } as const;
 const SOME: PlanResult = { fits: true, cost: 2, atMostFromBest: 1, touches: [], ready: [] };
+
+const answersOf = (question: Question): Answer[] => {
+  const told: Answer[] = [];
+  answer(question, (one) => told.push(one));
+  return told;
+};
 
 describe('the planner aside', () => {
   it('tells each plan as it comes, and asks the same thread again once it is idle', () => {
     const { made, make } = makeThreads();
     const planner = makePlanner(make);
     const told: unknown[] = [];
-    planner.lay(INPUT, (result, isLast) => told.push([result, isLast]));
-    made[0]!.answer({ kind: 'plan', plan: { result: SOME, isLast: false } });
-    made[0]!.answer({ kind: 'plan', plan: { result: { ...SOME, cost: 1 }, isLast: true } });
+    planner.layAsk(ASK, WORLD, ({ result, isLast }) => told.push([result, isLast]));
+    made[0]!.answer({ kind: 'plan', plan: { ...LAID, result: SOME, isLast: false } });
+    made[0]!.answer({
+      kind: 'plan',
+      plan: { ...LAID, result: { ...SOME, cost: 1 }, isLast: true },
+    });
     expect(told).toEqual([
       [SOME, false],
       [{ ...SOME, cost: 1 }, true],
     ]);
-    planner.lay(INPUT, () => undefined);
+    planner.layAsk(ASK, WORLD, () => undefined);
     expect(made).toHaveLength(1);
-    expect(made[0]!.asked).toEqual(Array(2).fill({ kind: 'input', input: INPUT }));
+    expect(made[0]!.asked).toEqual(Array(2).fill({ kind: 'ask', ask: ASK, world: WORLD }));
   });
 
   it('tells nothing more once stopped, and lets the thread go', () => {
     const { made, make } = makeThreads();
     const told: unknown[] = [];
-    const stop = makePlanner(make).lay(INPUT, (result) => told.push(result));
+    const stop = makePlanner(make).layAsk(ASK, WORLD, (laid) => told.push(laid));
     stop();
     stop();
-    made[0]!.answer({ kind: 'plan', plan: { result: SOME, isLast: true } });
+    made[0]!.answer({ kind: 'plan', plan: { ...LAID, result: SOME, isLast: true } });
     expect([told, made[0]!.ended]).toEqual([[], true]);
   });
 
@@ -68,11 +85,11 @@ describe('the planner aside', () => {
     const { made, make } = makeThreads();
     const planner = makePlanner(make);
     const told: string[] = [];
-    planner.lay(INPUT, () => told.push('first'));
-    planner.lay(INPUT, () => told.push('second'));
+    planner.layAsk(ASK, WORLD, () => told.push('first'));
+    planner.layAsk(ASK, WORLD, () => told.push('second'));
     expect(made.map(({ ended }) => ended)).toEqual([true, false]);
-    made[0]!.answer({ kind: 'plan', plan: { result: SOME, isLast: true } });
-    made[1]!.answer({ kind: 'plan', plan: { result: SOME, isLast: true } });
+    made[0]!.answer({ kind: 'plan', plan: { ...LAID, result: SOME, isLast: true } });
+    made[1]!.answer({ kind: 'plan', plan: { ...LAID, result: SOME, isLast: true } });
     expect(told).toEqual(['second']);
   });
 
@@ -83,12 +100,12 @@ describe('the planner aside', () => {
       const failed: string[] = [];
       const planner = makePlanner(make, ({ message }) => failed.push(message));
       const told: unknown[] = [];
-      planner.lay(INPUT, (result, isLast) => told.push([result, isLast]));
+      planner.layAsk(ASK, WORLD, ({ result, isLast }) => told.push([result, isLast]));
       if (how === 'answer') made[0]!.answer({ kind: 'failed', message: 'no' });
       else made[0]!.fail('no');
-      expect(told).toEqual([[{ fits: null, bound: 0 }, true]]);
+      expect(told).toEqual([[null, true]]);
       expect(failed).toEqual(['The planner failed: no']);
-      planner.lay(INPUT, () => undefined);
+      planner.layAsk(ASK, WORLD, () => undefined);
       expect(made).toHaveLength(2);
     },
   );
@@ -110,37 +127,29 @@ describe('an ask put to the planner aside', () => {
 });
 
 describe('a question, answered plan by plan', () => {
-  const answers = (question: Question): Answer[] => {
-    const told: Answer[] = [];
-    answer(question, (one) => told.push(one));
-    return told;
-  };
+  const answers = answersOf;
   const last = (one: Answer): boolean => one.kind === 'plan' && one.plan.isLast;
   const two = dayAsk({ bakes: [askedBake({ name: 'a' }), askedBake({ name: 'b' })] });
 
   it('answers of one bake once', () => {
-    expect(answers({ kind: 'input', input: INPUT })).toMatchObject([
+    expect(answers({ kind: 'ask', ask: ASK, world: WORLD })).toMatchObject([
       { kind: 'plan', plan: { result: { fits: true }, isLast: true } },
     ]);
   });
 
   it('marks the last answer of several bakes, and no other', () => {
-    const all = answers({ kind: 'input', input: inputOf(two, askWorld()) });
+    const all = answers({ kind: 'ask', ask: two, world: WORLD });
     expect(all.length).toBeGreaterThan(1);
     expect(all.map(last)).toEqual(all.map((_, i) => i === all.length - 1));
   });
 
   it('makes an ask a question aside, and answers with both', () => {
-    const all = answers({ kind: 'ask', ask: two, world: askWorld() });
-    const plain = answers({ kind: 'input', input: inputOf(two, askWorld()) });
+    const all = answers({ kind: 'ask', ask: ASK, world: WORLD });
+    const input = INPUT;
     expect(all).toEqual(
-      plain.map((one) => ({
+      [...layInput(input)].map((laid) => ({
         kind: 'plan',
-        plan: {
-          troubles: [],
-          input: inputOf(two, askWorld()),
-          ...(one.kind === 'plan' ? one.plan : {}),
-        },
+        plan: { troubles: [], input, ...laid },
       })),
     );
   });
@@ -155,9 +164,40 @@ describe('a question, answered plan by plan', () => {
   });
 
   it('answers with why where it cannot be asked', () => {
-    const [batch] = INPUT.batches;
-    const input = { ...INPUT, batches: [batch!, batch!] };
-    const message = 'Two batches have the same name.';
-    expect(answers({ kind: 'input', input })).toEqual([{ kind: 'failed', message }]);
+    const retarded = { ...ASK, bakes: [askedBake({ due: NaN })] };
+    const message = 'An instant must be a number of ms, not NaN.';
+    expect(answers({ kind: 'ask', ask: retarded, world: WORLD })).toEqual([
+      { kind: 'failed', message },
+    ]);
+  });
+});
+
+describe('a question about a plan that runs, put to the planner aside', () => {
+  const question = (asks: LiveAsk): LiveQuestion => ({ plan: laidDay(), world: WORLD, asks });
+
+  it('is answered once, and the thread is kept for the next', () => {
+    const { made, make } = makeThreads();
+    const planner = makePlanner(make);
+    const told: LiveAnswer[] = [];
+    const asked = question({ kind: 'anew' });
+    planner.layLive(asked, (one) => told.push(one));
+    expect(made[0]!.asked).toEqual([{ kind: 'live', question: asked }]);
+    const [is] = answersOf({ kind: 'live', question: asked });
+    made[0]!.answer(is!);
+    planner.layAsk(ASK, WORLD, () => undefined);
+    expect(made).toHaveLength(1);
+    expect(told).toEqual([{ kind: 'anew', anew: { is: 'undecided', stands: NOTHING_STANDS } }]);
+  });
+
+  it.each([
+    [{ kind: 'anew' }, { anew: { is: 'undecided' } }],
+    [{ kind: 'change', change: { change: 'due', batch: 'a', laterBy: 5 } }, { plan: null }],
+    [{ kind: 'trouble', trouble: { trouble: 'overslept' } }, { ways: [] }],
+  ] as const)('is decided by nobody where the thread falls: %j', (asks, answer) => {
+    const { made, make } = makeThreads();
+    const told: LiveAnswer[] = [];
+    makePlanner(make, () => undefined).layLive(question(asks), (one) => told.push(one));
+    made[0]!.fail('no');
+    expect(told).toMatchObject([{ kind: asks.kind, ...answer }]);
   });
 });

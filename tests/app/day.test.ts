@@ -2,11 +2,11 @@ import { createRoot } from 'solid-js';
 import { describe, expect, it } from 'vitest';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { openHouse } from '../../src/app/open-house.ts';
-import type { PlanResult } from '../../src/core/day/plan/types.ts';
+import type { LaidAsk } from '../../src/core/day/laid/lay-ask.ts';
 import { DAY } from '../../src/core/units.ts';
 import { askWorldOf } from '../../src/screens/ask-world.ts';
 import type { House } from '../../src/screens/house.ts';
-import { askedBake, dayAsk, inputOf, laidDay, SATURDAY_NOON, THURSDAY } from '../fakes/laid-day.ts';
+import { askedBake, dayAsk, laidDay, SATURDAY_NOON, THURSDAY } from '../fakes/laid-day.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 
 const open = (world: FakeWorld): Promise<House> => createRoot(() => openHouse(world));
@@ -67,10 +67,12 @@ describe('a day in the house', () => {
     expect(world).toMatchObject({ now: THURSDAY, ahead: 0, zone: 'Europe/Berlin' });
     expect(world.week.map(({ name }) => name)).toEqual(['asleep']);
     const planner = await house.planner();
-    const told: [PlanResult, boolean][] = [];
+    const told: LaidAsk[] = [];
     const ask = dayAsk({ bakes: [askedBake()] });
-    planner.lay(inputOf(ask, world), (...one) => told.push(one));
-    expect(told).toMatchObject([[{ fits: true, ready: [{ at: SATURDAY_NOON }] }, true]]);
+    planner.layAsk(ask, world, (laid) => told.push(laid));
+    expect(told).toMatchObject([
+      { result: { fits: true, ready: [{ at: SATURDAY_NOON }] }, isLast: true },
+    ]);
     expect(await house.planner()).toBe(planner);
   });
 

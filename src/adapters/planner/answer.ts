@@ -1,4 +1,5 @@
-import { layAsk, layInput } from '../../core/day/laid/lay-ask.ts';
+import { layAsk } from '../../core/day/laid/lay-ask.ts';
+import { layLive } from '../../core/day/laid/lay-live.ts';
 import type { Answer, Question } from './messages.ts';
 
 /**
@@ -13,11 +14,9 @@ export function answer(
 ): void {
   const options = now ? { now } : {};
   try {
-    const plans =
-      question.kind === 'ask'
-        ? layAsk(question.ask, question.world, options)
-        : layInput(question.input, { ...options, why: question.why ?? true });
-    for (const plan of plans) tell({ kind: 'plan', plan });
+    if (question.kind === 'live')
+      return tell({ kind: 'live', answer: layLive(question.question, options) });
+    for (const plan of layAsk(question.ask, question.world, options)) tell({ kind: 'plan', plan });
   } catch (error) {
     tell({ kind: 'failed', message: error instanceof Error ? error.message : String(error) });
   }

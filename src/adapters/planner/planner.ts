@@ -1,5 +1,6 @@
 import type { Planner, Stop } from '../../../machines/ports.ts';
-import type { LaidAsk, LaidPlan } from '../../core/day/laid/lay-ask.ts';
+import type { LaidAsk } from '../../core/day/laid/lay-ask.ts';
+import { unanswered } from '../../core/day/laid/live-question.ts';
 import type { Answer, Question } from './messages.ts';
 
 /** What the adapter asks of a thread; a Worker is one. */
@@ -13,7 +14,6 @@ export interface Thread {
 const makeThread = (): Thread =>
   new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
 
-const UNDECIDED: LaidPlan = { result: { fits: null, bound: 0 }, isLast: true };
 const FAILED: LaidAsk = { troubles: [], input: null, result: null, isLast: true };
 
 /**
@@ -27,12 +27,8 @@ export function makePlanner(
   let idle: Thread | null = null;
   let stopLast: Stop | null = null;
 
-  /** `undecided` is told where the thread fails. */
-  const put = <T extends LaidPlan | LaidAsk>(
-    question: Question,
-    undecided: T,
-    tell: (plan: T) => void,
-  ): Stop => {
+  /** `undecided` is heard where the thread fails. */
+  const put = (question: Question, hear: (answer: Answer) => unknown, undecided: Answer): Stop => {
     stopLast?.();
     const mine = idle ?? thread();
     idle = null;
@@ -48,12 +44,12 @@ export function makePlanner(
     const fail = (message: string): void => {
       end(false);
       failed(new Error(`The planner failed: ${message}`));
-      tell(undecided);
+      hear(undecided);
     };
     mine.onmessage = ({ data }) => {
       if (data.kind === 'failed') return fail(data.message);
-      if (data.plan.isLast) end(true);
-      tell(data.plan as T);
+      if (data.kind === 'live' || data.plan.isLast) end(true);
+      hear(data);
     };
     mine.onerror = ({ message }) => fail(message);
     mine.postMessage(question);
@@ -63,12 +59,15 @@ export function makePlanner(
   };
 
   return {
-    lay: (input, onPlan, why) =>
-      put(
-        { kind: 'input', input, ...(why === false ? { why } : {}) },
-        UNDECIDED,
-        ({ result, isLast }) => onPlan(result, isLast),
-      ),
-    layAsk: (ask, world, onLaid) => put({ kind: 'ask', ask, world }, FAILED, onLaid),
+    layAsk: (ask, world, onLaid) =>
+      put({ kind: 'ask', ask, world }, (told) => told.kind === 'plan' && onLaid(told.plan), {
+        kind: 'plan',
+        plan: FAILED,
+      }),
+    layLive: (question, onAnswer) =>
+      put({ kind: 'live', question }, (told) => told.kind === 'live' && onAnswer(told.answer), {
+        kind: 'live',
+        answer: unanswered(question),
+      }),
   };
 }

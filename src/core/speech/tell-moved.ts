@@ -8,7 +8,11 @@ import { tellTouch, touchWithin } from './tell-plan.ts';
 const names: Readonly<Record<string, string>> = waitNames;
 const nouns: Readonly<Record<string, string>> = touchNouns;
 
-const nameOf = (name: string): string => (name === 'ready' ? live.bread : tellTouch(name));
+/** A touch's name, with its bread's where there are several. */
+const nameOf = (name: string, batch: string | null = null): string => {
+  const its = name === 'ready' ? live.bread : tellTouch(name);
+  return batch === null ? its : fill(live.ofBake, { bake: batch, part: its });
+};
 
 function because({ why, touch, by }: Why): string {
   const length = showLength(Math.abs(by));
@@ -22,16 +26,17 @@ function because({ why, touch, by }: Why): string {
 
 /**
  * What moves in a fresh plan and why, in one sentence of the first that does; null where nothing does.
- * `time` shows an instant, its day with it where that is needed.
+ * `time` shows an instant, its day with it where that is needed; `many`: of several breads each is named.
  */
 export function tellMoved(
   moves: readonly Move[],
   whys: readonly Why[],
   time: (at: Instant) => string,
+  many = false,
 ): string | null {
   const [first] = moves;
   if (first === undefined) return null;
-  const touch = nameOf(first.name);
+  const touch = nameOf(first.name, many ? first.batch : null);
   const why = whys.find(({ batch }) => batch === first.batch) ?? whys[0];
   if (why === undefined && first.from === null)
     return fill(movedWhy.fresh, { touch, time: time(first.to) });
@@ -42,10 +47,11 @@ export function tellMoved(
 
 /** A line of what moves: its name, where it was and where it is. */
 export const tellMove = (
-  { name, from, to }: Move,
+  { batch, name, from, to }: Move,
   time: (at: Instant) => string,
+  many = false,
 ): { readonly name: string; readonly was: string; readonly now: string } => ({
-  name: nameOf(name),
+  name: nameOf(name, many ? batch : null),
   was: from === null ? '' : time(from),
   now: time(to),
 });

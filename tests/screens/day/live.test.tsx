@@ -58,6 +58,42 @@ describe('the day while it runs', () => {
     await vi.waitFor(() => expect(text()).toContain('The new plan stands.'));
   });
 
+  it('says when to go and look at what waits, the bench’s own look first', async () => {
+    const day = runningDay('bulk.proving');
+    const look = day.hand.kitchen.bakes['a']!.context.marks['look']!;
+    const { text, house } = await opened(day);
+    const first = `Look at the dough at ${house.hour(look)}`;
+    await vi.waitFor(() => expect(text()).toContain(first));
+    expect(text()).toMatch(/Look at the dough at \d\d:\d\d, then \d\d:\d\d/);
+  });
+
+  it('keeps its instants where the clock is set back an hour, and says what bread is at by it', async () => {
+    const day = runningDay('levain.ripening');
+    day.hand.turn(30);
+    const { world, text, house } = await opened(day);
+    await vi.waitFor(() => expect(text()).toContain('All as planned.'));
+    expect(text()).not.toContain('set back');
+    const before = house.plan()!;
+    const now = house.now();
+    const marks = house.kitchen().bakes['a']!.context.marks;
+    world.clock.set(world.clock.now() - HOUR);
+    world.beat();
+    world.clock.turn(1_000);
+    world.beat();
+    // Kitchen time runs on: the dough has not risen for an hour less.
+    expect(house.now()).toBeGreaterThanOrEqual(now);
+    expect(house.now() - now).toBeLessThan(MINUTE);
+    expect(house.kitchen().bakes['a']!.context.marks).toEqual(marks);
+    expect(house.plan()).toEqual(before);
+    expect(house.hour(before.ready[0]!.at)).toBe('09:00');
+    await vi.waitFor(() =>
+      expect(text()).toMatch(
+        /The clock was set back 1 h\. The dough keeps its time: bread at .*09:00\./,
+      ),
+    );
+    expect(house.records()).toHaveLength(day.hand.records.length);
+  });
+
   it('an offer that is declined is not made again', async () => {
     const day = runningDay('levain.ripening', 120);
     day.hand.turn(30);

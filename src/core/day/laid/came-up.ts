@@ -51,14 +51,14 @@ export interface Laid extends WayOn {
  * The first way that has a plan, and the next other one, each asked in turn. Bread that is later is a
  * fallback, and a plan only where nothing else is.
  */
-export async function planAndFallback(
+export function planAndFallback(
   ways: readonly WayOn[],
-  lay: (live: LiveInput) => Promise<PlanResult>,
-): Promise<readonly Laid[]> {
+  lay: (live: LiveInput) => PlanResult,
+): readonly Laid[] {
   const found: Laid[] = [];
   for (const way of ways) {
     if (found.some((one) => one.way === way.way)) continue;
-    const result = await lay(way.live);
+    const result = lay(way.live);
     if (result.fits) found.push({ ...way, result });
     if (found.length === 2) break;
   }

@@ -1,6 +1,7 @@
 import type { PlanInput, PlanResult } from '../plan/types.ts';
 import { MINUTE, type Minutes } from '../../units.ts';
 import type { DayPlan } from './day-plan.ts';
+import { standing } from './held.ts';
 import type { LiveInput } from './live-input.ts';
 import type { Fitting, Move, Why } from './moved.ts';
 
@@ -9,28 +10,10 @@ const WORTH = { points: 1, minutes: 30 } as const;
 /** Nobody is asked to move by less. Judgement. */
 const LEAST: Minutes = 10;
 
-/**
- * The question with every touch to come where the plan has it: what it costs as it stands. Null where
- * one of them is over and was not done, or lies where no hands are: then it does not stand.
- */
-export function asItStands(plan: DayPlan, { input, done }: LiveInput): PlanInput | null {
-  const { now = input.planFrom, blocked } = input;
-  const batches = input.batches.map((batch) => {
-    const fixed = { ...batch.fixed };
-    for (const touch of plan.touches) {
-      const isMine = touch.batch === batch.name && !done[batch.name]?.includes(touch.name);
-      if (!isMine || touch.name in fixed) continue;
-      fixed[touch.name] = touch.at;
-    }
-    return { ...batch, fixed, stayPut: {} };
-  });
-  const stands = plan.touches.every(({ batch, name, at, hands }) => {
-    const own = input.batches.find((one) => one.name === batch);
-    if (own === undefined || done[batch]?.includes(name) || name in (own.fixed ?? {})) return true;
-    const isOut = blocked.some(({ from, to }) => at < to && at + hands * MINUTE > from);
-    return at >= now && !(hands > 0 && isOut);
-  });
-  return stands ? { ...input, batches } : null;
+/** The question with every touch to come where the plan has it: what it costs; null where one does not stand. */
+export function asItStands(plan: DayPlan, live: LiveInput): PlanInput | null {
+  const batches = live.input.batches.flatMap((batch) => standing(plan, live, batch) ?? []);
+  return batches.length === live.input.batches.length ? { ...live.input, batches } : null;
 }
 
 /**

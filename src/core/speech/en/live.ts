@@ -22,6 +22,11 @@ export const live = {
   columns: { touch: 'What', was: 'Was', now: 'Now', fine: 'Fine until', last: 'Not after' },
   bread: 'Bread',
   frozen: 'stays',
+  look: 'Look at {name} at {time}.',
+  looks: 'Look at {name} at {time}, then {until}.',
+  ofBake: '{bake}: {part}',
+  others: '{name} must give way too.',
+  clockBack: 'The clock was set back {length}. The dough keeps its time: bread at {time}.',
   ironAway: '{touch} stays at {time}: someone must be here.',
 } as const;
 

@@ -1,9 +1,8 @@
-import { createMemo, createSignal, For, Match, on, Show, Switch, type JSX } from 'solid-js';
-import { planAndFallback, type Laid, type Trouble } from '../../../core/day/laid/came-up.ts';
+import { createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
+import type { Laid, Trouble } from '../../../core/day/laid/came-up.ts';
 import type { DayPlan } from '../../../core/day/laid/day-plan.ts';
-import { liveInput } from '../../../core/day/laid/live-input.ts';
+import type { Stands } from '../../../core/day/laid/live-question.ts';
 import { laidAgain } from '../../../core/day/laid/moved.ts';
-import { waysOn } from '../../../core/day/laid/ways-on.ts';
 import { perishableIn } from '../../../core/day/plan/perishable.ts';
 import { cameUp, live as words } from '../../../core/speech/en/live.ts';
 import { fill } from '../../../core/speech/fill.ts';
@@ -14,7 +13,7 @@ import { Control } from '../../../parts/Control.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { House } from '../../house.ts';
-import { layOnce, liveDayOf } from './live-day.ts';
+import { waysOut } from './live-day.ts';
 
 /** One leaves in, and stays for, so many minutes: what is asked with one press each. */
 const LEAVING: readonly Minutes[] = [10, 30, 60, 120];
@@ -28,6 +27,8 @@ type Page = 'what' | 'when' | 'away' | 'levain' | 'oven' | 'working' | 'ways';
 export function CameUp(props: {
   readonly house: House;
   readonly plan: DayPlan;
+  /** What can have come up, as the day stands. */
+  readonly stands: Stands;
   readonly time: (at: Instant) => string;
   readonly onTaken: () => void;
   readonly onBack: () => void;
@@ -36,41 +37,12 @@ export function CameUp(props: {
   const [leaving, setLeaving] = createSignal<Instant>(0);
   const [ways, setWays] = createSignal<readonly Laid[]>([]);
   const now = (): Instant => Math.floor(props.house.now() / MINUTE) * MINUTE;
-  const minute = createMemo(now);
-  // A question takes a while to make: by the minute, not by the second.
-  const day = createMemo(
-    on([() => props.plan, minute, () => props.house.kitchen().seq], ([plan]) =>
-      liveDayOf(props.house, plan),
-    ),
-  );
-  const live = createMemo(() => {
-    const one = day();
-    return one && liveInput(one);
-  });
-  const at = () => Object.entries(live()?.at ?? {});
-  const levain = (): string | undefined =>
-    at().find(([, { touch }]) => touch === 'feed levain')?.[0];
-  /** A fold whose hour has gone by. */
-  const fold = () =>
-    props.plan.touches.find(
-      ({ batch, name, at: planned }) =>
-        name.startsWith('fold ') &&
-        planned < now() &&
-        at().some(([one, { touch }]) => one === batch && touch === 'salt and water') &&
-        !live()?.done[batch]?.includes(name),
-    );
   const spoils = (): boolean =>
     props.plan.ask.bakes.some(({ bake, recipe }) => bake !== null && perishableIn(recipe));
 
   const find = async (trouble: Trouble): Promise<void> => {
-    const one = day();
-    if (one === null) return;
     setPage('working');
-    setWays(
-      await planAndFallback(waysOn(trouble, one), ({ input }) =>
-        layOnce(props.house, input, false),
-      ),
-    );
+    setWays(await waysOut(props.house, props.plan, trouble));
     setPage('ways');
   };
   const take = async (laid: Laid): Promise<void> => {
@@ -121,18 +93,17 @@ export function CameUp(props: {
           <div class="sheet-grid">
             <Control label={cameUp.away} onPress={() => setPage('when')} />
             <Control label={cameUp.overslept} onPress={() => void find({ trouble: 'overslept' })} />
-            <Show when={fold()}>
+            <Show when={props.stands.fold}>
               {(missed) => (
                 <Control
                   label={cameUp.foldMissed}
                   onPress={() => {
-                    const { batch, name } = missed();
-                    void find({ trouble: 'foldMissed', batch, touch: name });
+                    void find({ trouble: 'foldMissed', ...missed() });
                   }}
                 />
               )}
             </Show>
-            <Show when={levain()}>
+            <Show when={props.stands.levain !== null}>
               <Control label={cameUp.levainLate} onPress={() => setPage('levain')} />
             </Show>
             <Control label={cameUp.ovenDead} onPress={() => setPage('oven')} />
@@ -166,7 +137,9 @@ export function CameUp(props: {
         <Sheet title={cameUp.howLate}>
           <Lengths
             of={LATE}
-            onPick={(by) => void find({ trouble: 'levainLate', batch: levain() ?? '', by })}
+            onPick={(by) =>
+              void find({ trouble: 'levainLate', batch: props.stands.levain ?? '', by })
+            }
           />
         </Sheet>
       </Match>

@@ -10,12 +10,15 @@ import {
   type JSX,
 } from 'solid-js';
 import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
-import type { Change } from '../../../core/day/plan/types.ts';
+import { NOTHING_STANDS, type Anew } from '../../../core/day/laid/live-question.ts';
+import type { Change, PlannedTouch } from '../../../core/day/plan/types.ts';
 import { live as words } from '../../../core/speech/en/live.ts';
 import { planChanges } from '../../../core/speech/en/plan.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showLength } from '../../../core/speech/lengths.ts';
 import { hourOrDay, tellDay } from '../../../core/speech/tell-day.ts';
-import { tellMove, tellMoved } from '../../../core/speech/tell-moved.ts';
+import { tellLooks } from '../../../core/speech/tell-looks.ts';
+import { tellMoved } from '../../../core/speech/tell-moved.ts';
 import { tellBecause, tellChange, tellOffered, tellTouch } from '../../../core/speech/tell-plan.ts';
 import { MINUTE, type Instant } from '../../../core/units.ts';
 import { Control } from '../../../parts/Control.tsx';
@@ -24,8 +27,10 @@ import { unbroken } from '../../../parts/unbroken.ts';
 import type { House } from '../../house.ts';
 import { dayClockOf } from '../day-clock.ts';
 import { printDay } from '../print/print-day.tsx';
-import { askAnew, takeChange, unattended, type Anew } from './anew.ts';
 import { CameUp } from './CameUp.tsx';
+import { askAnew, withChange } from './live-day.ts';
+import { AheadTable, MovesTable } from './LiveTables.tsx';
+import { setBackSince } from './set-back.ts';
 import { toCalendar } from './to-calendar.ts';
 import './Live.css';
 
@@ -54,21 +59,33 @@ export default function LivePage(props: {
     const turn = Math.floor(props.house.now() / TURN);
     return [seq, turn, ...Object.values(bakes).map((bake) => stageOf(bake))].join(' ');
   });
-  const alone = createMemo(
-    on([plan, stands], ([one]) => (one === null ? [] : unattended(props.house, one))),
-  );
+  const found = () => anew()?.stands ?? NOTHING_STANDS;
   let asked = 0;
   createEffect(
     on([plan, stands], async ([one]) => {
       if (one === null) return void setAnew(null);
       const mine = (asked += 1);
-      const found = await askAnew(props.house, one);
-      if (mine === asked) setAnew(found);
+      const answer = await askAnew(props.house, one);
+      if (mine === asked) setAnew(answer);
     }),
   );
   const moved = () => {
-    const found = anew();
-    return found?.is === 'moved' && found.sign !== declined() ? found : null;
+    const one = anew();
+    return one?.is === 'moved' && one.sign !== declined() ? one : null;
+  };
+  const many = () => (plan()?.ask.bakes.length ?? 0) > 1;
+  const nameOf = ({ batch, name }: PlannedTouch): string =>
+    many() ? fill(words.ofBake, { bake: batch, part: tellTouch(name) }) : tellTouch(name);
+  const looks = () =>
+    found().looks.flatMap(
+      (one) => tellLooks(one, { now: props.house.now(), many: many(), time }) ?? [],
+    );
+  const clockBack = () => {
+    const by = setBackSince(props.house, plan()!);
+    const bread = Math.max(...plan()!.ready.map(({ at }) => at));
+    return by === null
+      ? null
+      : fill(words.clockBack, { length: showLength(by / MINUTE), time: time(bread) });
   };
   const ahead = () =>
     (plan()?.touches ?? [])
@@ -80,9 +97,10 @@ export default function LivePage(props: {
   };
   const change = async (one: Change): Promise<void> => {
     setAnew(null);
-    const next = await takeChange(props.house, plan()!, one);
+    asked += 1;
+    const next = await withChange(props.house, plan()!, one);
     if (next) await accept({ kind: 'plan', plan: next });
-    else setAnew({ is: 'undecided' });
+    else setAnew({ is: 'undecided', stands: NOTHING_STANDS });
   };
   const hand = async (): Promise<void> => {
     const handed = await toCalendar(props.house, plan()!).catch(() => null);
@@ -117,6 +135,7 @@ export default function LivePage(props: {
           <CameUp
             house={props.house}
             plan={one()}
+            stands={found()}
             time={time}
             onTaken={() => {
               setTold(words.taken);
@@ -135,7 +154,16 @@ export default function LivePage(props: {
                 <p class="live-stands" role="status">
                   <Switch fallback={told() ?? words.working}>
                     <Match when={moved()}>
-                      {(found) => unbroken(tellMoved(found().moves, found().whys, time) ?? '')}
+                      {(found) =>
+                        unbroken(
+                          [
+                            tellMoved(found().moves, found().whys, time, many()) ?? '',
+                            ...(found().others.length > 0
+                              ? [fill(words.others, { name: found().others.join(', ') })]
+                              : []),
+                          ].join(' '),
+                        )
+                      }
                     </Match>
                     <Match when={anew()?.is === 'asPlanned' || anew()?.is === 'moved'}>
                       {told() ?? words.asPlanned}
@@ -145,7 +173,11 @@ export default function LivePage(props: {
                     <Match when={anew()?.is === 'nothing'}>{told()}</Match>
                   </Switch>
                 </p>
-                <For each={alone()}>
+                <Show when={clockBack()}>
+                  {(line) => <p class="live-look">{unbroken(line())}</p>}
+                </Show>
+                <For each={looks()}>{(line) => <p class="live-look">{unbroken(line)}</p>}</For>
+                <For each={found().alone}>
                   {(touch) => (
                     <p class="live-warn">
                       {unbroken(
@@ -170,26 +202,7 @@ export default function LivePage(props: {
                         />
                         <Control label={words.keep} onPress={() => setDeclined(found().sign)} />
                       </div>
-                      <table class="live-table">
-                        <thead>
-                          <tr>
-                            <th scope="col">{words.columns.touch}</th>
-                            <th scope="col">{words.columns.was}</th>
-                            <th scope="col">{words.columns.now}</th>
-                          </tr>
-                        </thead>
-                        <tbody>
-                          <For each={found().moves.map((move) => tellMove(move, time))}>
-                            {(line) => (
-                              <tr>
-                                <th scope="row">{line.name}</th>
-                                <td>{line.was}</td>
-                                <td class="live-new">{line.now}</td>
-                              </tr>
-                            )}
-                          </For>
-                        </tbody>
-                      </table>
+                      <MovesTable moves={found().moves} many={many()} time={time} />
                     </section>
                   )}
                 </Show>
@@ -197,28 +210,7 @@ export default function LivePage(props: {
                   {(found) => <Nothing found={found()} />}
                 </Show>
                 <Show when={moved() === null && ahead().length > 0}>
-                  <table class="live-table">
-                    <thead>
-                      <tr>
-                        <th scope="col">{words.columns.touch}</th>
-                        <th scope="col">{words.columns.now}</th>
-                        <th scope="col">{words.columns.fine}</th>
-                        <th scope="col">{words.columns.last}</th>
-                      </tr>
-                    </thead>
-                    <tbody>
-                      <For each={ahead()}>
-                        {(touch) => (
-                          <tr>
-                            <th scope="row">{tellTouch(touch.name)}</th>
-                            <td class="live-new">{time(touch.at)}</td>
-                            <td>{touch.frozen ? words.frozen : time(touch.fineUntil)}</td>
-                            <td>{touch.frozen ? '' : time(touch.lastPossible)}</td>
-                          </tr>
-                        )}
-                      </For>
-                    </tbody>
-                  </table>
+                  <AheadTable touches={ahead()} nameOf={nameOf} time={time} />
                 </Show>
               </>
             )}

@@ -41,7 +41,7 @@ const bulk = (spread: number): BakePlace =>
 
 const ways = async (trouble: Trouble, place: BakePlace, now: number) => {
   const { day } = live(first, asked, kitchenWith(place), now);
-  const found = await planAndFallback(waysOn(trouble, day), async ({ input }) =>
+  const found = await planAndFallback(waysOn(trouble, day), ({ input }) =>
     plan(input, { why: false }),
   );
   return found;
@@ -212,7 +212,7 @@ describe('something came up', () => {
     const trouble = { trouble: 'away', from: now, to: now + 4 * HOUR } as const;
     const kitchen = { bakes: { [NAME]: place }, oven: OVEN_OFF, lanes: {} };
     const { day } = live(today, question, kitchen, now);
-    const found = await planAndFallback(waysOn(trouble, day), async ({ input }) =>
+    const found = await planAndFallback(waysOn(trouble, day), ({ input }) =>
       plan(input, { why: false }),
     );
     expect(found.map(({ way }) => way)).toEqual(['backSooner']);
