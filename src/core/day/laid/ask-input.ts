@@ -14,7 +14,7 @@ export type AskInput =
   | { readonly input: PlanInput; readonly troubles: readonly [] }
   | { readonly input: null; readonly troubles: readonly AskTrouble[] };
 
-/** Windows of the week are laid out so far past the last hour asked for: bread may come later. */
+/** Windows of the week are laid out so far past the last hour asked for: bread may come later. Judgement. */
 const BEYOND = 6 * DAY;
 
 /** The last instant that counts: of bread that is wanted as soon as is good, days after its start. */

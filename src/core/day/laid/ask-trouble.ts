@@ -5,7 +5,7 @@ import type { Instant } from '../../units.ts';
 import { kitchenFor, type AskWorld } from './ask-world.ts';
 import type { AskedBake, DayAsk } from './day-plan.ts';
 
-/** Bakes in one ask at most: of more nothing is proven in the time there is. */
+/** Bakes in one ask at most: of more nothing is proven in the time there is. Judgement. */
 export const MOST_BAKES = 3;
 
 /**

@@ -25,6 +25,7 @@ export interface Stay {
 
 /** Nobody looks further, h. Judgement. */
 const HORIZON: Hours = 120;
+/** How near an hour is found, h. Judgement. */
 const CLOSE: Hours = 1 / 120;
 
 const drift = (from: Celsius, toward: Celsius, tau: Hours): Path =>

@@ -6,7 +6,7 @@ import type { DayPlan } from './day-plan.ts';
 import { cutBatch } from './live-batch.ts';
 import { holding } from './live-wait.ts';
 
-/** A touch that begins within so long was announced: it stays. */
+/** A touch that begins within so long was announced: it stays. Judgement. */
 export const ANNOUNCED: Minutes = 15;
 /**
  * Points for each five minutes that a touch moves which somebody counts on. Those up to the fridge pay

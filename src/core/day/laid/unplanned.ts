@@ -14,6 +14,8 @@ export interface Unplanned {
   readonly oven: readonly Span[];
 }
 
+/** More bowls than any bake holds: it has what it stands in. Judgement. */
+const ENOUGH = 99;
 /** Nobody looks further on than this for what is left of a bake, min. Judgement. */
 const HORIZON: Minutes = 4 * 24 * 60;
 
@@ -73,7 +75,7 @@ export function unplannedUse(ask: DayAsk, world: AskWorld, blocked: readonly Spa
       const batch = leftOf(ask, bake, world, blocked);
       if (batch === null) return { hands: [], oven: [] };
       const kitchen = kitchenFor(ask, bake, equipment);
-      const roomy = { ...kitchen, fridgePlaces: bake.loaves.length, bowls: 99 };
+      const roomy = { ...kitchen, fridgePlaces: bake.loaves.length, bowls: ENOUGH };
       return usesOf(batch, bake.recipe.formula.name, {
         planFrom: now,
         now,

@@ -18,9 +18,18 @@ interface Absence {
   readonly to: Instant;
 }
 
-/** Back so much sooner, in steps, min. */
+/** A look before one goes is worth it where one goes in so long at the soonest, min. Judgement. */
+const SOONEST_LOOK: Minutes = 30;
+/** A fold that was missed is done, or left, within so long, min. Judgement. */
+const FOLD_NOW: Minutes = 15;
+/** A levain is warmed until so long after its latest, h. Judgement. */
+const WARMED = 24;
+/** A fridge of which nobody said how cold it is, °C. Common practice, no source. */
+const FRIDGE: Celsius = 4;
+
+/** Back so much sooner, in steps, min. Judgement. */
 const STEP: Minutes = 30;
-/** Bread later, the least that will do. */
+/** Bread later, the least that will do, min. Judgement. */
 const LATER: readonly Minutes[] = [30, 60, 90, 120, 180, 240, 360, 480, 720, 1440];
 
 const withInput = (live: LiveInput, change: (input: PlanInput) => PlanInput): LiveInput => ({
@@ -82,7 +91,9 @@ function awayWays(day: LiveDay, { from, to }: Absence): WayOn[] {
     const window = windowOf(marks);
     if (touch !== 'salt and water' || window === null) return false;
     const { earliest: p10, likely: p50, latest: p90 } = window;
-    return chanceReady({ p10, p50, p90 }, from) >= CHANCE && from - day.now >= 30 * MINUTE;
+    return (
+      chanceReady({ p10, p50, p90 }, from) >= CHANCE && from - day.now >= SOONEST_LOOK * MINUTE
+    );
   });
   const stay = (way: 'coolRoom' | 'fridge', celsius: (batch: string) => Celsius): WayOn[] => {
     const there = elsewhere(out, plain, { from, to, celsius });
@@ -94,7 +105,7 @@ function awayWays(day: LiveDay, { from, to }: Absence): WayOn[] {
     ];
   };
   const fridgeOf = (batch: string): Celsius =>
-    day.plan.ask.bakes.find(({ name }) => name === batch)?.recipe.process.fridge ?? 4;
+    day.plan.ask.bakes.find(({ name }) => name === batch)?.recipe.process.fridge ?? FRIDGE;
   if (mayBeReady) {
     const soon = Object.fromEntries(
       Object.entries(plain.at).flatMap(([batch, { touch, marks }]) => {
@@ -127,7 +138,7 @@ function lateLevain(day: LiveDay, batch: string, by: Minutes): WayOn[] {
   };
   const slow = withWindows(day, { [batch]: shifted });
   const plain = liveInput(slow);
-  const to = shifted.latest + 24 * HOUR;
+  const to = shifted.latest + WARMED * HOUR;
   const warm = elsewhere(slow, plain, { from: day.now, to, celsius: () => WARM_PLACE });
   const isWarmer = ask.kitchen <= WARM_PLACE - WORTH_A_WALK;
   return [
@@ -199,7 +210,7 @@ export function waysOn(trouble: Trouble, day: LiveDay): WayOn[] {
     }
     case 'foldMissed': {
       const live = liveInput(day);
-      const span = { from: day.now, to: day.now + 15 * MINUTE };
+      const span = { from: day.now, to: day.now + FOLD_NOW * MINUTE };
       const { without, live: left } = withoutFolds(live, span, true);
       const skip: WayOn[] =
         without.length > 0 ? [{ way: 'leaveFolds', live: left, without, ask }] : [];

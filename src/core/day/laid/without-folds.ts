@@ -1,6 +1,10 @@
 import type { Batch, Step } from '../plan/types.ts';
-import { MINUTE, type Instant } from '../../units.ts';
+import { MINUTE, type Instant, type Minutes } from '../../units.ts';
+import { SLOT } from '../plan/grid.ts';
 import type { LiveInput } from './live-input.ts';
+
+/** A sheet fold that waits for its baker is done within so long after, min. Judgement. */
+const AFTER: Minutes = 15;
 
 /**
  * The folds of the present wait that fall into an absence are left out: those that cannot be before or
@@ -23,7 +27,7 @@ export function withoutFolds(
       const isIn = first + side.hands * MINUTE > from && last < to;
       if (!isTouched || batch.fixed?.[side.name] !== undefined) return side;
       if (side.name === 'lamination') {
-        const later = Math.max(side.later, Math.ceil((to - at) / (5 * MINUTE)) * 5 + 15);
+        const later = Math.max(side.later, Math.ceil((to - at) / SLOT) * 5 + AFTER);
         return { ...side, later };
       }
       if (!all && !isIn) return side;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { seeded } from '../support/seeded.ts';
 import { chanceReady, lookingCosts, lookTimes } from '../../../../src/core/day/plan/look-times.ts';
 
 const MINUTE = 60_000;
@@ -64,6 +65,33 @@ describe('when to go and look', () => {
     expect(best).toBeCloseTo(25.96, 0);
     expect(cost(every(210))).toBeCloseTo(33.1, 0);
     expect(cost(every(285))).toBeCloseTo(45.3, 0);
+  });
+
+  it('costs what a thousand doughs that are really looked at cost, within two in a hundred', () => {
+    const random = seeded(7);
+    /** A ready time of two half normals, by Box and Muller. */
+    const drawn = ({ p10, p50, p90 }: ReturnType<typeof window>): number => {
+      const z = Math.sqrt(-2 * Math.log(1 - random.next())) * Math.cos(2 * Math.PI * random.next());
+      return p50 + z * ((z < 0 ? p50 - p10 : p90 - p50) / 1.2815515655446004);
+    };
+    for (const times of [window(225, 240, 260), window(210, 240, 285), VAGUE]) {
+      const looks = lookTimes(times, always).map((one) => one.at);
+      // Whoever has looked so often looks on every twenty minutes.
+      for (let at = looks.at(-1)! + 20 * MINUTE; at < T0 + 800 * MINUTE; at += 20 * MINUTE)
+        looks.push(at);
+      let [count, over] = [0, 0];
+      const doughs = 200_000;
+      for (let n = 0; n < doughs; n += 1) {
+        const ready = drawn(times);
+        const seen = looks.findIndex((one) => one >= ready);
+        count += seen + 1;
+        over += Math.max(0, (looks[seen]! - ready) / MINUTE - 10);
+      }
+      const told = lookingCosts(times, looks, always);
+      const [cost, simulated] = [10 * told.looks + told.overshoot, (10 * count + over) / doughs];
+      expect(Math.abs(cost / simulated - 1)).toBeLessThan(0.02);
+      expect(Math.abs((told.looks * doughs) / count - 1)).toBeLessThan(0.02);
+    }
   });
 
   it('its chances go through the three points', () => {
