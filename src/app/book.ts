@@ -2,13 +2,15 @@ import type { Formula } from '../core/formula/formula.ts';
 import { bookOf, nextVersion, type BookEntry } from '../core/records/book.ts';
 import type { Deed, Fact } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
-import type { FormulaFound } from '../screens/house.ts';
+import type { Settings } from '../../machines/ports.ts';
+import type { FormulaFound, House } from '../screens/house.ts';
+import { openDrafts } from './book-drafts.ts';
 import { loadFormulas } from './formulas.ts';
 
 /** Facts that the Book is made of; no other changes it. */
 const KINDS: readonly Fact['kind'][] = ['formula', 'formulaOff', 'start', 'takeBack'];
 
-export interface OpenBook {
+export interface OpenBook extends Pick<House, 'drafts' | 'keepDraft'> {
   entries(): readonly BookEntry[];
   /** What may be baked: the latest of each that is on the list, and files that could not be read. */
   formulas(): readonly FormulaFound[];
@@ -20,8 +22,10 @@ export interface OpenBook {
 export async function openBook(
   records: () => readonly LogRecord[],
   take: (deed: Deed) => Promise<void>,
+  settings: Settings,
+  keeps: boolean,
 ): Promise<OpenBook> {
-  const files = await loadFormulas();
+  const [files, drafts] = await Promise.all([loadFormulas(), openDrafts(settings, keeps)]);
   const shipped = files.flatMap(({ formula }) => formula ?? []);
   let folded: readonly LogRecord[] | null = null;
   let ends = '';
@@ -47,6 +51,7 @@ export async function openBook(
   };
   const entryOf = (id: string) => entries().find((entry) => entry.id === id);
   return {
+    ...drafts,
     entries,
     formulas() {
       fold();

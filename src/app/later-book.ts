@@ -5,7 +5,7 @@ import type { OpenBook, openBook } from './book.ts';
 /** The Book comes right after the first paint: nobody has chosen a bread before it. */
 export function laterBook(
   ...parts: Parameters<typeof openBook>
-): Pick<House, 'formulas' | 'book' | 'keepFormula' | 'dropFormula'> {
+): Pick<House, 'formulas' | 'book' | 'keepFormula' | 'dropFormula' | 'drafts' | 'keepDraft'> {
   const [book, setBook] = createSignal<OpenBook | null>(null);
   const coming = import('./book.ts').then(async (its) => {
     const opened = await its.openBook(...parts);
@@ -16,6 +16,8 @@ export function laterBook(
     formulas: () => book()?.formulas() ?? [],
     book: () => book()?.entries() ?? [],
     keepFormula: async (formula) => (await coming).keep(formula),
+    drafts: () => book()?.drafts() ?? {},
+    keepDraft: (...draft) => book()?.keepDraft(...draft),
     dropFormula: async (id) => (await coming).drop(id),
   };
 }

@@ -80,7 +80,8 @@ export async function openHouse(world: World): Promise<House> {
   const hour = (at: number) => hourOf(onWall(at), world.ways.ways().clock);
   const kitchen = () => kept().kitchen;
   const records = () => kept().records;
-  const book = laterBook(records, (deed) => take(deed));
+  const keeps = world.holds && clock.rate === 1;
+  const book = laterBook(records, (deed) => take(deed), settings, keeps);
   const files = makeFiles(world, { records, equipment, equip });
   const { told, tell, troubles } = laterTold({
     store: () => kept().trouble,
@@ -236,7 +237,7 @@ export async function openHouse(world: World): Promise<House> {
     ...book,
     ...{ lastKitchen, equipment },
     equip: hearing.keptBy(equip, follow),
-    half: laterHalf(settings, () => clock.now(), world.holds && clock.rate === 1),
+    half: laterHalf(settings, () => clock.now(), keeps),
     tryCall(kind, inMs) {
       void sound.arm();
       return sound.ring(kind, inMs);

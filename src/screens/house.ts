@@ -139,6 +139,10 @@ export interface House {
   keepFormula(formula: Formula): Promise<Formula | null>;
   /** Takes a formula off the list; nothing of it is lost. */
   dropFormula(id: string): Promise<void>;
+  /** Formulas that are being changed and were not kept yet, by id; they outlive a reload. */
+  readonly drafts: Accessor<Readonly<Record<string, Formula>>>;
+  /** Null: there is nothing half changed any more. */
+  keepDraft(id: string, formula: Formula | null): void;
   readonly lastKitchen: Accessor<Celsius | null>;
   /** What this kitchen bakes with; a setting of the tablet. */
   readonly equipment: Accessor<Equipment>;

@@ -36,6 +36,7 @@ const open = async (world: FakeWorld): Promise<House> => {
         onBake={(id) => begun.push(id)}
         onKitchen={() => undefined}
         onDay={() => undefined}
+        onBook={() => undefined}
       />
     </PressGround>
   ));

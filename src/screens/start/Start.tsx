@@ -38,6 +38,7 @@ export default function Start(props: {
   readonly onBake: (id: string) => void;
   readonly onKitchen: () => void;
   readonly onDay: () => void;
+  readonly onBook: () => void;
 }): JSX.Element {
   const [draft, setDraft] = createSignal<Draft>(emptyDraft);
   const [face, setFace] = createSignal<Face>('grid');
@@ -135,6 +136,7 @@ export default function Start(props: {
                     {cell(start.kitchen, warmth(), 'kitchen')}
                     {cell(start.where, joins[draft().from], 'where')}
                     <PlanDay house={props.house} onDay={() => props.onDay()} />
+                    <Control label={start.toBook} onPress={() => props.onBook()} />
                   </div>
                   <RunningBakes
                     house={props.house}

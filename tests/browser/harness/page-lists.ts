@@ -1,4 +1,5 @@
 import { BAKE_PAGES } from './bake-pages.ts';
+import { BOOK_PAGES } from './book-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
 import { LATE_LEVAIN, LIVE_PAGES } from './live-pages.ts';
 import type { PageStep } from './page-step.ts';
@@ -20,5 +21,6 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'starter', pages: STARTER_PAGES },
   { name: 'bake-pages', pages: BAKE_PAGES },
   { name: 'day', pages: DAY_PAGES },
+  { name: 'book', pages: BOOK_PAGES },
   { name: 'live', pages: LIVE_PAGES, clock: LATE_LEVAIN },
 ];

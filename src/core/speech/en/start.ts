@@ -23,6 +23,7 @@ export const start = {
   planDay: 'Plan a day',
   pastBakes: 'Past bakes',
   toKitchen: 'Kitchen',
+  toBook: 'Book of formulas',
   running: 'Baking now',
 } as const;
 

@@ -1,0 +1,121 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import { book, bookLines, bookMore, conventions } from '../../core/speech/en/book.ts';
+import { bench } from '../../core/speech/en/bench.ts';
+import { shown } from '../../core/speech/facts.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { showWeight } from '../../core/speech/weights.ts';
+import { Control } from '../../parts/Control.tsx';
+import { Slab } from '../../parts/Slab.tsx';
+import { unbroken } from '../../parts/unbroken.ts';
+import { Words } from '../../parts/Words.tsx';
+import type { House } from '../house.ts';
+import { BookPage } from './BookPage.tsx';
+import type { Editing } from './editing.ts';
+import { isBowl, linesOf, type LineKey } from './lines.ts';
+import { lineName, lineValue } from './words.ts';
+
+/** What a formula is, percent and grams side by side, each line a press; what is unusual in words. */
+export function FormulaFace(props: {
+  readonly house: House;
+  readonly editing: Editing;
+  readonly onLine: (key: LineKey) => void;
+  readonly onPiece: () => void;
+  readonly onScale: () => void;
+  readonly onSteps: () => void;
+  readonly onFilling: () => void;
+  readonly onMore: () => void;
+  readonly onKeep: () => void;
+  readonly onBack: () => void;
+}): JSX.Element {
+  const units = () => props.house.ways();
+  const formula = () => props.editing.formula();
+  const lines = createMemo(() => linesOf(formula(), props.editing.scaled().dough));
+  const keys = createMemo(() => lines().map(({ key }) => key), undefined, {
+    equals: (a, b) => a.join('\n') === b.join('\n'),
+  });
+  const lineOf = (key: LineKey) => lines().find((one) => one.key === key);
+  const detail = (): string => {
+    const { loaves, piece, dough } = props.editing.scaled();
+    return fill(conventions.told, {
+      ...shown({ loaves }),
+      piece: showWeight(Math.round(piece), units()),
+      grams: showWeight(Math.round(dough), units()),
+      counted: isBowl(formula()) ? conventions.bowlTold : conventions.wholeTold,
+    });
+  };
+  return (
+    <BookPage
+      wide
+      back={book.title}
+      onBack={() => props.onBack()}
+      words={
+        <Words headline={formula().name} detail={detail()}>
+          <Show when={props.editing.warnings().length > 0}>
+            <ul class="book-warnings" role="status">
+              <For each={props.editing.warnings()}>{(warning) => <li>{unbroken(warning)}</li>}</For>
+            </ul>
+          </Show>
+          <div class="book-grid book-lines book-top">
+            <For each={keys()}>
+              {(key) => (
+                <Show when={lineOf(key)}>
+                  {(line) => (
+                    <Control
+                      label={lineName(formula(), key)}
+                      value={lineValue(line(), units())}
+                      fresh={key}
+                      disabled={!props.house.holds}
+                      onPress={() => props.onLine(key)}
+                    />
+                  )}
+                </Show>
+              )}
+            </For>
+            <Control
+              label={bookLines.piece}
+              value={showWeight(formula().piece, units())}
+              disabled={!props.house.holds}
+              onPress={() => props.onPiece()}
+            />
+            <Control
+              label={bookMore.filling}
+              disabled={!props.house.holds}
+              onPress={() => props.onFilling()}
+            />
+          </div>
+          <Show when={formula().notes}>
+            {(notes) => <p class="act-detail book-notes">{notes()}</p>}
+          </Show>
+        </Words>
+      }
+      slab={
+        <Show
+          when={props.editing.changed()}
+          fallback={
+            <Slab
+              label={bench.thatsIt}
+              then={book.title}
+              fresh={formula().id}
+              onPress={() => props.onBack()}
+            />
+          }
+        >
+          <Slab
+            label={book.keep}
+            then={fill(book.keepThen, { version: props.editing.next() })}
+            fresh="keep"
+            disabled={!props.house.holds}
+            onPress={() => props.onKeep()}
+          />
+        </Show>
+      }
+      controls={
+        <>
+          <Control label={book.howMuch} onPress={() => props.onScale()} />
+          <Control label={book.steps} onPress={() => props.onSteps()} />
+          <Control label={book.more} onPress={() => props.onMore()} />
+        </>
+      }
+    />
+  );
+}

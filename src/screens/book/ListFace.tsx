@@ -1,0 +1,90 @@
+import { createMemo, For, Show, type JSX } from 'solid-js';
+import type { BookEntry } from '../../core/records/book.ts';
+import { book } from '../../core/speech/en/book.ts';
+import { start } from '../../core/speech/en/start.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { Control } from '../../parts/Control.tsx';
+import { Pressable } from '../../parts/Pressable.tsx';
+import { Words } from '../../parts/Words.tsx';
+import type { House } from '../house.ts';
+import { BookPage } from './BookPage.tsx';
+import { kindsOf, madeHow } from './words.ts';
+
+/** How a bread is made and when it was baked last, or that something of it is half changed. */
+const howTold = (house: House, { id, baked, latest }: BookEntry): string =>
+  fill(book.how, {
+    how: madeHow(latest),
+    baked:
+      id in house.drafts()
+        ? book.changed
+        : baked
+          ? fill(book.baked, { date: house.date(baked.at) })
+          : book.never,
+  });
+
+/** Breads to press, each with what it is of, how it is made and when it was baked last. */
+export function EntryList(props: {
+  readonly house: House;
+  readonly label: string;
+  readonly entries: readonly BookEntry[];
+  readonly onPick: (id: string) => void;
+}): JSX.Element {
+  const ids = createMemo(() => props.entries.map(({ id }) => id), undefined, {
+    equals: (a, b) => a.join('\n') === b.join('\n'),
+  });
+  const entryOf = (id: string) => props.entries.find((one) => one.id === id);
+  return (
+    <div class="book-grid book-list book-top" role="group" aria-label={props.label}>
+      <For each={ids()}>
+        {(id) => (
+          <Show when={entryOf(id)}>
+            {(entry) => (
+              <Pressable class="book-entry" fresh={id} onPress={() => props.onPick(id)}>
+                <b>{entry().latest.name}</b>
+                <span>{kindsOf(entry().latest)}</span>
+                <span>{howTold(props.house, entry())}</span>
+              </Pressable>
+            )}
+          </Show>
+        )}
+      </For>
+    </div>
+  );
+}
+
+/** The Book as it opens; `away`: those that were taken off its list. */
+export function ListFace(props: {
+  readonly house: House;
+  readonly away: boolean;
+  readonly onPick: (id: string) => void;
+  readonly onAway: () => void;
+  readonly onBack: () => void;
+}): JSX.Element {
+  const entries = () => props.house.book().filter(({ off }) => off === props.away);
+  const anyAway = () => props.house.book().some(({ off }) => off);
+  return (
+    <BookPage
+      wide
+      back={props.away ? book.title : start.title}
+      onBack={() => props.onBack()}
+      words={
+        <Words
+          headline={props.away ? book.away : book.title}
+          detail={!props.away ? undefined : anyAway() ? book.awayDetail : book.awayNone}
+        >
+          <EntryList
+            house={props.house}
+            label={book.title}
+            entries={entries()}
+            onPick={(id) => props.onPick(id)}
+          />
+        </Words>
+      }
+      controls={
+        <Show when={!props.away && anyAway()}>
+          <Control label={book.away} onPress={() => props.onAway()} />
+        </Show>
+      }
+    />
+  );
+}

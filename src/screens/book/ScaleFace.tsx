@@ -1,0 +1,113 @@
+import { createMemo, createSignal, Show, type JSX } from 'solid-js';
+import { weighInsOf } from '../../../machines/kitchen/weigh-ins.ts';
+import { LOAVES } from '../../core/formula/make-recipe.ts';
+import { BREAD } from '../../core/formula/piece-for-bread.ts';
+import { lossOf } from '../../core/oven/bake-loss-learned.ts';
+import { scaleBy, type ScaleBy } from '../../core/formula/scale-by.ts';
+import { bookScale } from '../../core/speech/en/book.ts';
+import { start } from '../../core/speech/en/start.ts';
+import { shown } from '../../core/speech/facts.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { keyedWeight } from '../../core/speech/keyed.ts';
+import { showWeight } from '../../core/speech/weights.ts';
+import { Control } from '../../parts/Control.tsx';
+import { Stepper } from '../../parts/Stepper.tsx';
+import { Words } from '../../parts/Words.tsx';
+import type { House } from '../house.ts';
+import { BookPage } from './BookPage.tsx';
+import type { Editing } from './editing.ts';
+import { NumberFace } from './NumberFace.tsx';
+
+type By = 'bread' | 'flour' | 'dough' | 'bin';
+
+/** Most flour or dough that is keyed for one bake, g. Judgement. */
+const MOST = 40_000;
+
+/** For how much a formula's grams are told: loaves, or what there is of flour or dough. */
+export function ScaleFace(props: {
+  readonly house: House;
+  readonly editing: Editing;
+  readonly onBack: () => void;
+}): JSX.Element {
+  const [at, setAt] = createSignal<By | null>(null);
+  const units = () => props.house.ways();
+  const formula = () => props.editing.formula();
+  const scaled = () => props.editing.scaled();
+  const loss = createMemo(() => {
+    const { vessel } = formula().process;
+    const loaves = weighInsOf(props.house.kitchen()).filter((one) => one.vessel === vessel);
+    return (piece: number): number => lossOf(piece, loaves).mean;
+  });
+  const main = () => formula().flours.reduce((a, b) => (b.pct > a.pct ? b : a));
+  const asks = () => ({
+    bread: bookScale.breadAsk,
+    flour: bookScale.flourAsk,
+    dough: bookScale.doughAsk,
+    bin: fill(bookScale.binAsk, { name: main().name }),
+  });
+  const scaleOf = (by: By, grams: number): ScaleBy =>
+    by === 'bread'
+      ? { by, loaves: scaled().loaves, bread: grams, loss: loss() }
+      : by === 'bin'
+        ? { by, flours: { [main().id]: grams } }
+        : { by, grams };
+  const told = (of = scaled()): string =>
+    fill(bookScale.told, {
+      ...shown({ loaves: of.loaves }),
+      piece: showWeight(Math.round(of.piece), units()),
+      grams: showWeight(Math.round(of.dough), units()),
+    });
+  const keyed = (by: By) => keyedWeight(by === 'bread' ? BREAD : { least: 1, most: MOST }, units());
+  return (
+    <Show
+      when={at()}
+      fallback={
+        <BookPage
+          back={formula().name}
+          onBack={() => props.onBack()}
+          words={
+            <Words headline={bookScale.title} detail={told()}>
+              <div class="book-row book-top">
+                <b>{bookScale.loaves}</b>
+                <Stepper
+                  label={bookScale.loaves}
+                  value={scaled().loaves}
+                  least={LOAVES.least}
+                  most={LOAVES.most}
+                  fewer={start.fewer}
+                  more={start.more}
+                  onChange={(loaves) => props.editing.setScale({ by: 'own', loaves })}
+                />
+              </div>
+              <div class="book-grid">
+                <Control label={bookScale.bread} onPress={() => setAt('bread')} />
+                <Control label={bookScale.bin} onPress={() => setAt('bin')} />
+                <Control label={bookScale.flour} onPress={() => setAt('flour')} />
+                <Control label={bookScale.dough} onPress={() => setAt('dough')} />
+              </div>
+            </Words>
+          }
+        />
+      }
+      keyed
+    >
+      {(by) => (
+        <NumberFace
+          house={props.house}
+          ask={asks()[by]}
+          unit={keyed(by).unit}
+          least={keyed(by).least}
+          most={keyed(by).most}
+          now={bookScale.detail}
+          tell={(typed) => {
+            const made = scaleBy(formula(), scaleOf(by, keyed(by).record(typed)));
+            return made.scaled === null ? null : told(made.scaled);
+          }}
+          back={bookScale.title}
+          onTake={(typed) => props.editing.setScale(scaleOf(by, keyed(by).record(typed)))}
+          onBack={() => setAt(null)}
+        />
+      )}
+    </Show>
+  );
+}

@@ -1,0 +1,83 @@
+import { expect, it } from 'vitest';
+import type { Fact } from '../../src/core/records/fact.ts';
+import { Baker } from './harness/baker.ts';
+import { BOOK_PAGES } from './harness/book-pages.ts';
+import { expectNoFaults } from './harness/faults.ts';
+import { dress } from './harness/look-at.ts';
+import { openApp, type App } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
+
+const factsOf = async (app: App): Promise<Fact[]> =>
+  ((await app.storeRows()) as { fact: Fact }[]).map(({ fact }) => fact);
+
+it('copies a formula, changes its salt by taps alone, and bakes it from the start; the first version stays', async () => {
+  const app = await openApp();
+  const baker = new Baker(app);
+  await baker.page.locator('.start-grid').waitFor();
+  await baker.press('Book of formulas');
+  await baker.press('Lane wheat');
+  await baker.press('More');
+  await baker.noted(() => baker.press('Make a copy'));
+  await baker.page.locator('h1:has-text("Lane wheat 2")').waitFor();
+  await baker.press('Salt');
+  await baker.press('Of all flour');
+  await baker.key('1.7');
+  await expect
+    .poll(() => baker.page.locator('.pad-hint').innerText())
+    .toMatch(/^That is 1\d\.\d\sg$/);
+  await baker.tap('.slab');
+  // What is half changed outlives a reload.
+  await app.reopen();
+  await baker.page.locator('.start-grid').waitFor();
+  await baker.press('Book of formulas');
+  await baker.press('Lane wheat 2');
+  await baker.noted(() => baker.tap('.slab:has-text("Keep it")'));
+  await baker.page.locator('.slab:has-text("That’s it")').waitFor();
+  await baker.tap('.slab');
+  await baker.tap('.slab');
+  await baker.press('Which bread?');
+  await baker.press('Lane wheat 2');
+  await baker.press('How warm is the kitchen?');
+  await baker.key('22');
+  await baker.tap('.slab');
+  await baker.startBaking();
+  const facts = await factsOf(app);
+  const kept = facts.flatMap((fact) => (fact.kind === 'formula' ? fact.formula : []));
+  expect(kept.map(({ id, version, salt }) => [id, version, salt])).toEqual([
+    ['lane-wheat-2', 1, 1.9],
+    ['lane-wheat-2', 2, 1.7],
+  ]);
+  const started = facts.flatMap((fact) => (fact.kind === 'start' ? fact.recipe.formula : []));
+  expect(started).toMatchObject([
+    { id: 'lane-wheat-2', version: 2, salt: 1.7, convention: 'whole' },
+  ]);
+  expectNoFaults(app.faults);
+});
+
+/** For eyes: `SHOTS=1` photographs every page on each tablet. */
+it.runIf(process.env['SHOTS'])(
+  'is photographed',
+  async () => {
+    const app = await openApp();
+    const baker = new Baker(app);
+    for (const { name, go } of BOOK_PAGES) {
+      await go(baker).catch(async (e: unknown) => {
+        await app.screenshot('book-failed');
+        throw e;
+      });
+      await app.turn(1_000);
+      for (const view of ['wide', 'small', 'tall'] as const)
+        for (const [theme, text] of [
+          ['light', 'plain'],
+          ['dark', 'bigger'],
+        ] as const) {
+          await dress(app, { view, theme, hands: 'right', text });
+          await settled(app.page);
+          await app.screenshot(`book/${name.replace(/[^a-z0-9]+/gi, '-')}-${view}-${text}`);
+        }
+      await dress(app, { view: 'wide', theme: 'light', hands: 'right', text: 'plain' });
+    }
+    expectNoFaults(app.faults);
+  },
+  600_000,
+);

@@ -1,0 +1,141 @@
+import { cleanup, render, screen } from '@solidjs/testing-library';
+import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { PressGround } from '../../../src/parts/PressGround.tsx';
+import Book from '../../../src/screens/book/Book.tsx';
+import type { House } from '../../../src/screens/house.ts';
+import { openBaking, serveFormulas } from '../../fakes/baking.ts';
+import { loadedLater } from '../../fakes/loaded-later.ts';
+import { makeFakeWorld, type FakeWorld } from '../../fakes/world.ts';
+import { tap, turnedClock } from '../parts/touching.ts';
+
+const clock = turnedClock();
+
+beforeEach(() => serveFormulas());
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+});
+afterAll(async () => {
+  await loadedLater();
+});
+
+const open = async (world: FakeWorld = makeFakeWorld()): Promise<House> => {
+  const { house } = await openBaking(world);
+  render(() => (
+    <PressGround now={clock}>
+      <Book house={house} onHome={() => undefined} />
+    </PressGround>
+  ));
+  return house;
+};
+const press = (name: RegExp): void => {
+  clock.at += 1_100;
+  tap(screen.getByRole('button', { name }));
+};
+const key = (text: string): void => {
+  for (const digit of text) press(digit === '.' ? /^\.$/ : new RegExp(`^${digit}$`));
+};
+const headline = () => screen.getByRole('heading', { level: 1 }).textContent;
+const wheatOf = (house: House) => house.book().find(({ id }) => id === 'lane-wheat')!;
+
+// The first of them waits for the chunks.
+describe('a formula of the Book', { timeout: 30_000 }, () => {
+  it('is changed by taps: how percent is counted is asked once, and kept with it', async () => {
+    const house = await open();
+    press(/^Lane wheat\s*76/);
+    press(/^Salt/);
+    expect(headline()).toBe('How do you count percent?');
+    press(/^Of the flour in the bowl/);
+    expect(headline()).toBe('Salt, %');
+    key('2');
+    press(/^That’s it/);
+    press(/^Levain\s*\d/);
+    expect(headline()).toBe('Levain, %');
+    press(/^That’s it/);
+    expect(house.records()).toEqual([]);
+    press(/^Keep it/);
+    await vi.waitFor(() => expect(wheatOf(house).versions).toHaveLength(2));
+    const { latest } = wheatOf(house);
+    expect(latest.convention).toBe('bowl');
+    // 2 % of the bowl's flour; what the levain has of flour is counted besides.
+    expect(latest.salt).toBeCloseTo(2 * (1 - latest.levain.pff), 9);
+    expect(house.drafts()).toEqual({});
+  });
+
+  it('has what is half changed again after a reload, and lets it be undone', async () => {
+    const world = makeFakeWorld();
+    await open(world);
+    press(/^Lane wheat\s*76/);
+    press(/^Salt/);
+    press(/^Of all flour/);
+    key('2.8');
+    expect(screen.getByText(/^2\d(\.\d)?\sg\. Usual: 1\.5 to 2\.5\s%$/)).toBeTruthy();
+    press(/^That’s it/);
+    cleanup();
+    const house = await open(world);
+    expect(screen.getByText(/Changed, not kept yet/)).toBeTruthy();
+    press(/^Lane wheat\s*76/);
+    expect(screen.getByRole('status').textContent).toContain('Salt is 2.8');
+    press(/^More$/);
+    press(/^Undo what I changed/);
+    expect(screen.queryByRole('status')).toBeNull();
+    expect(house.drafts()).toEqual({});
+    expect(house.records()).toEqual([]);
+  });
+
+  it('is keyed by weight as well, and refuses a dough that cannot be', async () => {
+    const house = await open();
+    press(/^Lane wheat\s*76/);
+    press(/^Salt/);
+    press(/^Of all flour/);
+    press(/^By weight/);
+    key('20');
+    expect(screen.getByText(/^That is 1\.9\d?\s%|^That is 2(\.\d+)?\s%/)).toBeTruthy();
+    press(/^Clear/);
+    key('900');
+    expect(screen.getByText('There is no such dough.')).toBeTruthy();
+    expect(screen.getByRole('button', { name: /^That’s it/ }).ariaDisabled).toBe('true');
+    expect(Object.values(house.drafts()).map(({ salt }) => salt)).toEqual([1.9]);
+  });
+
+  it('brings an older version back as the next one', async () => {
+    const house = await open();
+    const first = wheatOf(house).latest;
+    await house.keepFormula({ ...first, salt: 1.7 });
+    press(/^Lane wheat\s*76/);
+    press(/^More$/);
+    press(/^Versions/);
+    press(/^Version 1/);
+    expect(headline()).toBe('Lane wheat, version 1');
+    press(/^Bring it back/);
+    await vi.waitFor(() => expect(wheatOf(house).versions).toHaveLength(3));
+    expect(wheatOf(house).latest).toEqual({ ...first, version: 3 });
+    expect(wheatOf(house).versions[1]!.formula.salt).toBe(1.7);
+  });
+
+  it('takes a filling from the list, and tells what is unusual of its weight', async () => {
+    const house = await open();
+    press(/^Lane wheat\s*76/);
+    press(/^Add a filling/);
+    press(/^walnuts/);
+    expect(house.drafts()['lane-wheat']!.fillings).toMatchObject([
+      { id: 'walnut', name: 'walnuts', pct: 10, keeps: 'shelf', prepare: ['toast', 'cut'] },
+    ]);
+    expect(screen.getByRole('status').textContent).toContain('Filling is');
+  });
+
+  it('goes off the list and comes back to it, its versions kept', async () => {
+    const house = await open();
+    press(/^Lane wheat\s*76/);
+    press(/^More$/);
+    press(/^Off the list/);
+    press(/^Yes, off the list/);
+    await vi.waitFor(() => expect(wheatOf(house).off).toBe(true));
+    await vi.waitFor(() => expect(headline()).toBe('Book'));
+    expect(screen.queryByRole('button', { name: /^Lane wheat\s*76/ })).toBeNull();
+    press(/^Off the list/);
+    press(/^Lane wheat\s*76/);
+    await vi.waitFor(() => expect(wheatOf(house).off).toBe(false));
+    expect(wheatOf(house).versions).toHaveLength(2);
+  });
+});
