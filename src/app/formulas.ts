@@ -9,6 +9,9 @@ const FILES = [
   'olive-seed.json',
   'barley-tin.json',
   'harbour-rye.json',
+  'seed-oat.json',
+  'wholemeal.json',
+  'cheese-seed.json',
 ] as const;
 
 const readFile = async (file: string, fetchFile: typeof fetch): Promise<FormulaFound> => {

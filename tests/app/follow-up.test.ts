@@ -16,7 +16,7 @@ const rising = async () => {
   const world = makeFakeWorld({ painting: 'when told' });
   const told = vi.spyOn(world.news, 'tell');
   const house: House = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => expect(house.formulas()).toHaveLength(6), { timeout: 20_000 });
+  await vi.waitFor(() => expect(house.formulas()).toHaveLength(9), { timeout: 20_000 });
   const formula = house.formulas()[0]!.formula!;
   const bake = (await house.begin({
     formula,

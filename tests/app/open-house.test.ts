@@ -23,7 +23,7 @@ afterEach(() => vi.unstubAllGlobals());
 
 const open = (world: FakeWorld): Promise<House> => createRoot(() => openHouse(world));
 const formulas = async (house: House) => {
-  await vi.waitFor(() => expect(house.formulas()).toHaveLength(6), { timeout: 20_000 });
+  await vi.waitFor(() => expect(house.formulas()).toHaveLength(9), { timeout: 20_000 });
   return house.formulas();
 };
 const begin = async (house: House, from: 'mix.first' | 'proof.retard' = 'mix.first') => {

@@ -21,7 +21,7 @@ const houseWith = async (from: BakeStage) => {
   const speaker = makeHeardSpeaker();
   const world = { ...makeFakeWorld({ at: EVENING }), speaker };
   const house: House = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => expect(house.formulas()).toHaveLength(6), { timeout: 20_000 });
+  await vi.waitFor(() => expect(house.formulas()).toHaveLength(9), { timeout: 20_000 });
   const formula = house
     .formulas()
     .find((found) => found.formula?.name === 'Cherry and hazelnut')!.formula!;

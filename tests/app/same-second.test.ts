@@ -38,7 +38,7 @@ const twoResting = async () => {
     },
   };
   const house: House = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => expect(house.formulas()).toHaveLength(6), { timeout: 20_000 });
+  await vi.waitFor(() => expect(house.formulas()).toHaveLength(9), { timeout: 20_000 });
   for (const name of ['Cherry and hazelnut', 'Olive and seed']) {
     const formula = house.formulas().find((found) => found.formula?.name === name)!.formula!;
     await house.begin({ formula, loaves: 2, kitchen: 22, from: 'mix.first' as never });

@@ -12,11 +12,13 @@ export interface Phrase {
   readonly pack: Pack;
 }
 
-/** What the formulas that come with the program name: what is weighed, and the breads. */
+/**
+ * What the formulas that come with the program name and the program says: flours, at the scale, and
+ * the breads. Fillings are weighed off a list that is shown.
+ */
 export interface Named {
   readonly name: string;
   readonly flours: readonly { readonly name: string }[];
-  readonly fillings: readonly { readonly name: string }[];
 }
 
 /** A sentence's fixed words between its values, marks kept; the sign of a value is said with it. */
@@ -31,7 +33,7 @@ export const LINE_NAMES = ['water', 'second water', 'levain', 'salt', 'starter',
 
 const namesIn = (formulas: readonly Named[]): readonly string[] => [
   ...LINE_NAMES,
-  ...formulas.flatMap(({ flours, fillings }) => [...flours, ...fillings].map(({ name }) => name)),
+  ...formulas.flatMap(({ flours }) => flours.map(({ name }) => name)),
 ];
 
 /** Every clip, each once, in the order of the files: numbers first, then as a bake goes. */

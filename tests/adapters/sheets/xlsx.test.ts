@@ -72,10 +72,13 @@ describe('the xlsx that is written', () => {
       const n = formula.flours.length;
       expect(at(`D${5 + n}`)).toBeCloseTo(exact.levainWater + exact.finalWater, 6);
       expect(at(`D${6 + n}`)).toBeCloseTo(exact.salt, 6);
-      formula.fillings.forEach((_, i) =>
-        expect(at(`D${7 + n + i}`)).toBeCloseTo(exact.fillings[i]!.grams, 6),
-      );
-      const bowl = 7 + n + formula.fillings.length + 3;
+      // A soaker's water stands under what soaks in it.
+      const further = exact.fillings.flatMap((one) => [
+        one,
+        ...exact.soakers.filter(({ id }) => id === one.id),
+      ]);
+      further.forEach(({ grams }, i) => expect(at(`D${7 + n + i}`)).toBeCloseTo(grams, 6));
+      const bowl = 7 + n + further.length + 3;
       expect(at(`D${bowl}`)).toBeCloseTo(exact.levainFlour, 6);
       expect(at(`D${bowl + 1}`)).toBeCloseTo(exact.levainWater, 6);
       formula.flours.forEach((_, i) =>

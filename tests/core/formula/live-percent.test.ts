@@ -83,6 +83,7 @@ describe('a formula changed by one line', () => {
           const { recipe } = makeRecipe(formula, { loaves, piece });
           const { totalFlour } = amounts(formula, recipe!.dough);
           for (const line of recipe!.lines.filling) {
+            if (!line.item.startsWith('filling:')) continue; // a soaker's water goes by its filling
             const id = line.item.replace('filling:', '');
             const again = changed(withGrams(formula, `filling:${id}`, line.grams, totalFlour));
             const pct = again.fillings.find((one) => one.id === id)!.pct;

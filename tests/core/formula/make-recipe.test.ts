@@ -34,9 +34,35 @@ const flours = (rye: number): Formula['flours'] => [
 ];
 
 describe('the formulas that come with the app', () => {
-  it.each(SHIPPED)('%s has no warnings but what the clock does not know', (name) => {
-    const unknown = name === 'harbour-rye' ? ['ryeOutside'] : [];
-    expect(warningKeys(shippedFormula(name))).toEqual(unknown);
+  it.each(SHIPPED)(
+    '%s has no warnings but what the clock does not know, and how cheese keeps',
+    (name) => {
+      const told: Partial<Record<(typeof SHIPPED)[number], readonly string[]>> = {
+        'harbour-rye': ['ryeOutside'],
+        'cheese-seed': ['cheeseStands'],
+      };
+      expect(warningKeys(shippedFormula(name))).toEqual(told[name] ?? []);
+    },
+  );
+
+  it('are of every kind that is baked for a circle', () => {
+    const of = (holds: (formula: Formula) => boolean) =>
+      SHIPPED.filter((n) => holds(shippedFormula(n)));
+    const share = (formula: Formula, grain: string): number =>
+      formula.flours.reduce((sum, f) => sum + (f.grain === grain ? f.pct : 0), 0);
+    const has = (words: RegExp) => (formula: Formula) =>
+      formula.fillings.some(({ name }) => words.test(name));
+    expect(of(({ fillings }) => fillings.length === 0)).toContain('lane-wheat');
+    expect(of((formula) => share(formula, 'wholeWheat') > 50)).toEqual(['wholemeal']);
+    expect(of((formula) => share(formula, 'rye') > 0).length).toBeGreaterThan(2);
+    expect(of(has(/cherries|hazelnuts/))).toEqual(['cherry-hazelnut']);
+    expect(of(has(/olives/))).toEqual(['olive-seed']);
+    expect(of(({ fillings }) => fillings.some(({ soak }) => soak))).toEqual(['seed-oat']);
+    expect(of(({ fillings }) => fillings.some(({ keeps }) => keeps === 'hardCheese'))).toEqual([
+      'cheese-seed',
+    ]);
+    expect(of(({ process }) => process.vessel === 'tin')).toEqual(['barley-tin', 'harbour-rye']);
+    expect(of(({ levain }) => levain.flours !== undefined)).toEqual(['wholemeal']);
   });
 
   it('show every process: pot, tin and stone, cold and warm, shaped and spooned', () => {
@@ -59,7 +85,7 @@ describe('the formulas that come with the app', () => {
 
   it('keep no filling that spoils, and name sesame', () => {
     const fillings = SHIPPED.flatMap((name) => shippedFormula(name).fillings);
-    expect(new Set(fillings.map(({ keeps }) => keeps))).toEqual(new Set(['shelf']));
+    expect(new Set(fillings.map(({ keeps }) => keeps))).toEqual(new Set(['shelf', 'hardCheese']));
     expect(fillings.flatMap(({ allergens }) => allergens)).toContain('sesame');
   });
 

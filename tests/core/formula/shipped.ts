@@ -20,6 +20,9 @@ export const SHIPPED = [
   'lane-today', // plain, warm proof, pot
   'barley-tin', // plain, warm proof, tin
   'harbour-rye', // no fold, spooned into its tin
+  'seed-oat', // seeded, with a soaker
+  'wholemeal', // whole grain, its levain of two flours
+  'cheese-seed', // hard cheese, that may stand
 ] as const;
 
 /** A formula file of the app through its reader. */
