@@ -13,16 +13,16 @@ export interface Overflow {
 
 /** A tight last line's letters reach this far, px, past its box: no reason to read on. */
 const INK = 4;
-/** Left free over a press that is read on to, px. */
+/** Left free over what is read on to, px. */
 const AIR = 4;
 
-/** How far down the presses begin that the foot of a box cuts (whole-lines.ts), px: they come whole next. */
-const cutPresses = (box: HTMLElement): readonly number[] => {
+/** How far down the presses and rows begin that the foot of a box cuts (whole-lines.ts), px: they come whole next. */
+const cutHere = (box: HTMLElement): readonly number[] => {
   const { top, bottom } = box.getBoundingClientRect();
   return [...box.querySelectorAll('[data-cut]')]
-    .map((press) => press.getBoundingClientRect())
-    .filter((press) => press.bottom > bottom)
-    .map((press) => press.top - top - AIR)
+    .map((one) => one.getBoundingClientRect())
+    .filter((one) => one.bottom > bottom)
+    .map((one) => one.top - top - AIR)
     .filter((down) => down > AIR);
 };
 
@@ -68,7 +68,7 @@ export function makeOverflow(onLong?: typeof showWholeLines): Overflow {
     further: () => {
       const end = box.scrollHeight - box.clientHeight;
       // A line stays in sight, so that the eye finds its place again.
-      const step = Math.min(box.clientHeight * 0.8, ...cutPresses(box));
+      const step = Math.min(box.clientHeight * 0.8, ...cutHere(box));
       box.scrollTop = box.scrollTop >= end - 1 ? 0 : box.scrollTop + step;
     },
   };

@@ -43,23 +43,27 @@ export function clearOf(bands: readonly Band[], edge: number, down = false): num
   return clearOf(bands, next, down);
 }
 
+/** What is read as one: a press, a table's row of several lines, an hour of the tape with its name. */
+const WHOLE = 'button, tr, .tape-row';
+
 /**
- * Hides presses that stand in part: each by itself, for they stand in columns. One that is as high as
- * the box is better seen in part than not at all.
+ * Hides presses and rows that stand in part: each by itself, for they stand in columns. A press as high
+ * as the box, and a row that would leave half of it empty, is better seen in part than not at all.
  */
 const hideCut = (inner: Element, edges: readonly number[], most = 0): void => {
-  for (const press of inner.querySelectorAll('button')) {
+  for (const one of inner.querySelectorAll(WHOLE)) {
     // A sheet that was opened out of this one has its own border.
-    if (press.closest('.sheet') !== inner.closest('.sheet')) continue;
-    const box = press.getBoundingClientRect();
-    const hides = box.height < most && edges.some((edge) => isCut(box, edge));
-    press.toggleAttribute('data-cut', hides);
+    if (one.closest('.sheet') !== inner.closest('.sheet')) continue;
+    const box = one.getBoundingClientRect();
+    const room = one.matches('button') ? most : most / 2;
+    const hides = box.height < room && edges.some((edge) => isCut(box, edge));
+    one.toggleAttribute('data-cut', hides);
   }
 };
 
 /**
- * Shows only whole lines of words and whole presses, where they are longer than their box: half a line is
- * not read, and looks broken. What the border would cut is left for the next press.
+ * Shows only whole lines of words, whole rows and whole presses, where they are longer than their box: half a
+ * line is not read, and looks broken. What the border would cut is left for the next press.
  */
 export function showWholeLines(box: HTMLElement, inner: HTMLElement, isLong: boolean): void {
   if (!isLong) {

@@ -9,7 +9,7 @@ import type { DayShown, ReadDay } from './day-shown.ts';
 
 /** The same values as the tape, a line a touch, lids and all. */
 export function DayTable(props: {
-  readonly house: House;
+  readonly house: Pick<House, 'day' | 'hour'>;
   readonly day: DayShown;
   readonly read: ReadDay;
 }): JSX.Element {
