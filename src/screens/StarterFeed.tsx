@@ -12,12 +12,10 @@ import { NumberPad } from '../parts/NumberPad.tsx';
 import { Tiles } from '../parts/Tiles.tsx';
 import { Words } from '../parts/Words.tsx';
 import type { House } from './house.ts';
+import { KITCHEN } from './kitchen-range.ts';
 import { nightOf } from './night-of.ts';
 import { ratioOf } from './starter-view.ts';
 import { ripeAt } from './strength-view.ts';
-
-/** A kitchen outside this is a slip of the finger, °C. Judgement. */
-const KITCHEN = { least: 5, most: 40 } as const;
 
 /** What a feed is told with: the kitchen's warmth, and its ratio by one press. */
 export function makeFeed(house: House, onFed: () => void) {

@@ -1,5 +1,4 @@
 import { For, Show, type JSX } from 'solid-js';
-import { LOAVES } from '../../core/formula/make-recipe.ts';
 import type { Formula } from '../../core/formula/formula.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { askPage } from '../../core/speech/en/day.ts';
@@ -9,10 +8,11 @@ import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
-import { Stepper } from '../../parts/Stepper.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
+import { LoavesFace } from '../LoavesFace.tsx';
+import { AsksPage } from './AsksPage.tsx';
 import { dayAndHour } from './day-hours.ts';
 import { DayPage } from './DayPage.tsx';
 import { formulaOf, namesOf, type BakeDraft, type DayDraft } from './draft.ts';
@@ -123,10 +123,6 @@ export function AskFace(
   );
 }
 
-const back = (then: string, fresh: string, onPress: () => void): JSX.Element => (
-  <Slab label={bench.thatsIt} then={then} fresh={fresh} onPress={onPress} />
-);
-
 /** One of several breads. */
 export function BakeFace(
   props: AskProps & {
@@ -136,24 +132,24 @@ export function BakeFace(
   },
 ): JSX.Element {
   return (
-    <DayPage
-      caption={props.house.caption()}
-      words={
-        <Words headline={namesOf(props.draft, props.formulas)[props.at] ?? ''}>
-          <div class="day-grid">
-            <BakeCells
-              house={props.house}
-              draft={props.draft}
-              formulas={props.formulas}
-              at={props.at}
-              onTurn={(page, at) => props.onTurn(page, at)}
-            />
-          </div>
-        </Words>
-      }
-      slab={back(askPage.title, 'bake', () => props.onBack())}
+    <AsksPage
+      house={props.house}
+      headline={namesOf(props.draft, props.formulas)[props.at] ?? ''}
+      back={askPage.title}
+      fresh="bake"
       controls={<Control label={askPage.off} onPress={() => props.onOff()} />}
-    />
+      onBack={() => props.onBack()}
+    >
+      <div class="day-grid">
+        <BakeCells
+          house={props.house}
+          draft={props.draft}
+          formulas={props.formulas}
+          at={props.at}
+          onTurn={(page, at) => props.onTurn(page, at)}
+        />
+      </div>
+    </AsksPage>
   );
 }
 
@@ -164,23 +160,22 @@ export function BreadFace(props: {
   readonly onBack: () => void;
 }): JSX.Element {
   return (
-    <DayPage
-      caption={props.house.caption()}
-      words={
-        <Words headline={start.formula}>
-          <Tiles
-            label={start.formula}
-            options={props.formulas.map(({ id, name }) => ({ value: id, label: name }))}
-            onChoose={(id) => props.onPick(id)}
-          />
-        </Words>
-      }
-      slab={back(askPage.title, 'bread', () => props.onBack())}
-    />
+    <AsksPage
+      house={props.house}
+      headline={start.formula}
+      back={askPage.title}
+      onBack={() => props.onBack()}
+    >
+      <Tiles
+        label={start.formula}
+        options={props.formulas.map(({ id, name }) => ({ value: id, label: name }))}
+        onChoose={(id) => props.onPick(id)}
+      />
+    </AsksPage>
   );
 }
 
-export function LoavesFace(props: {
+export function LoavesPage(props: {
   readonly house: House;
   readonly loaves: number;
   readonly onChange: (loaves: number) => void;
@@ -189,20 +184,15 @@ export function LoavesFace(props: {
   return (
     <DayPage
       caption={props.house.caption()}
-      words={
-        <Words headline={start.loaves}>
-          <Stepper
-            label={start.loaves}
-            value={props.loaves}
-            least={LOAVES.least}
-            most={LOAVES.most}
-            fewer={start.fewer}
-            more={start.more}
-            onChange={(n) => props.onChange(n)}
-          />
-        </Words>
+      words={<LoavesFace loaves={props.loaves} onChange={(n) => props.onChange(n)} />}
+      slab={
+        <Slab
+          label={bench.thatsIt}
+          then={askPage.title}
+          fresh="loaves"
+          onPress={() => props.onBack()}
+        />
       }
-      slab={back(askPage.title, 'loaves', () => props.onBack())}
     />
   );
 }

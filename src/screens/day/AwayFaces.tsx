@@ -2,13 +2,10 @@ import { createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Span } from '../../core/day/plan/types.ts';
 import type { WeeklyWindow } from '../../core/day/plan/wall-clock.ts';
 import { LIMITS } from '../../core/kitchen/limits.ts';
-import { bench } from '../../core/speech/en/bench.ts';
 import { askPage, awayPage } from '../../core/speech/en/day.ts';
 import { Control } from '../../parts/Control.tsx';
-import { Slab } from '../../parts/Slab.tsx';
-import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
-import { DayPage } from './DayPage.tsx';
+import { AsksPage } from './AsksPage.tsx';
 import { OncePage } from './OncePage.tsx';
 import { WeeklyPage } from './WeeklyPage.tsx';
 import { daysWords, NEW_WEEKLY, newOnce, onceWords, weeklyWords } from './windows.ts';
@@ -43,40 +40,13 @@ export function AwayFace(props: AwayProps): JSX.Element {
   };
   const date = (span: Span): string => props.house.day(span.from);
   const list = (): JSX.Element => (
-    <DayPage
-      caption={props.house.caption()}
-      words={
-        <Words headline={awayPage.title} detail={awayPage.detail}>
-          <div class="day-grid">
-            <For each={week()}>
-              {(window, at) => (
-                <Control
-                  label={`${window.name}, ${daysWords(window.weekdays)}`}
-                  value={weeklyWords(props.house, window)}
-                  onPress={() => setOpen({ kind: 'weekly', at: at() })}
-                />
-              )}
-            </For>
-            <For each={props.away}>
-              {(span, at) => (
-                <Control
-                  label={`${span.name ?? ''}, ${date(span)}`}
-                  value={onceWords(props.house, span)}
-                  onPress={() => setOpen({ kind: 'once', at: at() })}
-                />
-              )}
-            </For>
-          </div>
-        </Words>
-      }
-      slab={
-        <Slab
-          label={bench.thatsIt}
-          then={askPage.title}
-          fresh="away"
-          onPress={() => props.onBack()}
-        />
-      }
+    <AsksPage
+      house={props.house}
+      headline={awayPage.title}
+      detail={awayPage.detail}
+      back={askPage.title}
+      fresh="away"
+      onBack={() => props.onBack()}
       controls={
         <>
           <Show when={week().length < LIMITS.week.most}>
@@ -87,7 +57,28 @@ export function AwayFace(props: AwayProps): JSX.Element {
           </Show>
         </>
       }
-    />
+    >
+      <div class="day-grid">
+        <For each={week()}>
+          {(window, at) => (
+            <Control
+              label={`${window.name}, ${daysWords(window.weekdays)}`}
+              value={weeklyWords(props.house, window)}
+              onPress={() => setOpen({ kind: 'weekly', at: at() })}
+            />
+          )}
+        </For>
+        <For each={props.away}>
+          {(span, at) => (
+            <Control
+              label={`${span.name ?? ''}, ${date(span)}`}
+              value={onceWords(props.house, span)}
+              onPress={() => setOpen({ kind: 'once', at: at() })}
+            />
+          )}
+        </For>
+      </div>
+    </AsksPage>
   );
   const at = (): number => open()?.at ?? -1;
   const close = (): void => void setOpen(null);

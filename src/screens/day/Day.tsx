@@ -7,7 +7,7 @@ import { tellDay } from '../../core/speech/tell-day.ts';
 import type { Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
 import type { House } from '../house.ts';
-import { AskFace, BakeFace, BreadFace, LoavesFace, type AskPage } from './AskFaces.tsx';
+import { AskFace, BakeFace, BreadFace, LoavesPage, type AskPage } from './AskFaces.tsx';
 import { AwayFace } from './AwayFaces.tsx';
 import { DayFace, HourFace } from './DueFaces.tsx';
 import { changed, EMPTY_BAKE, formulaOf, withBake, type DayDraft } from './draft.ts';
@@ -125,7 +125,7 @@ export default function Day(props: {
         />
       </Match>
       <Match when={face() === 'loaves'}>
-        <LoavesFace
+        <LoavesPage
           house={house}
           loaves={bake().loaves}
           onChange={(loaves) => planning.change((old) => withBake(old, at(), { loaves }))}

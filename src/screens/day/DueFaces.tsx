@@ -1,15 +1,12 @@
 import { createMemo, createSignal, Show, type JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
 import { askPage } from '../../core/speech/en/day.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
-import { Slab } from '../../parts/Slab.tsx';
 import { Tiles, type TileOption } from '../../parts/Tiles.tsx';
-import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
+import { AsksPage } from './AsksPage.tsx';
 import { createWall, HALF_HOUR, HOURS, type Minute, type Wall } from './day-hours.ts';
-import { DayPage } from './DayPage.tsx';
 
 const NOW = 'now';
 /** Days on a page: beside *start now* one less. */
@@ -47,25 +44,11 @@ export function DayFace(props: {
   });
   const next = (): number => (props.now ? PAGE - 1 : PAGE);
   return (
-    <DayPage
-      caption={props.house.caption()}
-      words={
-        <Words headline={props.headline}>
-          <Tiles
-            label={props.headline}
-            options={days()}
-            onChoose={(value) => (value === NOW ? props.onNow?.() : props.onDay(Number(value)))}
-          />
-        </Words>
-      }
-      slab={
-        <Slab
-          label={bench.thatsIt}
-          then={props.back}
-          fresh={from()}
-          onPress={() => props.onBack()}
-        />
-      }
+    <AsksPage
+      house={props.house}
+      headline={props.headline}
+      back={props.back}
+      fresh={from()}
       controls={
         <Show
           when={from() === 0}
@@ -74,7 +57,14 @@ export function DayFace(props: {
           <Control label={askPage.later} onPress={() => setFrom(next())} />
         </Show>
       }
-    />
+      onBack={() => props.onBack()}
+    >
+      <Tiles
+        label={props.headline}
+        options={days()}
+        onChoose={(value) => (value === NOW ? props.onNow?.() : props.onDay(Number(value)))}
+      />
+    </AsksPage>
   );
 }
 
@@ -107,38 +97,27 @@ export function HourFace(props: {
   );
   const headline = (): string => fill(askPage.hour, { date: date() });
   return (
-    <DayPage
-      caption={props.house.caption()}
-      words={
-        <Words
-          headline={headline()}
-          detail={
-            said() === null
-              ? undefined
-              : fill(askPage.hourSaid, { time: props.house.hour(said()!) })
-          }
-        >
-          <Tiles
-            label={headline()}
-            options={hours()}
-            onChoose={(value) => props.onHour(at(Number(value)))}
-          />
-        </Words>
+    <AsksPage
+      house={props.house}
+      headline={headline()}
+      detail={
+        said() === null ? undefined : fill(askPage.hourSaid, { time: props.house.hour(said()!) })
       }
-      slab={
-        <Slab
-          label={bench.thatsIt}
-          then={askPage.title}
-          fresh="hour"
-          onPress={() => props.onBack()}
-        />
-      }
+      back={askPage.title}
+      fresh="hour"
       controls={
         <>
           <Control label={askPage.earlier} onPress={() => shift(-HALF_HOUR)} />
           <Control label={askPage.laterHour} onPress={() => shift(HALF_HOUR)} />
         </>
       }
-    />
+      onBack={() => props.onBack()}
+    >
+      <Tiles
+        label={headline()}
+        options={hours()}
+        onChoose={(value) => props.onHour(at(Number(value)))}
+      />
+    </AsksPage>
   );
 }

@@ -3,9 +3,10 @@ import type { Span } from '../../core/day/plan/types.ts';
 import { awayPage } from '../../core/speech/en/day.ts';
 import { MINUTE } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
+import { AsksPage } from './AsksPage.tsx';
 import { wallOf } from './day-hours.ts';
 import { DayFace } from './DueFaces.tsx';
-import { Asks, Half, What, type Face, type PageProps } from './WindowParts.tsx';
+import { HalfPage, WhatPage, type Face, type PageProps } from './WindowParts.tsx';
 import { onceWords, withFrom, withTo } from './windows.ts';
 
 /** Hours of one day. */
@@ -24,28 +25,24 @@ export function OncePage(
     props.onChange({ ...props.span, from, to: from + props.span.to - props.span.from });
     all();
   };
-  const step = (face: 'from' | 'to'): JSX.Element => (
-    <Asks
+  const half = (end: 'from' | 'to'): JSX.Element => (
+    <HalfPage
       house={props.house}
-      headline={awayPage[face]}
-      detail={onceWords(props.house, props.span)}
-      back={name()}
+      end={end}
+      name={name()}
+      span={onceWords(props.house, props.span)}
+      shown={props.house.hour(props.span[end])}
+      onStep={(by) => {
+        const to = props.span[end] + by * MINUTE;
+        props.onChange(end === 'from' ? withFrom(props.span, to) : withTo(props.span, to));
+      }}
       onBack={all}
-    >
-      <Half
-        label={awayPage[face]}
-        shown={props.house.hour(props.span[face])}
-        onStep={(by) => {
-          const to = props.span[face] + by * MINUTE;
-          props.onChange(face === 'from' ? withFrom(props.span, to) : withTo(props.span, to));
-        }}
-      />
-    </Asks>
+    />
   );
   return (
     <Switch
       fallback={
-        <Asks
+        <AsksPage
           house={props.house}
           headline={name()}
           back={awayPage.back}
@@ -58,19 +55,19 @@ export function OncePage(
             {cell(awayPage.from, props.house.hour(props.span.from), 'from')}
             {cell(awayPage.to, props.house.hour(props.span.to), 'to')}
           </div>
-        </Asks>
+        </AsksPage>
       }
     >
       <Match when={face() === 'what'}>
-        <Asks house={props.house} headline={awayPage.what} back={name()} onBack={all}>
-          <What
-            name={name()}
-            onPick={(next) => {
-              props.onChange({ ...props.span, name: next });
-              all();
-            }}
-          />
-        </Asks>
+        <WhatPage
+          house={props.house}
+          name={name()}
+          onPick={(name) => {
+            props.onChange({ ...props.span, name });
+            all();
+          }}
+          onBack={all}
+        />
       </Match>
       <Match when={face() === 'days'}>
         <DayFace
@@ -82,8 +79,8 @@ export function OncePage(
           onBack={all}
         />
       </Match>
-      <Match when={face() === 'from'}>{step('from')}</Match>
-      <Match when={face() === 'to'}>{step('to')}</Match>
+      <Match when={face() === 'from'}>{half('from')}</Match>
+      <Match when={face() === 'to'}>{half('to')}</Match>
     </Switch>
   );
 }

@@ -1,14 +1,11 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { PlannedTouch } from '../../core/day/plan/types.ts';
-import { bench } from '../../core/speech/en/bench.ts';
 import { dayPlan, touchPage } from '../../core/speech/en/day.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
-import { Slab } from '../../parts/Slab.tsx';
-import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
+import { AsksPage } from './AsksPage.tsx';
 import type { DayShown } from './day-shown.ts';
-import { DayPage } from './DayPage.tsx';
 import { touchWords } from './shown-of.ts';
 
 /** What a press moves a touch by. */
@@ -28,24 +25,12 @@ export function TouchPage(props: {
 }): JSX.Element {
   const words = () => touchWords(props.house, props.day, props.touch, props.pinned);
   return (
-    <DayPage
-      caption={props.house.caption()}
-      words={
-        <Words headline={words().headline}>
-          <div class="day-lines">
-            <Show when={props.note}>{(note) => <p class="day-note">{note()}</p>}</Show>
-            <For each={words().lines}>{(line) => <p class="act-detail">{line}</p>}</For>
-          </div>
-        </Words>
-      }
-      slab={
-        <Slab
-          label={bench.thatsIt}
-          then={dayPlan.backToPlan}
-          fresh="touch"
-          onPress={() => props.onBack()}
-        />
-      }
+    <AsksPage
+      house={props.house}
+      headline={words().headline}
+      back={dayPlan.backToPlan}
+      fresh="touch"
+      onBack={() => props.onBack()}
       controls={
         <Show when={props.onPin}>
           {(pin) => (
@@ -60,6 +45,11 @@ export function TouchPage(props: {
           )}
         </Show>
       }
-    />
+    >
+      <div class="day-lines">
+        <Show when={props.note}>{(note) => <p class="day-note">{note()}</p>}</Show>
+        <For each={words().lines}>{(line) => <p class="act-detail">{line}</p>}</For>
+      </div>
+    </AsksPage>
   );
 }

@@ -1,20 +1,17 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import { bench } from '../../core/speech/en/bench.ts';
-import { keypad } from '../../core/speech/en/controls.ts';
 import { askPage } from '../../core/speech/en/day.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';
-import { keyedHeat } from '../../core/speech/keyed.ts';
 import type { Celsius } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
-import { NumberPad } from '../../parts/NumberPad.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
-import { KITCHEN } from '../kitchen-range.ts';
+import { KitchenFace } from '../KitchenFace.tsx';
 import { DayPage } from './DayPage.tsx';
 
 /** Kitchens as they are, °C: near enough for a plan. Judgement. */
@@ -29,8 +26,6 @@ export function WarmFace(props: {
   const [keys, setKeys] = createSignal(false);
   let typed: Celsius | null = null;
   const units = () => props.house.ways();
-  const keyed = () => keyedHeat(KITCHEN, units());
-  const label = (): string => fill(keypad.kitchenTemperature, { unit: keyed().unit });
   const detail = (): string => {
     const last = props.house.lastKitchen();
     return last === null
@@ -60,23 +55,12 @@ export function WarmFace(props: {
             </Words>
           }
         >
-          <Words headline={label()}>
-            <NumberPad
-              label={label()}
-              unit={keyed().unit}
-              words={{
-                point: bench.point,
-                clear: keypad.clear,
-                hint: fill(bench.usual, { range: keyed().range }),
-                outside: fill(bench.only, { range: keyed().range }),
-                again: keypad.again,
-              }}
-              half={props.house.half('how warm is the kitchen, for a plan')}
-              min={keyed().least}
-              max={keyed().most}
-              onTyped={(n) => (typed = n === null ? null : keyed().record(n))}
-            />
-          </Words>
+          <KitchenFace
+            last={props.house.lastKitchen()}
+            units={units()}
+            half={props.house.half('how warm is the kitchen, for a plan')}
+            onTyped={(celsius) => (typed = celsius)}
+          />
         </Show>
       }
       slab={<Slab label={bench.thatsIt} then={askPage.title} fresh={keys()} onPress={done} />}

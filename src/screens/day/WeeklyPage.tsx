@@ -2,7 +2,8 @@ import { createSignal, For, Match, Switch, type JSX } from 'solid-js';
 import type { WeeklyWindow } from '../../core/day/plan/wall-clock.ts';
 import { awayPage } from '../../core/speech/en/day.ts';
 import { Control } from '../../parts/Control.tsx';
-import { Asks, Half, What, type Face, type PageProps } from './WindowParts.tsx';
+import { AsksPage } from './AsksPage.tsx';
+import { HalfPage, WhatPage, type Face, type PageProps } from './WindowParts.tsx';
 import { DAYS, daysWords, minuteWords, roundClock, weekdayTiles, weeklyWords } from './windows.ts';
 
 /** Hours of every week: what they are, on which days, from when and until when. */
@@ -26,25 +27,21 @@ export function WeeklyPage(
     // A window on no day is none: it is taken off instead.
     if (next.length > 0) set({ weekdays: next });
   };
-  const step = (face: 'from' | 'to'): JSX.Element => (
-    <Asks
+  const half = (end: 'from' | 'to'): JSX.Element => (
+    <HalfPage
       house={props.house}
-      headline={awayPage[face]}
-      detail={weeklyWords(props.house, props.window)}
-      back={props.window.name}
+      end={end}
+      name={props.window.name}
+      span={weeklyWords(props.house, props.window)}
+      shown={minuteWords(props.house, props.window[end])}
+      onStep={(by) => set({ [end]: roundClock(props.window[end] + by) })}
       onBack={all}
-    >
-      <Half
-        label={awayPage[face]}
-        shown={minuteWords(props.house, props.window[face])}
-        onStep={(by) => set({ [face]: roundClock(props.window[face] + by) })}
-      />
-    </Asks>
+    />
   );
   return (
     <Switch
       fallback={
-        <Asks
+        <AsksPage
           house={props.house}
           headline={props.window.name}
           back={awayPage.back}
@@ -67,22 +64,22 @@ export function WeeklyPage(
             {cell(awayPage.from, minuteWords(props.house, props.window.from), 'from')}
             {cell(awayPage.to, minuteWords(props.house, props.window.to), 'to')}
           </div>
-        </Asks>
+        </AsksPage>
       }
     >
       <Match when={face() === 'what'}>
-        <Asks house={props.house} headline={awayPage.what} back={props.window.name} onBack={all}>
-          <What
-            name={props.window.name}
-            onPick={(name) => {
-              set({ name });
-              all();
-            }}
-          />
-        </Asks>
+        <WhatPage
+          house={props.house}
+          name={props.window.name}
+          onPick={(name) => {
+            set({ name });
+            all();
+          }}
+          onBack={all}
+        />
       </Match>
       <Match when={face() === 'days'}>
-        <Asks
+        <AsksPage
           house={props.house}
           headline={awayPage.days}
           back={props.window.name}
@@ -112,10 +109,10 @@ export function WeeklyPage(
               )}
             </For>
           </div>
-        </Asks>
+        </AsksPage>
       </Match>
-      <Match when={face() === 'from'}>{step('from')}</Match>
-      <Match when={face() === 'to'}>{step('to')}</Match>
+      <Match when={face() === 'from'}>{half('from')}</Match>
+      <Match when={face() === 'to'}>{half('to')}</Match>
     </Switch>
   );
 }

@@ -1,12 +1,9 @@
 import type { JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
 import { askPage, awayPage } from '../../core/speech/en/day.ts';
-import { Slab } from '../../parts/Slab.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
-import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
-import { DayPage } from './DayPage.tsx';
+import { AsksPage } from './AsksPage.tsx';
 import { WHATS } from './windows.ts';
 
 export type Face = 'all' | 'what' | 'days' | 'from' | 'to';
@@ -19,65 +16,57 @@ export interface PageProps {
   readonly onBack: () => void;
 }
 
-/** A page of a window: what it asks, and back to what it belongs to. */
-export function Asks(props: {
-  readonly house: House;
-  readonly headline: string;
-  readonly detail?: string;
-  readonly back: string;
-  readonly controls?: JSX.Element;
-  readonly children: JSX.Element;
-  readonly onBack: () => void;
-}): JSX.Element {
-  return (
-    <DayPage
-      caption={props.house.caption()}
-      words={
-        <Words headline={props.headline} detail={props.detail}>
-          {props.children}
-        </Words>
-      }
-      slab={
-        <Slab
-          label={bench.thatsIt}
-          then={props.back}
-          fresh={props.headline}
-          onPress={() => props.onBack()}
-        />
-      }
-      controls={props.controls}
-    />
-  );
-}
-
 /** What it is: the usual ones. */
-export const What = (props: {
+export const WhatPage = (props: {
+  readonly house: House;
   readonly name: string;
   readonly onPick: (name: string) => void;
+  readonly onBack: () => void;
 }): JSX.Element => (
-  <Tiles
-    label={awayPage.what}
-    options={WHATS.map((value) => ({ value, label: value }))}
-    chosen={props.name}
-    onChoose={(name) => props.onPick(name)}
-  />
+  <AsksPage
+    house={props.house}
+    headline={awayPage.what}
+    back={props.name}
+    onBack={() => props.onBack()}
+  >
+    <Tiles
+      label={awayPage.what}
+      options={WHATS.map((value) => ({ value, label: value }))}
+      chosen={props.name}
+      onChoose={(name) => props.onPick(name)}
+    />
+  </AsksPage>
 );
 
-/** An hour by halves of one. */
-export const Half = (props: {
-  readonly label: string;
+/** From when, or until when: by halves of an hour. */
+export const HalfPage = (props: {
+  readonly house: House;
+  readonly end: 'from' | 'to';
+  readonly name: string;
+  /** Both ends of it as they stand. */
+  readonly span: string;
+  /** The hour that is asked for. */
   readonly shown: string;
   readonly onStep: (by: number) => void;
+  readonly onBack: () => void;
 }): JSX.Element => (
-  <Stepper
-    label={props.label}
-    value={0}
-    shown={props.shown}
-    step={HALF}
-    least={-Infinity}
-    most={Infinity}
-    fewer={askPage.earlier}
-    more={askPage.laterHour}
-    onChange={(by) => props.onStep(by)}
-  />
+  <AsksPage
+    house={props.house}
+    headline={awayPage[props.end]}
+    detail={props.span}
+    back={props.name}
+    onBack={() => props.onBack()}
+  >
+    <Stepper
+      label={awayPage[props.end]}
+      value={0}
+      shown={props.shown}
+      step={HALF}
+      least={-Infinity}
+      most={Infinity}
+      fewer={askPage.earlier}
+      more={askPage.laterHour}
+      onChange={(by) => props.onStep(by)}
+    />
+  </AsksPage>
 );

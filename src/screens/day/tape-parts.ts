@@ -6,20 +6,14 @@ import { fill } from '../../core/speech/fill.ts';
 import { showLength } from '../../core/speech/lengths.ts';
 import { tellTouch } from '../../core/speech/tell-plan.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
+import type { TapeTouch } from '../../parts/tape-shown.ts';
 import type { DayShown, ReadDay } from './day-shown.ts';
 
 /** A place on the tape: a touch, or bread that is ready. */
-export interface TapeMark {
-  readonly key: string;
+export interface TapeMark extends Omit<TapeTouch, 'x'> {
   readonly at: Instant;
   /** When the hands are free again. */
   readonly end: Instant;
-  readonly time: string;
-  readonly lines: readonly string[];
-  readonly name: string;
-  readonly mark: number | null;
-  readonly stays: boolean;
-  readonly opens: boolean;
 }
 export interface TapeWait {
   readonly from: Instant;
