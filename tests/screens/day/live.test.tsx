@@ -120,6 +120,24 @@ describe('the day while it runs', () => {
       if (!frozen) expect(at < away!.to && at + hands * MINUTE > away!.from).toBe(false);
   });
 
+  it('a fold that was called for and not done is done now, or left out', async () => {
+    const day = runningDay('bulk.between');
+    day.hand.turn(80);
+    expect(day.hand.stage('a')).toBe('bulk.fold');
+    const { text, press, house } = await opened(day);
+    // What rings takes the first touch for itself.
+    await press(/^Something came up$/);
+    await vi.waitFor(() => expect(house.records().at(-1)!.fact.kind).toBe('heard'));
+    await press(/^Something came up$/);
+    await press(/^Missed a fold$/);
+    await vi.waitFor(() => expect(text()).toContain('Or else'), { timeout: 15_000 });
+    expect(text()).toContain('Fold now.');
+    expect(text()).toContain('Leave out fold 1.');
+    await press(/^Or else: Do it so$/);
+    await vi.waitFor(() => expect(house.plan()!.sequence).toBe(day.plan.sequence + 1));
+    expect(house.plan()!.touches.map(({ name }) => name)).not.toContain('fold 1');
+  });
+
   it('hands the calendar a file, and says what it is', async () => {
     const day = runningDay('levain.ripening');
     const handed: string[] = [];

@@ -14,6 +14,7 @@ import {
   type LiveQuestion,
   type Stands,
 } from './live-question.ts';
+import { missedFold } from './missed-fold.ts';
 import { laidAgain, movesOf, whyMoved, type Move } from './moved.ts';
 import { pinsInTheWay } from './pins.ts';
 import { asItStands, isWorthMoving } from './still-stands.ts';
@@ -42,21 +43,13 @@ const unattended = (plan: DayPlan, { input, done }: LiveInput): PlannedTouch[] =
   );
 
 function standsOf(day: LiveDay, live: LiveInput): Stands {
-  const { plan, now } = day;
+  const { plan } = day;
   const at = Object.entries(live.at);
-  const rising = at.flatMap(([batch, { touch }]) => (touch === 'salt and water' ? [batch] : []));
-  const fold = plan.touches.find(
-    ({ batch, name, at: planned }) =>
-      name.startsWith('fold ') &&
-      planned < now &&
-      rising.includes(batch) &&
-      !live.done[batch]?.includes(name),
-  );
   return {
     alone: unattended(plan, live),
     looks: liveLooks(day, live, plan.touches),
     levain: at.find(([, { touch }]) => touch === 'feed levain')?.[0] ?? null,
-    fold: fold ? { batch: fold.batch, touch: fold.name } : null,
+    fold: missedFold(day),
   };
 }
 

@@ -24,7 +24,7 @@ export interface Stands {
   readonly alone: readonly PlannedTouch[];
   /** When to go and look at what waits. */
   readonly looks: readonly BakeLooks[];
-  /** A batch whose levain ripens, and a fold whose hour has gone by; null: none. */
+  /** A batch whose levain ripens, and a fold that was called for and not done; null: none. */
   readonly levain: string | null;
   readonly fold: { readonly batch: string; readonly touch: string } | null;
 }

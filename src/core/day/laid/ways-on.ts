@@ -6,6 +6,7 @@ import type { Trouble, WayOn } from './came-up.ts';
 import type { DayAsk } from './day-plan.ts';
 import { elsewhere, windowOf, withWindows, WORTH_A_WALK } from './elsewhere.ts';
 import { liveInput, type LiveDay, type LiveInput } from './live-input.ts';
+import { beforeFolds } from './missed-fold.ts';
 import { withoutFolds } from './without-folds.ts';
 
 /** The coolest room of a home, °C. Judgement. */
@@ -209,9 +210,9 @@ export function waysOn(trouble: Trouble, day: LiveDay): WayOn[] {
       return [{ way: 'fromNow', live, ask }, ...laterWays(live, ask)];
     }
     case 'foldMissed': {
-      const live = liveInput(day);
+      const live = liveInput(beforeFolds(day));
       const span = { from: day.now, to: day.now + FOLD_NOW * MINUTE };
-      const { without, live: left } = withoutFolds(live, span, true);
+      const { without, live: left } = withoutFolds(live, span, true, trouble);
       const skip: WayOn[] =
         without.length > 0 ? [{ way: 'leaveFolds', live: left, without, ask }] : [];
       return [{ way: 'foldNow', live, ask }, ...skip, ...laterWays(live, ask)];

@@ -8,12 +8,13 @@ const AFTER: Minutes = 15;
 
 /**
  * The folds of the present wait that fall into an absence are left out: those that cannot be before or
- * after it, or (`all`) each that it touches. A sheet fold never is, it waits: the filling has to go in.
+ * after it, or (`all`) each that it touches, or `only` that one of them. A sheet fold never is, it waits: the filling has to go in.
  */
 export function withoutFolds(
   live: LiveInput,
   { from, to }: { readonly from: Instant; readonly to: Instant },
   all = false,
+  only: { readonly batch: string; readonly touch: string } | null = null,
 ): { readonly live: LiveInput; readonly without: readonly string[] } {
   const without: string[] = [];
   const batches = live.input.batches.map((batch): Batch => {
@@ -31,6 +32,7 @@ export function withoutFolds(
         return { ...side, later };
       }
       if (!all && !isIn) return side;
+      if (only !== null && (only.batch !== batch.name || only.touch !== side.name)) return side;
       without.push(side.name);
       return [];
     });

@@ -36,11 +36,13 @@ export function CameUp(props: {
   const [page, setPage] = createSignal<Page>('what');
   const [leaving, setLeaving] = createSignal<Instant>(0);
   const [ways, setWays] = createSignal<readonly Laid[]>([]);
+  const [trouble, setTrouble] = createSignal<Trouble['trouble']>('away');
   const now = (): Instant => Math.floor(props.house.now() / MINUTE) * MINUTE;
   const spoils = (): boolean =>
     props.plan.ask.bakes.some(({ bake, recipe }) => bake !== null && perishableIn(recipe));
 
   const find = async (trouble: Trouble): Promise<void> => {
+    setTrouble(trouble.trouble);
     setPage('working');
     setWays(await waysOut(props.house, props.plan, trouble));
     setPage('ways');
@@ -162,7 +164,7 @@ export function CameUp(props: {
         </Sheet>
       </Match>
       <Match when={page() === 'ways'}>
-        <Sheet title={ways().length > 0 ? cameUp.title : cameUp.nothing}>
+        <Sheet title={ways().length > 0 ? cameUp[trouble()] : cameUp.nothing}>
           <div class="live-ways">
             <Show when={ways()[0]}>
               {(laid) => <Way laid={laid()} title={cameUp.best} strong />}

@@ -9,6 +9,7 @@ import {
   dayPlan,
   fitting,
   HOUR,
+  hoursIn,
   kitchenWith,
   laneAt,
   live,
@@ -20,8 +21,7 @@ import {
 
 const asked = askedDay();
 const first = dayPlan(asked);
-const t = (name: string): number => touchOf(first, name).at;
-const ended = (name: string): number => t(name) + touchOf(first, name).hands * MINUTE;
+const { t, ended } = hoursIn(first);
 
 /** The levain as it ripens, likely so many minutes after the plan has the mix. */
 const ripening = (by: number) => {

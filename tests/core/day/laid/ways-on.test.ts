@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planAndFallback, type Trouble } from '../../../../src/core/day/laid/came-up.ts';
+import { missedFold } from '../../../../src/core/day/laid/missed-fold.ts';
 import { laidAgain } from '../../../../src/core/day/laid/moved.ts';
 import { waysOn } from '../../../../src/core/day/laid/ways-on.ts';
 import { plan } from '../../../../src/core/day/plan.ts';
@@ -11,6 +12,7 @@ import {
   bakeAt,
   dayPlan,
   HOUR,
+  hoursIn,
   kitchenWith,
   live,
   MINUTE,
@@ -21,8 +23,7 @@ import {
 
 const asked = askedDay();
 const first = dayPlan(asked);
-const t = (name: string): number => touchOf(first, name).at;
-const ended = (name: string): number => t(name) + touchOf(first, name).hands * MINUTE;
+const { t, ended } = hoursIn(first);
 
 /** A bulk in its last wait; `spread`: minutes from likely to either end. */
 const bulk = (spread: number): BakePlace =>
@@ -152,8 +153,12 @@ describe('something came up', () => {
   it('a missed fold is done now, or left out', async () => {
     const now = t('fold 2') + 35 * MINUTE;
     const place = bakeAt(
-      'bulk.between',
-      { 'mix.salt': t('salt and water'), 'bulk.between': ended('lamination') },
+      'bulk.fold',
+      {
+        'mix.salt': t('salt and water'),
+        'bulk.between': ended('lamination'),
+        'bulk.fold': t('fold 2'),
+      },
       {
         touches: 2,
         marks: {
@@ -164,6 +169,12 @@ describe('something came up', () => {
         },
       },
     );
+    const { day } = live(first, asked, kitchenWith(place), now);
+    expect(missedFold(day)).toEqual({ batch: NAME, touch: 'fold 2' });
+    // Called for a moment ago, or not yet: nobody has missed it.
+    expect(missedFold({ ...day, now: t('fold 2') + 5 * MINUTE })).toBeNull();
+    const between = kitchenWith({ ...place, stage: 'bulk.between' });
+    expect(missedFold({ ...day, kitchen: between })).toBeNull();
     const found = await ways({ trouble: 'foldMissed', batch: NAME, touch: 'fold 2' }, place, now);
     expect(found.map(({ way }) => way)).toEqual(['foldNow', 'leaveFolds']);
     expect(touchOf(found[0]!.result, 'fold 2').at - now).toBeLessThanOrEqual(30 * MINUTE);

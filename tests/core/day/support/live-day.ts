@@ -121,6 +121,15 @@ export const touchOf = (
   return found;
 };
 
+/** When a plan's touches begin, and when hands are done with them. */
+export const hoursIn = (plan: DayPlan) => ({
+  t: (name: string): number => touchOf(plan, name).at,
+  ended(name: string): number {
+    const { at, hands } = touchOf(plan, name);
+    return at + hands * MINUTE;
+  },
+});
+
 /** A kitchen with one bake in it. */
 export const kitchenWith = (
   bake: BakePlace,
