@@ -1,7 +1,7 @@
 import type { Laid } from '../day/laid/came-up.ts';
 import { touchesAhead } from '../day/laid/moved.ts';
 import type { Instant, Units } from '../units.ts';
-import { waysOn } from './en/live.ts';
+import { waitNames, waysOn } from './en/live.ts';
 import { fill } from './fill.ts';
 import { showHeat } from './heats.ts';
 import { showLength } from './lengths.ts';
@@ -9,6 +9,14 @@ import { touchWithin } from './tell-plan.ts';
 
 /** The last instant bread is ready. */
 const readyAt = ({ result }: Laid): Instant => Math.max(...result.ready.map(({ at }) => at));
+
+const waits: Readonly<Record<string, string>> = waitNames;
+
+/** What stands and waits: 'the levain'; of several that are not alike 'it'. */
+function waiting({ live }: Laid): string {
+  const [name, ...others] = new Set(Object.values(live.at).map(({ touch }) => waits[touch]));
+  return others.length === 0 && name !== undefined ? name : waitNames.it;
+}
 
 function first(laid: Laid, time: (at: Instant) => string, units: Units): string[] {
   const { way, without = [], works, place, by = 0, ask } = laid;
@@ -19,14 +27,16 @@ function first(laid: Laid, time: (at: Instant) => string, units: Units): string[
       return [fill(waysOn.leaveFolds, { touch })];
     }
     case 'coolRoom':
-      return [fill(waysOn.coolRoom, { time: time(place!.from) })];
+      return [fill(waysOn.coolRoom, { name: waiting(laid), time: time(place!.from) })];
     case 'fridge':
       return [
-        fill(waysOn.fridge, { time: time(place!.from) }),
+        fill(waysOn.fridge, { name: waiting(laid), time: time(place!.from) }),
         fill(waysOn.fridgeWorks, { length: showLength(Math.round((works ?? 0) / 5) * 5) }),
       ];
     case 'warmPlace':
-      return [fill(waysOn.warmPlace, { celsius: showHeat(place!.celsius, units) })];
+      return [
+        fill(waysOn.warmPlace, { name: waiting(laid), celsius: showHeat(place!.celsius, units) }),
+      ];
     case 'backSooner':
       return [fill(waysOn.backSooner, { length, time: time(ask.away.at(-1)!.to) })];
     case 'later':

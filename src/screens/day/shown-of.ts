@@ -63,8 +63,11 @@ export function planDetail(house: House, { bakes, kitchen }: DayAsk): string {
 export const planAlt = (house: House, day: DayShown): string =>
   fill(dayPlan.alt, { count: day.touches.length, ...atLast(house, day) });
 
+/** What hours are told by. */
+type Told = Pick<House, 'hour' | 'day' | 'midnight' | 'now'>;
+
 /** Feeds of a plan: the ratio, and from when to when its levain may be used. */
-export function feedOf(house: House, day: DayShown, touch: PlannedTouch): string | null {
+export function feedOf(house: Told, day: DayShown, touch: PlannedTouch): string | null {
   const batch = day.batches.find(({ name }) => name === touch.batch);
   const step = batch?.steps.find(({ name }) => name === touch.name);
   if (!step || !('choices' in step.wait)) return null;
@@ -80,7 +83,7 @@ export function feedOf(house: House, day: DayShown, touch: PlannedTouch): string
 
 /** What is told of one touch: how late it may be, what it is fed with, whether it moves. */
 export function touchWords(
-  house: House,
+  house: Told,
   day: DayShown,
   touch: PlannedTouch,
   isPinned: boolean,
@@ -92,7 +95,9 @@ export function touchWords(
       : isPinned
         ? [touchPage.set]
         : [
-            fill(planSlack.fine, { time: time(touch.fineUntil) }),
+            ...(touch.fineUntil < touch.lastPossible
+              ? [fill(planSlack.fine, { time: time(touch.fineUntil) })]
+              : []),
             fill(planSlack.last, { time: time(touch.lastPossible) }),
           ];
   const fed = feedOf(house, day, touch);

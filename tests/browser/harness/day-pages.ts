@@ -1,4 +1,4 @@
-import { back, keyed, to, type PageStep } from './page-step.ts';
+import { back, keyed, press, to, type PageStep } from './page-step.ts';
 
 /** The Day, from the start page: what it asks, hours away, where nothing fits, the plan and what is on it. */
 export const DAY_PAGES: readonly PageStep[] = [
@@ -8,7 +8,14 @@ export const DAY_PAGES: readonly PageStep[] = [
       await baker.page.locator('.start-grid').waitFor();
     },
   },
-  to('day, asked', 'Plan a day'),
+  {
+    name: 'day, asked',
+    async go(baker) {
+      await press(baker, ['Plan a day']);
+      // Until its chunk has come nothing is there.
+      await baker.page.locator('h1:has-text("Plan a day")').waitFor();
+    },
+  },
   to('day, which bread', 'Which bread?'),
   to('day, how many loaves', 'Cherry and hazelnut', 'How many loaves?'),
   back('day, which day', 1, 'Ready when?'),

@@ -1,14 +1,15 @@
 import { vi } from 'vitest';
 import { live } from '../../../src/core/speech/en/live.ts';
 import { runningDay } from '../../fakes/running-day.ts';
+import type { Hand } from '../../machines/support/hand.ts';
 import type { Baker } from './baker.ts';
-import { to, type PageStep } from './page-step.ts';
+import { press, to, type PageStep } from './page-step.ts';
 import { putRows } from './put-rows.ts';
 
-const { hand } = runningDay('levain.ripening', 120, 'UTC');
-hand.turnTo(Date.UTC(2031, 4, 2, 6, 31));
+const { hand: late } = runningDay('levain.ripening', 120, 'UTC');
+late.turnTo(Date.UTC(2031, 4, 2, 6, 31));
 /** A Friday morning on which the levain was fed two hours late. */
-export const LATE_LEVAIN = hand.now;
+export const LATE_LEVAIN = late.now;
 
 /** Until the planner has answered. */
 const laid = (baker: Baker): Promise<void> =>
@@ -21,38 +22,45 @@ const laid = (baker: Baker): Promise<void> =>
     { timeout: 30_000, interval: 100 },
   );
 
+/** The bench of a log's bake, its More opened. */
+const bench = (name: string, { records }: Hand): PageStep => ({
+  name,
+  async go(baker) {
+    await baker.page.evaluate(putRows(records));
+    await baker.app.reopen();
+    await baker.page.locator('.act-headline').first().waitFor();
+    // What rings takes the first touch for itself.
+    await baker.press('More');
+  },
+});
+const theDay = (name: string): PageStep => ({
+  name,
+  async go(baker) {
+    const day = baker.page.locator('button:has-text("The day’s plan")');
+    if (!(await day.isVisible())) await baker.press('More');
+    await baker.press('The day’s plan');
+    await baker.page.locator('.live-stands').waitFor();
+    await laid(baker);
+  },
+});
+/** What may be done: found by the planner after these presses. */
+const ways = (name: string, ...labels: readonly string[]): PageStep => ({
+  name,
+  async go(baker) {
+    await press(baker, labels.slice(0, -1));
+    await baker.press(labels.at(-1)!);
+    await baker.page.locator('h2:has-text("Do this")').waitFor();
+  },
+});
+
 /** The day while it runs, from the bench on, at LATE_LEVAIN: what moved, and what is done when something comes up. */
 export const LIVE_PAGES: readonly PageStep[] = [
-  {
-    name: 'bench, its levain late',
-    async go(baker) {
-      await baker.page.evaluate(putRows(hand.records));
-      await baker.app.reopen();
-      await baker.page.locator('.act-headline').first().waitFor();
-      // What rings takes the first touch for itself.
-      await baker.press('More');
-    },
-  },
-  {
-    name: 'the day so far, moved',
-    async go(baker) {
-      const day = baker.page.locator('button:has-text("The day’s plan")');
-      if (!(await day.isVisible())) await baker.press('More');
-      await baker.press('The day’s plan');
-      await baker.page.locator('.live-stands').waitFor();
-      await laid(baker);
-    },
-  },
+  bench('bench, its levain late', late),
+  theDay('the day so far, moved'),
   to('something came up', 'Something came up'),
   to('called away, when', 'Called away'),
   to('called away, for how long', 'In 10'),
-  {
-    name: 'called away, two ways',
-    async go(baker) {
-      await baker.press('2 h');
-      await baker.page.locator('h2:has-text("Do this")').waitFor();
-    },
-  },
+  ways('called away, two ways', '2 h'),
   {
     name: 'the day so far, taken',
     async go(baker) {

@@ -58,17 +58,19 @@ describe('what moved, and why', () => {
 
   it('is one sentence of the first touch that moves', () => {
     expect(tellMoved([move], [{ ...why, why: 'wait' }], time)).toBe(
-      'Mix flour and water at 13:00: the levain is ready 2 h later.',
+      'Mix flour and water moves to 13:00: the levain is ready 2 h later.',
     );
     const sooner = { why: 'wait', batch: NAME, touch: 'salt and water', by: -40 } as const;
     expect(tellMoved([{ ...move, name: 'divide' }], [sooner], time)).toBe(
-      'Divide at 13:00: the dough is ready 40 min sooner.',
+      'Divide moves to 13:00: the dough is ready 40 min sooner.',
     );
     const late = { why: 'done', batch: NAME, touch: 'mix', by: 30 } as const;
     expect(tellMoved([{ ...move, name: 'salt and water' }], [late], time)).toBe(
-      'Work in salt and water at 13:00: the mix was 30 min late.',
+      'Work in salt and water moves to 13:00: the mix was 30 min late.',
     );
-    expect(tellMoved([{ ...move, name: 'ready' }], [], time)).toBe('Bread at 13:00, not 12:00.');
+    expect(tellMoved([{ ...move, name: 'ready' }], [], time)).toBe(
+      'Bread moves to 13:00, from 12:00.',
+    );
     expect(tellMoved([], [], time)).toBeNull();
     expect(tellMove(move, time)).toEqual({
       name: 'Mix flour and water',
@@ -86,7 +88,9 @@ describe('the ways on', () => {
     touches: [touchOf(plan, 'divide')],
     ready: [...plan.ready],
   };
-  const live = { input: askedDay(), done: {}, at: {} };
+  const standing = (touch: string) =>
+    ({ touch, is: 'wait', since: at(4, 12), side: 0, marks: {}, fixed: {} }) as const;
+  const live = { input: askedDay(), done: {}, at: { [NAME]: standing('salt and water') } };
   const units = { heat: 'C', weight: 'g' } as const;
   const laid = (more: Partial<Laid>): Laid => ({
     way: 'asPlanned',
@@ -101,11 +105,11 @@ describe('the ways on', () => {
     [laid({ way: 'leaveFolds', without: ['fold 1', 'fold 2'] }), 'Leave out fold 1, fold 2.'],
     [
       laid({ way: 'coolRoom', place: { celsius: 18, from: at(4, 14) } }),
-      'Stand it in the coolest room at 14:00.',
+      'Stand the dough in the coolest room at 14:00.',
     ],
     [
       laid({ way: 'warmPlace', place: { celsius: 26, from: at(4, 14) } }),
-      'Stand it warmer, at about 26 °C.',
+      'Stand the dough warmer, at about 26 °C.',
     ],
     [laid({ way: 'later', by: 60 }), 'Bread is ready 1 h later, at 12:00.'],
   ])('say what to do, then the next touch', (way, text) => {
@@ -114,10 +118,18 @@ describe('the ways on', () => {
     expect(then).toBe(`Then divide at ${time(touchOf(plan, 'divide').at)}.`);
   });
 
+  it('of two that wait for different things none is named', () => {
+    const both = { ...live.at, rye: standing('feed levain') };
+    const place = { celsius: 26, from: at(4, 14) };
+    expect(
+      tellWay(laid({ way: 'warmPlace', live: { ...live, at: both }, place }), time, units)[0],
+    ).toBe('Stand it warmer, at about 26 °C.');
+  });
+
   it('the fridge says what it still does', () => {
     const fridge = laid({ way: 'fridge', works: 133.3, place: { celsius: 4, from: at(4, 14) } });
     expect(tellWay(fridge, time, units).slice(0, 2)).toEqual([
-      'Put it into the fridge at 14:00.',
+      'Put the dough into the fridge at 14:00.',
       'It still rises there, as in 2 h 15 out here.',
     ]);
   });

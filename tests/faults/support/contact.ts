@@ -15,6 +15,7 @@ const README: Readonly<Record<string, string>> = {
   'load-lidded-rings, wide, light': 'lid-call',
   'bulk-between-1, tall, dark': 'tall-dark',
   'day, the plan, wide, light': 'day',
+  'the day so far, moved, wide, light': 'day-moved',
 };
 
 const PER_SHEET: Readonly<Record<ViewportName, readonly [columns: number, photos: number]>> = {

@@ -63,7 +63,7 @@ it('offers fewer loaves where one pot has too many to bake, and lays those', asy
 it('keeps hours away by the week and once, and lays around them', async () => {
   const at = await onDay();
   await at.press(/^Asleep or out/);
-  expect(screen.getByRole('button', { name: /^asleep, every day22:30 – 06:30$/ })).toBeTruthy();
+  expect(screen.getByRole('button', { name: /^asleep, every day22:30–06:30$/ })).toBeTruthy();
   await at.press(/^Add each week/);
   await at.press(/^What is it/);
   await at.press(/^at work/);
@@ -71,7 +71,7 @@ it('keeps hours away by the week and once, and lays around them', async () => {
   await at.press(/^Half an hour later/);
   await at.press(/^That’s it/);
   await at.press(/^That’s it/);
-  expect(screen.getByRole('button', { name: /^at work, Mon – Fri08:30 – 16:00$/ })).toBeTruthy();
+  expect(screen.getByRole('button', { name: /^at work, Mon – Fri08:30–16:00$/ })).toBeTruthy();
   await at.press(/^That’s it/);
   await at.ask();
   const work = at.house.equipment().week.find(({ name }) => name === 'at work')!;

@@ -70,7 +70,7 @@ export const awayPage = {
   date: 'On which day?',
   from: 'From when?',
   to: 'Until when?',
-  span: '{time} – {until}',
+  span: '{time}–{until}',
   bends: 'May give a little',
   rigid: 'Never gives',
   remove: 'Take it off',

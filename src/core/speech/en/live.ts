@@ -3,7 +3,6 @@ export const live = {
   title: 'The day so far',
   open: 'The day’s plan',
   asPlanned: 'All as planned.',
-  next: 'Next: {touch}, {time}.',
   over: 'All of this plan is done.',
   none: 'No day is planned.',
   working: 'Planning the day again',
@@ -11,15 +10,20 @@ export const live = {
   take: 'Take the new plan',
   keep: 'Keep the old plan',
   taken: 'The new plan stands.',
-  moves: 'What moves',
-  stays: 'Never moved: what is near, hot or done.',
   came: 'Something came up',
   print: 'Print the day',
   calendar: 'To the calendar',
   shared: 'The calendar has a copy. It does not ring the oven.',
   notShared: 'The file could not be handed on.',
   back: 'Back',
-  columns: { touch: 'What', was: 'Was', now: 'Now', fine: 'Fine until', last: 'Not after' },
+  columns: {
+    touch: 'What',
+    when: 'When',
+    was: 'Was',
+    now: 'Now',
+    fine: 'Fine until',
+    last: 'Not after',
+  },
   bread: 'Bread',
   frozen: 'stays',
   look: 'Look at {name} at {time}.',
@@ -32,9 +36,9 @@ export const live = {
 
 /** One sentence: what moves, and why. {touch} begins it, {time} is its new hour. */
 export const movedWhy = {
-  plain: '{touch} at {time}, not {until}.',
+  plain: '{touch} moves to {time}, from {until}.',
   fresh: '{touch} at {time}.',
-  because: '{touch} at {time}: {part}.',
+  because: '{touch} moves to {time}: {part}.',
   soonerWait: '{name} is ready {length} sooner',
   laterWait: '{name} is ready {length} later',
   soonerDone: '{name} was {length} sooner',
@@ -42,7 +46,7 @@ export const movedWhy = {
   overdue: '{name} is {length} overdue',
 } as const;
 
-/** What waits, by the touch before it. */
+/** What waits, by the touch before it; `it` of several. */
 export const waitNames = {
   'feed levain': 'the levain',
   mix: 'the dough',
@@ -51,6 +55,7 @@ export const waitNames = {
   shape: 'the loaf',
   spoon: 'the loaf',
   'to fridge': 'the loaf',
+  it: 'it',
 } as const;
 
 /** A touch as a thing that was done or was not. */
@@ -96,10 +101,10 @@ export const waysOn = {
   asPlanned: 'Just go.',
   leaveFolds: 'Leave out {touch}.',
   lookFirst: 'Look at the dough before you go.',
-  coolRoom: 'Stand it in the coolest room at {time}.',
-  fridge: 'Put it into the fridge at {time}.',
+  coolRoom: 'Stand {name} in the coolest room at {time}.',
+  fridge: 'Put {name} into the fridge at {time}.',
   fridgeWorks: 'It still rises there, as in {length} out here.',
-  warmPlace: 'Stand it warmer, at about {celsius}.',
+  warmPlace: 'Stand {name} warmer, at about {celsius}.',
   foldNow: 'Fold now.',
   fromNow: 'Go on from now.',
   waitCold: 'The loaves wait in the fridge.',

@@ -46,7 +46,7 @@ export function AheadTable(props: {
       <thead>
         <tr>
           <th scope="col">{words.columns.touch}</th>
-          <th scope="col">{words.columns.now}</th>
+          <th scope="col">{words.columns.when}</th>
           <th scope="col">{words.columns.fine}</th>
           <th scope="col">{words.columns.last}</th>
         </tr>
