@@ -51,9 +51,13 @@ export function FormulaFace(props: {
       words={
         <Words headline={formula().name} detail={detail()}>
           <Show when={props.editing.warnings().length > 0}>
-            <ul class="book-warnings" role="status">
-              <For each={props.editing.warnings()}>{(warning) => <li>{unbroken(warning)}</li>}</For>
-            </ul>
+            <div class="book-told" role="status">
+              <ul class="book-warnings">
+                <For each={props.editing.warnings()}>
+                  {(warning) => <li>{unbroken(warning)}</li>}
+                </For>
+              </ul>
+            </div>
           </Show>
           <div class="book-grid book-lines book-top">
             <For each={keys()}>
