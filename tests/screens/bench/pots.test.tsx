@@ -3,6 +3,8 @@ import { afterEach, expect, it, vi } from 'vitest';
 import { beforeOvenItems } from '../../../src/core/records/lists.ts';
 import { MINUTE } from '../../../src/core/units.ts';
 import { ANY_POT } from '../../../src/core/kitchen/equipment.ts';
+import { queuePage } from '../../../src/core/speech/en/pots-page.ts';
+import { mayTurn } from '../../../src/screens/bench/pots/may-turn.ts';
 import { onBench, type OnBench } from './on-bench.tsx';
 
 vi.setConfig({ testTimeout: 40_000 });
@@ -55,6 +57,35 @@ it('shows each pot as a lane, says the chart, and has the same values in a table
     expect(textContent).toMatch(/^\d\d:\d\d$/);
   }
   expect(within(table).getAllByRole('cell')).toHaveLength(6);
+});
+
+it('brings no loaf to the blade that nobody has looked at', async () => {
+  const at = await atPoke();
+  const [looked, other] = at.house.kitchen().oven.context.waiting;
+  const first = (loaf: string) => mayTurn(at.house.kitchen(), 'loafFirst', loaf);
+  const later = (loaf: string) => mayTurn(at.house.kitchen(), 'loafLater', loaf);
+  expect([first(other!), later(looked!)]).toEqual([true, true]);
+  await oven(at, 'answer', { item: 'dent', value: 'slow' });
+  expect([first(other!), later(looked!), first(looked!), later(other!)]).toEqual([
+    false,
+    false,
+    true,
+    true,
+  ]);
+  await oven(at, 'pokeReady');
+  expect(first(other!)).toBe(false);
+  await toPots(at);
+  await at.press(/^Loaves that wait/);
+  await at.press(/^Loaf 2/);
+  screen.getByText(queuePage.looked);
+  await at.press(/^Bake this first/);
+  expect(at.house.kitchen().oven.context.waiting).toEqual([looked, other]);
+  for (const item of beforeOvenItems('pot')) await oven(at, 'answer', { item, value: 'ready' });
+  expect(first(other!)).toBe(false);
+  await oven(at, 'scored');
+  expect(first(other!)).toBe(false);
+  await oven(at, 'loaded', { loaves: [looked], lane: 'lane.left' });
+  expect(later(other!)).toBe(true);
 });
 
 it('has a waiting loaf go first, or last, by two taps', async () => {

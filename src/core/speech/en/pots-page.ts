@@ -55,6 +55,7 @@ export const queuePage = {
   bakeFirst: 'Bake this first',
   leave: 'Leave for later',
   stays: 'Leave it as it is',
+  looked: 'A loaf that was checked goes in first. Load it, or take that back.',
 } as const;
 
 export const potOutPage = {

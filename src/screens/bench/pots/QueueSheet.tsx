@@ -8,6 +8,7 @@ import { Sheet } from '../../../parts/Sheet.tsx';
 import type { House } from '../../house.ts';
 import { potQueue } from '../oven-plan.ts';
 import { loafName } from './loaf-name.ts';
+import { mayTurn, type TurnAct } from './may-turn.ts';
 
 /** The loaves that wait, in their order and with what decides it; a press changes one's turn. */
 export function QueueSheet(props: {
@@ -34,11 +35,13 @@ export function QueueSheet(props: {
     const why = going(loaf)?.reason;
     return why ? queuePage.reason[why] : null;
   };
-  const turn = (act: 'loafFirst' | 'loafLater'): void => {
+  const turn = (act: TurnAct): void => {
     const item = asked();
     setAsked(null);
     if (item !== null) void props.house.take({ kind: 'press', who: 'oven', act, item });
   };
+  const off = (act: TurnAct, loaf: string): boolean =>
+    !props.house.holds || !mayTurn(kitchen(), act, loaf);
   const still = () => queue().find((loaf) => loaf === asked());
   return (
     <Show
@@ -60,15 +63,22 @@ export function QueueSheet(props: {
       {(loaf) => (
         <Sheet title={`${name(loaf())}: ${value(loaf())}`}>
           <Show when={reason(loaf())}>{(why) => <p>{why()}</p>}</Show>
+          <Show
+            when={(['loafFirst', 'loafLater'] as const).some(
+              (act) => !mayTurn(kitchen(), act, loaf()),
+            )}
+          >
+            <p>{queuePage.looked}</p>
+          </Show>
           <div class="pots-queue">
             <Control
               label={queuePage.bakeFirst}
-              disabled={!props.house.holds}
+              disabled={off('loafFirst', loaf())}
               onPress={() => turn('loafFirst')}
             />
             <Control
               label={queuePage.leave}
-              disabled={!props.house.holds}
+              disabled={off('loafLater', loaf())}
               onPress={() => turn('loafLater')}
             />
             <Control label={queuePage.stays} onPress={() => setAsked(null)} />
