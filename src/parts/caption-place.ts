@@ -58,8 +58,9 @@ const clearLines = (caption: HTMLElement, words: Element): void => {
  * Lays a caption where it hides nothing that it does not repeat: in the free place under the words,
  * above what is answered, listed or shown there; else above the slab's word, on its empty top and what is
  * free over that; else over the end of the words it repeats, under their headline; smaller where it must, and
- * where those are its headline alone, over the end of what is shown under it. A gate's words it never repeats: there it lies over the drawing at last. Sets `data-place` (words, slab,
- * top), `--lift`, `--up`, `--rise` and `--size` for Caption.css.
+ * where those are its headline alone, over the end of what is shown under it. A gate's words it never
+ * repeats: there it lies over the drawing, or at last over what is asked of a child. Sets `data-place`
+ * (words, slab, top), `--lift`, `--up`, `--rise` and `--size` for Caption.css.
  */
 function place(caption: HTMLElement, bench: Element): void {
   const words = bench.querySelector('.bench-words');
@@ -76,6 +77,7 @@ function place(caption: HTMLElement, bench: Element): void {
   const above = slab ? slabCeiling(bench, slab) + AIR : Infinity;
   const gate = bench.querySelector('.hold') !== null;
   const box = (): DOMRect => caption.getBoundingClientRect();
+  const headline = act.querySelector('.act-headline')?.getBoundingClientRect().top ?? 0;
   const lift = foot - floor + (floor < foot ? AIR : 0);
   set(caption, '--rise', '0px');
   for (const ceiling of [KEPT_FIRST, KEPT].map((keep) => heldDown(words, keep)))
@@ -89,13 +91,22 @@ function place(caption: HTMLElement, bench: Element): void {
       const over = box().bottom - label;
       if (over > 0) set(caption, '--up', `${over}px`);
       if (box().top >= above || over <= 0) return;
-      put(caption, gate ? 'top' : 'words');
-      if (gate) return;
+      if (gate) {
+        put(caption, 'top');
+        if (box().bottom <= headline) return;
+        // Its drawing is small, or gone: then over what the gate asks of a child, and no word above.
+        put(caption, 'words');
+        set(caption, '--lift', '0px');
+        if (box().top >= (last?.getBoundingClientRect().bottom ?? 0) - INK) return;
+        continue;
+      }
+      put(caption, 'words');
       if (box().top >= ceiling) return clearLines(caption, words);
       // Down into the gap above the controls, where nothing stands in between.
       if (lift === 0) set(caption, '--lift', `calc(${AIR}px - var(--gap))`);
       if (box().top >= ceiling) return clearLines(caption, words);
     }
+  if (gate) return put(caption, 'top');
   // Over what is shown there stand but kept words, as over a day's tape: its end is hidden sooner than they.
   set(caption, '--lift', '0px');
   const ceiling = heldDown(words, KEPT);

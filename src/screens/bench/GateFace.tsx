@@ -10,6 +10,7 @@ import { Words } from '../../parts/Words.tsx';
 import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
 import type { House } from '../house.ts';
 import type { BenchView } from './view.ts';
+import './GateFace.css';
 
 /** Before a hot, sharp or powered step: who does it, where the others stand, what they do meanwhile. */
 export function GateWords(props: {
@@ -23,10 +24,12 @@ export function GateWords(props: {
     const tasks = childTasks[hazard()];
     return tasks[props.view.stage.length % tasks.length] ?? '';
   };
+  /** Where both hands are wanted, that sentence tells the children to stand back. */
+  const both = (): boolean => ['lift', 'vent'].includes(props.view.stage);
   return (
     <Words
       headline={gate.grownUp}
-      detail={`${gateHazards[hazard()]}. ${['lift', 'vent'].includes(props.view.stage) ? gate.bothHands : gate.ring}`}
+      detail={`${gateHazards[hazard()]}. ${both() ? gate.bothHands : gate.ring}`}
       picture={
         <>
           <Show when={props.view.whose}>
@@ -37,12 +40,18 @@ export function GateWords(props: {
               </p>
             )}
           </Show>
-          <StandBack alt={gate.standBack} />
+          <div class="gate-drawing">
+            <StandBack alt={gate.standBack} />
+          </div>
         </>
       }
     >
-      <p class="act-detail gate-stand">{gate.standBack}</p>
-      <p class="gate-task">{task()}</p>
+      <Show when={!both()}>
+        <p class="act-detail gate-stand">{gate.standBack}</p>
+      </Show>
+      <div class="gate-task">
+        <p>{task()}</p>
+      </div>
     </Words>
   );
 }

@@ -15,7 +15,7 @@ export async function captionCovers(page: Page): Promise<readonly string[]> {
     // What lies over the whole bench lies over the caption too.
     if (!caption || document.querySelector('.sheet')) return [];
     const kept =
-      '.act-headline, .call, .act-place, .slab-label, .slab-then, .control, .tile, .ear, .times, .lines li, .through li, .window-hours dd, .act:has(.gate-stand) > :is(h1, p)';
+      '.act-headline, .call, .act-place, .slab-label, .slab-then, .control, .tile, .ear, .times, .lines li, .through li, .window-hours dd, .act:has(.gate-task) > :is(h1, p)';
     return [...document.querySelectorAll(kept)].flatMap((el) => {
       const range = document.createRange();
       range.selectNodeContents(el);
