@@ -1,11 +1,8 @@
 import { expect, it } from 'vitest';
 import type { Fact } from '../../src/core/records/fact.ts';
 import { Baker } from './harness/baker.ts';
-import { BOOK_PAGES } from './harness/book-pages.ts';
 import { expectNoFaults } from './harness/faults.ts';
-import { dress } from './harness/look-at.ts';
 import { openApp, type App } from './harness/open-app.ts';
-import { settled } from './harness/settled.ts';
 
 const factsOf = async (app: App): Promise<Fact[]> =>
   ((await app.storeRows()) as { fact: Fact }[]).map(({ fact }) => fact);
@@ -53,31 +50,3 @@ it('copies a formula, changes its salt by taps alone, and bakes it from the star
   ]);
   expectNoFaults(app.faults);
 });
-
-/** For eyes: `SHOTS=1` photographs every page on each tablet. */
-it.runIf(process.env['SHOTS'])(
-  'is photographed',
-  async () => {
-    const app = await openApp();
-    const baker = new Baker(app);
-    for (const { name, go } of BOOK_PAGES) {
-      await go(baker).catch(async (e: unknown) => {
-        await app.screenshot('book-failed');
-        throw e;
-      });
-      await app.turn(1_000);
-      for (const view of ['wide', 'small', 'tall'] as const)
-        for (const [theme, text] of [
-          ['light', 'plain'],
-          ['dark', 'bigger'],
-        ] as const) {
-          await dress(app, { view, theme, hands: 'right', text });
-          await settled(app.page);
-          await app.screenshot(`book/${name.replace(/[^a-z0-9]+/gi, '-')}-${view}-${text}`);
-        }
-      await dress(app, { view: 'wide', theme: 'light', hands: 'right', text: 'plain' });
-    }
-    expectNoFaults(app.faults);
-  },
-  600_000,
-);
