@@ -2,9 +2,12 @@ import type { LaidAsk } from '../src/core/day/laid/lay-ask.ts';
 import type { LiveAnswer, LiveQuestion } from '../src/core/day/laid/live-question.ts';
 import type { AskWorld } from '../src/core/day/laid/ask-world.ts';
 import type { DayAsk } from '../src/core/day/laid/day-plan.ts';
+import type { Formula } from '../src/core/formula/formula.ts';
+import type { ReadFormula } from '../src/core/formula/read-formula.ts';
 import type { LogRecord } from '../src/core/records/record.ts';
 import type { Pace } from '../src/core/speech/pace.ts';
-import type { Instant } from '../src/core/units.ts';
+import type { DrawnCode, ReadFile } from '../src/core/sheets/handed.ts';
+import type { Grams, Instant } from '../src/core/units.ts';
 
 /** What the machines and the screens ask of the world; adapters implement it. */
 
@@ -119,11 +122,26 @@ export interface Ear {
   readonly state: 'none' | 'shut' | 'open';
 }
 
-/** A file to be handed on. */
+/** A file to be handed on. `text` is what it holds: bytes where that is no text. */
 export interface SharedFile {
   readonly name: string;
   readonly type: string;
-  readonly text: string;
+  readonly text: string | Uint8Array<ArrayBuffer>;
+}
+
+/** Formulas as files, links and codes. Nothing of it keeps anything. */
+export interface Sheets {
+  /** A file by what it holds. Never rejects. */
+  read(bytes: Uint8Array): Promise<ReadFile>;
+  /** A live sheet for so much of all flour, g. */
+  xlsx(formula: Formula, flour: Grams): Promise<Uint8Array<ArrayBuffer>>;
+  /** The whole address; null: the formula is too long for one. */
+  link(formula: Formula): string | null;
+  readLink(link: string): ReadFormula;
+  /** Null: too long for a code that a telephone reads. */
+  code(text: string): DrawnCode | null;
+  /** False where the device does not let it be. */
+  copy(text: string): Promise<boolean>;
 }
 
 /** `shared`: the device's own sheet took it; `saved`: it is a download; `left`: the baker closed the sheet. */

@@ -13,7 +13,7 @@ export interface FilesParts {
 export const makeFiles = (
   world: World,
   { records, equipment, equip }: FilesParts,
-): Pick<House, 'saveAsFile' | 'handOn' | 'readFile' | 'takeFile'> => ({
+): Pick<House, 'saveAsFile' | 'handOn' | 'sheets' | 'readFile' | 'takeFile'> => ({
   saveAsFile() {
     void import('../adapters/backup.ts').then(({ exportLog }) => {
       exportLog(records(), equipment());
@@ -21,6 +21,8 @@ export const makeFiles = (
     });
   },
   handOn: async (file) => (await import('../adapters/share-file.ts')).shareFile(file),
+  sheets: async () =>
+    (await import('../adapters/sheets/make-sheets.ts')).makeSheets(`${location.origin}/`),
   readFile: async (text) => (await import('./read-file.ts')).readFile(text, records()),
   takeFile: async (file) =>
     world.holds

@@ -6,6 +6,7 @@ import type {
   Handed,
   Planner,
   SharedFile,
+  Sheets,
   SoundState,
   Stop,
   Studio,
@@ -157,6 +158,8 @@ export interface House {
   saveAsFile(): void;
   /** Hands a file to the device's share sheet, or saves it. Call it inside a press. */
   handOn(file: SharedFile): Promise<Handed>;
+  /** Formulas as files, links and codes. Rejects where it cannot be had. */
+  sheets(): Promise<Sheets>;
   /** A saved file's text held against this kitchen's log; nothing is written. */
   readFile(text: string): Promise<FileRead>;
   /** Writes it in one go and opens the page anew. Rejects with a StoreError: then nothing was written. */

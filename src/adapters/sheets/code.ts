@@ -1,11 +1,6 @@
 import { encode } from 'uqr';
+import type { DrawnCode } from '../../core/sheets/handed.ts';
 import { MOST_MODULES } from '../../core/sheets/link-form.ts';
-
-/** A QR code to be drawn: modules a side with the four blank ones round it, and its dark ones as a path. */
-export interface DrawnCode {
-  readonly size: number;
-  readonly path: string;
-}
 
 /** Blank modules round a code, by its standard (ISO/IEC 18004). */
 const BLANK = 4;

@@ -1,16 +1,9 @@
-import type { Formula } from '../../core/formula/formula.ts';
 import type { Misread } from '../../core/formula/read-fields.ts';
 import { readFormulas } from '../../core/sheets/formula-file.ts';
 import { ownBase } from '../../core/sheets/own-base.ts';
-import type { Table } from '../../core/sheets/table.ts';
+import type { ReadFile } from '../../core/sheets/handed.ts';
 import { readCsv } from './read-csv.ts';
 import { readXlsx } from './read-xlsx.ts';
-
-/** What a file holds: formulas; or a sheet, with the formula it was written from where it is ours. */
-export type ReadFile =
-  | { readonly kind: 'formulas'; readonly formulas: readonly Formula[] }
-  | { readonly kind: 'sheet'; readonly table: Table; readonly own: Formula | null }
-  | { readonly kind: 'none'; readonly reason: Misread };
 
 /** Most bytes of any file that is looked into. Judgement. */
 const MOST = 2_000_000;

@@ -47,7 +47,7 @@ const withValues = (values: ReadonlyMap<string, number>): Feature<Blob> => ({
  * A formula as an xlsx file: a live sheet for `flour` grams of all flour, and behind it all of the
  * formula as paths and values, so that the file reads back as the formula it was.
  */
-export async function writeXlsx(formula: Formula, flour: Grams): Promise<Uint8Array> {
+export async function writeXlsx(formula: Formula, flour: Grams): Promise<Uint8Array<ArrayBuffer>> {
   const { rows } = writeSheet(formula, flour);
   const values = new Map<string, number>();
   rows.forEach((row, r) =>

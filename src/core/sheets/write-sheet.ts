@@ -19,6 +19,9 @@ export interface WrittenSheet {
 
 type Kept = { readonly address: string; readonly value: number };
 
+/** The heading over weights: what reads a sheet of ours looks for it. */
+const GRAMS = 'g';
+
 /** What floats add at their end is no number of a baker's: 9, not 9.000000000000002. */
 const tidy = (value: number): number => Number(value.toPrecision(13));
 
@@ -67,7 +70,7 @@ export function writeSheet(formula: Formula, flour: Grams): WrittenSheet {
   const out = new Rows();
   out.text(formula.name);
   out.text(words.note);
-  out.text(words.ingredient, words.kind, words.pct, words.grams);
+  out.text(words.ingredient, words.kind, words.pct, GRAMS);
   const first = out.next + 1;
   const last = first + flours.length - 1;
   const flourCell = `D${out.next}`;

@@ -1,7 +1,12 @@
-import { createSignal, Show, type JSX } from 'solid-js';
+import { createSignal, lazy, Match, Show, Switch, type JSX } from 'solid-js';
+import { book } from '../../core/speech/en/book.ts';
 import type { House } from '../house.ts';
+import { leaveLink, linkHere } from '../link-here.ts';
 import { ListFace } from './ListFace.tsx';
 import { OpenFormula } from './OpenFormula.tsx';
+
+const LinkIn = lazy(() => import('./share/LinkIn.tsx'));
+const Share = lazy(() => import('./share/Share.tsx'));
 
 /** The formulas: a list, each one's page, and what is changed on it. */
 export default function Book(props: {
@@ -10,6 +15,10 @@ export default function Book(props: {
 }): JSX.Element {
   const [at, setAt] = createSignal<string | null>(null);
   const [away, setAway] = createSignal(false);
+  const [link, setLink] = createSignal(linkHere());
+  /** In and out: of one formula by its id, or of all. */
+  const [shared, setShared] = createSignal<string | null>(null);
+  const sharedFormula = () => props.house.book().find((one) => one.id === shared())?.latest ?? null;
   const open = (): string | null => {
     const id = at();
     return id !== null && props.house.book().some((one) => one.id === id) ? id : null;
@@ -24,7 +33,7 @@ export default function Book(props: {
     }
     setAt(id);
   };
-  return (
+  const page = (): JSX.Element => (
     <Show
       when={open()}
       keyed
@@ -34,6 +43,7 @@ export default function Book(props: {
           away={away()}
           onPick={(id) => void pick(id)}
           onAway={() => setAway(true)}
+          onShare={() => setShared('')}
           onBack={() => (away() ? setAway(false) : props.onHome())}
         />
       }
@@ -43,9 +53,35 @@ export default function Book(props: {
           house={props.house}
           id={id}
           onOpen={(other) => setAt(other)}
+          onShare={() => setShared(id)}
           onBack={() => setAt(null)}
         />
       )}
     </Show>
+  );
+  return (
+    <Switch fallback={page()}>
+      <Match when={link()}>
+        {(held) => (
+          <LinkIn
+            house={props.house}
+            link={held()}
+            back={book.title}
+            onBack={() => {
+              leaveLink();
+              setLink(null);
+            }}
+          />
+        )}
+      </Match>
+      <Match when={shared() !== null}>
+        <Share
+          house={props.house}
+          formula={sharedFormula()}
+          back={sharedFormula()?.name ?? book.title}
+          onBack={() => setShared(null)}
+        />
+      </Match>
+    </Switch>
   );
 }

@@ -1,6 +1,7 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import { bench } from '../../core/speech/en/bench.ts';
 import { book, bookMore, conventions } from '../../core/speech/en/book.ts';
+import { share } from '../../core/speech/en/share.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import type { House } from '../house.ts';
@@ -14,6 +15,7 @@ export function BookMore(props: {
   readonly editing: Editing;
   readonly onPage: (page: MorePage) => void;
   readonly onCopy: () => void;
+  readonly onShare: () => void;
   readonly onDrop: () => void;
   readonly onList: () => void;
   readonly onClose: () => void;
@@ -39,6 +41,7 @@ export function BookMore(props: {
               <Control label={book.toList} onPress={() => props.onList()} />
             </Show>
             <Control label={bookMore.copy} disabled={still()} onPress={() => props.onCopy()} />
+            <Control label={share.title} onPress={() => props.onShare()} />
             <Control label={bookMore.compare} onPress={() => props.onPage('compare')} />
             <Control label={bookMore.versions} onPress={() => props.onPage('versions')} />
             <Control

@@ -1,6 +1,7 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { BookEntry } from '../../core/records/book.ts';
 import { book } from '../../core/speech/en/book.ts';
+import { share } from '../../core/speech/en/share.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
@@ -58,6 +59,7 @@ export function ListFace(props: {
   readonly away: boolean;
   readonly onPick: (id: string) => void;
   readonly onAway: () => void;
+  readonly onShare: () => void;
   readonly onBack: () => void;
 }): JSX.Element {
   const entries = () => props.house.book().filter(({ off }) => off === props.away);
@@ -81,8 +83,11 @@ export function ListFace(props: {
         </Words>
       }
       controls={
-        <Show when={!props.away && anyAway()}>
-          <Control label={book.away} onPress={() => props.onAway()} />
+        <Show when={!props.away}>
+          <Control label={share.title} onPress={() => props.onShare()} />
+          <Show when={anyAway()}>
+            <Control label={book.away} onPress={() => props.onAway()} />
+          </Show>
         </Show>
       }
     />

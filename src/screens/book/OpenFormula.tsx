@@ -26,6 +26,7 @@ export function OpenFormula(props: {
   readonly house: House;
   readonly id: string;
   readonly onOpen: (id: string) => void;
+  readonly onShare: () => void;
   readonly onBack: () => void;
 }): JSX.Element {
   // eslint-disable-next-line solid/reactivity -- the house is one
@@ -82,6 +83,7 @@ export function OpenFormula(props: {
               setFace(page);
             }}
             onCopy={() => void copy()}
+            onShare={() => props.onShare()}
             onDrop={() => void drop()}
             onList={() => props.onBack()}
             onClose={toFormula}

@@ -12,6 +12,7 @@ import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenFace } from '../KitchenFace.tsx';
 import { LoavesFace } from '../LoavesFace.tsx';
+import { onLink } from '../link-here.ts';
 import { KitchenEar } from '../KitchenEar.tsx';
 import { starterIsTold } from '../starter-due.ts';
 import { starterForBake } from '../starter-view.ts';
@@ -43,6 +44,7 @@ export default function Start(props: {
   readonly onBook: () => void;
 }): JSX.Element {
   const [draft, setDraft] = createSignal<Draft>(emptyDraft);
+  onLink(() => props.onBook());
   const [face, setFace] = createSignal<Face>('grid');
   const half = () => props.house.half('how warm is the kitchen');
   const formulas = () => props.house.formulas();

@@ -4,6 +4,7 @@ import { DAY_PAGES } from './day-pages.ts';
 import { LATE_LEVAIN, LIVE_PAGES } from './live-pages.ts';
 import type { PageStep } from './page-step.ts';
 import { PAGES } from './pages.ts';
+import { SHARE_PAGES } from './share-pages.ts';
 import { STARTER_PAGES } from './starter-pages.ts';
 
 /** Pages that are come to one after the other in one sitting. */
@@ -22,5 +23,6 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'bake-pages', pages: BAKE_PAGES },
   { name: 'day', pages: DAY_PAGES },
   { name: 'book', pages: BOOK_PAGES },
+  { name: 'share', pages: SHARE_PAGES },
   { name: 'live', pages: LIVE_PAGES, clock: LATE_LEVAIN },
 ];

@@ -142,7 +142,8 @@ describe('the day while it runs', () => {
     const day = runningDay('levain.ripening');
     const handed: string[] = [];
     const { text, press, house } = await opened(day);
-    house.handOn = (file) => Promise.resolve(void handed.push(file.text)).then(() => 'shared');
+    house.handOn = (file) =>
+      Promise.resolve(void handed.push(String(file.text))).then(() => 'shared');
     await press(/^To the calendar$/);
     await vi.waitFor(() => expect(text()).toContain('The calendar has a copy.'));
     expect(handed[0]).toContain('SUMMARY:Mix flour and water');

@@ -4,7 +4,6 @@ export const sheetWords = {
   ingredient: 'Ingredient',
   kind: 'Kind',
   pct: '% of all flour',
-  grams: 'g',
   allFlour: 'All flour',
   water: 'Water',
   salt: 'Salt',

@@ -1,0 +1,91 @@
+import { createSignal, For, type JSX } from 'solid-js';
+import type { Formula } from '../../../core/formula/formula.ts';
+import { freeId } from '../../../core/records/book.ts';
+import { shareAsk, shareIn } from '../../../core/speech/en/share.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import { showNumber } from '../../../core/speech/numbers.ts';
+import { Control } from '../../../parts/Control.tsx';
+import { Slab } from '../../../parts/Slab.tsx';
+import { Words } from '../../../parts/Words.tsx';
+import type { House } from '../../house.ts';
+import { BookPage } from '../BookPage.tsx';
+import './Share.css';
+
+const tenth = (value: number): string => showNumber(Math.round(value * 10) / 10);
+
+/** A formula in a line or two: what it is of. */
+const tell = ({ flours, hydration, levain, salt, fillings }: Formula): string => {
+  const made = fill(shareIn.flours, {
+    flours: flours.map(({ name, pct }) => `${name} ${tenth(pct)} %`).join(', '),
+    water: tenth(hydration),
+    pff: tenth(levain.pff * 100),
+    salt: tenth(salt),
+  });
+  const of = fillings.map(({ name, pct }) => `${name} ${tenth(pct)} %`).join(', ');
+  return `${made}; ${of === '' ? shareIn.plain : fill(shareIn.fillings, { fillings: of })}.`;
+};
+
+/** Formulas that came from elsewhere, shown before they are kept; each gets an id of its own. */
+export function KeepFace(props: {
+  readonly house: House;
+  readonly formulas: readonly Formula[];
+  /** It came as a sheet, which names no allergens. */
+  readonly fromSheet?: boolean;
+  readonly back: string;
+  readonly onBack: () => void;
+}): JSX.Element {
+  const [kept, setKept] = createSignal(0);
+  const [failed, setFailed] = createSignal(false);
+  const isDone = (): boolean => kept() === props.formulas.length;
+  const isOne = (): boolean => props.formulas.length === 1;
+  const keep = async (): Promise<void> => {
+    setFailed(false);
+    for (const formula of props.formulas.slice(kept())) {
+      const id = freeId(formula.name, props.house.book());
+      const done = await props.house.keepFormula({ ...formula, id, version: 1 });
+      if (done === null) {
+        setFailed(true);
+        return;
+      }
+      setKept(kept() + 1);
+    }
+  };
+  const ask = (): string =>
+    isOne() ? shareIn.one : fill(shareIn.many, { count: props.formulas.length });
+  const headline = (): string => (isDone() ? shareIn.kept : failed() ? shareIn.notKept : ask());
+  return (
+    <BookPage
+      back={props.back}
+      onBack={() => props.onBack()}
+      words={
+        <Words
+          headline={headline()}
+          detail={shareIn.fresh}
+          care={props.fromSheet ? shareAsk.allergens : undefined}
+        >
+          <For each={props.formulas.slice(0, 12)}>
+            {(formula) => (
+              <p class="share-group">
+                {formula.name}: {tell(formula)}
+              </p>
+            )}
+          </For>
+        </Words>
+      }
+      slab={
+        isDone() ? undefined : (
+          <Slab
+            label={isOne() ? shareIn.keep : shareIn.keepAll}
+            then={shareIn.then}
+            fresh={shareIn.keep}
+            disabled={!props.house.holds}
+            onPress={() => void keep()}
+          />
+        )
+      }
+      controls={
+        isDone() ? undefined : <Control label={shareIn.no} onPress={() => props.onBack()} />
+      }
+    />
+  );
+}

@@ -1,0 +1,70 @@
+import { createSignal, type JSX } from 'solid-js';
+import type { Formula } from '../../../core/formula/formula.ts';
+import { LOAVES, makeRecipe } from '../../../core/formula/make-recipe.ts';
+import { benchSheet as words, share } from '../../../core/speech/en/share.ts';
+import { tellNotice } from '../../../core/speech/tell-notice.ts';
+import { Control } from '../../../parts/Control.tsx';
+import { Slab } from '../../../parts/Slab.tsx';
+import { Stepper } from '../../../parts/Stepper.tsx';
+import { Words } from '../../../parts/Words.tsx';
+import type { House } from '../../house.ts';
+import { BookPage } from '../BookPage.tsx';
+import { printSheet } from './print-sheet.tsx';
+import { benchView } from './sheet-view.ts';
+
+/** How many loaves, and the sheet for the bench is printed. */
+export function PrintFace(props: {
+  readonly house: House;
+  readonly formula: Formula;
+  readonly onBack: () => void;
+}): JSX.Element {
+  const [loaves, setLoaves] = createSignal(2);
+  const made = () =>
+    makeRecipe(props.formula, {
+      loaves: loaves(),
+      piece: props.formula.piece,
+      scale: props.house.equipment().scale,
+    });
+  const view = () => {
+    const { recipe } = made();
+    const now = props.house.now();
+    const time = `${props.house.date(now)} ${props.house.hour(now)}`;
+    return recipe ? benchView(recipe, props.house.ways(), time) : null;
+  };
+  const why = (): string | undefined => {
+    const { reason } = made();
+    return reason ? tellNotice(reason, props.house.ways()) : undefined;
+  };
+  return (
+    <BookPage
+      back={share.title}
+      onBack={() => props.onBack()}
+      words={
+        <Words headline={words.loaves} detail={why() ?? view()?.of}>
+          <Stepper
+            label={words.loaves}
+            value={loaves()}
+            least={LOAVES.least}
+            most={LOAVES.most}
+            fewer={words.fewer}
+            more={words.more}
+            onChange={setLoaves}
+          />
+        </Words>
+      }
+      slab={
+        <Slab
+          label={words.print}
+          then={words.then}
+          fresh={words.print}
+          disabled={view() === null}
+          onPress={() => {
+            const sheet = view();
+            if (sheet) printSheet(sheet);
+          }}
+        />
+      }
+      controls={<Control label={share.title} onPress={() => props.onBack()} />}
+    />
+  );
+}

@@ -1,0 +1,100 @@
+import type { Recipe, WeighList } from '../../../core/formula/recipe.ts';
+import { benchSheet as words } from '../../../core/speech/en/share.ts';
+import { MITTS, RAW_DOUGH, RAW_FLOUR, RING } from '../../../core/speech/en/care.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import { showHeat } from '../../../core/speech/heats.ts';
+import { showLength } from '../../../core/speech/lengths.ts';
+import { showWeight } from '../../../core/speech/weights.ts';
+import type { Minutes, Units } from '../../../core/units.ts';
+
+/** One thing to do: what, and how much or how long of it. */
+export interface BenchLine {
+  readonly what: string;
+  readonly much: string;
+}
+
+export interface BenchView {
+  readonly title: string;
+  readonly of: string;
+  readonly lists: readonly { readonly title: string; readonly lines: readonly BenchLine[] }[];
+  readonly steps: readonly BenchLine[];
+  readonly notes: readonly string[];
+  /** How close the lines stand, so that all of it is one page. */
+  readonly close: 'roomy' | 'close' | 'closest';
+}
+
+/** Lines that a page holds beside its head and foot, in each of the ways: measured on A4 and Letter. */
+const HOLDS = { roomy: 17, close: 26 } as const;
+
+const ORDER: readonly WeighList[] = ['feed', 'first', 'second', 'filling'];
+
+/** Steps in the order of the hands; a step of no time is left out. */
+function stepsOf({ process }: Recipe, units: Units): BenchLine[] {
+  const { vessel, retard } = process;
+  const step = (what: string, minutes: Minutes | null): BenchLine[] =>
+    minutes === 0 ? [] : [{ what, much: minutes === null ? '' : showLength(minutes) }];
+  return [
+    ...step(words.rest, process.rest),
+    ...process.touches.flatMap(({ kind, after }) => step(words[kind], after)),
+    ...step(fill(words.bulk, { rise: process.rise }), null),
+    ...(process.shaping === 'scoop'
+      ? step(words.spoon, null)
+      : [
+          ...step(words.divide, null),
+          ...step(words.bench, process.benchRest),
+          ...step(words.shape, null),
+        ]),
+    ...(retard > 0
+      ? [
+          ...step(words.counter, process.counter),
+          ...step(fill(words.retard, { celsius: showHeat(process.fridge, units) }), retard),
+        ]
+      : step(words.warm, process.warm)),
+    ...step(words.preheat, process.preheat),
+    ...step(words.lidded[vessel], process.lidded),
+    ...step(words.open[vessel], process.open),
+    ...step(words.cool, process.cool),
+  ];
+}
+
+/** A bake as one sheet of paper: what is weighed, in the order of use, the steps, and the cautions. */
+export function benchView(recipe: Recipe, units: Units, made: string): BenchView {
+  const { formula, loaves, piece, dough, keepBack, lines } = recipe;
+  const lists = ORDER.flatMap((list) =>
+    lines[list].length === 0
+      ? []
+      : [
+          {
+            title: words.lists[list],
+            lines: lines[list].map(({ name, grams }) => ({
+              what: name,
+              much: showWeight(grams, units),
+            })),
+          },
+        ],
+  );
+  const steps = stepsOf(recipe, units);
+  const spoils = formula.fillings.filter(({ keeps }) => keeps === 'perishable');
+  const weighed = lists.reduce((sum, list) => sum + list.lines.length + 1, 0);
+  const rows = Math.max(weighed, steps.length + 1);
+  return {
+    title: formula.name,
+    of: fill(words.of, {
+      loaves: loaves === 1 ? words.loaf : fill(words.many, { count: loaves }),
+      piece: showWeight(piece, units),
+      dough: showWeight(dough, units),
+    }),
+    lists,
+    steps,
+    notes: [
+      fill(words.keepBack, { grams: showWeight(keepBack, units) }),
+      words.times,
+      ...spoils.map(({ name }) => fill(words.spoils, { filling: name })),
+      RAW_FLOUR,
+      RAW_DOUGH,
+      `${MITTS} ${RING}`,
+      fill(words.made, { time: made }),
+    ],
+    close: rows <= HOLDS.roomy ? 'roomy' : rows <= HOLDS.close ? 'close' : 'closest',
+  };
+}
