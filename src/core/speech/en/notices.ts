@@ -5,7 +5,7 @@ export const reasons = {
   loavesOutside: '{got} loaves will not do. Choose a whole number, {least} to {most}.',
   pieceOutside: 'A piece of {got} will not do. Choose {least} to {most}.',
   breadOutside: 'A baked loaf of {got} will not do. Choose {least} to {most}.',
-  amountOutside: '{got} of it makes no dough. Enter what is there, in grams.',
+  amountOutside: '{got} of it makes no dough. Enter what is there.',
   binEmpty: 'There is too little {flour} even to feed the starter. Buy some, or change the flours.',
   bowlFlours: 'The flours in the bowl are {sum} % together. Make them 100.',
   lineUnknown: 'This formula has no {line}. Choose a line that it has.',

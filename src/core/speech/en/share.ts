@@ -15,7 +15,6 @@ export const share = {
   printKind: 'print',
   takeIn: 'Take in a file',
   takeInKind: 'json, csv, xlsx',
-  pasted: 'Take in a link',
   handed: { shared: 'It was handed on.', saved: 'It is saved.', left: 'Nothing was handed on.' },
   failed: 'It could not be written. Try once more.',
 } as const;
@@ -112,8 +111,6 @@ export const benchSheet = {
   },
   steps: 'Steps',
   keepBack: 'Keep {grams} starter back.',
-  min: '{min} min',
-  hours: '{hours} h',
   rest: 'Rest',
   fold: 'Fold',
   laminate: 'Laminate, filling in',
