@@ -1,5 +1,6 @@
 import type { Laid } from '../day/laid/came-up.ts';
 import { touchesAhead } from '../day/laid/moved.ts';
+import type { PlannedTouch } from '../day/plan/types.ts';
 import type { Instant, Units } from '../units.ts';
 import { waitNames, waysOn } from './en/live.ts';
 import { fill } from './fill.ts';
@@ -48,7 +49,11 @@ function first(laid: Laid, time: (at: Instant) => string, units: Units): string[
 
 /** A way on in sentences: what to do, and the next touch. `time` shows an instant. */
 export function tellWay(laid: Laid, time: (at: Instant) => string, units: Units): string[] {
-  const [next] = touchesAhead(laid.live, laid.result).filter(({ hands }) => hands > 0);
+  const isAtOnce = ({ batch, name }: PlannedTouch): boolean =>
+    batch === laid.atOnce?.batch && name === laid.atOnce.name;
+  const [next] = touchesAhead(laid.live, laid.result).filter(
+    (touch) => touch.hands > 0 && !isAtOnce(touch),
+  );
   const then = next && { touch: touchWithin(next.name), time: time(next.at) };
   return [...first(laid, time, units), ...(then ? [fill(waysOn.then, then)] : [])];
 }

@@ -120,6 +120,26 @@ describe('the day while it runs', () => {
       if (!frozen) expect(at < away!.to && at + hands * MINUTE > away!.from).toBe(false);
   });
 
+  it('nothing that was answered about the old plan is offered once another stands', async () => {
+    const day = runningDay('levain.ripening', 120);
+    day.hand.turn(30);
+    const { text, press, house } = await opened(day);
+    await vi.waitFor(() => expect(text()).toContain('Take the new plan'));
+    await press(/^Something came up$/);
+    await press(/^Called away$/);
+    await press(/^In 10\smin$/);
+    await press(/^2\sh$/);
+    await screen.findByRole('button', { name: /^Do this: Do it so$/ }, { timeout: 15_000 });
+    const planner = await house.planner();
+    const asked = vi.spyOn(planner, 'layLive').mockImplementation(() => () => undefined);
+    await press(/^Do this: Do it so$/);
+    await vi.waitFor(() => expect(asked).toHaveBeenCalled());
+    await vi.waitFor(() => expect(text()).toContain('The day so far'));
+    expect(house.plan()!.sequence).toBe(day.plan.sequence + 1);
+    expect(text()).toContain('The new plan stands.');
+    expect(text()).not.toContain('Take the new plan');
+  });
+
   it('a fold that was called for and not done is done now, or left out', async () => {
     const day = runningDay('bulk.between');
     day.hand.turn(80);
@@ -131,7 +151,7 @@ describe('the day while it runs', () => {
     await press(/^Something came up$/);
     await press(/^Missed a fold$/);
     await vi.waitFor(() => expect(text()).toContain('Or else'), { timeout: 15_000 });
-    expect(text()).toContain('Fold now.');
+    expect(text()).toMatch(/Fold now\. Then (?!fold 1)/);
     expect(text()).toContain('Leave out fold 1.');
     await press(/^Or else: Do it so$/);
     await vi.waitFor(() => expect(house.plan()!.sequence).toBe(day.plan.sequence + 1));

@@ -1,4 +1,4 @@
-import type { PlanResult } from '../plan/types.ts';
+import type { PlannedTouch, PlanResult } from '../plan/types.ts';
 import type { Celsius, Instant, Minutes } from '../../units.ts';
 import type { DayAsk } from './day-plan.ts';
 import type { LiveInput } from './live-input.ts';
@@ -35,6 +35,8 @@ export interface WayOn {
   readonly ask: DayAsk;
   /** Folds that are left out. */
   readonly without?: readonly string[];
+  /** The touch that is done at once. */
+  readonly atOnce?: Pick<PlannedTouch, 'batch' | 'name'>;
   /** What the dough does meanwhile: as much as in so many minutes of the kitchen. */
   readonly works?: Minutes;
   /** The place's heat, and when the dough goes there. */

@@ -215,7 +215,8 @@ export function waysOn(trouble: Trouble, day: LiveDay): WayOn[] {
       const { without, live: left } = withoutFolds(live, span, true, trouble);
       const skip: WayOn[] =
         without.length > 0 ? [{ way: 'leaveFolds', live: left, without, ask }] : [];
-      return [{ way: 'foldNow', live, ask }, ...skip, ...laterWays(live, ask)];
+      const atOnce = { batch: trouble.batch, name: trouble.touch };
+      return [{ way: 'foldNow', live, ask, atOnce }, ...skip, ...laterWays(live, ask)];
     }
     case 'levainLate':
       return lateLevain(day, trouble.batch, trouble.by);

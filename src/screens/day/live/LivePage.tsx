@@ -62,7 +62,9 @@ export default function LivePage(props: {
   const found = () => anew()?.stands ?? NOTHING_STANDS;
   let asked = 0;
   createEffect(
-    on([plan, stands], async ([one]) => {
+    on([plan, stands], async ([one], before) => {
+      // What was answered about another plan offers what is gone.
+      if (one?.sequence !== before?.[0]?.sequence) setAnew(null);
       if (one === null) return void setAnew(null);
       const mine = (asked += 1);
       const answer = await askAnew(props.house, one);
