@@ -3,13 +3,18 @@ import { live } from '../../../src/core/speech/en/live.ts';
 import { runningDay } from '../../fakes/running-day.ts';
 import type { Hand } from '../../machines/support/hand.ts';
 import type { Baker } from './baker.ts';
-import { press, to, type PageStep } from './page-step.ts';
+import { last, press, to, turned, type PageStep } from './page-step.ts';
 import { putRows } from './put-rows.ts';
 
 const { hand: late } = runningDay('levain.ripening', 120, 'UTC');
 late.turnTo(Date.UTC(2031, 4, 2, 6, 31));
 /** A Friday morning on which the levain was fed two hours late. */
 export const LATE_LEVAIN = late.now;
+
+const { hand: missed } = runningDay('bulk.between', 0, 'UTC');
+missed.turn(80);
+/** An hour and a half after the salt: the first fold was not done. */
+export const MISSED_FOLD = missed.now;
 
 /** Until the planner has answered. */
 const laid = (baker: Baker): Promise<void> =>
@@ -52,13 +57,24 @@ const ways = (name: string, ...labels: readonly string[]): PageStep => ({
     await baker.page.locator('h2:has-text("Do this")').waitFor();
   },
 });
+/** From two ways back to the day, and on to what came up. */
+const anew = (name: string, ...labels: readonly string[]): PageStep => ({
+  name,
+  async go(baker) {
+    // The bench under the sheet has its own "Take that back".
+    await turned(baker, `.sheet ${last('Back')}`);
+    await press(baker, ['Something came up', ...labels]);
+  },
+});
 
 /** The day while it runs, from the bench on, at LATE_LEVAIN: what moved, and what is done when something comes up. */
 export const LIVE_PAGES: readonly PageStep[] = [
   bench('bench, its levain late', late),
   theDay('the day so far, moved'),
   to('something came up', 'Something came up'),
-  to('called away, when', 'Called away'),
+  to('levain late, by how much', 'Levain is late'),
+  ways('levain late, two ways', '2 h'),
+  anew('called away, when', 'Called away'),
   to('called away, for how long', 'In 10'),
   ways('called away, two ways', '2 h'),
   {
@@ -69,4 +85,18 @@ export const LIVE_PAGES: readonly PageStep[] = [
       await laid(baker);
     },
   },
+];
+
+/** What comes up while a dough rises, at MISSED_FOLD. */
+export const CAME_UP_PAGES: readonly PageStep[] = [
+  bench('bench, its fold missed', missed),
+  theDay('the day so far, a fold missed'),
+  to('something came up, a fold missed', 'Something came up'),
+  ways('missed a fold, two ways', 'Missed a fold'),
+  anew('something came up, again'),
+  ways('overslept, two ways', 'Overslept'),
+  anew('oven dead, until when', 'Oven is dead'),
+  ways('oven dead, two ways', 'In 24 h'),
+  anew('called away for long', 'Called away', 'In 30'),
+  ways('called away for long, two ways', '8 h'),
 ];

@@ -1,7 +1,7 @@
 import { BAKE_PAGES } from './bake-pages.ts';
 import { BOOK_PAGES } from './book-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
-import { LATE_LEVAIN, LIVE_PAGES } from './live-pages.ts';
+import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
 import type { PageStep } from './page-step.ts';
 import { PAGES } from './pages.ts';
 import { SHARE_PAGES } from './share-pages.ts';
@@ -25,4 +25,5 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'book', pages: BOOK_PAGES },
   { name: 'share', pages: SHARE_PAGES },
   { name: 'live', pages: LIVE_PAGES, clock: LATE_LEVAIN },
+  { name: 'came-up', pages: CAME_UP_PAGES, clock: MISSED_FOLD },
 ];
