@@ -1,6 +1,7 @@
 import { MINUTE, type Instant } from '../units.ts';
 import { firstLoading, type Calls } from './hands.ts';
 import { lastOut, layByList, turnIn, type Laid, type Oven, type Placeable } from './laid.ts';
+import { byRoom } from './load-order.ts';
 
 /** So many sequences of pots are all tried; more would keep a tablet busy. Judgement. */
 const SEQUENCES = 1000;
@@ -23,15 +24,18 @@ function soonest(list: readonly Placeable[], { free, recovery, away }: Oven): In
   return last;
 }
 
-/** Choices of pots to leave cold; of pots that are free as soon and take the same loaves, one choice each. */
-function choices(list: readonly Placeable[], { free }: Oven): readonly (readonly Instant[])[] {
+/** Choices of pots to leave cold; of pots as large that are free as soon and take the same loaves, one each. */
+function choices(
+  list: readonly Placeable[],
+  { free, room }: Oven,
+): readonly (readonly Instant[])[] {
   const taken = free.map((_, pot) => list.map(({ pots }) => Number(pots.includes(pot))).join(''));
   const known = new Map<string, readonly Instant[]>();
   for (let without = 0; without < 2 ** free.length; without += 1) {
     const some = free.map((at, i) => (without & (2 ** i) ? Infinity : at));
     if (!list.every(({ pots }) => pots.some((pot) => some[pot] !== Infinity))) continue;
     const key = some
-      .map((at, i) => `${at} ${taken[i]}`)
+      .map((at, i) => `${at} ${room[i]} ${taken[i]}`)
       .toSorted()
       .join();
     if (!known.has(key)) known.set(key, some);
@@ -88,22 +92,32 @@ function inOrder(laid: readonly Laid[], list: readonly Placeable[]): readonly La
     });
 }
 
+/** In what order loaves are laid into a choice of pots: by their proof, and by how many of these take them. */
+function ordersFor(
+  list: readonly Placeable[],
+  free: readonly Instant[],
+): readonly (readonly Placeable[])[] {
+  const room = ({ pots }: Placeable): number => pots.filter((pot) => free[pot] !== Infinity).length;
+  const proofed = list.map((one) => ({ one, ...one.loaf, pots: room(one) }));
+  const some = byRoom(proofed, ({ pots }) => pots);
+  return [list, some.map(({ one }) => one)];
+}
+
 /**
- * The loads of which the last is out first, of each of the lists and every choice of pots: hands that
- * are bound elsewhere can make one pot more a hindrance, and a pot may be left cold. The first list by
- * list scheduling is kept where nothing beats it. With few loaves and pots every sequence of pots is
- * tried: for six equal loaves in three pots, loadings of up to three minutes, no plan by the minute
- * was sooner (tests). Every loaf fits a pot that is free some time.
+ * The loads of which the last is out first, over every choice of pots and both orders of the loaves:
+ * hands that are bound elsewhere can make one pot more a hindrance, and a pot may be left cold. The
+ * loaves in their own order by list scheduling are kept where nothing beats them. With few loaves and pots
+ * every sequence of pots is tried: for six equal loaves in three pots, loadings of up to three minutes, no
+ * plan by the minute was sooner (tests). Every loaf fits a pot that is free some time.
  */
-export function bestLoads(lists: readonly (readonly Placeable[])[], oven: Oven): readonly Laid[] {
-  const list = lists[0]!;
+export function bestLoads(list: readonly Placeable[], oven: Oven): readonly Laid[] {
   if (list.length === 0) return [];
   let found = layByList(list, oven);
   let order = list;
   for (const free of choices(list, oven)) {
     const some = { ...oven, free };
     const count = free.filter((at) => at !== Infinity).length;
-    for (const one of lists) {
+    for (const one of ordersFor(list, free)) {
       if (soonest(one, some) >= lastOut(found)) continue;
       const tries = [
         () => layByList(one, some),

@@ -5,7 +5,7 @@ import { fitBake } from './fit-bake.ts';
 import { bestLoads } from './best-loads.ts';
 import { vesselOf, type Laid, type Placeable } from './laid.ts';
 import type { Lane, LateReason, LoadInput, LoadPlan, Turn, WaitingLoaf } from './lanes.ts';
-import { byProof, byRoom, gradeOf } from './load-order.ts';
+import { byProof, gradeOf } from './load-order.ts';
 
 /** A waiting loaf leaves the fridge this long before it is loaded. Common practice, no source. */
 export const FETCH: Minutes = 10;
@@ -82,9 +82,8 @@ export function loadPlan(input: LoadInput): LoadPlan {
     input.loaves.filter((loaf) => room(loaf) > 0),
     input.loaves.filter((loaf) => room(loaf) === 0),
   ];
-  const lists = [byProof(some), byRoom(some, room)];
   const laid = bestLoads(
-    lists.map((list) => list.map((loaf) => placeable(input, loaf))),
+    byProof(some).map((loaf) => placeable(input, loaf)),
     {
       free: pots.map((pot) => freeFrom(input, pot)),
       room: pots.map(({ holds }) => holds ?? Infinity),

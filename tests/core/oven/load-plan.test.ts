@@ -221,6 +221,23 @@ describe('the loads of an oven', () => {
     );
   });
 
+  it('orders the loaves anew for each choice of pots, as it would if there were no others', () => {
+    const weights = [791, 300, 791, 790, 791, 300];
+    const indices = [0.3, 0.3, 0.3, 0.85, 0.3, 0.8500000000000001];
+    const kitchen: LoadInput = {
+      loaves: weights.map((grams, i) => ({ id: `loaf-${i + 1}`, grams, q: indices[i]! })),
+      pots: [790, 600, null, null].map((holds, i) => ({ id: `pot-${i + 1}`, holds })),
+      minutes: { preheat: 30, lidded: 18, open: 12, recovery: 8, loadMinutes: 5 },
+      piece: 900,
+      now: NOW,
+    };
+    const less = kitchen.pots.map((one, i) =>
+      i === 1 ? { ...one, droppedOut: true as const } : one,
+    );
+    const few = loadPlan({ ...kitchen, pots: less });
+    expect(loadPlan(kitchen).lastOut).toBeLessThanOrEqual(few.lastOut!);
+  });
+
   it('is out as soon as can be: no plan by the minute is sooner, for few loaves of one kind', () => {
     const few = fc.record({
       count: fc.integer({ min: 1, max: 6 }),
