@@ -1,71 +1,48 @@
-import { createSignal, For, Match, Switch, type JSX } from 'solid-js';
+import { createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Filling, Formula } from '../../core/formula/formula.ts';
 import { freeId } from '../../core/records/book.ts';
-import { bookFillings, fillingAllergens, fillingNames } from '../../core/speech/en/book.ts';
+import { FILLING_KINDS } from '../../core/formula/filling-facts.ts';
+import { bookFillings, fillingNames } from '../../core/speech/en/book.ts';
+import { fillingGuess, fillingKinds } from '../../core/speech/en/filling-kinds.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
+import { fillingLike, KNOWN_FILLINGS, knownFilling, type FillingToAdd } from './known-fillings.ts';
 import { TextFace } from './TextFace.tsx';
-
-type Known = keyof typeof fillingNames;
-type Rest = Pick<Filling, 'keeps' | 'allergens' | 'prepare'>;
-
-const shelf = (
-  allergens: readonly string[],
-  ...prepare: NonNullable<Filling['prepare']>
-): Rest => ({
-  keeps: 'shelf',
-  allergens,
-  ...(prepare.length > 0 ? { prepare } : {}),
-});
-
-/** How each is kept and made ready, and what the label must say of it. Common practice, no source. */
-const KNOWN: Readonly<Record<Known, Rest>> = {
-  walnut: shelf([fillingAllergens.walnut], 'toast', 'cut'),
-  hazelnut: shelf([fillingAllergens.hazelnut], 'toast', 'cut'),
-  sunflower: shelf([], 'toast'),
-  pumpkin: shelf([], 'toast'),
-  sesame: shelf([fillingAllergens.sesame], 'toast'),
-  linseed: shelf([], 'soak'),
-  raisin: shelf([], 'soak', 'drain'),
-  apricot: shelf([], 'cut'),
-  olive: shelf([], 'drain'),
-  hardCheese: { keeps: 'hardCheese', allergens: [fillingAllergens.milk], prepare: ['cut'] },
-};
 
 /** A tenth of the flour to begin with: light against the 10–20 % of dough in use. Judgement. */
 const BEGINS = 10;
 /** More than a reader of formulas takes. */
 const MOST = 12;
 
-const withFilling = (
-  formula: Formula,
-  filling: Omit<Filling, 'pct' | 'id'>,
-  id: string,
-): Formula => ({
+const withFilling = (formula: Formula, filling: FillingToAdd): Formula => ({
   ...formula,
-  fillings: [...formula.fillings, { ...filling, id: freeId(id, formula.fillings), pct: BEGINS }],
+  fillings: [
+    ...formula.fillings,
+    { ...filling, id: freeId(filling.id, formula.fillings), pct: BEGINS },
+  ],
 });
 
-/** A filling out of a short list, or one of another name, which is then asked how it keeps. */
+/**
+ * A filling out of a short list, or one of another name: then what it is most like is asked, which tells
+ * its salt, its water, how it keeps and what its label names; like nothing that is known, how it keeps.
+ */
 export function FillingFace(props: {
   readonly house: House;
   readonly editing: Editing;
   readonly onBack: () => void;
 }): JSX.Element {
-  const [face, setFace] = createSignal<'list' | 'name' | 'keeps'>('list');
+  const [face, setFace] = createSignal<'list' | 'name' | 'kind' | 'keeps'>('list');
   const [name, setName] = createSignal('');
   const formula = () => props.editing.formula();
   const left = () =>
-    (Object.keys(fillingNames) as Known[]).filter(
-      (id) => !formula().fillings.some((one) => one.id === id),
-    );
+    KNOWN_FILLINGS.filter((id) => !formula().fillings.some((one) => one.id === id));
   const full = (): boolean => formula().fillings.length >= MOST;
-  const add = (filling: Omit<Filling, 'pct' | 'id'>, id: string): void => {
-    props.editing.change(withFilling(formula(), filling, id));
+  const add = (filling: FillingToAdd): void => {
+    props.editing.change(withFilling(formula(), filling));
     props.onBack();
   };
   return (
@@ -83,7 +60,7 @@ export function FillingFace(props: {
                     <Control
                       label={fillingNames[id]}
                       disabled={full()}
-                      onPress={() => add({ name: fillingNames[id], ...KNOWN[id] }, id)}
+                      onPress={() => add(knownFilling(id))}
                     />
                   )}
                 </For>
@@ -100,6 +77,7 @@ export function FillingFace(props: {
       <Match when={face() === 'name'}>
         <TextFace
           ask={bookFillings.nameAsk}
+          detail={bookFillings.nameDetail}
           begun={name()}
           lines="one"
           most={60}
@@ -108,8 +86,32 @@ export function FillingFace(props: {
           onText={setName}
           onTake={(text) => {
             setName(text);
-            setFace(text === '' ? 'list' : 'keeps');
+            setFace('kind');
           }}
+        />
+      </Match>
+      <Match when={face() === 'kind'}>
+        <BookPage
+          wide
+          back={bookFillings.title}
+          onBack={() => setFace('list')}
+          words={
+            <Words headline={bookFillings.kindAsk} detail={fillingGuess}>
+              <div class="book-grid book-top">
+                <For each={FILLING_KINDS}>
+                  {(kind) => (
+                    <Control
+                      label={fillingKinds[kind]}
+                      onPress={() => add(fillingLike(kind, name() || fillingKinds[kind]))}
+                    />
+                  )}
+                </For>
+                <Show when={name() !== ''}>
+                  <Control label={bookFillings.noKind} onPress={() => setFace('keeps')} />
+                </Show>
+              </div>
+            </Words>
+          }
         />
       </Match>
       <Match when={face() === 'keeps'}>
@@ -125,7 +127,10 @@ export function FillingFace(props: {
                   label: bookFillings[value],
                 }))}
                 onChoose={(keeps) =>
-                  add({ name: name(), keeps: keeps as Filling['keeps'], allergens: [] }, name())
+                  add({
+                    ...{ id: name(), name: name(), allergens: [] },
+                    keeps: keeps as Filling['keeps'],
+                  })
                 }
               />
             </Words>

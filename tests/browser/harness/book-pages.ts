@@ -23,6 +23,7 @@ export const BOOK_PAGES: readonly PageStep[] = [
   to('book, a step', 'Rest'),
   back('book, a filling to add', 2, 'Add a filling'),
   to('book, a filling by name', 'By another name'),
+  back('book, what a filling is like', 1),
   back('book, more', 2, 'More'),
   to('book, to compare with', 'Compare with'),
   to('book, compared', 'Olive and seed'),

@@ -104,6 +104,9 @@ export const bookFillings = {
   detail: 'It goes in at a tenth of the flour. Change that after.',
   byName: 'By another name',
   nameAsk: 'What is it called?',
+  nameDetail: 'Or leave it blank and go on.',
+  kindAsk: 'What is it most like?',
+  noKind: 'none of these',
   /** What may stand long in a dough is told apart from what may not. */
   keepsAsk: 'How does it keep?',
   allergens: 'Look at its packet for what someone may not eat.',
@@ -129,8 +132,6 @@ export const fillingNames = {
 export const fillingAllergens = {
   walnut: 'tree nuts (walnut)',
   hazelnut: 'tree nuts (hazelnut)',
-  sesame: 'sesame',
-  milk: 'milk',
 } as const;
 
 export const bookMore = {
