@@ -29,6 +29,10 @@ const SHIPPED = Object.keys(FILES).map((path) => /([a-z-]+)\.json$/.exec(path)![
 const shippedFormula = (name: string): Formula =>
   readFormula(FILES[`../../../assets/formulas/${name}.json`]).formula!;
 
+// Libraries and the judge come when they are first wanted, which takes its time on a busy machine.
+vi.setConfig({ testTimeout: 30_000 });
+const until = (holds: () => void) => vi.waitFor(holds, { timeout: 20_000 });
+
 beforeEach(() => serveFormulas());
 afterEach(() => {
   cleanup();
@@ -39,14 +43,14 @@ async function opened(page: (house: House) => JSX.Element) {
   const clock = turnedClock();
   const house: House = await createRoot(() => openHouse(makeFakeWorld({})));
   house.sheets = () => Promise.resolve(makeSheets('https://bread.lane.example/'));
-  await vi.waitFor(() => expect(house.book().length).toBe(SHIPPED.length));
+  await until(() => expect(house.book().length).toBe(SHIPPED.length));
   render(() => (
     <PressGround now={clock} firstTouch={() => house.hush()}>
       {page(house)}
     </PressGround>
   ));
   const press = async (name: RegExp): Promise<void> => {
-    const found = await screen.findByRole('button', { name });
+    const found = await screen.findByRole('button', { name }, { timeout: 20_000 });
     clock.at += 1_100;
     tap(found);
   };
@@ -63,9 +67,9 @@ it('what is handed on as a file is read by the one reader, and told', async () =
   const handed: SharedFile[] = [];
   house.handOn = (file) => Promise.resolve(void handed.push(file)).then(() => 'saved');
   await press(/^File/);
-  await vi.waitFor(() => expect(text()).toContain('It is saved.'), 10_000);
+  await until(() => expect(text()).toContain('It is saved.'));
   await press(/^Plain sheet/);
-  await vi.waitFor(() => expect(handed).toHaveLength(2));
+  await until(() => expect(handed).toHaveLength(2));
   expect(handed.map(({ name }) => name)).toEqual(['cherry-hazelnut.json', 'cherry-hazelnut.csv']);
   expect(readFormulas(handed[0]!.text as string)).toEqual({ formulas: [formula] });
   expect(readCsv(handed[1]!.text as string).tables).toHaveLength(1);
@@ -76,11 +80,11 @@ it('a link shows its formula and keeps nothing before the press; then beside wha
   const { house, press, text, kept } = await opened((one) => (
     <LinkIn house={one} link={link} back="back" onBack={() => undefined} />
   ));
-  await vi.waitFor(() => expect(text()).toContain('Keep this formula?'));
+  await until(() => expect(text()).toContain('Keep this formula?'));
   expect(text()).toContain('salt 2.1 %');
   expect(kept()).toEqual([]);
   await press(/^Keep it/);
-  await vi.waitFor(() => expect(text()).toContain('It is in the Book.'), 10_000);
+  await until(() => expect(text()).toContain('It is in the Book.'));
   expect(kept()).toMatchObject([
     { kind: 'formula', formula: { id: 'lane-wheat-2', version: 1, salt: 2.1 } },
   ]);
@@ -92,7 +96,7 @@ it('a link that was cut is refused with where, what and what came', async () => 
   const { text, kept } = await opened((one) => (
     <LinkIn house={one} link={link} back="back" onBack={() => undefined} />
   ));
-  await vi.waitFor(() => expect(text()).toContain('This cannot be read'));
+  await until(() => expect(text()).toContain('This cannot be read'));
   expect(text()).toContain('the link: a whole one was expected, one that was cut or changed came.');
   expect(kept()).toEqual([]);
 });
@@ -112,18 +116,18 @@ it('a sheet is mended by presses, asks what it leaves open, and is kept in % of 
     />
   ));
   await press(/^It is right/);
-  await vi.waitFor(() => expect(text()).toContain('row 7: a weight of 0 or more was expected'));
+  await until(() => expect(text()).toContain('row 7: a weight of 0 or more was expected'));
   await press(/^Preis/);
-  await vi.waitFor(() => expect(text()).toContain('Whose flour makes 100 %?'));
+  await until(() => expect(text()).toContain('Whose flour makes 100 %?'));
   await press(/^Flour in the bowl/);
   await press(/^100/);
   await press(/^In the fridge/);
-  await vi.waitFor(() => expect(text()).toContain('Keep this formula?'));
+  await until(() => expect(text()).toContain('Keep this formula?'));
   expect(text()).toContain('water 77.3 %, levain flour 9.1 %, salt 1.8 %');
   expect(text()).toContain('A sheet names no allergens.');
   expect(kept()).toEqual([]);
   await press(/^Keep it/);
-  await vi.waitFor(() => expect(kept()).toHaveLength(1), 10_000);
+  await until(() => expect(kept()).toHaveLength(1));
   expect(kept()[0]).toMatchObject({
     formula: { id: 'olive-loaf', version: 1, fillings: [{ name: 'Oliven', keeps: 'perishable' }] },
   });
