@@ -28,7 +28,7 @@ export const shareLink = {
   local: 'This address is known to this tablet alone: {address}.',
   alt: 'A code that holds the link to {name}.',
   show: 'Show the code',
-  copy: 'Copy the link',
+  copy: 'Copy it',
   copied: 'The link is copied.',
   notCopied: 'It could not be copied. Press long on the link.',
 } as const;
