@@ -9,7 +9,7 @@ import { openApp, untilKept, VIEWPORTS, type ViewportName } from './harness/open
 test.each(Object.keys(VIEWPORTS) as ViewportName[])(
   'the built app opens on the %s tablet and asks nothing of other places',
   async (viewport) => {
-    const app = await openApp({ viewport });
+    const app = await openApp({ viewport, kept: true });
     await expect
       .poll(() => app.page.locator('#loafward > :not(.shell)').count())
       .toBeGreaterThan(0);
@@ -21,7 +21,7 @@ test.each(Object.keys(VIEWPORTS) as ViewportName[])(
 );
 
 test('the first visit keeps every file of the build', async () => {
-  const app = await openApp();
+  const app = await openApp({ kept: true });
   await untilKept(app.page);
   const kept = await app.page.evaluate(async () => {
     const paths: string[] = [];

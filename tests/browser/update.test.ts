@@ -50,7 +50,7 @@ const take = (at: Page) => at.evaluate(() => (globalThis as unknown as Offered).
 test('a new version is offered, waits, and comes only when taken', async () => {
   const first = await serve({ dir: await version('first') });
   onTestFinished(() => first.close());
-  const app = await openApp({ server: first, clock: 'real' });
+  const app = await openApp({ server: first, clock: 'real', kept: true });
   await untilKept(app.page);
   await expect.poll(() => offers(app.page)).toBe(0);
 

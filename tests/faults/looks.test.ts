@@ -17,7 +17,7 @@ describe.each(PAGE_LISTS.map((list) => [list.name, list] as const))(
   'holds the look of every page of the list %s',
   (_, { pages, clock }) => {
     it.each(SLICES)('in every way there is: %s', async (__, slice) => {
-      await lookPages(pages, () => waysOf(slice), clock);
+      await lookPages(pages, () => waysOf(slice), { clock });
     });
   },
 );

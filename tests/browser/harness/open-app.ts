@@ -33,6 +33,12 @@ export interface OpenOptions {
   readonly clock?: number | 'real';
   /** Opens once with the network, so that the app is kept, and again without. */
   readonly offline?: boolean;
+  /**
+   * A service worker keeps the whole app, as on any tablet: so it is where `offline` or a `profile` is
+   * asked for. Elsewhere the page knows of none, as over plain http: to fetch everything once more for
+   * each test took the browser longer than many a test.
+   */
+  readonly kept?: boolean;
   /** Path, query and hash. */
   readonly url?: string;
   /** A folder that keeps the browser's storage, as a tablet does; closed and opened again at will. */
@@ -114,6 +120,8 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
   };
   closeLater(close);
 
+  if (!(options.kept ?? (options.offline || options.profile)))
+    await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'));
   const faults = await watchFaults(context, server.url);
   boundClock(context);
   const clock = options.clock ?? START;
