@@ -38,12 +38,17 @@ const inNode = (name: string, dir = name) => ({
     testTimeout: 30_000,
   },
 });
+/** Nothing of one file's reaches another: what all of them import is read once a worker. */
+const inOneWorld = (name: string) => {
+  const { root, test } = inNode(name);
+  return { root, test: { ...test, isolate: false } };
+};
 
 /** A real Chromium on the built app: slow to start, and no two files at once on a small machine. */
 const inBrowser = {
   root: here('.'),
   test: {
-    ...inNode('browser').test,
+    ...inOneWorld('browser').test,
     globalSetup: 'tests/browser/harness/build-once.ts',
     setupFiles: 'tests/browser/harness/tidy.ts',
     fileParallelism: false,
@@ -123,9 +128,9 @@ export default defineConfig({
   ],
   test: {
     projects: [
-      inNode('core'),
-      inNode('machines'),
-      inNode('truth'),
+      inOneWorld('core'),
+      inOneWorld('machines'),
+      inOneWorld('truth'),
       {
         plugins: [solid()],
         root: here('.'),
