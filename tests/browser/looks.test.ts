@@ -43,7 +43,7 @@ const ONCE: Readonly<Record<string, LookedWay>> = {
   'day, the plan': { ...plainly, view: 'small' },
 };
 
-/** Each page in one of the few ways, its neighbours in others, one of two zoomed: all by hand (tests/faults). */
+/** Each page in one of the few ways, its neighbours in others, one of three zoomed: all by hand (tests/faults). */
 it.each(PAGE_LISTS.map((list) => [list.name, list] as const))(
   'holds the same on every page of the list %s',
   async (_, { pages, clock }) => {
@@ -51,7 +51,7 @@ it.each(PAGE_LISTS.map((list) => [list.name, list] as const))(
     await lookPages(
       pages,
       (n, name) => [ways[n % ways.length]!, ...(ONCE[name] ? [ONCE[name]] : [])],
-      { clock, zoomed: 2 },
+      { clock, zoomed: 3 },
     );
   },
   240_000,

@@ -1,0 +1,3 @@
+import { LEFT, testComingBack } from '../browser/harness/coming-back.ts';
+
+testComingBack(LEFT);
