@@ -41,7 +41,7 @@ it('hands a formula on as a live sheet that reads back, and as a link with its c
   const baker = await toShare(app, 'Cherry and hazelnut');
   await shot(app, 'menu');
   const coming = baker.page.waitForEvent('download');
-  await baker.press('Live sheet');
+  await baker.press('Spreadsheet');
   const download = await coming;
   expect(download.suggestedFilename()).toBe('cherry-hazelnut.xlsx');
   const file = new Uint8Array(readFileSync(await download.path()));
@@ -100,7 +100,7 @@ it('takes in a sheet by presses alone, asking what it does not say', async () =>
   await baker.press('Preis');
   await baker.page.locator('h1:has-text("Whose flour makes 100 %?")').waitFor();
   await shot(app, 'convention');
-  await baker.press('Flour in the bowl');
+  await baker.press('The bowl’s flour');
   await baker.press('100 %');
   await baker.press('In the fridge');
   await baker.page.locator('h1:has-text("Keep this formula?")').waitFor();

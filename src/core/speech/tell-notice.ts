@@ -20,7 +20,7 @@ const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = 
   pieceOutside: showWeight,
   waterShort: showWeight,
   levainFlourShort: showWeight,
-  heavyDough: showWeight,
+  heavyDough: (grams, units) => showWeight(Math.round(grams), units),
   fridgeOutside: showHeat,
   fridgeWarm: showHeat,
   cheeseStands: showHeat,

@@ -6,12 +6,12 @@ import { fill } from '../../core/speech/fill.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
-import { unbroken } from '../../parts/unbroken.ts';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
 import { isBowl, linesOf, type LineKey } from './lines.ts';
+import { Warnings } from './Warnings.tsx';
 import { lineName, lineValue } from './words.ts';
 
 /** What a formula is, percent and grams side by side, each line a press; what is unusual in words. */
@@ -50,15 +50,7 @@ export function FormulaFace(props: {
       onBack={() => props.onBack()}
       words={
         <Words headline={formula().name} detail={detail()}>
-          <Show when={props.editing.warnings().length > 0}>
-            <div class="book-told" role="status">
-              <ul class="book-warnings">
-                <For each={props.editing.warnings()}>
-                  {(warning) => <li>{unbroken(warning)}</li>}
-                </For>
-              </ul>
-            </div>
-          </Show>
+          <Warnings of={props.editing.warnings()} />
           <div class="book-grid book-lines book-top">
             <For each={keys()}>
               {(key) => (

@@ -11,17 +11,13 @@ import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import { kindsOf, madeHow } from './words.ts';
 
-/** How a bread is made and when it was baked last, or that something of it is half changed. */
-const howTold = (house: House, { id, baked, latest }: BookEntry): string =>
-  fill(book.how, {
-    how: madeHow(latest),
-    baked:
-      id in house.drafts()
-        ? book.changed
-        : baked
-          ? fill(book.baked, { date: house.date(baked.at) })
-          : book.never,
-  });
+/** How a bread is made, and when it was baked last or that something of it is half changed. */
+function howTold(house: House, { id, baked, latest }: BookEntry): string {
+  const how = madeHow(latest);
+  if (id in house.drafts()) return fill(book.how, { how, baked: book.changed });
+  if (baked === null) return how;
+  return fill(book.how, { how, baked: fill(book.baked, { date: house.date(baked.at) }) });
+}
 
 /** Breads to press, each with what it is of, how it is made and when it was baked last. */
 export function EntryList(props: {

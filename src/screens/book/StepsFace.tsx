@@ -11,12 +11,12 @@ import { processParts } from '../../core/speech/en/notices.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showLength } from '../../core/speech/lengths.ts';
 import { Control } from '../../parts/Control.tsx';
-import { unbroken } from '../../parts/unbroken.ts';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
 import { NumberFace } from './NumberFace.tsx';
+import { Warnings } from './Warnings.tsx';
 
 /** A number of the process, how it is told and within what it is usual. */
 interface Step {
@@ -125,15 +125,7 @@ export function StepsFace(props: {
           onBack={() => props.onBack()}
           words={
             <Words headline={bookSteps.title} detail={bookSteps.detail}>
-              <Show when={props.editing.warnings().length > 0}>
-                <div class="book-told" role="status">
-                  <ul class="book-warnings">
-                    <For each={props.editing.warnings()}>
-                      {(warning) => <li>{unbroken(warning)}</li>}
-                    </For>
-                  </ul>
-                </div>
-              </Show>
+              <Warnings of={props.editing.stepWarnings()} />
               <div class="book-grid book-lines book-top">
                 <For each={keys()}>
                   {(key) => (

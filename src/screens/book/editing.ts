@@ -1,6 +1,8 @@
 import { createMemo, createSignal, type Accessor } from 'solid-js';
 import { makeRecipe } from '../../core/formula/make-recipe.ts';
 import type { Formula } from '../../core/formula/formula.ts';
+import type { Notice } from '../../core/formula/notice.ts';
+import { processWarnings } from '../../core/formula/process-warnings.ts';
 import { scaleBy, type Scaled, type ScaleBy } from '../../core/formula/scale-by.ts';
 import { freeId, nextVersion, type BookEntry } from '../../core/records/book.ts';
 import { bookMore } from '../../core/speech/en/book.ts';
@@ -30,6 +32,8 @@ export interface Editing {
   readonly scaled: Accessor<Scaled>;
   /** Why it cannot be weighed, or what is unusual about it, in words. */
   readonly warnings: Accessor<readonly string[]>;
+  /** What is unusual about its steps alone. */
+  readonly stepWarnings: Accessor<readonly string[]>;
 }
 
 const USUAL: Scale = { by: 'own', loaves: 2 };
@@ -48,11 +52,12 @@ export function createEditing(house: House, id: Accessor<string>): Editing {
       // Its own piece is what every formula that was read has.
       scaleBy(formula(), ask(USUAL)).scaled!,
   );
+  const tell = (told: readonly Notice[]): readonly string[] =>
+    told.map((notice) => tellNotice(notice, house.ways()));
   const warnings = createMemo(() => {
     const { loaves, piece } = scaled();
     const made = makeRecipe(formula(), { loaves, piece });
-    const told = made.recipe === null ? [made.reason] : made.recipe.warnings;
-    return told.map((notice) => tellNotice(notice, house.ways()));
+    return tell(made.recipe === null ? [made.reason] : made.recipe.warnings);
   });
   return {
     entry,
@@ -79,5 +84,6 @@ export function createEditing(house: House, id: Accessor<string>): Editing {
     setScale,
     scaled,
     warnings,
+    stepWarnings: () => tell(processWarnings(formula().process)),
   };
 }

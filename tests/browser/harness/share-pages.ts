@@ -54,7 +54,7 @@ export const SHARE_PAGES: readonly PageStep[] = [
       await turned(baker, '.slab:has-text("It is right")');
     },
   },
-  to('share, how wet', 'Flour in the bowl'),
+  to('share, how wet', 'The bowl’s flour'),
   to('share, how it keeps', '100 %'),
   to('share, to be kept', 'On the shelf'),
 ];

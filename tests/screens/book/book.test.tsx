@@ -47,7 +47,7 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
     press(/^Lane wheat\s*76/);
     press(/^Salt/);
     expect(headline()).toBe('How do you count percent?');
-    press(/^Of the flour in the bowl/);
+    press(/^Of the bowl’s flour/);
     expect(headline()).toBe('Salt, %');
     key('2');
     press(/^That’s it/);
@@ -149,6 +149,22 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
       { name: 'fresh or soft cheese', keeps: 'perishable', allergens: ['milk'] },
     ]);
     expect(screen.getByRole('status').textContent).toContain('fresh or soft cheese');
+  });
+
+  it('tells beside the steps what is unusual of them, and nothing of the dough', async () => {
+    await open();
+    press(/^Lane wheat\s*76/);
+    press(/^Salt/);
+    press(/^Of all flour/);
+    key('2.8');
+    press(/^That’s it/);
+    expect(screen.getByRole('status').textContent).toContain('Salt is');
+    press(/^Its steps/);
+    expect(screen.queryByRole('status')).toBeNull();
+    press(/^Bench rest/);
+    key('50');
+    press(/^That’s it/);
+    expect(screen.getByRole('status').textContent).toMatch(/^Bench rest: 50\smin; 10\sto/);
   });
 
   it('goes off the list and comes back to it, its versions kept', async () => {

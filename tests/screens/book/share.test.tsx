@@ -68,7 +68,7 @@ it('what is handed on as a file is read by the one reader, and told', async () =
   house.handOn = (file) => Promise.resolve(void handed.push(file)).then(() => 'saved');
   await press(/^File/);
   await until(() => expect(text()).toContain('It is saved.'));
-  await press(/^Plain sheet/);
+  await press(/^Plain table/);
   await until(() => expect(handed).toHaveLength(2));
   expect(handed.map(({ name }) => name)).toEqual(['cherry-hazelnut.json', 'cherry-hazelnut.csv']);
   expect(readFormulas(handed[0]!.text as string)).toEqual({ formulas: [formula] });
@@ -119,7 +119,7 @@ it('a sheet is mended by presses, asks what it leaves open, and is kept in % of 
   await until(() => expect(text()).toContain('row 7: a weight of 0 or more was expected'));
   await press(/^Preis/);
   await until(() => expect(text()).toContain('Whose flour makes 100 %?'));
-  await press(/^Flour in the bowl/);
+  await press(/^The bowl’s flour/);
   await press(/^100/);
   await press(/^In the fridge/);
   await until(() => expect(text()).toContain('Keep this formula?'));
