@@ -54,8 +54,8 @@ const spoils = (salt: number, water: number, allergens: readonly string[] = []):
 /**
  * The table. Salt and water: from memory, in round numbers; hard cheese's 1.7 % of salt is general
  * knowledge too, and packets differ by half. What spoils is as the care page has it (fresh and soft
- * cheese, cooked egg, meat, vegetables, cooked grain, potato, what stands in oil); fresh herbs and cut
- * fruit are put with it to be on the safe side (judgement). Hard, aged, pasteurised cheese may stand
+ * cheese, cooked egg, meat, vegetables, cooked grain, potato, what stands in oil or brine); fresh herbs
+ * and cut fruit are put with it to be on the safe side (judgement). Hard, aged, pasteurised cheese may stand
  * at up to 30 °C (Bishop & Smukowski 2006). Allergens: those that US, EU and Canadian law has named;
  * local rules come first.
  */
@@ -66,8 +66,9 @@ export const FILLING_FACTS: Readonly<Record<FillingKind, FillingFacts>> = {
   seeds: dry(0, 5),
   sesame: dry(0, 5, ['sesame']),
   chocolate: dry(0, 1, ['milk, if the packet says so', 'soya, if the packet says so']),
+  // From a new pack; in brine, or in a pack that is open, they spoil (docs/decisions/olives.md).
   dryOlives: dry(7, 40),
-  brinedOlives: { ...dry(3.5, 75), from: 'fridge' },
+  brinedOlives: spoils(3.5, 75),
   driedTomato: dry(3, 15, ['sulphites, if the packet says so']),
   inOil: spoils(2, 45),
   driedHerbs: dry(0, 8),

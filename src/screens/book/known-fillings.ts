@@ -23,7 +23,7 @@ const KNOWN: Readonly<Record<KnownFilling, Known>> = {
   linseed: { kind: 'seeds', prepare: ['soak'] },
   raisin: { kind: 'driedFruit', prepare: ['soak', 'drain'] },
   apricot: { kind: 'driedFruit', prepare: ['cut'] },
-  olive: { kind: 'brinedOlives', prepare: ['drain'] },
+  olive: { kind: 'dryOlives', prepare: ['cut'] },
   hardCheese: { kind: 'hardCheese', prepare: ['cut'] },
 };
 

@@ -126,14 +126,15 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
     expect(screen.getByRole('status').textContent).toContain('Filling is');
   });
 
-  it('knows what a filling of the list brings: the salt of olives counts', async () => {
+  it('knows what a filling of the list brings: the salt of olives counts, and none of brine is on it', async () => {
     const house = await open();
     press(/^Lane wheat\s*76/);
     press(/^Add a filling/);
-    press(/^olives, stoned/);
+    expect(screen.queryByRole('button', { name: /brine/ })).toBeNull();
+    press(/olives/);
     const [olives] = house.drafts()['lane-wheat']!.fillings;
-    expect(olives).toMatchObject({ id: 'olive', pct: 10, brings: { salt: 3.5, water: 75 } });
-    expect(olives).toMatchObject({ keeps: 'shelf', from: 'fridge', prepare: ['drain'] });
+    expect(olives).toMatchObject({ id: 'olive', pct: 10, brings: { salt: 7, water: 40 } });
+    expect(olives).toMatchObject({ keeps: 'shelf', from: 'shelf', prepare: ['cut'] });
   });
 
   it('takes a filling of no list by what it is most like, with nothing typed', async () => {

@@ -124,7 +124,7 @@ export const fillingNames = {
   linseed: 'linseed',
   raisin: 'raisins',
   apricot: 'dried apricots',
-  olive: 'olives, stoned',
+  olive: 'dry-cured olives, new pack',
   hardCheese: 'hard cheese, in cubes',
 } as const;
 

@@ -8,7 +8,7 @@ export const fillingKinds: Readonly<Record<FillingKind, string>> = {
   seeds: 'seeds',
   sesame: 'sesame',
   chocolate: 'chocolate',
-  dryOlives: 'dry-cured olives',
+  dryOlives: 'dry-cured olives, new pack',
   brinedOlives: 'olives in brine',
   driedTomato: 'dried tomatoes, dry',
   inOil: 'vegetables or herbs in oil',
