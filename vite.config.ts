@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
+import type { Rolldown } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { shipLicences } from './assets/make/ship-licences.ts';
 import { partsPage } from './tests/screens/gallery/dev-page.ts';
@@ -44,6 +45,13 @@ const inOneWorld = (name: string) => {
   return { root, test: { ...test, isolate: false } };
 };
 
+/** What is made of Solid, with the build of it that a browser gets. */
+const inSolid = (name: string, test: object) => ({
+  plugins: [solid()],
+  root: here('.'),
+  test: { name, root: here('.'), ...test },
+});
+
 /** A real Chromium on the built app: slow to start, and no two files at once on a small machine. */
 const inBrowser = {
   root: here('.'),
@@ -69,6 +77,17 @@ const inFaults = {
   },
 };
 
+let started: Set<string> | undefined;
+/** What is imported, or imported by what is imported, before the page can show anything: one piece. */
+const whatStarts = (id: string, graph: Rolldown.ChunkingContext): string | null => {
+  if (!started) {
+    started = new Set([here('src/index.html')]);
+    for (const seen of started)
+      for (const next of graph.getModuleInfo(seen)?.importedIds ?? []) started.add(next);
+  }
+  return started.has(id) ? 'first' : null;
+};
+
 export default defineConfig({
   root: 'src',
   publicDir: '../assets',
@@ -87,14 +106,12 @@ export default defineConfig({
     rolldownOptions: {
       checks: { bundlerTimings: false },
       output: {
-        // One piece packs smaller than the four it would be split into for the later chunks' sake. Of the
-        // kitchen's fold only what an empty one is shown with: the rest comes with its first fact.
+        // Two pieces pack smaller, and come sooner, than the two hundred they would be split into for the
+        // later chunks' sake: what the page starts with, and what its pages share.
         codeSplitting: {
           groups: [
-            {
-              name: 'first',
-              test: /node_modules\/(xstate|solid-js)\/|\/machines\/(?!kitchen\/(?!kitchen\.|ringing\.))/,
-            },
+            { name: whatStarts, priority: 1 },
+            { name: 'house', test: /\/(src|machines)\//, minShareCount: 2 },
           ],
         },
       },
@@ -131,17 +148,18 @@ export default defineConfig({
       inOneWorld('core'),
       inOneWorld('machines'),
       inOneWorld('truth'),
-      {
-        plugins: [solid()],
-        root: here('.'),
-        test: {
-          name: 'dom',
-          root: here('.'),
-          include: ['tests/{screens,adapters,app}/**/*.test.{ts,tsx}'],
-          setupFiles: 'tests/screens/settle.ts',
-          environment: 'jsdom',
-        },
-      },
+      inSolid('app', {
+        include: ['tests/{screens,adapters,app}/**/*.test.ts'],
+        environment: 'node',
+        isolate: false,
+      }),
+      // Whoever needs a page says so by its ending: an environment of its own costs a second a file.
+      inSolid('dom', {
+        include: ['tests/{screens,adapters,app}/**/*.test.tsx'],
+        setupFiles: 'tests/screens/settle.ts',
+        environment: 'jsdom',
+        pool: 'vmForks',
+      }),
       inNode('serve'),
       inNode('lint'),
       inBrowser,
