@@ -1,3 +1,4 @@
+// @vitest-environment jsdom
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { exportLog } from '../../src/adapters/backup.ts';
 import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';

@@ -1,3 +1,4 @@
+// @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { makeClock } from '../../src/adapters/clock.ts';
 import { makeRehearsalClock } from '../../src/adapters/rehearsal-clock.ts';

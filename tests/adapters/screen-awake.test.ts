@@ -1,3 +1,4 @@
+// @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { ScreenAwake } from '../../machines/ports.ts';
 import { makeScreenAwake } from '../../src/adapters/screen-awake.ts';

@@ -1,3 +1,4 @@
+// @vitest-environment jsdom
 import { afterEach, expect, it, vi } from 'vitest';
 import { makeShowing } from '../../src/adapters/showing.ts';
 

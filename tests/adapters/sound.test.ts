@@ -1,3 +1,4 @@
+// @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { watchAudio } from '../../src/adapters/sound/audio-clock.ts';
 import { prepare, ring } from '../../src/adapters/sound/ring.ts';

@@ -1,3 +1,4 @@
+// @vitest-environment jsdom
 import { expect, it } from 'vitest';
 import { isNight, openWays, readWays } from '../../src/app/ways.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';

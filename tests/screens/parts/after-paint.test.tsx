@@ -91,19 +91,6 @@ describe('a sheet', () => {
   });
 });
 
-it('a sheet gives the focus back in a page that is gone without asking for the page', () => {
-  render(() => (
-    <Sheet title="Ways">
-      <p>Dark</p>
-    </Sheet>
-  ));
-  cleanup();
-  vi.stubGlobal('document', undefined);
-  vi.stubGlobal('HTMLElement', undefined);
-  expect(painted).not.toThrow();
-  vi.unstubAllGlobals();
-});
-
 describe('a caption', () => {
   it('is a live region whether it is seen or only heard', () => {
     const [seen, setSeen] = createSignal(true);
