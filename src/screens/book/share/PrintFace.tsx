@@ -4,12 +4,13 @@ import { LOAVES, makeRecipe } from '../../../core/formula/make-recipe.ts';
 import { benchSheet as words, share } from '../../../core/speech/en/share.ts';
 import { tellNotice } from '../../../core/speech/tell-notice.ts';
 import { Control } from '../../../parts/Control.tsx';
+import { printPage } from '../../../parts/print-page.ts';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Stepper } from '../../../parts/Stepper.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { BookPage } from '../BookPage.tsx';
-import { printSheet } from './print-sheet.tsx';
+import { BenchSheet } from './BenchSheet.tsx';
 import { benchView } from './sheet-view.ts';
 
 /** How many loaves, and the sheet for the bench is printed. */
@@ -60,7 +61,7 @@ export function PrintFace(props: {
           disabled={view() === null}
           onPress={() => {
             const sheet = view();
-            if (sheet) printSheet(sheet);
+            if (sheet) printPage(() => <BenchSheet view={sheet} />);
           }}
         />
       }

@@ -1,20 +1,20 @@
+import type { JSX } from 'solid-js';
 import { render } from 'solid-js/web';
-import { BenchSheet } from './BenchSheet.tsx';
-import type { BenchView } from './sheet-view.ts';
+import './PrintedPage.css';
 
 /** Lets go of what was laid beside the page for the last print. */
 let last: (() => void) | null = null;
 
 /**
- * One page of paper, laid beside the program and shown to the printer alone. Some devices print only
- * after this has come back: it stays until they say that they have, or until the next one.
+ * Prints one page of paper. It is laid beside the program and shown to the printer alone; some devices
+ * print only after this has come back, so it stays until they say that they have, or until the next one.
  */
-export function printSheet(view: BenchView): void {
+export function printPage(content: () => JSX.Element): void {
   last?.();
   const page = document.createElement('div');
   page.className = 'printed-page';
   document.body.append(page);
-  const undo = render(() => <BenchSheet view={view} />, page);
+  const undo = render(content, page);
   const gone = (): void => {
     last = null;
     window.removeEventListener('afterprint', gone);
