@@ -9,36 +9,33 @@ import { showSpread } from './spread.ts';
 
 /** `npm run bench`: figures of this machine, as it is just now. */
 const SPREAD = 'p50 / p95 / worst';
+const WIDE = 92;
 const site = await builtSite();
-const rows: [string, string][] = [];
-rows.push(['first load, script and style, gz', `${(firstLoad(site).bytes / 1000).toFixed(1)} kB`]);
+/** Told as soon as it is known: the whole table takes its minutes. */
+const tell = (name: string, figure: string): void => console.log(`${name.padEnd(WIDE)}  ${figure}`);
+tell('first load, script and style, gz', `${(firstLoad(site).bytes / 1000).toFixed(1)} kB`);
 const fold = refold(3000);
-rows.push([`refold of ${fold.facts} facts`, `${fold.ms.toFixed(0)} ms`]);
+tell(`refold of ${fold.facts} facts`, `${fold.ms.toFixed(0)} ms`);
 const { beliefUpdate } = await asBuilt<typeof import('./belief.ts')>('./belief.ts');
 const update = beliefUpdate();
-rows.push([
+tell(
   `belief and window over 48 h, ${update.signs} signs, p50 / p95`,
   `${update.p50.toFixed(2)} / ${update.p95.toFixed(2)} ms`,
-]);
+);
 const { planTimes } = await asBuilt<typeof import('./planner.ts')>('./planner.ts');
 for (const { what, times } of planTimes()) {
   const [p50, p95, worst] = [times.p50, times.p95, times.worst].map((ms) => ms.toFixed(2));
-  rows.push([`${what}, ${times.presses} questions, ${SPREAD}`, `${p50} / ${p95} / ${worst} ms`]);
+  tell(`${what}, ${times.presses} questions, ${SPREAD}`, `${p50} / ${p95} / ${worst} ms`);
 }
 for (const throttle of [1, 6]) {
   const times = await pressToPaint(site, throttle);
-  rows.push([
-    `press → paint at ${throttle}×, ${times.presses} presses, ${SPREAD}`,
-    showSpread(times),
-  ]);
+  tell(`press → paint at ${throttle}×, ${times.presses} presses, ${SPREAD}`, showSpread(times));
 }
 const moved = await pressToMoved(site, 6);
-rows.push([
+tell(
   `reading taken → moved hour painted at 6×, ${moved.presses} readings, ${SPREAD}`,
   showSpread(moved),
-]);
+);
 for (const [kind, times] of await interactionToPaint(site, 6)) {
-  rows.push([`INP at 6×, ${kind}, ${times.presses} presses, ${SPREAD}`, showSpread(times)]);
+  tell(`INP at 6×, ${kind}, ${times.presses} presses, ${SPREAD}`, showSpread(times));
 }
-const wide = Math.max(...rows.map(([name]) => name.length));
-for (const [name, figure] of rows) console.log(`${name.padEnd(wide)}  ${figure}`);
