@@ -1,5 +1,4 @@
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'vite';
@@ -9,7 +8,9 @@ import { build } from 'vite';
  * names every inner function at each call, and measures that.
  */
 export async function asBuilt<T>(file: string): Promise<T> {
-  const outDir = mkdtempSync(join(tmpdir(), 'bench-'));
+  // Where the libraries it keeps outside itself are found.
+  const libraries = fileURLToPath(new URL('../../node_modules/', import.meta.url));
+  const outDir = mkdtempSync(join(libraries, '.bench-'));
   await build({
     configFile: false,
     logLevel: 'error',
@@ -20,5 +21,7 @@ export async function asBuilt<T>(file: string): Promise<T> {
       rollupOptions: { output: { entryFileNames: 'built.mjs' } },
     },
   });
-  return (await import(pathToFileURL(join(outDir, 'built.mjs')).href)) as T;
+  const built = (await import(pathToFileURL(join(outDir, 'built.mjs')).href)) as T;
+  rmSync(outDir, { recursive: true });
+  return built;
 }

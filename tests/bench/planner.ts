@@ -3,6 +3,7 @@ import { boardOf } from '../../src/core/day/plan/board.ts';
 import { onePlan } from '../../src/core/day/plan/one-plan.ts';
 import type { PlanInput } from '../../src/core/day/plan/types.ts';
 import { anyInstance } from '../core/day/support/instances.ts';
+import { answerTwice, seedsFrom, timesFaster } from '../core/day/support/solver.ts';
 import { spreadOf, type Spread } from './spread.ts';
 
 /** Times of one kind of question, the planner warm as after a day's first plans. */
@@ -46,4 +47,18 @@ export function planTimes(): PlanTimes[] {
     { what: 'plan of two bakes, proven, with slack', times: timesOf(two, plan) },
     { what: 'one bake that fits nowhere: what would do, and why', times: timesOf(none, plan) },
   ];
+}
+
+/** How many times faster than the solver HiGHS a plan is found in one process, by the number of bakes. */
+export async function againstSolver(): Promise<{ batches: number; median: number; of: number }[]> {
+  const asked = [
+    { batches: 1, seeds: seedsFrom(1001, 60) },
+    { batches: 2, seeds: seedsFrom(1, 20) },
+  ];
+  const found = [];
+  for (const { batches, seeds } of asked) {
+    const ratios = timesFaster(await answerTwice(seeds, batches));
+    found.push({ batches, median: ratios[Math.floor(ratios.length / 2)]!, of: ratios.length });
+  }
+  return found;
 }

@@ -22,11 +22,18 @@ tell(
   `belief and window over 48 h, ${update.signs} signs, p50 / p95`,
   `${update.p50.toFixed(2)} / ${update.p95.toFixed(2)} ms`,
 );
-const { planTimes } = await asBuilt<typeof import('./planner.ts')>('./planner.ts');
+const { againstSolver, planTimes } = await asBuilt<typeof import('./planner.ts')>('./planner.ts');
 for (const { what, times } of planTimes()) {
   const [p50, p95, worst] = [times.p50, times.p95, times.worst].map((ms) => ms.toFixed(2));
   tell(`${what}, ${times.presses} questions, ${SPREAD}`, `${p50} / ${p95} / ${worst} ms`);
+  // A kitchen tablet's script runs at about an eighth of this machine's: a judgement, none was measured.
+  tell('  on a tablet, eight times as long', `about ${(8 * times.p50).toFixed(0)} ms`);
 }
+for (const { batches, median, of } of await againstSolver())
+  tell(
+    `plans of ${batches} at once, ${of} questions: faster than the solver HiGHS by`,
+    `${median.toFixed(0)}×`,
+  );
 for (const throttle of [1, 6]) {
   const times = await pressToPaint(site, throttle);
   tell(`press → paint at ${throttle}×, ${times.presses} presses, ${SPREAD}`, showSpread(times));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { answerTwice, disagreeing, seedsFrom } from '../core/day/support/solver.ts';
+import { answerTwice, disagreeing, seedsFrom, timesFaster } from '../core/day/support/solver.ts';
 
 /**
  * Sixty bakes alone and twenty pairs, the answers and times of both printed. The planner is to be so
@@ -12,10 +12,7 @@ describe('the planner against the solver HiGHS', () => {
   ])('$batches at once: same cost, faster', async ({ batches, seeds, faster }) => {
     const began = performance.now();
     const answers = await answerTwice(seeds, batches);
-    const ratios = answers
-      .filter(({ theirs }) => theirs !== null)
-      .map(({ ms }) => ms.theirs / ms.ours)
-      .sort((a, b) => a - b);
+    const ratios = timesFaster(answers);
     const median = ratios[Math.floor(ratios.length / 2)]!;
     console.log(
       `${batches} at once: ${answers.length} questions, ${ratios.length} with a plan, ` +
