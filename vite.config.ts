@@ -164,6 +164,8 @@ export default defineConfig({
       inNode('lint'),
       inBrowser,
       inFaults,
+      // The browser's walks once more, each page on every tablet.
+      { root: here('.'), test: { ...inBrowser.test, name: 'tablets', testTimeout: 600_000 } },
     ],
   },
 });

@@ -3,6 +3,7 @@ import { Baker } from './harness/baker.ts';
 import { captionCovers } from './harness/caption.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { tabletsNow } from './harness/tablets.ts';
 import { WHOLE_BAKE } from './harness/whole-bake.ts';
 
 it('lets no caption lie over a word that is pressed, counted down or weighed', async () => {
@@ -19,7 +20,7 @@ it('lets no caption lie over a word that is pressed, counted down or weighed', a
   const to = WHOLE_BAKE.findIndex(({ name }) => name === 'bulk-roll');
   let seen = 0;
   for (const { name, go } of WHOLE_BAKE.slice(from, to)) {
-    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+    for (const view of tabletsNow()) {
       await app.setViewport(view);
       for (const text of ['plain', 'bigger']) {
         await app.page.evaluate((t) => (document.documentElement.dataset['text'] = t), text);

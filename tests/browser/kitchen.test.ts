@@ -1,7 +1,8 @@
 import { expect, it, vi } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
-import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { openApp, type ViewportName } from './harness/open-app.ts';
+import { tabletsNow } from './harness/tablets.ts';
 
 const MM: Readonly<Record<ViewportName, number>> = { wide: 0.17, small: 0.1925, tall: 0.1785 };
 
@@ -9,7 +10,7 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   const app = await openApp();
   const baker = new Baker(app);
   const measure = async (name: string) => {
-    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+    for (const view of tabletsNow()) {
       await app.setViewport(view);
       await app.screenshot(`kitchen-${name}-${view}`);
       const found = await app.page.evaluate(() => ({

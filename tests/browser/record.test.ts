@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
-import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { openApp, type ViewportName } from './harness/open-app.ts';
+import { tabletsNow } from './harness/tablets.ts';
 import { settled } from './harness/settled.ts';
 
 declare const mic: { readonly seconds: number; readonly live: number };
@@ -42,7 +43,7 @@ it('records a clip in a grown-up’s voice, keeps it on the tablet and says it f
   await app.reopen();
   const baker = new Baker(app);
   const measure = async (name: string) => {
-    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+    for (const view of tabletsNow()) {
       await app.setViewport(view);
       for (const text of ['bigger', 'plain']) {
         await app.page.evaluate(

@@ -4,9 +4,10 @@ import { join, sep } from 'node:path';
 import { expect, inject, onTestFinished, test } from 'vitest';
 import { serve } from '../../src/serve/serve.ts';
 import { expectNoFaults } from './harness/faults.ts';
-import { openApp, untilKept, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { openApp, untilKept } from './harness/open-app.ts';
+import { tabletsNow } from './harness/tablets.ts';
 
-test.each(Object.keys(VIEWPORTS) as ViewportName[])(
+test.each(tabletsNow())(
   'the built app opens on the %s tablet and asks nothing of other places',
   async (viewport) => {
     const app = await openApp({ viewport, kept: true });

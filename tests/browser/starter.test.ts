@@ -1,14 +1,15 @@
 import { expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
-import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { openApp, type ViewportName } from './harness/open-app.ts';
+import { tabletsNow } from './harness/tablets.ts';
 
 it('feeds the starter by one press, and every page of it fits its screen', async () => {
   const app = await openApp();
   const baker = new Baker(app);
   /** `readOn`: where the words are read on, for a notice takes their height. */
   const measure = async (name: string, readOn: readonly ViewportName[] = []) => {
-    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+    for (const view of tabletsNow()) {
       await app.setViewport(view);
       await app.screenshot(`starter-${name}-${view}`);
       const over = await app.page.evaluate(() => ({

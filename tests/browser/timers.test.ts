@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
-import { openApp, VIEWPORTS, type ViewportName } from './harness/open-app.ts';
+import { openApp } from './harness/open-app.ts';
+import { tabletsNow } from './harness/tablets.ts';
 
 /** A slab by millimetres of the screen it stands on, as the app itself reckons them. */
 const slab = (baker: Baker) =>
@@ -12,7 +13,7 @@ const slab = (baker: Baker) =>
     return { width: width / mm, height: height / mm, inside };
   });
 
-it.each(Object.keys(VIEWPORTS) as ViewportName[])(
+it.each(tabletsNow())(
   'a timer at %s is set, outlives a reload, is heard, stopped and taken back',
   async (viewport) => {
     const app = await openApp({ viewport });

@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
-import { openApp, VIEWPORTS, type App, type ViewportName } from './harness/open-app.ts';
+import { openApp, type App } from './harness/open-app.ts';
+import { tabletsNow } from './harness/tablets.ts';
 import { settled } from './harness/settled.ts';
 import { WHOLE_BAKE } from './harness/whole-bake.ts';
 
@@ -37,7 +38,7 @@ const clipped = async (app: App): Promise<readonly string[]> => {
 };
 
 const everywhere = async (app: App, name: string): Promise<void> => {
-  for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+  for (const view of tabletsNow()) {
     await app.setViewport(view);
     await app.turn(50);
     await app.screenshot(`ways-${name}-${view}`);
@@ -160,7 +161,7 @@ it('is held against a bank card, stays so, and fits at 3 and at 8 px a millimetr
       document.documentElement.style.setProperty('--px-per-mm', String(px));
     }, pxPerMm);
     await everywhere(app, `read-${pxPerMm}`);
-    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+    for (const view of tabletsNow()) {
       await app.setViewport(view);
       const over = await app.page.evaluate(
         () => document.documentElement.scrollHeight - innerHeight,

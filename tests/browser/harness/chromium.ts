@@ -1,6 +1,5 @@
 import { chromium, type Browser } from 'playwright-core';
 import { findBrowser } from '../../../src/serve/prepare/find-browser.mjs';
-import { closeLater } from './open.ts';
 
 /** Quiet, and unable to reach anything but this machine. */
 export const FLAGS: readonly string[] = [
@@ -25,14 +24,11 @@ let shared: Promise<Browser> | null = null;
 
 async function launch(): Promise<Browser> {
   const browser = await chromium.launch({ executablePath: await chromiumPath(), args: [...FLAGS] });
-  closeLater(async () => {
-    shared = null;
-    await browser.close();
-  });
+  browser.on('disconnected', () => (shared = null));
   return browser;
 }
 
-/** One Chromium for all tests of a file, started when first needed. */
+/** One Chromium for all test files, started when first needed; it ends with the process that asked. */
 export function sharedBrowser(): Promise<Browser> {
   shared ??= launch();
   return shared;

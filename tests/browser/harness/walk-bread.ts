@@ -26,7 +26,7 @@ const MOST_STEPS = 400;
 
 /** Walks two loaves of a bread from the start page to its note, and holds the log against the way. */
 export async function walkBread(way: Way): Promise<void> {
-  const app = await openApp({ kept: true });
+  const app = await openApp();
   const walker = new Walker(new Baker(app), way);
   await walker.baker.begin('22', way.bread);
   for (let n = 0; n < MOST_STEPS; n += 1) {

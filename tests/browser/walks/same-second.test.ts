@@ -3,7 +3,8 @@ import { Baker } from '../harness/baker.ts';
 import { expectNoFaults } from '../harness/faults.ts';
 import { actsOf, logOf } from '../harness/logged.ts';
 import { ManyWalker } from '../harness/many-walker.ts';
-import { openApp, VIEWPORTS, type ViewportName } from '../harness/open-app.ts';
+import { openApp } from '../harness/open-app.ts';
+import { tabletsNow } from '../harness/tablets.ts';
 
 const MINUTE = 60_000;
 
@@ -50,7 +51,7 @@ it('rings for two bakes due in the same second one after the other, and loses ne
     expect(seen).toMatchObject({ call: 'act', others: [{ name: other, late: true }] });
     expect(await app.page.locator('.call').count()).toBe(1);
     await expect.poll(() => app.page.locator('.caption').innerText()).toContain(`${bake} bake`);
-    for (const view of Object.keys(VIEWPORTS) as ViewportName[]) {
+    for (const view of tabletsNow()) {
       await app.setViewport(view);
       await app.screenshot(`same-second-${bake}-${view}`);
       expect(await app.axe(), `${bake}, ${view}`).toEqual([]);
