@@ -44,7 +44,7 @@ const POOR: Equipment = {
   ...EQUIPMENT,
   fridge: { ...EQUIPMENT.fridge, celsius: 8, holds: 1 },
   oven: { ...EQUIPMENT.oven, most: 215, parchment: 200, atDial: 247, preheat: 95 },
-  bowls: { ...EQUIPMENT.bowls, count: 1 },
+  bowls: { count: 1, kilos: 3, litres: 3 },
 };
 
 /** What would end the bake at its levain. */

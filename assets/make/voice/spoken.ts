@@ -32,6 +32,7 @@ const DOUGH = [
   /^(mix|bulk|shape|weigh)\..*\.(spoken|care)$/,
   /^weigh\.weighRough$/,
   /^bulk\.fillingSlows$/,
+  /^bowls\.(bowlClock\.later|bowlWeigh\.(spoken|more))$/,
   /^doubts\.warmPlace$/,
   /^signs\.bulkSigns\..*\.(ask|label)$/,
   /^verdicts\.(verdicts\.bulk\.because\.|readyForCold)/,

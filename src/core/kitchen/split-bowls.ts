@@ -1,6 +1,8 @@
 import { roundForScale } from '../formula/round-for-scale.ts';
-import type { WeighLine } from '../formula/recipe.ts';
-import { MINUTE, type Instant, type Minutes } from '../units.ts';
+import type { Recipe, WeighLine } from '../formula/recipe.ts';
+import { MINUTE, type Grams, type Instant, type Minutes } from '../units.ts';
+import { bowlsFor } from './bowls.ts';
+import type { Equipment } from './equipment.ts';
 
 /** Minutes from one bowl's mix to the next. Common practice, no source. */
 export const BOWL_MINUTES: Minutes = 6;
@@ -47,3 +49,21 @@ export const bowlClocks = (
   first: Instant,
   bowls: readonly Pick<Bowl, 'later'>[],
 ): readonly Instant[] => bowls.map(({ later }) => first + later * MINUTE);
+
+/**
+ * A recipe's dough in as many of this kitchen's bowls as it wants: all that is weighed but the feed,
+ * which is one jar. Where one bowl takes it, that one has all of it.
+ */
+export const recipeBowls = (
+  { lines, dough }: Pick<Recipe, 'lines' | 'dough'>,
+  { bowls }: Pick<Equipment, 'bowls'>,
+): readonly Bowl[] =>
+  splitBowls([...lines.first, ...lines.second, ...lines.filling], bowlsFor(dough, bowls));
+
+/** What each bowl takes of one line, by its item, g; what no bowl has is nothing. */
+export const sharesOf = (bowls: readonly Pick<Bowl, 'lines'>[], item: string): readonly Grams[] =>
+  bowls.map(({ lines }) => lines.find((line) => line.item === item)?.grams ?? 0);
+
+/** Dough in one bowl, g, in whole tenths. */
+export const doughIn = ({ lines }: Pick<Bowl, 'lines'>): Grams =>
+  lines.reduce((sum, { grams }) => sum + Math.round(grams * 10), 0) / 10;

@@ -2,12 +2,14 @@ import type { Notice } from '../formula/notice.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import { fridgeAdvice } from '../oven/fridge-load.ts';
 import { heatShort } from '../oven/oven-heat.ts';
+import { showLength } from '../speech/lengths.ts';
 import type { Celsius } from '../units.ts';
 import { bowlsFor } from './bowls.ts';
 import { type Equipment } from './equipment.ts';
 import { DIAL, FRIDGE_MOST, POT_LITRES_A_KILO } from './limits.ts';
 import { coldDough } from './pots.ts';
 import { placesFor, takesHeat } from './places.ts';
+import { BOWL_MINUTES } from './split-bowls.ts';
 
 /** A pot is heated at this, and loaves go in at the low end of 230–250, °C. Source: seen in print. */
 const POT_HEAT: Celsius = 260;
@@ -21,7 +23,12 @@ const bowls = ({ dough }: Recipe, equipment: Equipment): readonly Notice[] => {
   const count = bowlsFor(dough, equipment.bowls);
   if (count === 1) return [];
   const short = equipment.bowls.count !== null && equipment.bowls.count < count;
-  return [{ key: short ? 'bowlsShort' : 'bowlsSplit', values: { count } }];
+  return [
+    {
+      key: short ? 'bowlsShort' : 'bowlsSplit',
+      values: { count, grams: Math.round(dough / count), minutes: showLength(BOWL_MINUTES) },
+    },
+  ];
 };
 
 /** Many warm loaves warm the fridge, and each other: they go in group by group. */

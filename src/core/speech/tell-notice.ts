@@ -15,6 +15,9 @@ const templates: Readonly<Record<string, string>> = {
 };
 const parts: Readonly<Record<string, string>> = processParts;
 
+/** In any notice a number of this name is a weight. */
+const WEIGHT = 'grams';
+
 /** Notices whose numbers are weights, and those whose numbers are heats; the others have none. */
 const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = {
   pieceOutside: showWeight,
@@ -48,7 +51,7 @@ export function tellNotice({ key, values }: Notice, units: Units): string {
       Object.entries(values).map(([name, value]) => [
         name,
         typeof value === 'number'
-          ? number(value, units)
+          ? (name === WEIGHT ? showWeight : number)(value, units)
           : name === 'part'
             ? (parts[value] ?? value)
             : value,

@@ -1,11 +1,16 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { planOutline } from '../../core/day/outline.ts';
+import type { WeighLine } from '../../core/formula/recipe.ts';
+import { recipeBowls, sharesOf } from '../../core/kitchen/split-bowls.ts';
 import { warnOf } from '../../core/kitchen/warn-of.ts';
+import { bowlPage } from '../../core/speech/en/bowls.ts';
 import { night } from '../../core/speech/en/kitchen.ts';
 import { readThrough } from '../../core/speech/en/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showShares } from '../../core/speech/in-bowls.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
+import { unbroken } from '../../parts/unbroken.ts';
 import type { House } from '../house.ts';
 import { loadSize } from '../load-size.ts';
 import './ReadThrough.css';
@@ -33,6 +38,18 @@ export default function ReadThrough(props: {
     const lines = context()?.recipe.lines;
     return lines ? [...lines.first, ...lines.second, ...lines.filling] : [];
   });
+  const bowls = createMemo(() => {
+    const recipe = context()?.recipe;
+    return recipe ? recipeBowls(recipe, props.house.equipment()) : [];
+  });
+  /** A line with what each bowl takes of it, where there are several. */
+  const need = ({ item, grams, name }: WeighLine): string => {
+    const ways = props.house.ways();
+    const facts = shown({ grams, name }, ways);
+    return bowls().length < 2
+      ? fill(readThrough.line, facts)
+      : fill(bowlPage.needs, { ...facts, shares: showShares(sharesOf(bowls(), item), ways) });
+  };
   const warned = createMemo(() => {
     const bake = context();
     if (!bake) return [];
@@ -66,11 +83,7 @@ export default function ReadThrough(props: {
             <For each={warned()}>{(w) => <li>{tellNotice(w, props.house.ways())}</li>}</For>
           </ul>
           <ul class="through-needs" aria-label={readThrough.needs}>
-            <For each={needs()}>
-              {({ grams, name }) => (
-                <li>{fill(readThrough.line, shown({ grams, name }, props.house.ways()))}</li>
-              )}
-            </For>
+            <For each={needs()}>{(line) => <li>{unbroken(need(line))}</li>}</For>
           </ul>
         </div>
       )}

@@ -15,6 +15,7 @@ import type { StageWords } from '../../core/speech/words.ts';
 import type { Instant, Units } from '../../core/units.ts';
 import { ACTS } from './acts.ts';
 import { factsOf } from './facts-of.ts';
+import { bowlsLine } from './bowls-view.ts';
 import { earlyPress } from './early.ts';
 import { areSeveral, bakeName } from '../bake-name.ts';
 import { atItsBake, type Focus } from '../focus.ts';
@@ -174,7 +175,7 @@ export function benchView(
   const asked =
     task ??
     left ??
-    weighView(focus, stage, units) ??
+    weighView(focus, stage, units, equipment) ??
     (meta.list && lists
       ? lists(focus, meta.list, loavesOver(kitchen, focus.bake.context.id), kitchen, {
           height: equipment.height ?? 0,
@@ -188,6 +189,7 @@ export function benchView(
   const show = (template: string) => fill(template, shown(facts, units));
   const warm = (write: typeof shown) =>
     warmPlaceWords(focus, Math.max(now, kitchen.now), hour, (of) => write(of, units));
+  const bowls = task || left ? null : bowlsLine(focus, stage, equipment, hour, units);
   const whose = areSeveral(kitchen) ? bakeName(kitchen, bench.bake.context.id, hour) : null;
   const place = show(placeOf(kitchen, bench, stage, hour, whose !== null));
   return {
@@ -197,13 +199,15 @@ export function benchView(
     place: whose === null ? place : fill(several.place, { bake: whose, place }),
     whose,
     headline: show(asked.headline),
-    detail: show(task ? asked.detail : waitDetail(asked.detail, focus, warm(shown))),
+    detail: [show(task ? asked.detail : waitDetail(asked.detail, focus, warm(shown))), bowls?.shown]
+      .filter(Boolean)
+      .join(' '),
     care:
       asked.care ??
       careOf(kitchen, focus, stage, words.care ? show(words.care) : null, equipment, units, hour),
     spoken:
       (task ? fill(task.spoken, said(facts, units)) : asked.spoken) ??
-      [fill(words.spoken, said(facts, units)), warm(said)].filter(Boolean).join(' '),
+      [fill(words.spoken, said(facts, units)), warm(said), bowls?.said].filter(Boolean).join(' '),
     closing: asked.closing ?? null,
     slab: { ...asked.slab, label: show(asked.slab.label), then: show(asked.slab.then) },
     tiles: [...asked.tiles, ...(task ? [] : taskTiles(focus))].map((tile) => ({
@@ -212,7 +216,7 @@ export function benchView(
     })),
     ahead: task ? 0 : aheadOf(focus).length,
     third: asked.third ?? thirdOf(focus, stage, asked.ready !== undefined),
-    lines: asked.lines ?? besideLines(focus, stage, units),
+    lines: asked.lines ?? besideLines(focus, stage, units, equipment),
     progress: asked.progress ?? null,
     deadline: deadlineOf(machine),
     waits: waitsOf(kitchen, focus, equipment),

@@ -7,6 +7,7 @@ import type { Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
+import { bowlTouch } from './bowl-touch.ts';
 import type { DayShown } from './day-shown.ts';
 import { DayMore } from './DayMore.tsx';
 import { DayPage } from './DayPage.tsx';
@@ -102,6 +103,9 @@ export function TapePage(props: {
             day={props.day}
             touch={its()}
             pinned={read().stays(its())}
+            bowls={bowlTouch(props.ask, its(), props.house.equipment(), (at) =>
+              props.house.hour(at),
+            )}
             note={props.pinNote}
             onPin={props.onPin && ((at) => props.onPin!(its().batch, its().name, at))}
             onBack={() => setOpen(null)}

@@ -3,6 +3,7 @@ import type { PlannedTouch } from '../../core/day/plan/types.ts';
 import { dayPlan, touchPage } from '../../core/speech/en/day.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
+import { unbroken } from '../../parts/unbroken.ts';
 import type { House } from '../house.ts';
 import { AsksPage } from './AsksPage.tsx';
 import type { DayShown } from './day-shown.ts';
@@ -17,6 +18,8 @@ export function TouchPage(props: {
   readonly day: DayShown;
   readonly touch: PlannedTouch;
   readonly pinned: boolean;
+  /** How much later the dough's other bowls are. */
+  readonly bowls: string | null;
   /** What the last press came to, where it did not fit. */
   readonly note: string | undefined;
   /** Puts it to an hour, or (null) lets it go; left out where the plan stands. */
@@ -48,6 +51,7 @@ export function TouchPage(props: {
     >
       <div class="day-lines">
         <Show when={props.note}>{(note) => <p class="day-note">{note()}</p>}</Show>
+        <Show when={props.bowls}>{(line) => <p class="act-detail">{unbroken(line())}</p>}</Show>
         <For each={words().lines}>{(line) => <p class="act-detail">{line}</p>}</For>
       </div>
     </AsksPage>

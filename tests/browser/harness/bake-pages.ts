@@ -3,13 +3,8 @@ import { HOUR, MINUTE } from '../../../src/core/units.ts';
 import type { Baker } from './baker.ts';
 import { beginBread } from './begin-bread.ts';
 import { back, keyed, press, to, turned, type PageStep } from './page-step.ts';
-import { WHOLE_BAKE } from './whole-bake.ts';
+import { walkOn } from './walk-on.ts';
 
-/** On the way of a whole bake, from one of its states up to another. */
-const walk = async (baker: Baker, from: string, to: string): Promise<void> => {
-  const at = (state: string) => WHOLE_BAKE.findIndex(({ name }) => name === state);
-  for (const { go } of WHOLE_BAKE.slice(at(from), at(to))) await go(baker);
-};
 /** The wall's clock is set; the page runs on. */
 const setClock = async (baker: Baker, by: number): Promise<void> => {
   const now = await baker.page.evaluate(() => Date.now());
@@ -41,7 +36,7 @@ export const BAKE_PAGES: readonly PageStep[] = [
     async go(baker) {
       await baker.page.locator('.start-grid').waitFor();
       await beginBread(baker, 'Cherry and hazelnut', 'Feed now');
-      await walk(baker, 'read-plan', 'levain-feed-1');
+      await walkOn(baker, 'read-plan', 'levain-feed-1');
       await press(baker, ['Other hour']);
     },
   },
@@ -59,7 +54,7 @@ export const BAKE_PAGES: readonly PageStep[] = [
     async go(baker) {
       await turned(baker, '.slab:visible');
       await beginBread(baker, 'Cherry and hazelnut', 'Weighing comes next');
-      await walk(baker, 'mix-weigh-1', 'mix-weigh-3');
+      await walkOn(baker, 'mix-weigh-1', 'mix-weigh-3');
       await press(baker, ['Why this?']);
     },
   },
@@ -69,7 +64,7 @@ export const BAKE_PAGES: readonly PageStep[] = [
     name: 'more, and what may be done ahead',
     async go(baker) {
       await press(baker, ['Back to the bench']);
-      await walk(baker, 'mix-weigh-3', 'bulk-between-1');
+      await walkOn(baker, 'mix-weigh-3', 'bulk-between-1');
       await press(baker, ['More']);
       await baker.page.locator('.ahead').waitFor();
     },
@@ -103,7 +98,7 @@ export const BAKE_PAGES: readonly PageStep[] = [
     async go(baker) {
       await press(baker, ['I’ve read it']);
       await baker.slab();
-      await walk(baker, 'bulk-between-2', 'bulk-scatter');
+      await walkOn(baker, 'bulk-between-2', 'bulk-scatter');
       await press(baker, ['Show the sheet']);
     },
   },

@@ -1,5 +1,6 @@
 import { BAKE_PAGES } from './bake-pages.ts';
 import { BOOK_PAGES } from './book-pages.ts';
+import { BOWL_PAGES } from './bowl-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
 import type { PageStep } from './page-step.ts';
@@ -21,6 +22,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'pages', pages: PAGES },
   { name: 'starter', pages: STARTER_PAGES },
   { name: 'bake-pages', pages: BAKE_PAGES },
+  { name: 'bowls', pages: BOWL_PAGES },
   { name: 'day', pages: DAY_PAGES },
   { name: 'book', pages: BOOK_PAGES },
   { name: 'share', pages: SHARE_PAGES },

@@ -3,7 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
 import type { WeighLine } from '../../../src/core/formula/recipe.ts';
 import { bowlsFor } from '../../../src/core/kitchen/bowls.ts';
-import { bowlClocks, splitBowls } from '../../../src/core/kitchen/split-bowls.ts';
+import {
+  bowlClocks,
+  doughIn,
+  recipeBowls,
+  sharesOf,
+  splitBowls,
+} from '../../../src/core/kitchen/split-bowls.ts';
+import { EQUIPMENT } from '../../../src/core/kitchen/equipment.ts';
 import { MINUTE } from '../../../src/core/units.ts';
 import { shippedFormula } from '../formula/shipped.ts';
 
@@ -51,5 +58,19 @@ describe('a dough in several bowls', () => {
       }),
       { numRuns: 200 },
     );
+  });
+
+  it('is the whole recipe but the feed, line for line, in as many bowls as the kitchen’s take', () => {
+    const { recipe } = makeRecipe(shippedFormula('seed-oat'), { loaves: 6, piece: 900 });
+    const { lines, dough } = recipe!;
+    const bowls = recipeBowls(recipe!, EQUIPMENT);
+    expect(bowls).toHaveLength(2);
+    expect(sum(bowls.map(doughIn))).toBeCloseTo(dough, 6);
+    for (const { item, grams } of [...lines.first, ...lines.second, ...lines.filling])
+      expect(sum(sharesOf(bowls, item)), item).toBeCloseTo(grams, 6);
+    expect(sharesOf(bowls, 'starter')).toEqual([0, 0]);
+    const small = { bowls: { count: 9, kilos: 3, litres: 3 } };
+    expect(recipeBowls(recipe!, small)).toHaveLength(4);
+    expect(recipeBowls(recipe!, { bowls: { ...small.bowls, litres: 12 } })).toHaveLength(2);
   });
 });

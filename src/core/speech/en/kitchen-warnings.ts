@@ -1,7 +1,7 @@
 /** What a kitchen cannot do for a bake, by the warning's key: shown and said at its step. */
 export const kitchenWarnings = {
-  bowlsSplit: 'Share it between {count} bowls: too much for one.',
-  bowlsShort: 'It needs {count} bowls. Borrow some, or mix in turns.',
+  bowlsSplit: 'Mix {count} bowls of {grams}. Start them {minutes} apart.',
+  bowlsShort: 'It needs {count} bowls of {grams}. Borrow some, or mix in turns.',
   potSmall: 'A pot of {got} litres is too small. Make these loaves lighter.',
   fridgeWarm: 'Your fridge is at {got}: turn it colder first.',
   fridgeGroups: 'Cooling these takes the fridge {got} h. Chill {count} at a time.',

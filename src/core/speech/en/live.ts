@@ -31,6 +31,7 @@ export const live = {
   ofBake: '{bake}: {part}',
   others: '{name} must give way too.',
   clockBack: 'The clock was set back {length}. The dough keeps its time: bread at {time}.',
+  nextBowls: '{touch}. {bowls}',
   ironAway: '{touch} stays at {time}: someone must be here.',
 } as const;
 

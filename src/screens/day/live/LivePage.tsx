@@ -25,6 +25,7 @@ import { Control } from '../../../parts/Control.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { House } from '../../house.ts';
+import { nextBowlsOf } from '../bowl-touch.ts';
 import { dayClockOf } from '../day-clock.ts';
 import { printDay } from '../print/print-day.tsx';
 import { CameUp } from './CameUp.tsx';
@@ -93,6 +94,8 @@ export default function LivePage(props: {
     (plan()?.touches ?? [])
       .filter(({ at, hands }) => at + hands * MINUTE > props.house.now())
       .slice(0, LISTED);
+  const nextBowls = (): string | null =>
+    nextBowlsOf(plan()!.ask, ahead()[0], nameOf, props.house.equipment(), time);
   const accept = async (next: Parameters<House['take']>[0] & { kind: 'plan' }): Promise<void> => {
     await props.house.take(next);
     setTold(words.taken);
@@ -179,6 +182,9 @@ export default function LivePage(props: {
                   {(line) => <p class="live-look">{unbroken(line())}</p>}
                 </Show>
                 <For each={looks()}>{(line) => <p class="live-look">{unbroken(line)}</p>}</For>
+                <Show when={nextBowls()}>
+                  {(line) => <p class="live-look">{unbroken(line())}</p>}
+                </Show>
                 <For each={found().alone}>
                   {(touch) => (
                     <p class="live-warn">
