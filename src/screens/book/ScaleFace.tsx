@@ -1,13 +1,16 @@
 import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import { weighInsOf } from '../../../machines/kitchen/weigh-ins.ts';
-import { LOAVES } from '../../core/formula/make-recipe.ts';
+import { LOAVES, makeRecipe } from '../../core/formula/make-recipe.ts';
 import { BREAD } from '../../core/formula/piece-for-bread.ts';
 import { lossOf } from '../../core/oven/bake-loss-learned.ts';
-import { scaleBy, type ScaleBy } from '../../core/formula/scale-by.ts';
+import { recipeBowls } from '../../core/kitchen/split-bowls.ts';
+import { scaleBy, type ScaleBy, type Scaled } from '../../core/formula/scale-by.ts';
 import { bookScale } from '../../core/speech/en/book.ts';
+import { bowlPage } from '../../core/speech/en/bowls.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { tellShares } from '../../core/speech/in-bowls.ts';
 import { keyedWeight } from '../../core/speech/keyed.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';
@@ -15,6 +18,7 @@ import { Stepper } from '../../parts/Stepper.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
+import { BowlsFace } from './BowlsFace.tsx';
 import type { Editing } from './editing.ts';
 import { NumberFace } from './NumberFace.tsx';
 
@@ -29,7 +33,7 @@ export function ScaleFace(props: {
   readonly editing: Editing;
   readonly onBack: () => void;
 }): JSX.Element {
-  const [at, setAt] = createSignal<By | null>(null);
+  const [at, setAt] = createSignal<By | 'bowls' | null>(null);
   const units = () => props.house.ways();
   const formula = () => props.editing.formula();
   const scaled = () => props.editing.scaled();
@@ -51,12 +55,24 @@ export function ScaleFace(props: {
       : by === 'bin'
         ? { by, flours: { [main().id]: grams } }
         : { by, grams };
+  /** Bowls that a bake of this size is shared between. */
+  const bowlsOf = ({ loaves, piece }: Pick<Scaled, 'loaves' | 'piece'>) => {
+    const equipment = props.house.equipment();
+    const { recipe } = makeRecipe(formula(), { loaves, piece, scale: equipment.scale });
+    return recipe ? recipeBowls(recipe, equipment) : [];
+  };
+  const bowls = createMemo(() => bowlsOf(scaled()));
   const told = (of = scaled()): string =>
-    fill(bookScale.told, {
-      ...shown({ loaves: of.loaves }),
-      piece: showWeight(Math.round(of.piece), units()),
-      grams: showWeight(Math.round(of.dough), units()),
-    });
+    [
+      fill(bookScale.told, {
+        ...shown({ loaves: of.loaves }),
+        piece: showWeight(Math.round(of.piece), units()),
+        grams: showWeight(Math.round(of.dough), units()),
+      }),
+      tellShares(bowlsOf(of), units()),
+    ]
+      .filter(Boolean)
+      .join(' ');
   const keyed = (by: By) => keyedWeight(by === 'bread' ? BREAD : { least: 1, most: MOST }, units());
   return (
     <Show
@@ -87,27 +103,41 @@ export function ScaleFace(props: {
               </div>
             </Words>
           }
+          controls={
+            <Show when={bowls().length > 1}>
+              <Control label={bowlPage.press} onPress={() => setAt('bowls')} />
+            </Show>
+          }
         />
       }
       keyed
     >
-      {(by) => (
-        <NumberFace
-          house={props.house}
-          ask={asks()[by]}
-          unit={keyed(by).unit}
-          least={keyed(by).least}
-          most={keyed(by).most}
-          now={bookScale.detail}
-          tell={(typed) => {
-            const made = scaleBy(formula(), scaleOf(by, keyed(by).record(typed)));
-            return made.scaled === null ? null : told(made.scaled);
-          }}
-          back={bookScale.title}
-          onTake={(typed) => props.editing.setScale(scaleOf(by, keyed(by).record(typed)))}
-          onBack={() => setAt(null)}
-        />
-      )}
+      {(by) =>
+        by === 'bowls' ? (
+          <BowlsFace
+            house={props.house}
+            bowls={bowls()}
+            back={bookScale.title}
+            onBack={() => setAt(null)}
+          />
+        ) : (
+          <NumberFace
+            house={props.house}
+            ask={asks()[by]}
+            unit={keyed(by).unit}
+            least={keyed(by).least}
+            most={keyed(by).most}
+            now={bookScale.detail}
+            tell={(typed) => {
+              const made = scaleBy(formula(), scaleOf(by, keyed(by).record(typed)));
+              return made.scaled === null ? null : told(made.scaled);
+            }}
+            back={bookScale.title}
+            onTake={(typed) => props.editing.setScale(scaleOf(by, keyed(by).record(typed)))}
+            onBack={() => setAt(null)}
+          />
+        )
+      }
     </Show>
   );
 }

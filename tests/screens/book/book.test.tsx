@@ -152,6 +152,31 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
     expect(screen.getByRole('status').textContent).toContain('fresh or soft cheese');
   });
 
+  it('tells how a large dough is shared, and shows it bowl by bowl', async () => {
+    await open();
+    press(/^Lane wheat\s*76/);
+    press(/^How much/);
+    expect(screen.queryByRole('button', { name: /^Bowl by bowl/ })).toBeNull();
+    for (let n = 0; n < 4; n += 1) press(/^One more/);
+    expect(screen.getByText(/5510\sg of dough\. 2 bowls, (about )?275\d\sg each\.$/)).toBeTruthy();
+    press(/^Bowl by bowl/);
+    expect(headline()).toMatch(/^2 bowls, /);
+    expect(screen.getByText(/^Bowl 2: 6\smin later\.$/)).toBeTruthy();
+    const rows = screen.getAllByRole('row').slice(1);
+    const grams = rows.map((row) =>
+      [...row.querySelectorAll('td')].map((cell) => parseFloat(cell.textContent!)),
+    );
+    const all = grams.at(-1)!;
+    expect(all).toHaveLength(2);
+    for (const at of [0, 1])
+      expect(grams.slice(0, -1).reduce((sum, row) => sum + row[at]!, 0)).toBeCloseTo(all[at]!, 6);
+    expect(all[0]! + all[1]!).toBeCloseTo(5510, 0);
+    press(/^That’s it/);
+    press(/^All the dough/);
+    key('9000');
+    expect(screen.getByText(/3 bowls, (about )?3000\sg each/)).toBeTruthy();
+  });
+
   it('tells beside the steps what is unusual of them, and nothing of the dough', async () => {
     await open();
     press(/^Lane wheat\s*76/);

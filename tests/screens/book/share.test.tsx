@@ -148,3 +148,25 @@ it.each(SHIPPED)('the sheet for the bench has all of %s in the order of use', (n
   expect(steps.some((what) => what.startsWith('In the fridge'))).toBe(formula.process.retard > 0);
   expect(view.notes.some((note) => note.includes('Raw dough'))).toBe(true);
 });
+
+it('the sheet for the bench has a large dough bowl by bowl, and how far apart they are', () => {
+  const sheetOf = (loaves: number) => {
+    const formula = shippedFormula('cherry-hazelnut');
+    const { recipe } = makeRecipe(formula, { loaves, piece: formula.piece });
+    return benchView(recipe!, { heat: 'C', weight: 'g' }, 'today');
+  };
+  const { bowls, lists } = sheetOf(6);
+  expect(bowls).toMatch(/^2 bowls, (about )?275\d g each\. Bowl 2: 6 min later\.$/);
+  const [feed, ...dough] = lists;
+  for (const { much } of feed!.lines) expect(much).toMatch(/^[\d.]+ g$/);
+  for (const { what, much } of dough.flatMap(({ lines }) => lines))
+    expect(much, what).toMatch(/^2 × [\d.]+ g$|^[\d.]+ g \+ [\d.]+ g$/);
+  const plain = sheetOf(2);
+  expect(plain.bowls).toBeNull();
+  expect(
+    plain.lists
+      .flatMap(({ lines }) => lines)
+      .map(({ much }) => much)
+      .join(' '),
+  ).not.toContain('×');
+});

@@ -1,5 +1,6 @@
-import { For, type JSX } from 'solid-js';
+import { For, Show, type JSX } from 'solid-js';
 import { benchSheet as words } from '../../../core/speech/en/share.ts';
+import { unbroken } from '../../../parts/unbroken.ts';
 import type { BenchLine, BenchView } from './sheet-view.ts';
 import './BenchSheet.css';
 
@@ -32,6 +33,9 @@ export function BenchSheet(props: { readonly view: BenchView }): JSX.Element {
       <header>
         <h1>{props.view.title}</h1>
         <p>{props.view.of}</p>
+        <Show when={props.view.bowls}>
+          {(bowls) => <p class="sheet-bowls">{unbroken(bowls())}</p>}
+        </Show>
       </header>
       <div class="sheet-columns">
         <div>

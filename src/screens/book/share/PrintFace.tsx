@@ -30,7 +30,7 @@ export function PrintFace(props: {
     const { recipe } = made();
     const now = props.house.now();
     const time = `${props.house.date(now)} ${props.house.hour(now)}`;
-    return recipe ? benchView(recipe, props.house.ways(), time) : null;
+    return recipe ? benchView(recipe, props.house.ways(), time, props.house.equipment()) : null;
   };
   const why = (): string | undefined => {
     const { reason } = made();
@@ -41,7 +41,10 @@ export function PrintFace(props: {
       back={share.title}
       onBack={() => props.onBack()}
       words={
-        <Words headline={words.loaves} detail={why() ?? view()?.of}>
+        <Words
+          headline={words.loaves}
+          detail={why() ?? [view()?.of, view()?.bowls].filter(Boolean).join('. ')}
+        >
           <Stepper
             label={words.loaves}
             value={loaves()}

@@ -1,7 +1,10 @@
-import type { Recipe, WeighList } from '../../../core/formula/recipe.ts';
+import type { Recipe, WeighLine, WeighList } from '../../../core/formula/recipe.ts';
+import { EQUIPMENT, type Equipment } from '../../../core/kitchen/equipment.ts';
+import { recipeBowls, sharesOf, type Bowl } from '../../../core/kitchen/split-bowls.ts';
 import { benchSheet as words } from '../../../core/speech/en/share.ts';
 import { MITTS, RAW_DOUGH, RAW_FLOUR, RING } from '../../../core/speech/en/care.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showShares, tellClocks, tellShares } from '../../../core/speech/in-bowls.ts';
 import { showHeat } from '../../../core/speech/heats.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
@@ -16,6 +19,8 @@ export interface BenchLine {
 export interface BenchView {
   readonly title: string;
   readonly of: string;
+  /** How the dough is shared, and how far apart its bowls are; null: one bowl. */
+  readonly bowls: string | null;
   readonly lists: readonly { readonly title: string; readonly lines: readonly BenchLine[] }[];
   readonly steps: readonly BenchLine[];
   readonly notes: readonly string[];
@@ -57,18 +62,35 @@ function stepsOf({ process }: Recipe, units: Units): BenchLine[] {
   ];
 }
 
+/** What a line weighs: bowl by bowl where the dough is in several; the feed is for one jar. */
+const weightOf = (
+  list: WeighList,
+  { item, grams }: WeighLine,
+  bowls: readonly Bowl[],
+  units: Units,
+): string =>
+  list === 'feed' || bowls.length < 2
+    ? showWeight(grams, units)
+    : showShares(sharesOf(bowls, item), units);
+
 /** A bake as one sheet of paper: what is weighed, in the order of use, the steps, and the cautions. */
-export function benchView(recipe: Recipe, units: Units, made: string): BenchView {
+export function benchView(
+  recipe: Recipe,
+  units: Units,
+  made: string,
+  equipment: Equipment = EQUIPMENT,
+): BenchView {
   const { formula, loaves, piece, dough, keepBack, lines } = recipe;
+  const bowls = recipeBowls(recipe, equipment);
   const lists = ORDER.flatMap((list) =>
     lines[list].length === 0
       ? []
       : [
           {
             title: words.lists[list],
-            lines: lines[list].map(({ name, grams }) => ({
-              what: name,
-              much: showWeight(grams, units),
+            lines: lines[list].map((line) => ({
+              what: line.name,
+              much: weightOf(list, line, bowls, units),
             })),
           },
         ],
@@ -84,6 +106,8 @@ export function benchView(recipe: Recipe, units: Units, made: string): BenchView
       piece: showWeight(piece, units),
       dough: showWeight(dough, units),
     }),
+    bowls:
+      [tellShares(bowls, units), tellClocks(bowls.length)?.shown].filter(Boolean).join(' ') || null,
     lists,
     steps,
     notes: [
