@@ -9,6 +9,7 @@ import type { House } from '../house.ts';
 import type { Editing } from './editing.ts';
 import { linesOf, percentFor, withLine, type LineKey } from './lines.ts';
 import { NumberFace } from './NumberFace.tsx';
+import { SwapControl, SwapFace } from './SwapFace.tsx';
 import { lineName, lineValue, scaleGrams } from './words.ts';
 
 /** What is usual of a line, %, where the trade says so; formula-warnings.ts has where from. */
@@ -26,6 +27,7 @@ export function LineFace(props: {
   readonly onBack: () => void;
 }): JSX.Element {
   const [grams, setGrams] = createSignal(false);
+  const [swaps, setSwaps] = createSignal(false);
   const units = () => props.house.ways();
   const formula = () => props.editing.formula();
   const dough = () => props.editing.scaled().dough;
@@ -77,7 +79,20 @@ export function LineFace(props: {
     props.onBack();
   };
   return (
-    <Show when={`${grams()}`} keyed>
+    <Show
+      when={swaps() ? null : `${grams()}`}
+      keyed
+      fallback={
+        <SwapFace
+          house={props.house}
+          editing={props.editing}
+          filling={id()}
+          back={lineName(formula(), props.line)}
+          onSwapped={() => props.onBack()}
+          onBack={() => setSwaps(false)}
+        />
+      }
+    >
       <NumberFace
         house={props.house}
         ask={fill(bookLines.ask, { name: lineName(formula(), props.line), unit: unit() })}
@@ -105,6 +120,14 @@ export function LineFace(props: {
               <Control
                 label={grams() ? bookLines.inPercent : bookLines.inGrams}
                 onPress={() => setGrams(!grams())}
+              />
+            </Show>
+            <Show when={props.line.startsWith('filling:')}>
+              <SwapControl
+                house={props.house}
+                editing={props.editing}
+                filling={id()}
+                onPress={() => setSwaps(true)}
               />
             </Show>
             <Show when={mayGo()}>

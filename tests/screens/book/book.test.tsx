@@ -152,6 +152,40 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
     expect(screen.getByRole('status').textContent).toContain('fresh or soft cheese');
   });
 
+  it('swaps a filling for another by one press, told with what it changes, and undoes it as any change', async () => {
+    const house = await open();
+    press(/^Cherry and hazelnut/);
+    press(/^Salt/);
+    press(/^Of all flour/);
+    press(/^That’s it/);
+    press(/^Toasted hazelnuts/);
+    press(/^Swap it/);
+    expect(headline()).toBe('Swap the toasted hazelnuts');
+    expect(screen.getByText(/The label has to name: tree nuts \(walnut\)/)).toBeTruthy();
+    expect(screen.getByText(/common practice, no source/)).toBeTruthy();
+    press(/^walnuts instead/);
+    expect(headline()).toBe('Cherry and hazelnut');
+    const swapped = () => house.drafts()['cherry-hazelnut']?.fillings.map(({ id }) => id);
+    expect(swapped()).toEqual(['cherry', 'walnut']);
+    press(/^Walnuts/);
+    press(/^Swap it/);
+    press(/^That’s it/);
+    expect(headline()).toBe('Walnuts, %');
+    press(/^That’s it/);
+    press(/^More$/);
+    press(/^Undo what I changed/);
+    expect(swapped()).toBeUndefined();
+    expect(screen.getByRole('button', { name: /^Toasted hazelnuts/ })).toBeTruthy();
+  });
+
+  it('offers no swap of what nobody knows, and none of a line that is no filling', async () => {
+    await open();
+    press(/^Cherry and hazelnut/);
+    press(/^Salt/);
+    press(/^Of all flour/);
+    expect(screen.queryByRole('button', { name: /^Swap it/ })).toBeNull();
+  });
+
   it('tells how a large dough is shared, and shows it bowl by bowl', async () => {
     await open();
     press(/^Lane wheat\s*76/);
