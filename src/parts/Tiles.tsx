@@ -10,6 +10,8 @@ export interface TileOption {
   readonly means?: string | undefined;
   /** A drawing over the words. */
   readonly picture?: JSX.Element;
+  /** Not to be had now; why is told beside it. */
+  readonly off?: boolean | undefined;
 }
 
 export interface TilesProps {
@@ -35,7 +37,7 @@ export function Tiles(props: TilesProps): JSX.Element {
             class="tile"
             onPress={() => props.onChoose(option.value)}
             fresh={`${props.label}\n${option.value}`}
-            disabled={props.disabled}
+            disabled={props.disabled === true || option.off === true}
             chosen={props.chosen === undefined ? undefined : props.chosen === option.value}
             now={props.now}
           >

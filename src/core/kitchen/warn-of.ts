@@ -69,7 +69,7 @@ const pots = ({ process, piece }: Recipe, { pots }: Equipment): readonly Notice[
 };
 
 /** A cold shock chips enamel: its maker is asked before the pot is hot, once a firing. */
-const enamel = ({ process }: Recipe, { pots }: Equipment): readonly Notice[] =>
+const enamel = ({ process }: Pick<Recipe, 'process'>, { pots }: Equipment): readonly Notice[] =>
   process.vessel === 'pot' &&
   process.retard > 0 &&
   pots.some((pot) => pot.material !== null && coldDough(pot) === 'ask')
@@ -99,7 +99,10 @@ const cracks = ({ vessel }: Recipe['process'], equipment: Equipment): readonly N
  * What cold dough does to the pots of this kitchen: told as the oven is turned on, and to loaves that
  * came cold to an oven turned on for others, before the first of them goes in.
  */
-export const coldWarnings = (recipe: Recipe, equipment: Equipment): readonly Notice[] =>
+export const coldWarnings = (
+  recipe: Pick<Recipe, 'process'>,
+  equipment: Equipment,
+): readonly Notice[] =>
   recipe.process.retard > 0
     ? [...cracks(recipe.process, equipment), ...enamel(recipe, equipment)]
     : [];

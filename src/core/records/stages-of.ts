@@ -18,8 +18,9 @@ const COLD: readonly BakeStage[] = [
   'proof.look',
 ];
 const WARM: readonly BakeStage[] = ['proof.warm', 'proof.soon', 'proof.poke'];
+const BETWEEN: readonly BakeStage[] = ['bulk.between'];
+const FOLDED: readonly BakeStage[] = ['bulk.fold'];
 const SHEET: readonly BakeStage[] = ['bulk.spread', 'bulk.scatter', 'bulk.roll'];
-const TOUCHED: readonly BakeStage[] = ['bulk.between', 'bulk.fold'];
 
 const notShaped: Readonly<Record<Shaping, readonly BakeStage[]>> = { round: SCOOP, scoop: ROUND };
 
@@ -28,7 +29,8 @@ const skipped = (process: Process): readonly BakeStage[] => [
   ...notShaped[process.shaping],
   ...(isWarm(process) ? COLD : WARM),
   ...(process.touches.some(({ kind }) => kind === 'laminate') ? [] : SHEET),
-  ...(process.touches.length > 0 ? [] : TOUCHED),
+  ...(process.touches.some(({ kind }) => kind === 'fold') ? [] : FOLDED),
+  ...(process.touches.length > 0 ? [] : BETWEEN),
 ];
 
 /** The stages a bake passes on its way, in the order they come; a way out is not among them. */

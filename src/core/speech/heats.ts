@@ -19,6 +19,20 @@ export const heatSign = ({ heat }: Units): string => SIGN[heat];
 export const showHeat = (celsius: Celsius, units: Units): string =>
   `${showNumber(inUnit(celsius, units))} ${SIGN[units.heat]}`;
 
+/** An oven's dial in the baker's unit: °F by fives. */
+const onDial = (celsius: Celsius, units: Units): string => showNumber(inUnit(celsius, units, 5));
+
+/**
+ * A temperature as it stands on an oven's dial, or from one to another.
+ *
+ * @example showDial(230, { heat: 'F', weight: 'g' }) // '445 °F'
+ * @example showDial(230, { heat: 'C', weight: 'g' }, 250) // '230 to 250 °C'
+ */
+export const showDial = (celsius: Celsius, units: Units, most: Celsius = celsius): string => {
+  const from = most === celsius ? '' : `${onDial(celsius, units)} to `;
+  return `${from}${onDial(most, units)} ${SIGN[units.heat]}`;
+};
+
 /**
  * A temperature as it is said.
  *

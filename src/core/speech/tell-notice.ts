@@ -1,5 +1,5 @@
 import { kitchenWarnings } from './en/kitchen-warnings.ts';
-import { processParts, reasons, swaps, warnings } from './en/notices.ts';
+import { lentReasons, processParts, reasons, stepReasons, swaps, warnings } from './en/notices.ts';
 import { fill } from './fill.ts';
 import { showHeat } from './heats.ts';
 import { showNumber } from './numbers.ts';
@@ -12,6 +12,8 @@ const templates: Readonly<Record<string, string>> = {
   ...warnings,
   ...kitchenWarnings,
   ...swaps,
+  ...stepReasons,
+  ...lentReasons,
 };
 const parts: Readonly<Record<string, string>> = processParts;
 

@@ -1,6 +1,7 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Instant, Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
+import { filledView } from './filled-view.ts';
 import { slowedView } from './slowed-view.ts';
 import { standView } from './stand-view.ts';
 import { withPots } from './pots/with-pots.ts';
@@ -23,7 +24,12 @@ export const withTarget = (
     ? standView(
         slowedView(
           withRipeHour(
-            withWater(withPots(view, kitchen, focus, hour), kitchen, focus, units),
+            withWater(
+              withPots(filledView(view, focus, units), kitchen, focus, hour),
+              kitchen,
+              focus,
+              units,
+            ),
             kitchen,
             focus,
             hour,

@@ -1,3 +1,4 @@
+import { dividedPiece } from '../../core/formula/filled-at-shape.ts';
 import { divideAdvice } from '../../core/speech/en/kitchen.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { shown } from '../../core/speech/facts.ts';
@@ -15,8 +16,9 @@ export function pieceAdvice({ bake }: Focus, stage: string, units: Units): strin
   if (stage !== 'shape.divide' || weighed === undefined) return null;
   if (!('grams' in weighed.reading) || weighed.at < (entered[stage] ?? 0)) return null;
   const { grams } = weighed.reading;
-  const off = Math.round(grams - recipe.piece);
+  const piece = dividedPiece(recipe);
+  const off = Math.round(grams - piece);
   const say = (template: string, g: number) => fill(template, shown({ grams: g }, units));
-  if (Math.abs(off) <= near(recipe.piece)) return say(divideAdvice.right.text, grams);
+  if (Math.abs(off) <= near(piece)) return say(divideAdvice.right.text, grams);
   return off > 0 ? say(divideAdvice.heavy.text, off) : say(divideAdvice.light.text, -off);
 }

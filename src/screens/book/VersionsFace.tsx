@@ -8,6 +8,8 @@ import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
 import { linesOf } from './lines.ts';
+import { unusual } from './unusual.ts';
+import { Warnings } from './Warnings.tsx';
 import { lineName, lineValue, madeHow } from './words.ts';
 
 /** All that a formula ever was, the latest first; one is read, and brought back as the next version. */
@@ -77,6 +79,7 @@ export function VersionsFace(props: {
               })}
               detail={madeHow(one().formula)}
             >
+              <Warnings of={unusual(one().formula, units())} />
               <table class="book-table book-top">
                 <tbody>
                   <For each={linesOf(one().formula, props.editing.scaled().dough)}>

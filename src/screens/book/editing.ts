@@ -1,7 +1,5 @@
 import { createMemo, createSignal, type Accessor } from 'solid-js';
-import { makeRecipe } from '../../core/formula/make-recipe.ts';
 import type { Formula } from '../../core/formula/formula.ts';
-import type { Notice } from '../../core/formula/notice.ts';
 import { processWarnings } from '../../core/formula/process-warnings.ts';
 import { scaleBy, type Scaled, type ScaleBy } from '../../core/formula/scale-by.ts';
 import { freeId, nextVersion, type BookEntry } from '../../core/records/book.ts';
@@ -9,6 +7,7 @@ import { bookMore } from '../../core/speech/en/book.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import type { House } from '../house.ts';
+import { unusual } from './unusual.ts';
 
 /** As a formula's own piece, so many of them. */
 export type Scale = ScaleBy | { readonly by: 'own'; readonly loaves: number };
@@ -17,6 +16,8 @@ export type Scale = ScaleBy | { readonly by: 'own'; readonly loaves: number };
 export interface Editing {
   readonly entry: Accessor<BookEntry | undefined>;
   readonly formula: Accessor<Formula>;
+  /** As it was kept last: what it had comes back where a change is turned back. */
+  readonly before: Accessor<Formula>;
   /** Something of it was changed and not kept. */
   readonly changed: Accessor<boolean>;
   /** The number it is kept under next. */
@@ -52,16 +53,14 @@ export function createEditing(house: House, id: Accessor<string>): Editing {
       // Its own piece is what every formula that was read has.
       scaleBy(formula(), ask(USUAL)).scaled!,
   );
-  const tell = (told: readonly Notice[]): readonly string[] =>
-    told.map((notice) => tellNotice(notice, house.ways()));
   const warnings = createMemo(() => {
     const { loaves, piece } = scaled();
-    const made = makeRecipe(formula(), { loaves, piece });
-    return tell(made.recipe === null ? [made.reason] : made.recipe.warnings);
+    return unusual(formula(), house.ways(), { loaves, piece });
   });
   return {
     entry,
     formula,
+    before: () => entry()!.latest,
     changed: () => draft() !== undefined,
     next: () => nextVersion(entry() ?? { versions: [] }),
     change: (next) => house.keepDraft(id(), next),
@@ -84,6 +83,7 @@ export function createEditing(house: House, id: Accessor<string>): Editing {
     setScale,
     scaled,
     warnings,
-    stepWarnings: () => tell(processWarnings(formula().process)),
+    stepWarnings: () =>
+      processWarnings(formula().process).map((notice) => tellNotice(notice, house.ways())),
   };
 }

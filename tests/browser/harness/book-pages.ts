@@ -1,4 +1,4 @@
-import { back, keyed, to, type PageStep } from './page-step.ts';
+import { back, keyed, press, to, turned, type PageStep } from './page-step.ts';
 
 /** The Book, from the start page: its list, a formula and each page that opens out of it. */
 export const BOOK_PAGES: readonly PageStep[] = [
@@ -26,7 +26,23 @@ export const BOOK_PAGES: readonly PageStep[] = [
   back('book, how much, by flour', 1),
   back('book, the steps', 1, 'Its steps'),
   to('book, a step', 'Rest'),
-  back('book, a filling to add', 2, 'Add a filling'),
+  back('book, the folds', 1, 'Folds'),
+  to('book, a fold', 'Wait for the sheet'),
+  back('book, where the filling goes in', 1, 'The filling goes in'),
+  back('book, the shaping', 2, 'Shaping'),
+  back('book, the last rise', 1, 'Last rise'),
+  back('book, what it is baked in', 1, 'Baked in'),
+  to('book, baked on a stone', 'Hot stone'),
+  to('book, baked in a tin', 'oven at 230'),
+  {
+    name: 'book, the steps changed',
+    async go(baker) {
+      await baker.tap('.slab');
+      await press(baker, ['Last rise', 'Warm']);
+      await turned(baker, '.slab:visible');
+    },
+  },
+  back('book, a filling to add', 1, 'Add a filling'),
   to('book, a filling by name', 'By another name'),
   back('book, what a filling is like', 1),
   back('book, more', 2, 'More'),

@@ -103,16 +103,20 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
   it('brings an older version back as the next one', async () => {
     const house = await open();
     const first = wheatOf(house).latest;
+    await house.keepFormula({ ...first, salt: 2.8 });
     await house.keepFormula({ ...first, salt: 1.7 });
     press(/^Lane wheat\s*76/);
     press(/^More$/);
     press(/^Versions/);
+    press(/^Version 2/);
+    expect(screen.getByRole('status').textContent).toContain('Salt is 2.8');
+    press(/^That’s it/);
     press(/^Version 1/);
     expect(headline()).toBe('Lane wheat, version 1');
     press(/^Bring it back/);
-    await until(() => expect(wheatOf(house).versions).toHaveLength(3));
-    expect(wheatOf(house).latest).toEqual({ ...first, version: 3 });
-    expect(wheatOf(house).versions[1]!.formula.salt).toBe(1.7);
+    await until(() => expect(wheatOf(house).versions).toHaveLength(4));
+    expect(wheatOf(house).latest).toEqual({ ...first, version: 4 });
+    expect(wheatOf(house).versions[2]!.formula.salt).toBe(1.7);
   });
 
   it('takes a filling from the list, and tells what is unusual of its weight', async () => {
@@ -221,8 +225,10 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
     expect(screen.getByRole('status').textContent).toContain('Salt is');
     press(/^Its steps/);
     expect(screen.queryByRole('status')).toBeNull();
+    press(/^Shaping/);
     press(/^Bench rest/);
     key('50');
+    press(/^That’s it/);
     press(/^That’s it/);
     expect(screen.getByRole('status').textContent).toMatch(/^Bench rest: 50\smin; 10\sto/);
   });

@@ -12,6 +12,7 @@ import { readFormula } from '../../../src/core/formula/read-formula.ts';
 import type { Fact } from '../../../src/core/records/fact.ts';
 import { readFormulas } from '../../../src/core/sheets/formula-file.ts';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
+import { KeepFace } from '../../../src/screens/book/share/KeepFace.tsx';
 import LinkIn from '../../../src/screens/book/share/LinkIn.tsx';
 import Share from '../../../src/screens/book/share/Share.tsx';
 import { benchView } from '../../../src/screens/book/share/sheet-view.ts';
@@ -89,6 +90,57 @@ it('a link shows its formula and keeps nothing before the press; then beside wha
     { kind: 'formula', formula: { id: 'lane-wheat-2', version: 1, salt: 2.1 } },
   ]);
   expect(house.book().find(({ id }) => id === 'lane-wheat')!.latest.salt).not.toBe(2.1);
+});
+
+it('a formula that came in has what is unusual of it told in words before it is kept', async () => {
+  const wheat = shippedFormula('lane-wheat');
+  const strange = {
+    ...wheat,
+    salt: 2.8,
+    hydration: 97,
+    process: { ...wheat.process, benchRest: 50, fridge: 8 },
+  };
+  const { text, kept } = await opened((one) => (
+    <LinkIn house={one} link={writeLink(strange)!} back="back" onBack={() => undefined} />
+  ));
+  await until(() => expect(text()).toContain('Keep this formula?'));
+  expect(text()).toContain('no filling; overnight, pot.');
+  for (const told of [
+    'Water is 97 % of flour; 55 to 95 is usual.',
+    'Salt is 2.8 %, over the usual 2.5.',
+    'Bench rest: 50 min; 10 to 30 is usual.',
+    'Fridge at 8 °C; 3 °C to 5 °C is wanted.',
+  ]) {
+    expect(text()).toContain(told);
+  }
+  expect(kept()).toEqual([]);
+});
+
+it('one that cannot be weighed says why, and what is unusual of it besides', async () => {
+  const cheese = { id: 'c', name: 'fresh cheese', pct: 20, keeps: 'perishable' } as const;
+  const wheat = shippedFormula('lane-wheat');
+  const strange = { ...wheat, salt: 2.8, fillings: [{ ...cheese, allergens: ['milk'] }] };
+  const { text } = await opened((one) => (
+    <LinkIn house={one} link={writeLink(strange)!} back="back" onBack={() => undefined} />
+  ));
+  await until(() => expect(text()).toContain('fresh cheese spoils in a long rise.'));
+  expect(text()).toContain('Salt is 2.8 %');
+});
+
+it('of many formulas each one that is unusual is told, however far down it stands', async () => {
+  const wheat = shippedFormula('lane-wheat');
+  const many = Array.from({ length: 15 }, (_, i) => ({
+    ...wheat,
+    name: `Loaf ${String.fromCharCode(65 + i)}`,
+    salt: i === 14 ? 2.8 : wheat.salt,
+  }));
+  const { text } = await opened((one) => (
+    <KeepFace house={one} formulas={many} back="back" onBack={() => undefined} />
+  ));
+  await until(() => expect(text()).toContain('Keep 15 formulas?'));
+  expect(text()).toContain('Loaf L:');
+  expect(text()).not.toContain('Loaf M:');
+  expect(text()).toMatch(/Loaf O:.*Salt is 2\.8 %, over the usual 2\.5\./);
 });
 
 it('a link that was cut is refused with where, what and what came', async () => {

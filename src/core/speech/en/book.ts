@@ -88,16 +88,6 @@ export const bookScale = {
   told: '{loaves} of {piece}, {grams} of dough.',
 } as const;
 
-export const bookSteps = {
-  title: 'Its steps',
-  detail: 'Press one to change it.',
-  ask: '{part}, minutes',
-  rise: 'Rise before dividing',
-  riseAsk: 'Rise before dividing, %',
-  usual: 'Usual: {least} to {most} {unit}',
-  touch: { fold: 'Wait for fold {n}', laminate: 'Wait for the sheet' },
-} as const;
-
 export const bookFillings = {
   title: 'Add a filling',
   detail: 'It goes in at a tenth of the flour. Change that after.',

@@ -12,3 +12,4 @@ export const MITTS = 'Hot iron: dry mitts, both hands, face back.';
 export const RATING = 'Plastic knob off; parchment takes {parchmentHeat}.';
 export const HOT_IRON = 'Pot and lid stay hot: children 1 m back.';
 export const WASH_AGAIN = 'Wash them again after raw flour or dough.';
+export const STEAM = 'Steam burns: pour from the side, face back.';

@@ -59,6 +59,20 @@ export const swaps = {
   herbsFresh: '{name}: twice the weight of dried, {pct} %. By volume books say three times.',
 } as const;
 
+/** Why a step is not on offer, by the reason's key. Each says what to change. */
+export const stepReasons = {
+  spoonWantsTin: 'Spooned dough runs. First choose the tin to bake in.',
+  sheetWantsFilling: 'A sheet takes a filling in. First add one.',
+  spoonNoSheet: 'Spooned dough is too soft for a sheet.',
+  touchesFull: 'There are {most} folds, as many as can be. First take one out.',
+  noFold: 'There is no fold to take out.',
+} as const;
+
+/** Why a rehearsal has not all of the Book, by the reason's key. */
+export const lentReasons = {
+  lentUnread: 'Your own breads could not be read. Open the rehearsal once more.',
+} as const;
+
 /** Names of a process's parts, for `processOutside`. */
 export const processParts = {
   rest: 'Rest',

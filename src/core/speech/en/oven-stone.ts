@@ -1,8 +1,7 @@
-import { BURN, MITTS, RING } from './care.ts';
+import { BURN, MITTS, RING, STEAM } from './care.ts';
 import type { OvenStage } from '../../records/stage.ts';
 import type { StageWords } from '../words.ts';
 
-const STEAM = 'Steam burns: pour from the side, face back.';
 const HOT_STONE = 'Stone and tray stay hot: children stay 1 m back.';
 
 /** What the oven says otherwise where loaves bake free on a hot stone, with steam from a tray. */

@@ -51,6 +51,12 @@ export const shape = {
   },
 } satisfies Record<string, StageWords>;
 
+/** Shown where the filling goes in as loaves are shaped, or into the bowl just before it is spooned. */
+export const filledWords = {
+  'shape.finalShape': 'This much filling on each. Roll up tight, pinch the seam.',
+  'shape.scoop': 'Stir the filling in, then {grams} in each greased tin.',
+} as const;
+
 const basket = shape['shape.basket'];
 
 /** Baskets that go cold: after their time on the counter, or at once. */

@@ -1,4 +1,4 @@
-import { createSignal, For, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import type { Formula } from '../../../core/formula/formula.ts';
 import { freeId } from '../../../core/records/book.ts';
 import { shareAsk, shareIn } from '../../../core/speech/en/share.ts';
@@ -9,12 +9,19 @@ import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { BookPage } from '../BookPage.tsx';
+import { unusual } from '../unusual.ts';
+import { Warnings } from '../Warnings.tsx';
+import { madeHow } from '../words.ts';
 import './Share.css';
 
 const tenth = (value: number): string => showNumber(Math.round(value * 10) / 10);
 
-/** A formula in a line or two: what it is of. */
-const tell = ({ flours, hydration, levain, salt, fillings }: Formula): string => {
+/** Formulas told one by one; of more, those alone that have something unusual. */
+const MOST_TOLD = 12;
+
+/** A formula in a line or two: what it is of, and how it is made. */
+const tell = (formula: Formula): string => {
+  const { flours, hydration, levain, salt, fillings } = formula;
   const made = fill(shareIn.flours, {
     flours: flours.map(({ name, pct }) => `${name} ${tenth(pct)} %`).join(', '),
     water: tenth(hydration),
@@ -22,10 +29,14 @@ const tell = ({ flours, hydration, levain, salt, fillings }: Formula): string =>
     salt: tenth(salt),
   });
   const of = fillings.map(({ name, pct }) => `${name} ${tenth(pct)} %`).join(', ');
-  return `${made}; ${of === '' ? shareIn.plain : fill(shareIn.fillings, { fillings: of })}.`;
+  const filled = of === '' ? shareIn.plain : fill(shareIn.fillings, { fillings: of });
+  return `${made}; ${filled}; ${madeHow(formula)}.`;
 };
 
-/** Formulas that came from elsewhere, shown before they are kept; each gets an id of its own. */
+/**
+ * Formulas that came from elsewhere, shown before they are kept, with what is unusual of each in words;
+ * each gets an id of its own.
+ */
 export function KeepFace(props: {
   readonly house: House;
   readonly formulas: readonly Formula[];
@@ -53,6 +64,11 @@ export function KeepFace(props: {
   const ask = (): string =>
     isOne() ? shareIn.one : fill(shareIn.many, { count: props.formulas.length });
   const headline = (): string => (isDone() ? shareIn.kept : failed() ? shareIn.notKept : ask());
+  const told = createMemo(() =>
+    props.formulas
+      .map((formula) => ({ formula, warnings: unusual(formula, props.house.ways()) }))
+      .filter(({ warnings }, i) => i < MOST_TOLD || warnings.length > 0),
+  );
   return (
     <BookPage
       back={props.back}
@@ -63,11 +79,14 @@ export function KeepFace(props: {
           detail={shareIn.fresh}
           care={props.fromSheet ? shareAsk.allergens : undefined}
         >
-          <For each={props.formulas.slice(0, 12)}>
-            {(formula) => (
-              <p class="share-group">
-                {formula.name}: {tell(formula)}
-              </p>
+          <For each={told()}>
+            {({ formula, warnings }) => (
+              <>
+                <p class="share-group">
+                  {formula.name}: {tell(formula)}
+                </p>
+                <Warnings of={warnings} />
+              </>
             )}
           </For>
         </Words>
