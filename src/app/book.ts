@@ -2,10 +2,12 @@ import type { Formula } from '../core/formula/formula.ts';
 import { bookOf, nextVersion, type BookEntry } from '../core/records/book.ts';
 import type { Deed, Fact } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
+import { book } from '../core/speech/en/book.ts';
 import type { Settings } from '../../machines/ports.ts';
 import type { FormulaFound, House } from '../screens/house.ts';
 import { openDrafts } from './book-drafts.ts';
 import { loadFormulas } from './formulas.ts';
+import type { World } from './world.ts';
 
 /** Facts that the Book is made of; no other changes it. */
 const KINDS: readonly Fact['kind'][] = ['formula', 'formulaOff', 'start', 'takeBack'];
@@ -18,36 +20,56 @@ export interface OpenBook extends Pick<House, 'drafts' | 'keepDraft'> {
   drop(id: string): Promise<void>;
 }
 
-/** The Book over the log, folded again only where a fact of its own came. */
+const isOwn = ({ fact }: LogRecord): boolean => KINDS.includes(fact.kind);
+
+/** Said among the breads: the program's own are there all the same. */
+const UNREAD: FormulaFound = {
+  formula: null,
+  file: book.title,
+  reason: { key: 'lentUnread', values: {} },
+};
+
+/**
+ * The Book over the log, folded again only where a fact of its own came.
+ *
+ * @param lent what a rehearsal has from the real log, under its own; null in earnest
+ */
 export async function openBook(
   records: () => readonly LogRecord[],
   take: (deed: Deed) => Promise<void>,
   settings: Settings,
   keeps: boolean,
+  lent: World['lent'],
 ): Promise<OpenBook> {
-  const [files, drafts] = await Promise.all([loadFormulas(), openDrafts(settings, keeps)]);
+  const [files, drafts, rows] = await Promise.all([
+    loadFormulas(),
+    openDrafts(settings, keeps),
+    lent === null ? [] : lent().catch(() => null),
+  ]);
+  const under = (rows ?? []).filter(isOwn);
   const shipped = files.flatMap(({ formula }) => formula ?? []);
   let folded: readonly LogRecord[] | null = null;
   let ends = '';
-  let book: readonly BookEntry[] = [];
+  let entriesNow: readonly BookEntry[] = [];
   let formulas: readonly FormulaFound[] = [];
   const fold = (): void => {
-    const rows = records();
-    if (rows === folded) return;
-    folded = rows;
-    const own = rows.filter(({ fact }) => KINDS.includes(fact.kind));
-    const now = `${own.length} ${own.at(-1)?.fact.id}`;
-    if (now === ends) return;
-    ends = now;
-    book = bookOf(own, shipped);
+    const now = records();
+    if (now === folded) return;
+    folded = now;
+    const own = now.filter(isOwn);
+    const end = `${own.length} ${own.at(-1)?.fact.id}`;
+    if (end === ends) return;
+    ends = end;
+    entriesNow = bookOf([...under, ...own], shipped);
     formulas = [
-      ...book.flatMap(({ latest, id, off }) => (off ? [] : [{ formula: latest, file: id }])),
+      ...entriesNow.flatMap(({ latest, id, off }) => (off ? [] : [{ formula: latest, file: id }])),
       ...files.filter(({ formula }) => formula === null),
+      ...(rows === null ? [UNREAD] : []),
     ];
   };
   const entries = (): readonly BookEntry[] => {
     fold();
-    return book;
+    return entriesNow;
   };
   const entryOf = (id: string) => entries().find((entry) => entry.id === id);
   return {

@@ -42,6 +42,7 @@ const open = async (root: HTMLElement): Promise<void> => {
       : wall,
     showing: makeShowing(),
     store: makeLogStore(name),
+    lent: rehearses ? () => rehearsal().then(({ lendHere }) => lendHere()) : null,
     settings,
     sound,
     speaker: makeSpeaker({ context: sound.context, later, settings }),

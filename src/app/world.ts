@@ -13,6 +13,7 @@ import type {
 } from '../../machines/ports.ts';
 import type { News } from '../adapters/news.ts';
 import type { Showing } from '../adapters/showing.ts';
+import type { LogRecord } from '../core/records/record.ts';
 import type { Ways } from '../screens/house.ts';
 
 /** Everything outside the program that a house is opened on; tests put fakes in. */
@@ -20,6 +21,8 @@ export interface World {
   readonly clock: Clock;
   readonly showing: Showing;
   readonly store: LogStore;
+  /** Records of the real log that a rehearsal has its formulas from; null in earnest. */
+  readonly lent: (() => Promise<readonly LogRecord[]>) | null;
   readonly settings: Settings;
   readonly sound: Sound;
   readonly speaker: Speaker;

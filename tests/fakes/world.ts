@@ -45,6 +45,7 @@ export function makeFakeWorld(
     showing: () => showing,
     glance: () => void (showing += 1),
     store: parts.store ?? makeMemoryStore(),
+    lent: null,
     settings: makeMemorySettings(),
     sound: makeSilentSound('armed'),
     speaker: {
