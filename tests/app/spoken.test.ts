@@ -114,7 +114,8 @@ describe.each(RECIPES)('all that is said in a bake of %s', (_, recipe) => {
           const { spoken, seconds } = asSpoken(utterance, pace);
           const told = `${at}: ${utterance}: ${JSON.stringify(rateOf(spoken))}`;
           expect.soft(isPaced(spoken, pace), told).toBe(true);
-          expect.soft(seconds, told).toBeLessThanOrEqual(8);
+          // A sum of clips that is 8 s is not over it.
+          expect.soft(seconds, told).toBeLessThanOrEqual(8 + 1e-9);
         }
     }
   });

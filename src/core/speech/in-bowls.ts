@@ -26,7 +26,7 @@ export function showShares(shares: readonly Grams[], units: Units): string {
 /**
  * One line's shares as they are said: what each bowl takes, and which of few take a step of the scale more.
  *
- * @example sayShares([725, 726], 'salt', METRIC) // '… of salt in each of two bowls. Put one gram more in bowl 2.'
+ * @example sayShares([725, 726], 'salt', METRIC) // '… of salt. In each of two bowls. Put one gram more in bowl 2.'
  */
 export function sayShares(shares: readonly Grams[], name: string, units: Units): string {
   const least = Math.min(...shares);

@@ -115,7 +115,8 @@ export function withWater(
     return { ...view, lines };
   }
   const span = showSpan(advice.cool, advice.warm, units);
-  const [line = ''] = view.spoken.split(/\.(?:\s|$)/);
+  // What follows the line is of its bowls.
+  const [line = '', ...rest] = view.spoken.split(/(?<=\.)\s/);
   return {
     ...view,
     lines: [],
@@ -127,7 +128,8 @@ export function withWater(
     },
     detail: sentences(poured, seen) || view.detail,
     spoken: [
-      fill(water.spoken, { line, celsius: air.heat(advice.celsius) }),
+      fill(water.spoken, { line: line.replace(/\.$/, ''), celsius: air.heat(advice.celsius) }),
+      ...rest,
       special(poured, air) ?? guessed(poured, air) ?? '',
     ]
       .filter(Boolean)

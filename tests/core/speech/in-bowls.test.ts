@@ -28,15 +28,15 @@ describe('a line that goes into several bowls', () => {
 
   it('is said with the bowls first, and with what one of them takes more', () => {
     expect(sayShares([725, 725], 'rye flour', METRIC)).toBe(
-      'seven hundred and twenty-five grams of rye flour in each of two bowls.',
+      'seven hundred and twenty-five grams of rye flour. In each of two bowls.',
     );
     expect(sayShares([725, 726], 'rye flour', METRIC)).toMatch(
-      / in each of two bowls\. Put one gram more in bowl 2\.$/,
+      / In each of two bowls\. Put one gram more in bowl 2\.$/,
     );
     expect(sayShares([5, 5.1, 5.1], 'salt', METRIC)).toMatch(
-      /^five grams of salt in each of three bowls\. Put zero point one grams more in bowl 2\. Put .* more in bowl 3\.$/,
+      /^five grams of salt\. In each of three bowls\. Put zero point one grams more in bowl 2\. Put .* more in bowl 3\.$/,
     );
-    expect(sayShares([725, 726], 'rye flour', OUNCES)).toMatch(/ in each of two bowls\.$/);
+    expect(sayShares([725, 726], 'rye flour', OUNCES)).toMatch(/ In each of two bowls\.$/);
   });
 });
 

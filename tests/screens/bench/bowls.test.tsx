@@ -56,7 +56,7 @@ describe('a dough that two bowls take', () => {
       one === two ? `2 × ${one} g ${flour!.name}` : `${one} g + ${two} g ${flour!.name}`,
     );
     expect(detail).toBe('Into 2 bowls. Zero the scale for each.');
-    expect(spoken).toMatch(/ grams of .* in each of two bowls\./);
+    expect(spoken).toMatch(/ grams of [^.]*\. In each of two bowls\./);
     expect(lines).toHaveLength(recipe.lines.first.length);
     for (const { label } of lines) expect(label).toMatch(/^2 × \d|^\d+ g \+ \d/);
     // What is kept is the whole of it, as the machine has always had it.

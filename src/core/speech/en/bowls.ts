@@ -16,7 +16,7 @@ export const bowlClock = {
 export const bowlWeigh = {
   first: 'Into {bowls} bowls. Zero the scale for each.',
   second: 'Over {bowls} doughs. Zero the scale for each.',
-  spoken: '{grams} of {name} in each of {bowls} bowls.',
+  spoken: '{grams} of {name}. In each of {bowls} bowls.',
   /** {grams} is one step of the scale. */
   more: 'Put {grams} more in bowl {bowl}.',
 } as const;
