@@ -103,6 +103,7 @@ describe('the steps of a formula', { timeout: 30_000 }, () => {
     const house = await steps(/^Cherry and hazelnut/);
     press(/^Folds/);
     press(/^Wait for the sheet/);
+    expect(headline()).toBe('Minutes to the sheet');
     expect(text()).toMatch(/Usual: 0 to 60 min/);
     key('45');
     press(/^That’s it/);

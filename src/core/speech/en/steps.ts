@@ -13,6 +13,7 @@ export const bookSteps = {
   usual: 'Usual: {least} to {most} {unit}',
   usualHeat: 'Usual: {least} to {most}',
   touch: { fold: 'Wait for fold {n}', laminate: 'Wait for the sheet' },
+  touchAsk: { fold: 'Minutes to fold {n}', laminate: 'Minutes to the sheet' },
   takeOut: 'Take it out',
 } as const;
 

@@ -45,7 +45,7 @@ export function ChoiceFace(props: {
   const options = createMemo(
     (): readonly TileOption[] =>
       props.choices.map(({ value, label, means, made }) => ({
-        ...{ value, label, means },
+        ...{ value, label, means: unbroken(means) },
         off: !props.house.holds || made.process === null,
       })),
     [],

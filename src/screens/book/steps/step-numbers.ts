@@ -87,13 +87,12 @@ const touchAt = (formula: Formula, at: number): StepNumber | null => {
   const touch = touches[at];
   if (!touch) return null;
   const n = touches.slice(0, at + 1).filter(({ kind }) => kind === touch.kind).length;
-  return minutes(
-    `touch ${at}`,
-    fill(bookSteps.touch[touch.kind], { n }),
-    touch.after,
-    gapLimits(touches, at),
-    (typed) => withProcess(formula, { touches: withGap(touches, at, typed) }),
+  const label = fill(bookSteps.touch[touch.kind], { n });
+  const asked = minutes(`touch ${at}`, label, touch.after, gapLimits(touches, at), (typed) =>
+    withProcess(formula, { touches: withGap(touches, at, typed) }),
   );
+  // In one line: there is a press under the keys.
+  return { ...asked, ask: fill(bookSteps.touchAsk[touch.kind], { n }) };
 };
 
 /** One number of a formula's steps in the baker's units; null where its process does not use it. */
