@@ -9,6 +9,10 @@ export interface Flour {
   readonly name: string;
   readonly grain: Grain;
   readonly pct: number;
+  /** What it brings besides its grain's gluten. Left out: nobody has said. */
+  readonly allergens?: readonly string[];
+  /** As of a filling. */
+  readonly packet?: 'read';
 }
 
 /** How a filling is made ready before it goes in. */
@@ -28,6 +32,11 @@ export interface Filling {
   readonly pct: number;
   readonly keeps: 'shelf' | 'hardCheese' | 'perishable';
   readonly allergens: readonly string[];
+  /**
+   * Its baker has read its packet: `allergens` are all that it names. Left out: they are from memory, and
+   * an empty list is no answer (allergens.ts).
+   */
+  readonly packet?: 'read';
   /** Left out: nothing is to be done to it. */
   readonly prepare?: readonly Preparation[];
   /** A name it is listed under with others, such as "dried fruit". Left out: it stands alone. */

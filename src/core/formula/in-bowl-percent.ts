@@ -32,7 +32,8 @@ const BIT = 1e-9;
 /** All of it, where the last bits of a division say a little more. */
 const atMost100 = (pct: number): number => (pct > 100 && pct < 100 + BIT ? 100 : pct);
 
-const sumOf = (parts: readonly Percent[]): number => parts.reduce((sum, { pct }) => sum + pct, 0);
+export const sumOf = (parts: readonly Percent[]): number =>
+  parts.reduce((sum, { pct }) => sum + pct, 0);
 
 /** The levain's flours in %, in the formula's order; those it has none of left out. */
 const mixOf = (flours: readonly Flour[], levain: Formula['levain']): readonly LevainFlour[] =>

@@ -1,6 +1,6 @@
 import type { BulkTouch, Flour, Formula, LevainFlour, Process } from './formula.ts';
 import { Fields, Refused, type Misread } from './read-fields.ts';
-import { readFilling } from './read-filling.ts';
+import { readAllergens, readFilling, readPacket } from './read-filling.ts';
 
 export type ReadFormula =
   | { readonly formula: Formula; readonly reason?: never }
@@ -19,6 +19,8 @@ const readFlour = (value: unknown, path: string): Flour => {
     name: flour.text('name'),
     grain: flour.oneOf('grain', ['wheat', 'wholeWheat', 'rye', 'spelt', 'barley']),
     pct: flour.number('pct', 0.1, 100),
+    ...(flour.has('allergens') ? { allergens: readAllergens(flour) } : {}),
+    ...readPacket(flour),
   };
 };
 

@@ -132,10 +132,15 @@ const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.tri
 const knownFilling = ({ formula }: SheetBase, name: string): Filling | undefined =>
   formula.fillings.find((one) => same(one.name, name));
 
-function flourOf({ formula }: SheetBase, name: string, ids: Set<string>): Omit<Flour, 'pct'> {
+/** Of another sheet's line nobody here has read the packet, whatever its name. */
+const withoutPacket = <T extends Flour | Filling>({ packet: _, ...known }: T): Omit<T, 'packet'> =>
+  known;
+
+function flourOf({ formula, own }: SheetBase, name: string, ids: Set<string>): Omit<Flour, 'pct'> {
   const known = formula.flours.find((one) => same(one.name, name) && !ids.has(one.id));
   const id = idOf(known?.id ?? name, 'flour', ids);
-  return known ? { ...known, id } : { id, name, grain: guessGrain(name) };
+  if (!known) return { id, name, grain: guessGrain(name) };
+  return { ...(own ? known : withoutPacket(known)), id };
 }
 
 function fillingOf(
@@ -146,7 +151,8 @@ function fillingOf(
 ): Omit<Filling, 'pct'> {
   const known = base.formula.fillings.find((one) => same(one.name, name) && !ids.has(one.id));
   const id = idOf(known?.id ?? name, 'filling', ids);
-  return known ? { ...known, id } : { id, name, keeps, allergens: [] };
+  if (!known) return { id, name, keeps, allergens: [] };
+  return { ...(base.own ? known : withoutPacket(known)), id };
 }
 
 function levainOf({ formula, own }: SheetBase, pff: number, hydration: number): Formula['levain'] {

@@ -8,9 +8,11 @@ import { Control } from '../../parts/Control.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
+import { AllergenFace } from './AllergenFace.tsx';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
 import { fillingLike, KNOWN_FILLINGS, knownFilling, type FillingToAdd } from './known-fillings.ts';
+import type { PartKey } from './parts.ts';
 import { TextFace } from './TextFace.tsx';
 
 /** A tenth of the flour to begin with: light against the 10–20 % of dough in use. Judgement. */
@@ -25,24 +27,29 @@ const withFilling = (formula: Formula, filling: FillingToAdd): Formula => ({
     { ...filling, id: freeId(filling.id, formula.fillings), pct: BEGINS },
   ],
 });
+/** The one that was added last. */
+const lastOf = ({ fillings }: Formula): PartKey => `filling:${fillings.at(-1)!.id}`;
 
 /**
  * A filling out of a short list, or one of another name: then what it is most like is asked, which tells
- * its salt, its water, how it keeps and what its label names; like nothing that is known, how it keeps.
+ * its salt, its water, how it keeps and what its label names; like nothing that is known, how it keeps and
+ * what its packet names.
  */
 export function FillingFace(props: {
   readonly house: House;
   readonly editing: Editing;
   readonly onBack: () => void;
 }): JSX.Element {
-  const [face, setFace] = createSignal<'list' | 'name' | 'kind' | 'keeps'>('list');
+  const [face, setFace] = createSignal<'list' | 'name' | 'kind' | 'keeps' | 'packet'>('list');
   const [name, setName] = createSignal('');
   const formula = () => props.editing.formula();
   const left = () =>
     KNOWN_FILLINGS.filter((id) => !formula().fillings.some((one) => one.id === id));
   const full = (): boolean => formula().fillings.length >= MOST;
-  const add = (filling: FillingToAdd): void => {
+  const put = (filling: FillingToAdd): void =>
     props.editing.change(withFilling(formula(), filling));
+  const add = (filling: FillingToAdd): void => {
+    put(filling);
     props.onBack();
   };
   return (
@@ -126,15 +133,24 @@ export function FillingFace(props: {
                   value,
                   label: bookFillings[value],
                 }))}
-                onChoose={(keeps) =>
-                  add({
+                onChoose={(keeps) => {
+                  put({
                     ...{ id: name(), name: name(), allergens: [] },
                     keeps: keeps as Filling['keeps'],
-                  })
-                }
+                  });
+                  setFace('packet');
+                }}
               />
             </Words>
           }
+        />
+      </Match>
+      <Match when={face() === 'packet'}>
+        <AllergenFace
+          editing={props.editing}
+          part={lastOf(formula())}
+          back={formula().name}
+          onBack={() => props.onBack()}
         />
       </Match>
     </Switch>

@@ -2,15 +2,18 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import { book, bookLines, bookMore, conventions } from '../../core/speech/en/book.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { shown } from '../../core/speech/facts.ts';
+import { bookParts } from '../../core/speech/en/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { tellAllergens } from '../../core/speech/tell-allergens.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
+import { unbroken } from '../../parts/unbroken.ts';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
-import { isBowl, linesOf, type LineKey } from './lines.ts';
+import { isBowl, linesOf, type Line, type LineKey } from './lines.ts';
 import { Warnings } from './Warnings.tsx';
 import { lineName, lineValue } from './words.ts';
 
@@ -23,6 +26,7 @@ export function FormulaFace(props: {
   readonly onScale: () => void;
   readonly onSteps: () => void;
   readonly onFilling: () => void;
+  readonly onFlour: () => void;
   readonly onMore: () => void;
   readonly onKeep: () => void;
   readonly onBack: () => void;
@@ -30,9 +34,16 @@ export function FormulaFace(props: {
   const units = () => props.house.ways();
   const formula = () => props.editing.formula();
   const lines = createMemo(() => linesOf(formula(), props.editing.scaled().dough));
-  const keys = createMemo(() => lines().map(({ key }) => key), undefined, {
-    equals: (a, b) => a.join('\n') === b.join('\n'),
-  });
+  /** Water is in one stage until a second is asked for. */
+  const isThere = ({ key, percent }: Line): boolean => key !== 'secondWater' || percent > 0;
+  const keys = createMemo(
+    () =>
+      lines()
+        .filter(isThere)
+        .map(({ key }) => key),
+    undefined,
+    { equals: (a, b) => a.join('\n') === b.join('\n') },
+  );
   const lineOf = (key: LineKey) => lines().find((one) => one.key === key);
   const detail = (): string => {
     const { loaves, piece, dough } = props.editing.scaled();
@@ -73,12 +84,25 @@ export function FormulaFace(props: {
               disabled={!props.house.holds}
               onPress={() => props.onPiece()}
             />
+            <Show when={formula().secondWater === 0}>
+              <Control
+                label={bookParts.addWater}
+                disabled={!props.house.holds}
+                onPress={() => props.onLine('secondWater')}
+              />
+            </Show>
+            <Control
+              label={bookParts.addFlour}
+              disabled={!props.house.holds}
+              onPress={() => props.onFlour()}
+            />
             <Control
               label={bookMore.filling}
               disabled={!props.house.holds}
               onPress={() => props.onFilling()}
             />
           </div>
+          <p class="act-detail">{unbroken(tellAllergens(formula()).join(' '))}</p>
           <Show when={formula().notes}>
             {(notes) => <p class="act-detail book-notes">{notes()}</p>}
           </Show>

@@ -1,5 +1,8 @@
 import { createSignal, Show, type JSX } from 'solid-js';
+import type { Formula } from '../../core/formula/formula.ts';
+import { dropFlour } from '../../core/formula/set-flours.ts';
 import { bookLines } from '../../core/speech/en/book.ts';
+import { bookParts } from '../../core/speech/en/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { keyedWeight } from '../../core/speech/keyed.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
@@ -9,6 +12,7 @@ import type { House } from '../house.ts';
 import type { Editing } from './editing.ts';
 import { linesOf, percentFor, withLine, type LineKey } from './lines.ts';
 import { NumberFace } from './NumberFace.tsx';
+import { isPart, type PartKey } from './parts.ts';
 import { SwapControl, SwapFace } from './SwapFace.tsx';
 import { lineName, lineValue, scaleGrams } from './words.ts';
 
@@ -24,6 +28,8 @@ export function LineFace(props: {
   readonly editing: Editing;
   readonly line: LineKey;
   readonly back: string;
+  /** What else there is to say of a flour or a filling. */
+  readonly onPart: (part: PartKey) => void;
   readonly onBack: () => void;
 }): JSX.Element {
   const [grams, setGrams] = createSignal(false);
@@ -55,28 +61,30 @@ export function LineFace(props: {
       ? fill(bookLines.usual, { value, ...usual })
       : fill(bookLines.is, { value });
   };
+  const isFlour = (): boolean => props.line.startsWith('flour:');
   const why = (): string => {
-    const now = fill(bookLines.was, { value: lineValue(line(), units()) });
-    return line().least === line().most ? bookLines.one : now;
+    if (line().least === line().most) return bookLines.one;
+    const value = fill(bookLines.was, { value: lineValue(line(), units()) });
+    return isFlour() ? fill(bookParts.sharing, { value }) : value;
   };
   const unit = () => (grams() ? keyed().unit : '%');
   const id = () => props.line.slice(props.line.indexOf(':') + 1);
-  const mayGo = (): boolean =>
-    props.line.startsWith('filling:') ||
-    (props.line.startsWith('flour:') && formula().flours.length > 1);
-  const takeOut = (): void => {
+  const part = (): PartKey | undefined => (isPart(props.line) ? props.line : undefined);
+  /** The formula without this line; null: it is one that must stay. */
+  const without = (): Formula | null => {
     const old = formula();
-    if (props.line.startsWith('filling:')) {
-      const fillings = old.fillings.filter((one) => one.id !== id());
-      props.editing.change({ ...old, fillings });
-    } else {
-      const { flours: _, ...levain } = old.levain;
-      const left = old.flours.filter((one) => one.id !== id());
-      const sum = left.reduce((all, { pct }) => all + pct, 0);
-      const flours = left.map((one) => ({ ...one, pct: (100 * one.pct) / sum }));
-      props.editing.change({ ...old, flours, levain });
-    }
+    if (isFlour()) return dropFlour(old, id());
+    if (props.line === 'secondWater')
+      return old.secondWater > 0 ? { ...old, secondWater: 0 } : null;
+    // A filling's page has it (PartFace): three presses is what there is room for.
+    return null;
+  };
+  const takeOut = (): void => {
+    // Left before it is gone: nothing here is asked for a line that is no more.
+    const next = without()!;
+    const { editing } = props;
     props.onBack();
+    editing.change(next);
   };
   return (
     <Show
@@ -130,8 +138,11 @@ export function LineFace(props: {
                 onPress={() => setSwaps(true)}
               />
             </Show>
-            <Show when={mayGo()}>
+            <Show when={without() !== null}>
               <Control label={bookLines.remove} onPress={takeOut} />
+            </Show>
+            <Show when={part()}>
+              {(key) => <Control label={bookParts.about} onPress={() => props.onPart(key())} />}
             </Show>
           </>
         }

@@ -16,6 +16,8 @@ import { BookPage } from './BookPage.tsx';
 export function NumberFace(props: {
   readonly house: House;
   readonly ask: string;
+  /** The usual caution. */
+  readonly care?: string;
   readonly unit: string;
   readonly least: number;
   readonly most: number;
@@ -45,7 +47,7 @@ export function NumberFace(props: {
       back={props.back}
       onBack={() => props.onBack()}
       words={
-        <Words headline={props.ask}>
+        <Words headline={props.ask} care={props.care}>
           <NumberPad
             label={props.ask}
             unit={props.unit}

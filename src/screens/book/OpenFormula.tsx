@@ -10,16 +10,21 @@ import { CompareFace } from './CompareFace.tsx';
 import { ConventionFace } from './ConventionFace.tsx';
 import { createEditing } from './editing.ts';
 import { FillingFace } from './FillingFace.tsx';
+import { FlourFace } from './FlourFace.tsx';
 import { FormulaFace } from './FormulaFace.tsx';
 import { LineFace } from './LineFace.tsx';
 import type { LineKey } from './lines.ts';
 import { NumberFace } from './NumberFace.tsx';
+import { PartFace } from './PartFace.tsx';
+import type { PartKey } from './parts.ts';
 import { ScaleFace } from './ScaleFace.tsx';
 import { StepsFace } from './StepsFace.tsx';
 import { TextFace } from './TextFace.tsx';
 import { VersionsFace } from './VersionsFace.tsx';
 
-type Face = 'formula' | 'more' | 'line' | 'piece' | 'scale' | 'steps' | 'filling' | MorePage;
+type Face = OwnPage | MorePage;
+type OwnPage =
+  'formula' | 'more' | 'line' | 'part' | 'flour' | 'piece' | 'scale' | 'steps' | 'filling';
 
 /** One formula of the Book and all its pages. */
 export function OpenFormula(props: {
@@ -34,6 +39,7 @@ export function OpenFormula(props: {
   const { formula } = editing;
   const [face, setFace] = createSignal<Face>('formula');
   const [line, setLine] = createSignal<LineKey>('salt');
+  const [part, setPart] = createSignal<PartKey | null>(null);
   const toFormula = (): void => void setFace('formula');
   const units = () => props.house.ways();
   /** Percent is counted one of two ways: which, is asked before the first of them is changed. */
@@ -70,6 +76,7 @@ export function OpenFormula(props: {
           onScale={() => setFace('scale')}
           onSteps={() => setFace('steps')}
           onFilling={() => setFace('filling')}
+          onFlour={() => setFace('flour')}
           onMore={() => setFace('more')}
           onKeep={() => void keep()}
           onBack={() => props.onBack()}
@@ -96,8 +103,26 @@ export function OpenFormula(props: {
           editing={editing}
           line={line()}
           back={formula().name}
+          onPart={(key) => {
+            setPart(key);
+            setFace('part');
+          }}
           onBack={toFormula}
         />
+      </Match>
+      <Match when={face() === 'part' && part()}>
+        {(key) => (
+          <PartFace
+            house={props.house}
+            editing={editing}
+            part={key()}
+            onGone={toFormula}
+            onBack={() => setFace('line')}
+          />
+        )}
+      </Match>
+      <Match when={face() === 'flour'}>
+        <FlourFace editing={editing} onBack={toFormula} />
       </Match>
       <Match when={face() === 'piece'}>
         <NumberFace

@@ -22,6 +22,8 @@ export interface Line {
   readonly key: LineKey;
   readonly percent: number;
   readonly grams: Grams | null;
+  /** A filling that is counted of the dough, before the fillings go in. */
+  readonly ofDough: boolean;
   readonly least: number;
   readonly most: number;
 }
@@ -48,7 +50,7 @@ export function linesOf(formula: Formula, dough: Grams): readonly Line[] {
     least: number,
     most: number,
   ) => {
-    return { key, percent, grams, least, most };
+    return { key, percent, grams, ofDough: ofDough(formula, key), least, most };
   };
   return [
     ...formula.flours.map(({ id, pct }, i) =>

@@ -2,6 +2,7 @@ import type { Formula } from '../../core/formula/formula.ts';
 import { isWarm } from '../../core/formula/is-warm.ts';
 import { scaleDivision } from '../../core/formula/round-for-scale.ts';
 import { book, bookKinds, bookLines, grains } from '../../core/speech/en/book.ts';
+import { bookParts } from '../../core/speech/en/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
 import { showWeight } from '../../core/speech/weights.ts';
@@ -30,10 +31,10 @@ export const scaleGrams = (grams: Grams, key: LineKey, units: Units): string => 
 };
 
 /** '1.9 % · 17 g' */
-export const lineValue = ({ key, percent, grams }: Line, units: Units): string =>
+export const lineValue = ({ key, percent, grams, ofDough }: Line, units: Units): string =>
   grams === null
     ? fill(bookLines.percent, { percent: showNumber(percent) })
-    : fill(bookLines.value, {
+    : fill(ofDough ? bookParts.ofDoughValue : bookLines.value, {
         percent: showNumber(percent),
         grams: scaleGrams(grams, key, units),
       });

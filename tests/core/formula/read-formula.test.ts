@@ -43,6 +43,7 @@ const full = (): Record<string, unknown> => ({
       pct: 10,
       keeps: 'shelf',
       allergens: ['gluten (oats)'],
+      packet: 'read',
       prepare: ['soak'],
       group: 'grains',
       soak: { water: 120 },
@@ -128,6 +129,13 @@ describe('readFormula', () => {
     expect(change({ fillings: [{ ...twin, allergens: [7] }] })?.path).toBe(
       'fillings[0].allergens[0]',
     );
+    expect(change({ fillings: [{ ...twin, packet: true }] })).toEqual({
+      path: 'fillings[0].packet',
+      expected: 'one of read',
+      got: 'true',
+    });
+    const wheat = { id: 'wheat', name: 'w', grain: 'wheat', pct: 100 };
+    expect(change({ flours: [{ ...wheat, allergens: 'soya' }] })?.path).toBe('flours[0].allergens');
     const process = file()['process'] as object;
     expect(change({ process: { ...process, vessel: 'pan' } })).toEqual({
       path: 'process.vessel',

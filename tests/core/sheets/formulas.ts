@@ -41,6 +41,7 @@ const filling: fc.Arbitrary<Omit<Filling, 'id'>> = fc.record(
     soak: fc.record({ water: tenths(1, 1000) }),
     brings: fc.record({ salt: tenths(0, 50), water: tenths(0, 50) }),
     from: fc.constantFrom('shelf', 'fridge', 'freezer'),
+    packet: fc.constant('read'),
   },
   { requiredKeys: ['name', 'pct', 'keeps', 'allergens'] },
 );
@@ -54,6 +55,16 @@ export const goodFormula: fc.Arbitrary<Formula> = fc
       minLength: 8,
       maxLength: 8,
     }),
+    packets: fc.array(
+      fc.record(
+        {
+          allergens: fc.array(fc.constantFrom('soya', 'gluten (barley)'), { maxLength: 2 }),
+          packet: fc.constant('read' as const),
+        },
+        { requiredKeys: [] },
+      ),
+      { minLength: 8, maxLength: 8 },
+    ),
     fillings: fc.array(filling, { maxLength: 12 }),
     levainFlours: fc.option(parts(1, 3), { nil: null }),
     rest: fc.record(
@@ -97,12 +108,13 @@ export const goodFormula: fc.Arbitrary<Formula> = fc
       cool: minutes,
     }),
   })
-  .map(({ flours, names, grains, fillings, levainFlours, rest, levain, process }) => {
+  .map(({ flours, names, grains, packets, fillings, levainFlours, rest, levain, process }) => {
     const all = flours.map((pct, i) => ({
       id: `flour-${i}`,
       name: names[i]!,
       grain: grains[i]!,
       pct,
+      ...packets[i]!,
     }));
     const own = levainFlours?.length && levainFlours.length <= all.length ? levainFlours : null;
     return {

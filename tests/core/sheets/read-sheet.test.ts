@@ -119,6 +119,29 @@ describe('a sheet of somebody', () => {
       { id: 'cherry', keeps: 'shelf', prepare: ['cut'] },
       { id: 'soft-cheese', keeps: 'perishable', allergens: [] },
     ]);
+    expect(kept.formula?.fillings[1]).not.toHaveProperty('packet');
+  });
+
+  it('takes no packet as read that its own baker has not', () => {
+    const cherry = shippedFormula('cherry-hazelnut');
+    const readHere = {
+      ...cherry,
+      flours: cherry.flours.map((one) => ({ ...one, packet: 'read' as const })),
+      fillings: cherry.fillings.map((one) => ({ ...one, packet: 'read' as const })),
+    };
+    const table: Table = [...NAIVE, ['Toasted hazelnuts', 120, null]];
+    const packets = (own: boolean) => {
+      const base = { formula: readHere, own };
+      const said = {
+        ...firstAnswers(table, base),
+        convention: 'bowl',
+        levainHydration: 1,
+      } as const;
+      const { fillings } = readSheet(table, said, base, 'x').formula!;
+      return fillings.map(({ allergens, packet }) => [allergens, packet]);
+    };
+    expect(packets(false)).toEqual([[['tree nuts (hazelnut)'], undefined]]);
+    expect(packets(true)).toEqual([[['tree nuts (hazelnut)'], 'read']]);
   });
 
   it('is mended by presses: what a column is, what a line is', () => {

@@ -76,6 +76,18 @@ describe('lines of a formula', () => {
     expect(soaked).toMatchObject({ formula: null, reason: { key: 'levainTooWet' } });
   });
 
+  it('have fillings counted of the dough where it is so asked, in either convention as heavy', () => {
+    for (const formula of [CHERRY, BOWL]) {
+      const ofDough: Formula = { ...formula, fillingsOf: 'dough' };
+      const [flour, dough] = [formula, ofDough].map((one) => lineOf(one, 'filling:cherry'));
+      // 16 of flour in 176.9 of dough before the fillings: 9.04 %.
+      expect(dough!.percent).toBeCloseTo((16 / 176.9) * 100, 9);
+      expect(dough!.grams).toBeCloseTo(flour!.grams!, 9);
+      expect([flour!.ofDough, dough!.ofDough]).toEqual([false, true]);
+      expect(lineOf(ofDough, 'salt').ofDough).toBe(false);
+    }
+  });
+
   it('find the percent of what was put on the scale, the dough as heavy as before', () => {
     for (const formula of [CHERRY, BOWL]) {
       const percent = percentFor(formula, 'filling:cherry', 200, DOUGH)!;

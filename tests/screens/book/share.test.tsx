@@ -199,6 +199,11 @@ it.each(SHIPPED)('the sheet for the bench has all of %s in the order of use', (n
   expect(steps.includes('Spoon into the tin')).toBe(formula.process.shaping === 'scoop');
   expect(steps.some((what) => what.startsWith('In the fridge'))).toBe(formula.process.retard > 0);
   expect(view.notes.some((note) => note.includes('Raw dough'))).toBe(true);
+  const allergens = view.notes.find((note) => note.startsWith('Allergens in it: gluten ('))!;
+  expect(allergens).toContain('Ask the packet: labels change.');
+  for (const { name: filling, allergens: own } of formula.fillings) {
+    if (own.length === 0) expect(allergens).toMatch(new RegExp(`Not answered yet:.*${filling}`));
+  }
 });
 
 it('the sheet for the bench has a large dough bowl by bowl, and how far apart they are', () => {

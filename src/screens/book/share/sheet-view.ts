@@ -5,6 +5,7 @@ import { benchSheet as words } from '../../../core/speech/en/share.ts';
 import { MITTS, RAW_DOUGH, RAW_FLOUR, RING } from '../../../core/speech/en/care.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showShares, tellClocks, tellShares } from '../../../core/speech/in-bowls.ts';
+import { tellAllergens } from '../../../core/speech/tell-allergens.ts';
 import { showHeat } from '../../../core/speech/heats.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
@@ -114,6 +115,7 @@ export function benchView(
       fill(words.keepBack, { grams: showWeight(keepBack, units) }),
       words.times,
       ...spoils.map(({ name }) => fill(words.spoils, { filling: name })),
+      tellAllergens(formula).join(' '),
       RAW_FLOUR,
       RAW_DOUGH,
       `${MITTS} ${RING}`,

@@ -1,0 +1,19 @@
+import { allergensOf } from '../formula/allergens.ts';
+import type { Formula } from '../formula/formula.ts';
+import { allergenPage, allergensTold } from './en/allergens.ts';
+import { fill } from './fill.ts';
+
+/**
+ * What a bread brings that somebody may not eat, which of its fillings nobody has answered for, and the
+ * caution: a sentence each.
+ */
+export function tellAllergens(formula: Pick<Formula, 'flours' | 'fillings'>): readonly string[] {
+  const { brings, unanswered } = allergensOf(formula);
+  return [
+    fill(allergensTold.brings, { allergens: brings.join(', ') }),
+    ...(unanswered.length > 0
+      ? [fill(allergensTold.unanswered, { name: unanswered.join(', ') })]
+      : []),
+    allergenPage.caution,
+  ];
+}
