@@ -93,9 +93,11 @@ it('takes in a sheet by presses alone, asking what it does not say', async () =>
     mimeType: 'text/csv',
     buffer: Buffer.from(`${lines}Preis;-3\n`),
   });
+  await baker.page.locator('h1:has-text("What is in each column?")').waitFor();
+  await baker.tap('.slab:has-text("It’s right")');
   await baker.page.locator('h1:has-text("What is what?")').waitFor();
   await shot(app, 'sheet');
-  await baker.tap('.slab:has-text("It is right")');
+  await baker.tap('.slab:has-text("It’s right")');
   await baker.page.locator('.act-detail:has-text("row 7")').waitFor();
   await baker.press('Preis');
   await baker.page.locator('h1:has-text("Whose flour makes 100 %?")').waitFor();

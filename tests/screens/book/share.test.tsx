@@ -167,7 +167,10 @@ it('a sheet is mended by presses, asks what it leaves open, and is kept in % of 
       onBack={() => undefined}
     />
   ));
-  await press(/^It is right/);
+  await until(() => expect(text()).toContain('What is in each column?'));
+  await press(/^It’s right/);
+  await until(() => expect(text()).toContain('What is what?'));
+  await press(/^It’s right/);
   await until(() => expect(text()).toContain('row 7: a weight of 0 or more was expected'));
   await press(/^Preis/);
   await until(() => expect(text()).toContain('Whose flour makes 100 %?'));
@@ -183,6 +186,32 @@ it('a sheet is mended by presses, asks what it leaves open, and is kept in % of 
   expect(kept()[0]).toMatchObject({
     formula: { id: 'olive-loaf', version: 1, fillings: [{ name: 'Oliven', keeps: 'perishable' }] },
   });
+});
+
+it('a sheet’s columns are known by their headings, and come back from its lines; without names they are asked again', async () => {
+  const { rows } = readCsv('Was;Gramm;%\nMehl;1000;100\nWasser;750;75\nSalz;20;2\n').tables![0]!;
+  const { press, text } = await opened((one) => (
+    <SheetFace
+      house={one}
+      table={rows}
+      own={null}
+      name="plain loaf"
+      back="back"
+      onBack={() => undefined}
+    />
+  ));
+  await until(() => expect(text()).toContain('A: Wasingredient'));
+  expect(text()).toContain('B: Grammweight');
+  await press(/^It’s\sright/);
+  await until(() => expect(text()).toContain('Mehlflour'));
+  await press(/^The\scolumns/);
+  // From ingredient on to %: column C is nothing then.
+  await press(/^A:\sWas/);
+  await until(() => expect(text()).toContain('C: %not used'));
+  await press(/^It’s\sright/);
+  await press(/^It’s\sright/);
+  await until(() => expect(text()).toContain('Nothing was taken in.'));
+  expect(text()).toContain('What is in each column?');
 });
 
 it.each(SHIPPED)('the sheet for the bench has all of %s in the order of use', (name) => {

@@ -4,7 +4,7 @@ import { turnColumn } from '../../../core/sheets/columns.ts';
 import { LINE_KINDS, type LineKind } from '../../../core/sheets/line-kind.ts';
 import { firstAnswers, readSheet, type SheetAsk } from '../../../core/sheets/read-sheet.ts';
 import { namedRows } from '../../../core/sheets/sheet-lines.ts';
-import { tableFault, type Table } from '../../../core/sheets/table.ts';
+import { tableFault, textOf, type Table } from '../../../core/sheets/table.ts';
 import { share, shareAsk, shareIn } from '../../../core/speech/en/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
@@ -18,6 +18,9 @@ import './Share.css';
 
 /** Water for 100 of a levain's flour that a press offers. Common practice, no source. */
 const LEVAINS = [50, 60, 80, 100, 125] as const;
+
+/** Letters of a heading that a press has room for. */
+const MOST_OF_HEAD = 20;
 
 const optionsOf = (ask: SheetAsk): readonly TileOption[] => {
   if (ask.what === 'sign') {
@@ -83,9 +86,18 @@ export function SheetFace(props: {
   const [said, setSaid] = createSignal(firstAnswers(props.table, base()));
   // A sheet of ours says what everything is.
   // eslint-disable-next-line solid/reactivity -- it begins with it and goes its own way
-  const [looked, setLooked] = createSignal(props.own !== null);
+  const [at, setAt] = createSignal<'columns' | 'lines' | 'on'>(props.own ? 'on' : 'columns');
   const read = () => readSheet(props.table, said(), base(), props.name);
-  const letters = (column: number): string => String.fromCharCode(65 + column);
+  const isWrong = (): boolean => at() === 'on' && read().reason !== undefined;
+  const why = (): string | null => (isWrong() ? fill(shareIn.why, { ...read().reason! }) : null);
+  /** 'B: Gramm': a baker knows a column by its letter and what stands over it. */
+  const columnName = (column: number): string => {
+    const letter = String.fromCharCode(65 + column);
+    const head = textOf(props.table[said().columns.from - 1]?.[column]);
+    return head === ''
+      ? fill(shareAsk.column, { letter })
+      : fill(shareAsk.headed, { letter, head: head.slice(0, MOST_OF_HEAD) });
+  };
   const rows = () => (tableFault(props.table) ? [] : namedRows(props.table, said()));
   const turnKind = (row: number, kind: LineKind): void => {
     const at = (LINE_KINDS as readonly LineKind[]).indexOf(kind);
@@ -103,38 +115,25 @@ export function SheetFace(props: {
   };
   return (
     <Switch>
-      <Match when={!looked() || read().reason}>
+      {/* Lines are of the columns: where these name none, they are what is asked again. */}
+      <Match when={at() === 'columns' || (isWrong() && rows().length === 0)}>
         <BookPage
           wide
           back={props.back}
           onBack={() => props.onBack()}
           words={
-            <Words
-              headline={shareAsk.look}
-              detail={
-                looked() && read().reason
-                  ? fill(shareIn.why, { ...read().reason! })
-                  : shareAsk.lookDetail
-              }
-            >
-              <div class="book-grid book-top" role="group" aria-label={shareAsk.lines}>
-                <For each={rows()}>
-                  {({ row, name, kind }) => (
-                    <Control
-                      label={name}
-                      value={shareAsk.kinds[kind]}
-                      onPress={() => turnKind(row, kind)}
-                    />
-                  )}
-                </For>
-              </div>
-              <p class="share-group">{shareAsk.columns}</p>
-              <div class="book-grid" role="group" aria-label={shareAsk.columns}>
+            <Words headline={shareAsk.lookColumns} detail={why() ?? shareAsk.lookDetail}>
+              <div
+                class="book-grid book-lines share-grid book-top"
+                role="group"
+                aria-label={shareAsk.columns}
+              >
                 <For each={said().columns.roles}>
                   {(role, i) => (
                     <Control
-                      label={fill(shareAsk.column, { letter: letters(i()) })}
+                      label={columnName(i())}
                       value={shareAsk.roles[role]}
+                      fresh={i()}
                       onPress={() =>
                         setSaid({ ...said(), columns: turnColumn(said().columns, i()) })
                       }
@@ -147,9 +146,9 @@ export function SheetFace(props: {
           slab={
             <Slab
               label={shareAsk.right}
-              then={shareAsk.goOn}
-              fresh={shareAsk.right}
-              onPress={() => setLooked(true)}
+              then={shareAsk.toLines}
+              fresh={shareAsk.toLines}
+              onPress={() => setAt('lines')}
             />
           }
           controls={
@@ -161,6 +160,46 @@ export function SheetFace(props: {
                   onPress={() => setLike(like() + 1)}
                 />
               </Show>
+              <Control label={shareIn.no} onPress={() => props.onBack()} />
+            </>
+          }
+        />
+      </Match>
+      <Match when={at() === 'lines' || isWrong()}>
+        <BookPage
+          wide
+          back={props.back}
+          onBack={() => props.onBack()}
+          words={
+            <Words headline={shareAsk.look} detail={why() ?? shareAsk.lookDetail}>
+              <div
+                class="book-grid book-lines share-grid share-lines book-top"
+                role="group"
+                aria-label={shareAsk.lines}
+              >
+                <For each={rows()}>
+                  {({ row, name, kind }) => (
+                    <Control
+                      label={name}
+                      value={shareAsk.kinds[kind]}
+                      onPress={() => turnKind(row, kind)}
+                    />
+                  )}
+                </For>
+              </div>
+            </Words>
+          }
+          slab={
+            <Slab
+              label={shareAsk.right}
+              then={shareAsk.goOn}
+              fresh={shareAsk.right}
+              onPress={() => setAt('on')}
+            />
+          }
+          controls={
+            <>
+              <Control label={shareAsk.toColumns} onPress={() => setAt('columns')} />
               <Control label={shareIn.no} onPress={() => props.onBack()} />
             </>
           }
