@@ -122,6 +122,28 @@ export interface Ear {
   readonly state: 'none' | 'shut' | 'open';
 }
 
+/** Why a picture was not taken: the file is none, is too large, or cannot be read; the disk is full, or shut. */
+export type NoPicture = 'none' | 'large' | 'broken' | 'full' | 'closed';
+
+/** A small picture, JPEG. */
+export type Jpeg = Uint8Array<ArrayBuffer>;
+
+/** A formula's picture. `before`: what the last press put it in the place of; left out: taken back. */
+export interface KeptPicture {
+  readonly now: Jpeg | null;
+  readonly before?: Jpeg | null;
+}
+
+/** Pictures of formulas, on this device. */
+export interface Pictures {
+  /** By the formula's id. Rejects with `closed`. */
+  load(): Promise<ReadonlyMap<string, KeptPicture>>;
+  /** All of these in one durable transaction; null: no row any more. Rejects with a StoreError: none is written. */
+  write(rows: ReadonlyMap<string, KeptPicture | null>): Promise<void>;
+  /** A picture made small: nothing is left in it of what a camera wrote there. Never rejects. */
+  shrink(file: Uint8Array<ArrayBuffer>): Promise<Jpeg | NoPicture>;
+}
+
 /** A file to be handed on. `text` is what it holds: bytes where that is no text. */
 export interface SharedFile {
   readonly name: string;

@@ -1,7 +1,9 @@
 import { StoreError, type Stop, type StoreTrouble } from '../../machines/ports.ts';
 
-/** Object stores of a kitchen's database: rows of the log by seq, settings by name. */
-export type StoreName = 'log' | 'settings';
+/** Object stores: rows of the log by seq, settings by name; pictures by formula in a database of their own. */
+export type StoreName = 'log' | 'settings' | 'pictures';
+
+const KITCHEN: readonly StoreName[] = ['log', 'settings'];
 
 /**
  * What a transaction is to do. It makes all its requests before it returns, then says how its
@@ -23,7 +25,8 @@ const VERSION = 1;
 /** An open can wait for ever behind another page's unfinished deletion or upgrade, ms. */
 const OPEN_WITHIN = 5_000;
 
-export function makeDatabase(name: string): Database {
+/** @param stores made when the database is */
+export function makeDatabase(name: string, stores = KITCHEN): Database {
   let current: Promise<IDBDatabase> | null = null;
 
   const forget = (which: Promise<IDBDatabase> | null) => {
@@ -31,7 +34,7 @@ export function makeDatabase(name: string): Database {
   };
   const connection = () => {
     if (current !== null) return current;
-    const fresh = open(name, () => forget(fresh));
+    const fresh = open(name, stores, () => forget(fresh));
     fresh.catch(() => forget(fresh));
     current = fresh;
     return fresh;
@@ -71,7 +74,7 @@ export function makeDatabase(name: string): Database {
   };
 }
 
-function open(name: string, lost: () => void): Promise<IDBDatabase> {
+function open(name: string, stores: readonly StoreName[], lost: () => void): Promise<IDBDatabase> {
   return new Promise((resolve, reject) => {
     let late = false;
     const giveUp = (cause: unknown) => {
@@ -86,8 +89,7 @@ function open(name: string, lost: () => void): Promise<IDBDatabase> {
     try {
       const request = indexedDB.open(name, VERSION);
       request.onupgradeneeded = () => {
-        request.result.createObjectStore('log');
-        request.result.createObjectStore('settings');
+        for (const store of stores) request.result.createObjectStore(store);
       };
       request.onerror = () => giveUp(request.error);
       request.onsuccess = () => {

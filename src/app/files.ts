@@ -1,22 +1,25 @@
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { LogRecord } from '../core/records/record.ts';
-import type { House } from '../screens/house.ts';
+import type { House, Told } from '../screens/house.ts';
+import { laterPictures } from './later-pictures.ts';
 import type { World } from './world.ts';
 
 export interface FilesParts {
   readonly records: () => readonly LogRecord[];
   readonly equipment: () => Equipment;
   readonly equip: (change: Partial<Equipment>) => void;
+  readonly tell: (notice: Told) => void;
 }
 
-/** The log as a file, out and in. What does either comes when it is first wanted. */
+/** The log as a file, out and in, and the pictures beside it. What does either comes when it is first wanted. */
 export const makeFiles = (
   world: World,
-  { records, equipment, equip }: FilesParts,
-): Pick<House, 'saveAsFile' | 'handOn' | 'sheets' | 'readFile' | 'takeFile'> => ({
+  { records, equipment, equip, tell }: FilesParts,
+): Pick<House, 'saveAsFile' | 'handOn' | 'sheets' | 'readFile' | 'takeFile' | 'pictures'> => ({
+  pictures: laterPictures(world),
   saveAsFile() {
-    void import('../adapters/backup.ts').then(({ exportLog }) => {
-      exportLog(records(), equipment());
+    void import('./save-file.ts').then(async ({ saveFile }) => {
+      await saveFile(world, records(), equipment(), tell);
       equip({ savedAt: world.clock.now() });
     });
   },

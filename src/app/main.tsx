@@ -50,6 +50,8 @@ const open = async (root: HTMLElement): Promise<void> => {
       import('../adapters/speaker/studio.ts').then(({ openStudio }) => openStudio(settings, later)),
     planner: () =>
       import('../adapters/planner/planner.ts').then(({ makePlanner }) => makePlanner()),
+    pictures: () =>
+      import('../adapters/pictures/open-pictures.ts').then((its) => its.openPictures(!rehearses)),
     zone: () => new Intl.DateTimeFormat().resolvedOptions().timeZone,
     screen: makeScreenAwake(),
     update: makeLaterUpdate(),

@@ -12,9 +12,8 @@ import type { FileRead } from '../screens/house.ts';
  */
 export function readFile(text: string, here: readonly LogRecord[]): FileRead {
   const no = (why: string): FileRead => ({ file: null, why });
-  const { records, equipment, reason } = {
-    equipment: null,
-    reason: null,
+  const { records, equipment, pictures, reason } = {
+    ...{ equipment: null, pictures: [], reason: null },
     ...readLogFile(text, MACHINE_VERSION),
   };
   if (records === null) {
@@ -27,5 +26,6 @@ export function readFile(text: string, here: readonly LogRecord[]): FileRead {
   const { trouble } = replay(records, MACHINES);
   if (trouble !== null) return no(fill(readAFile.differs, { seq: trouble.seq }));
   const bakes = records.filter(({ fact }) => fact.kind === 'start').length;
-  return { file: { records, equipment, bakes, last: records.at(-1)?.fact.at ?? null }, why: null };
+  const last = records.at(-1)?.fact.at ?? null;
+  return { file: { records, equipment, pictures, bakes, last }, why: null };
 }

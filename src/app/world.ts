@@ -2,6 +2,7 @@ import type { Accessor } from 'solid-js';
 import type {
   Clock,
   LogStore,
+  Pictures,
   Planner,
   ScreenAwake,
   Settings,
@@ -30,6 +31,8 @@ export interface World {
   studio(): Promise<Studio>;
   /** Comes when it is first wanted. */
   planner(): Promise<Planner>;
+  /** Comes when it is first wanted. */
+  pictures(): Promise<Pictures>;
   /** The wall's zone, an IANA name; a tablet may come to another. */
   zone(): string;
   readonly screen: ScreenAwake;

@@ -15,6 +15,7 @@ import type { DayPlan } from '../core/day/laid/day-plan.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Notice } from '../core/formula/notice.ts';
 import type { Formula } from '../core/formula/formula.ts';
+import type { SavedPicture } from '../core/pictures/saved-picture.ts';
 import type { BookEntry } from '../core/records/book.ts';
 import type { Deed } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
@@ -22,6 +23,7 @@ import type { BakeStage, Join } from '../core/records/stage.ts';
 import type { Clock } from '../core/speech/show-time.ts';
 import type { Celsius, Grams, Instant, Units } from '../core/units.ts';
 import type { Half } from '../parts/half.ts';
+import type { BookPictures } from './book-pictures.ts';
 
 /** CSS pixels a millimetre that a screen can have: a wall's to a small telephone's. Judgement. */
 export const PX_PER_MM = { least: 3, most: 12 } as const;
@@ -144,6 +146,8 @@ export interface House {
   readonly drafts: Accessor<Readonly<Record<string, Formula>>>;
   /** Null: there is nothing half changed any more. */
   keepDraft(id: string, formula: Formula | null): void;
+  /** Pictures of its formulas: come when they are first wanted. Rejects where they cannot be had. */
+  pictures(): Promise<BookPictures>;
   readonly lastKitchen: Accessor<Celsius | null>;
   /** What this kitchen bakes with; a setting of the tablet. */
   readonly equipment: Accessor<Equipment>;
@@ -172,6 +176,7 @@ export interface House {
 export interface LogFile {
   readonly records: readonly LogRecord[];
   readonly equipment: Equipment | null;
+  readonly pictures: readonly SavedPicture[];
   readonly bakes: number;
   readonly last: Instant | null;
 }

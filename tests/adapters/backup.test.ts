@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { exportLog } from '../../src/adapters/backup.ts';
 import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
+import { jpeg } from '../fakes/memory-pictures.ts';
 import { makeRow } from '../fakes/records.ts';
 
 const made: Blob[] = [];
@@ -46,8 +47,22 @@ it('downloads one record a line, which read back as they were', async () => {
   ]);
 });
 
+it('has the pictures behind its head, and a version that an older program refuses, for it would lose them', async () => {
+  const pictures = new Map([
+    ['lane-wheat', { now: jpeg(7), before: jpeg(8) }],
+    ['olive-seed', { now: null, before: jpeg(9) }],
+  ]);
+  exportLog([makeRow(1)], EQUIPMENT, pictures);
+  const lines = (await text(made[0]!)).trim().split('\n');
+  expect(lines.map((line) => JSON.parse(line) as unknown)).toEqual([
+    { kitchenFile: 2, equipment: EQUIPMENT },
+    { picture: 'lane-wheat', jpeg: '/9j/Bw==' },
+    makeRow(1),
+  ]);
+});
+
 it('lets the file go only when the download has had its time', () => {
-  exportLog([makeRow(1)], EQUIPMENT, 'harbour-lane.jsonl');
+  exportLog([makeRow(1)], EQUIPMENT, new Map(), 'harbour-lane.jsonl');
   expect(clicked[0]?.download).toBe('harbour-lane.jsonl');
   vi.advanceTimersByTime(59_999);
   expect(revoked).not.toHaveBeenCalled();

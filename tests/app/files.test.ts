@@ -1,6 +1,7 @@
 import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { MACHINE_VERSION } from '../../machines/kitchen/kitchen.ts';
+import { StoreError } from '../../machines/ports.ts';
 import { openHouse } from '../../src/app/open-house.ts';
 import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import { goesOn, readLogFile } from '../../src/core/records/read-log-file.ts';
@@ -8,6 +9,7 @@ import type { LogRecord } from '../../src/core/records/record.ts';
 import type { House } from '../../src/screens/house.ts';
 import { serveFormulas } from '../fakes/baking.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
+import { jpeg, makeMemoryPictures } from '../fakes/memory-pictures.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 
@@ -79,7 +81,7 @@ describe('a saved log', () => {
     expect(read([head, ...rows]).records).toHaveLength(rows.length);
     expect(read(rows).records).toHaveLength(rows.length);
     expect(read([head]).records).toEqual([]);
-    expect(read([{ ...head, kitchenFile: 2 }, ...rows]).reason).toMatchObject({
+    expect(read([{ ...head, kitchenFile: 3 }, ...rows]).reason).toMatchObject({
       line: 1,
       path: 'kitchenFile',
     });
@@ -99,5 +101,83 @@ describe('a saved log', () => {
       file: null,
       why: 'Line 1 is from a newer version. Load that version first.',
     });
+  });
+
+  it('brings the pictures back, each in the place of the one that is here, which may be taken back', async () => {
+    const house = await started(makeFakeWorld());
+    const lines = text(house).trimEnd().split('\n');
+    const head = JSON.stringify({ kitchenFile: 2, equipment: house.equipment() });
+    const picture = JSON.stringify({ picture: 'lane-wheat', jpeg: '/9j/Bw==' });
+    const whole = [head, picture, ...lines.slice(1)].join('\n');
+    const pictures = makeMemoryPictures();
+    const world = makeFakeWorld({ at: house.now(), pictures });
+    pictures.rows.set('lane-wheat', { now: jpeg(1), before: null });
+    pictures.rows.set('olive-seed', { now: jpeg(2) });
+    const empty = await open(world);
+    const { file } = await empty.readFile(whole);
+    expect(file!.pictures).toEqual([{ picture: 'lane-wheat', jpeg: '/9j/Bw==' }]);
+    await empty.takeFile(file!);
+    expect(pictures.rows).toEqual(
+      new Map([
+        ['lane-wheat', { now: jpeg(7), before: jpeg(1) }],
+        ['olive-seed', { now: jpeg(2) }],
+      ]),
+    );
+    expect(world.store.rows.size).toBe(house.records().length);
+  });
+
+  it('writes neither log nor pictures where either cannot be', async () => {
+    const house = await started(makeFakeWorld());
+    const picture = { picture: 'lane-wheat', jpeg: '/9j/Bw==' };
+    const file = { equipment: null, pictures: [picture], bakes: 1, last: null };
+    const pictures = makeMemoryPictures();
+    const world = makeFakeWorld({ at: house.now(), pictures });
+    pictures.rows.set('lane-wheat', { now: jpeg(1), before: jpeg(2) });
+    const empty = await open(world);
+    world.store.fail('full');
+    await expect(empty.takeFile({ ...file, records: house.records() })).rejects.toThrow(StoreError);
+    const was = new Map([['lane-wheat', { now: jpeg(1), before: jpeg(2) }]]);
+    expect(pictures.rows).toEqual(was);
+    pictures.fail('full');
+    await expect(empty.takeFile({ ...file, records: house.records() })).rejects.toThrow(StoreError);
+    expect(world.store.rows.size).toBe(0);
+    pictures.fail(null);
+    expect(pictures.rows).toEqual(was);
+  });
+
+  it('is refused by a picture that is none, or is a formula’s second', async () => {
+    const house = await started(makeFakeWorld());
+    const head = { kitchenFile: 2, equipment: EQUIPMENT };
+    const read = (...lines: readonly unknown[]) =>
+      readLogFile(lines.map((line) => JSON.stringify(line)).join('\n'), MACHINE_VERSION);
+    const good = { picture: 'lane-wheat', jpeg: '/9j/Bw==' };
+    const [first] = house.records();
+    expect(read(head, good, first)).toMatchObject({ pictures: [good], records: [first] });
+    expect(read(head, good, good, first).reason).toMatchObject({ line: 3, path: 'picture' });
+    expect(read(head, { ...good, jpeg: 'bread' }, first).reason).toMatchObject({
+      ...{ line: 2, path: 'jpeg', expected: 'a JPEG in base64', got: '"bread"' },
+    });
+    // A bare log has none, and behind the log none is looked for.
+    expect(read(good, first).reason).toMatchObject({ line: 1 });
+    expect(read(head, first, good).reason).toMatchObject({ line: 3 });
+  });
+
+  it('is saved without the pictures where they cannot be read, and says so', async () => {
+    const saved: string[] = [];
+    vi.stubGlobal('document', {
+      createElement: () => ({ click: () => saved.push('saved') }),
+    });
+    const address = vi.spyOn(URL, 'createObjectURL').mockReturnValue('blob:loafward/1');
+    const pictures = makeMemoryPictures();
+    const house = await started(makeFakeWorld({ pictures }));
+    house.saveAsFile();
+    await vi.waitFor(() => expect(house.equipment().savedAt).not.toBeNull());
+    expect(house.told()).toEqual([]);
+    pictures.fail('closed');
+    house.saveAsFile();
+    await vi.waitFor(() => expect(saved).toHaveLength(2));
+    await vi.waitFor(() => expect(house.told()).toHaveLength(1));
+    expect(house.told()[0]!.text).toContain('all but them');
+    address.mockRestore();
   });
 });

@@ -2,6 +2,7 @@ import { createSignal } from 'solid-js';
 import type { News } from '../../src/adapters/news.ts';
 import type { World } from '../../src/app/world.ts';
 import { readWays } from '../../src/app/ways.ts';
+import { makeMemoryPictures } from './memory-pictures.ts';
 import { makeMemorySettings } from './memory-settings.ts';
 import { makeMemoryStore } from './memory-store.ts';
 import { makePlannerAtOnce } from './planner-at-once.ts';
@@ -26,6 +27,7 @@ export interface FakeWorld extends World {
 export function makeFakeWorld(
   parts: {
     store?: ReturnType<typeof makeMemoryStore>;
+    pictures?: ReturnType<typeof makeMemoryPictures>;
     at?: number;
     holds?: boolean;
     painting?: 'at once' | 'when told';
@@ -36,6 +38,7 @@ export function makeFakeWorld(
   const puts = new Set<() => void>();
   const painting = parts.painting ?? 'at once';
   const offers = new Set<(take: () => void) => void>();
+  const pictures = parts.pictures ?? makeMemoryPictures();
   const [ways, setWays] = createSignal(readWays(null));
   const news: News = { tell: () => undefined, onNews: () => () => undefined };
   let n = 0;
@@ -55,6 +58,7 @@ export function makeFakeWorld(
     },
     studio: () => Promise.reject(new Error('No studio here.')),
     planner: () => Promise.resolve(makePlannerAtOnce()),
+    pictures: () => Promise.resolve(pictures),
     zone: () => 'Europe/Berlin',
     screen: { state: () => 'held', onState: () => () => undefined, hold: () => () => undefined },
     update: {

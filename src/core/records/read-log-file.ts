@@ -1,5 +1,6 @@
 import { readEquipment } from '../kitchen/read-equipment.ts';
 import type { Equipment } from '../kitchen/equipment.ts';
+import { isPictureLine, readSavedPicture, type SavedPicture } from '../pictures/saved-picture.ts';
 import { FILE_VERSION } from './log-file.ts';
 import { readRecord, type Unreadable } from './read-record.ts';
 import type { LogRecord } from './record.ts';
@@ -8,6 +9,7 @@ export type ReadLogFile =
   | {
       readonly records: readonly LogRecord[];
       readonly equipment: Equipment | null;
+      readonly pictures: readonly SavedPicture[];
       readonly reason?: never;
     }
   | { readonly records: null; readonly reason: Unreadable & { readonly line: number } };
@@ -24,8 +26,8 @@ const isHead = (value: unknown): value is { readonly kitchenFile: unknown; equip
   typeof value === 'object' && value !== null && 'kitchenFile' in value;
 
 /**
- * A saved log, one JSON value a line: a head with what the kitchen bakes with, then the records,
- * their seq running on by ones from 1. All of it or nothing: the first line that is no record, or
+ * A saved log, one JSON value a line: a head with what the kitchen bakes with, then its formulas'
+ * pictures, then the records, their seq running on by ones from 1. All of it or nothing: the first line that is no record, or
  * that a newer version wrote, is named with its number, counted from 1. Never throws.
  *
  * @param newest the machine version of this program
@@ -49,7 +51,18 @@ export function readLogFile(text: string, newest: number): ReadLogFile {
     }
     equipment = read.equipment;
   }
-  const first = equipment === null ? 0 : 1;
+  let first = equipment === null ? 0 : 1;
+  const pictures = new Map<string, SavedPicture>();
+  for (const line of equipment === null ? [] : lines.slice(1)) {
+    const row = parse(line);
+    if (!isPictureLine(row)) break;
+    first += 1;
+    const { saved, reason } = readSavedPicture(row);
+    if (saved === null) return { records: null, reason: { line: first, ...reason } };
+    if (pictures.has(saved.picture))
+      return refuse(first, 'picture', 'a formula of its own', saved.picture);
+    pictures.set(saved.picture, saved);
+  }
   const records: LogRecord[] = [];
   const ids = new Set<string>();
   for (const [i, line] of lines.slice(first).entries()) {
@@ -62,7 +75,7 @@ export function readLogFile(text: string, newest: number): ReadLogFile {
     records.push(record);
   }
   if (records.length === 0 && equipment === null) return refuse(1, 'file', 'a log', 'nothing');
-  return { records, equipment };
+  return { records, equipment, pictures: [...pictures.values()] };
 }
 
 /** Whether a file's log goes on from this one: each of these facts stands in its place there. */

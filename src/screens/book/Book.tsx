@@ -4,6 +4,7 @@ import type { House } from '../house.ts';
 import { leaveLink, linkHere } from '../link-here.ts';
 import { ListFace } from './ListFace.tsx';
 import { OpenFormula } from './OpenFormula.tsx';
+import { usePictures } from './use-pictures.ts';
 
 const LinkIn = lazy(() => import('./share/LinkIn.tsx'));
 const Share = lazy(() => import('./share/Share.tsx'));
@@ -15,6 +16,8 @@ export default function Book(props: {
 }): JSX.Element {
   const [at, setAt] = createSignal<string | null>(null);
   const [away, setAway] = createSignal(false);
+  // eslint-disable-next-line solid/reactivity -- the house is one
+  const pictures = usePictures(props.house);
   const [link, setLink] = createSignal(linkHere());
   /** In and out: of one formula by its id, or of all. */
   const [shared, setShared] = createSignal<string | null>(null);
@@ -40,6 +43,7 @@ export default function Book(props: {
       fallback={
         <ListFace
           house={props.house}
+          pictures={pictures()}
           away={away()}
           onPick={(id) => void pick(id)}
           onAway={() => setAway(true)}
@@ -51,6 +55,7 @@ export default function Book(props: {
       {(id) => (
         <OpenFormula
           house={props.house}
+          pictures={pictures()}
           id={id}
           onOpen={(other) => setAt(other)}
           onShare={() => setShared(id)}

@@ -1,13 +1,14 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import { bench } from '../../core/speech/en/bench.ts';
 import { book, bookMore, conventions } from '../../core/speech/en/book.ts';
+import { picture } from '../../core/speech/en/picture.ts';
 import { share } from '../../core/speech/en/share.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import type { House } from '../house.ts';
 import type { Editing } from './editing.ts';
 
-export type MorePage = 'compare' | 'versions' | 'notes' | 'name' | 'convention';
+export type MorePage = 'picture' | 'compare' | 'versions' | 'notes' | 'name' | 'convention';
 
 /** What else may be done with a formula. */
 export function BookMore(props: {
@@ -42,6 +43,7 @@ export function BookMore(props: {
             </Show>
             <Control label={bookMore.copy} disabled={still()} onPress={() => props.onCopy()} />
             <Control label={share.title} onPress={() => props.onShare()} />
+            <Control label={picture.title} onPress={() => props.onPage('picture')} />
             <Control label={bookMore.compare} onPress={() => props.onPage('compare')} />
             <Control label={bookMore.versions} onPress={() => props.onPage('versions')} />
             <Control

@@ -1,6 +1,7 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { book, bookLines, bookMore, conventions } from '../../core/speech/en/book.ts';
 import { bench } from '../../core/speech/en/bench.ts';
+import { picture } from '../../core/speech/en/picture.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { bookParts } from '../../core/speech/en/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -10,17 +11,20 @@ import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import { Words } from '../../parts/Words.tsx';
+import type { BookPictures } from '../book-pictures.ts';
 import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
 import { isBowl, linesOf, type Line, type LineKey } from './lines.ts';
 import { Warnings } from './Warnings.tsx';
 import { lineName, lineValue } from './words.ts';
+import './Picture.css';
 
 /** What a formula is, percent and grams side by side, each line a press; what is unusual in words. */
 export function FormulaFace(props: {
   readonly house: House;
   readonly editing: Editing;
+  readonly pictures: BookPictures | null;
   readonly onLine: (key: LineKey) => void;
   readonly onPiece: () => void;
   readonly onScale: () => void;
@@ -33,6 +37,7 @@ export function FormulaFace(props: {
 }): JSX.Element {
   const units = () => props.house.ways();
   const formula = () => props.editing.formula();
+  const address = () => props.pictures?.shown()[formula().id];
   const lines = createMemo(() => linesOf(formula(), props.editing.scaled().dough));
   /** Water is in one stage until a second is asked for. */
   const isThere = ({ key, percent }: Line): boolean => key !== 'secondWater' || percent > 0;
@@ -60,7 +65,19 @@ export function FormulaFace(props: {
       back={book.title}
       onBack={() => props.onBack()}
       words={
-        <Words headline={formula().name} detail={detail()}>
+        <Words
+          headline={formula().name}
+          picture={
+            address() && (
+              <img
+                class="picture-shown"
+                src={address()}
+                alt={fill(picture.alt, { name: formula().name })}
+              />
+            )
+          }
+        >
+          <p class="book-of">{unbroken(detail())}</p>
           <Warnings of={props.editing.warnings()} />
           <div class="book-grid book-lines book-top">
             <For each={keys()}>

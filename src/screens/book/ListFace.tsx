@@ -7,9 +7,11 @@ import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Pressable } from '../../parts/Pressable.tsx';
 import { Words } from '../../parts/Words.tsx';
+import type { BookPictures } from '../book-pictures.ts';
 import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import { kindsOf, madeHow } from './words.ts';
+import './Picture.css';
 
 /** How a bread is made, and when it was baked last or that something of it is half changed. */
 function howTold(house: House, { id, baked, latest }: BookEntry): string {
@@ -22,6 +24,7 @@ function howTold(house: House, { id, baked, latest }: BookEntry): string {
 /** Breads to press, each with what it is of, how it is made and when it was baked last. */
 export function EntryList(props: {
   readonly house: House;
+  readonly pictures?: BookPictures | null;
   readonly label: string;
   readonly entries: readonly BookEntry[];
   readonly onPick: (id: string) => void;
@@ -37,6 +40,9 @@ export function EntryList(props: {
           <Show when={entryOf(id)}>
             {(entry) => (
               <Pressable class="book-entry" fresh={id} onPress={() => props.onPick(id)}>
+                <Show when={props.pictures?.shown()[id]}>
+                  {(from) => <img class="picture-small" src={from()} alt="" />}
+                </Show>
                 <b>{entry().latest.name}</b>
                 <span>{kindsOf(entry().latest)}</span>
                 <span>{howTold(props.house, entry())}</span>
@@ -52,6 +58,7 @@ export function EntryList(props: {
 /** The Book as it opens; `away`: those that were taken off its list. */
 export function ListFace(props: {
   readonly house: House;
+  readonly pictures: BookPictures | null;
   readonly away: boolean;
   readonly onPick: (id: string) => void;
   readonly onAway: () => void;
@@ -72,6 +79,7 @@ export function ListFace(props: {
         >
           <EntryList
             house={props.house}
+            pictures={props.pictures}
             label={book.title}
             entries={entries()}
             onPick={(id) => props.onPick(id)}

@@ -4,6 +4,7 @@ import { book, bookLines, bookMore } from '../../core/speech/en/book.ts';
 import { keyedWeight } from '../../core/speech/keyed.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { fill } from '../../core/speech/fill.ts';
+import type { BookPictures } from '../book-pictures.ts';
 import type { House } from '../house.ts';
 import { BookMore, type MorePage } from './BookMore.tsx';
 import { CompareFace } from './CompareFace.tsx';
@@ -17,6 +18,7 @@ import type { LineKey } from './lines.ts';
 import { NumberFace } from './NumberFace.tsx';
 import { PartFace } from './PartFace.tsx';
 import type { PartKey } from './parts.ts';
+import { PictureFace } from './PictureFace.tsx';
 import { ScaleFace } from './ScaleFace.tsx';
 import { StepsFace } from './StepsFace.tsx';
 import { TextFace } from './TextFace.tsx';
@@ -29,6 +31,7 @@ type OwnPage =
 /** One formula of the Book and all its pages. */
 export function OpenFormula(props: {
   readonly house: House;
+  readonly pictures: BookPictures | null;
   readonly id: string;
   readonly onOpen: (id: string) => void;
   readonly onShare: () => void;
@@ -68,6 +71,7 @@ export function OpenFormula(props: {
         <FormulaFace
           house={props.house}
           editing={editing}
+          pictures={props.pictures}
           onLine={(key) => {
             setAsked(true);
             toLine(key);
@@ -145,6 +149,14 @@ export function OpenFormula(props: {
       </Match>
       <Match when={face() === 'filling'}>
         <FillingFace house={props.house} editing={editing} onBack={toFormula} />
+      </Match>
+      <Match when={face() === 'picture'}>
+        <PictureFace
+          house={props.house}
+          pictures={props.pictures}
+          formula={formula()}
+          onBack={toFormula}
+        />
       </Match>
       <Match when={face() === 'compare'}>
         <CompareFace house={props.house} editing={editing} onBack={toFormula} />

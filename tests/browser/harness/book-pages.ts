@@ -1,4 +1,5 @@
 import { back, keyed, press, to, turned, type PageStep } from './page-step.ts';
+import { photograph } from './photograph.ts';
 
 /** The Book, from the start page: its list, a formula and each page that opens out of it. */
 export const BOOK_PAGES: readonly PageStep[] = [
@@ -86,4 +87,27 @@ export const BOOK_PAGES: readonly PageStep[] = [
     },
   },
   to('book, off the list', 'Off the list'),
+  back('book, no picture', 1, 'Olive and seed', 'More', 'Its picture'),
+  {
+    name: 'book, a picture',
+    async go(baker) {
+      const [name, mimeType] = ['IMG_0001.jpg', 'image/jpeg'];
+      const buffer = await photograph(baker.page);
+      await baker.page.locator('input[type=file]').last().setInputFiles({ name, mimeType, buffer });
+      await baker.page.locator('.picture-large').waitFor();
+    },
+  },
+  {
+    name: 'book, no picture of that',
+    async go(baker) {
+      const [name, mimeType] = ['words.txt', 'text/plain'];
+      await baker.page
+        .locator('input[type=file]')
+        .last()
+        .setInputFiles({ name, mimeType, buffer: Buffer.from('Flour, water, salt') });
+      await baker.page.locator('.act-care').waitFor();
+    },
+  },
+  back('book, a formula with its picture', 1),
+  back('book, the list with a picture', 1),
 ];

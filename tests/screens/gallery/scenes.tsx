@@ -18,6 +18,7 @@ import { RehearsalMark } from '../../../src/parts/RehearsalMark.tsx';
 import { ReturnCard } from '../../../src/parts/ReturnCard.tsx';
 import { StandBack } from '../../../src/parts/StandBack.tsx';
 import { TwoTaps } from '../../../src/parts/TwoTaps.tsx';
+import { bookScenes } from './book-scenes.tsx';
 import { dayScenes } from './day-scenes.tsx';
 import { riseScenes } from './rise-scenes.tsx';
 import { stageScenes } from './stage-scenes.tsx';
@@ -53,6 +54,7 @@ export const ear = (): JSX.Element => (
 const hour = (h: number, m: number, s = 0): number => Date.UTC(2031, 4, 9, h, m, s);
 
 export const scenes: Record<string, Component> = {
+  ...bookScenes,
   ...dayScenes,
   ...riseScenes,
   ...stageScenes,

@@ -1,0 +1,113 @@
+import { createSignal, Show, type JSX } from 'solid-js';
+import type { NoPicture } from '../../../machines/ports.ts';
+import { controls } from '../../core/speech/en/controls.ts';
+import { picture, pictureTold } from '../../core/speech/en/picture.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { Control } from '../../parts/Control.tsx';
+import { Words } from '../../parts/Words.tsx';
+import type { BookPictures } from '../book-pictures.ts';
+import type { House } from '../house.ts';
+import { BookPage } from './BookPage.tsx';
+import './Picture.css';
+
+/** A file of the tablet's: `camera` has it taken there and then, where there is one. */
+function Chooser(props: {
+  readonly label: string;
+  readonly camera?: boolean;
+  readonly disabled: boolean;
+  readonly onFile: (file: File) => void;
+}): JSX.Element {
+  let input!: HTMLInputElement;
+  const chosen = (): void => {
+    const [file] = input.files ?? [];
+    if (file) props.onFile(file);
+    // The same one again is a choice too.
+    input.value = '';
+  };
+  return (
+    <>
+      <input
+        ref={input}
+        type="file"
+        hidden
+        accept="image/*"
+        capture={props.camera ? 'environment' : undefined}
+        aria-label={props.label}
+        onChange={chosen}
+      />
+      <Control label={props.label} disabled={props.disabled} onPress={() => input.click()} />
+    </>
+  );
+}
+
+/** A formula's picture as large as there is room; taken, replaced and taken away, each taken back by a press. */
+export function PictureFace(props: {
+  readonly house: House;
+  readonly pictures: BookPictures | null;
+  readonly formula: { readonly id: string; readonly name: string };
+  readonly onBack: () => void;
+}): JSX.Element {
+  const [busy, setBusy] = createSignal(false);
+  const [why, setWhy] = createSignal<NoPicture | null>(null);
+  const address = (): string | undefined => props.pictures?.shown()[props.formula.id];
+  const still = (): boolean => !props.house.holds || busy();
+  const change = async (
+    work: (its: BookPictures, id: string) => Promise<NoPicture | null>,
+  ): Promise<void> => {
+    setWhy(props.pictures ? await work(props.pictures, props.formula.id) : 'closed');
+  };
+  const take = async (file: File): Promise<void> => {
+    if (still()) return;
+    setBusy(true);
+    await change((its, id) => its.take(id, file));
+    setBusy(false);
+  };
+  return (
+    <BookPage
+      back={props.formula.name}
+      onBack={() => props.onBack()}
+      words={
+        <Words
+          headline={busy() ? picture.busy : address() ? picture.title : picture.none}
+          detail={why() === null ? picture.detail : undefined}
+          care={why() === null ? undefined : pictureTold[why()!]}
+        >
+          <Show when={address()}>
+            {(from) => (
+              <img
+                class="picture-large"
+                src={from()}
+                alt={fill(picture.alt, { name: props.formula.name })}
+              />
+            )}
+          </Show>
+        </Words>
+      }
+      controls={
+        <>
+          <Chooser
+            label={picture.camera}
+            camera
+            disabled={still()}
+            onFile={(file) => void take(file)}
+          />
+          <Chooser label={picture.choose} disabled={still()} onFile={(file) => void take(file)} />
+          <Show when={address()}>
+            <Control
+              label={picture.drop}
+              disabled={still()}
+              onPress={() => void change((its, id) => its.drop(id))}
+            />
+          </Show>
+          <Show when={props.pictures?.canTakeBack(props.formula.id)}>
+            <Control
+              label={controls.takeBack}
+              disabled={still()}
+              onPress={() => void change((its, id) => its.takeBack(id))}
+            />
+          </Show>
+        </>
+      }
+    />
+  );
+}
