@@ -6,6 +6,7 @@ import { closes, LISTS } from '../../src/core/records/lists.ts';
 import { slotOf } from '../../src/core/records/reading-slot.ts';
 import type { BakePlace } from '../../src/core/records/position.ts';
 import type { BakeStage, ListName } from '../../src/core/records/stage.ts';
+import { isTicked, tickedLines } from '../../src/core/records/ticked.ts';
 import { isWarm } from '../../src/core/formula/is-warm.ts';
 import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
@@ -60,9 +61,10 @@ export const looked = <S extends BakeStage>(stage: S) =>
 
 /** Items that a list must have answered before the stage is left. */
 export const itemsOf = (recipe: Recipe, list: ListName): readonly string[] =>
-  list === 'feed' || list === 'first' || list === 'second'
-    ? recipe.lines[list].map((line) => line.item)
-    : LISTS[list];
+  isTicked(list) ? tickedLines(recipe, list).map((line) => line.item) : LISTS[list];
+
+const allWorked = ({ recipe, answers }: BakeContext): boolean =>
+  itemsOf(recipe, 'worked').every((item) => closes('worked', item, answers[item]));
 
 export const bakeSetup = setup({
   types: {
@@ -134,12 +136,21 @@ export const bakeSetup = setup({
     ),
   },
   guards: {
-    /** Would this answer be the list's last? */
-    completes: ({ context, event }, { list }: { list: ListName }) =>
-      event.type === 'answer' &&
-      itemsOf(context.recipe, list).every((item) =>
-        closes(list, item, item === event.item ? event.value : context.answers[item]),
-      ),
+    /** Would this answer be the list's last? A list of nothing has none. */
+    completes: ({ context, event }, { list }: { list: ListName }) => {
+      const items = itemsOf(context.recipe, list);
+      return (
+        event.type === 'answer' &&
+        items.length > 0 &&
+        items.every((item) =>
+          closes(list, item, item === event.item ? event.value : context.answers[item]),
+        )
+      );
+    },
+    /** Nothing to scatter, or all of it in one press, as it was done before fillings were ticked. */
+    noneTicked: ({ context }) => itemsOf(context.recipe, 'filling').length === 0,
+    allWorked: ({ context }) => allWorked(context),
+    allWorkedWarm: ({ context }) => allWorked(context) && isWarm(context.recipe.process),
     isAsked: ({ context, event }, { list }: { list: ListName }) =>
       event.type === 'answer' &&
       event.value !== undefined &&

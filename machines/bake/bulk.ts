@@ -31,8 +31,14 @@ export const bulk = bakeSetup.createStateConfig({
     },
     scatter: {
       entry: entering('bulk.scatter'),
-      meta: { hazard: 'raw' },
-      on: { scattered: 'roll' },
+      meta: { list: 'filling', hazard: 'raw' },
+      on: {
+        answer: [
+          { guard: { type: 'completes', params: { list: 'filling' } }, target: 'roll' },
+          { guard: { type: 'isAsked', params: { list: 'filling' } }, actions: 'answer' },
+        ],
+        scattered: { guard: 'noneTicked', target: 'roll' },
+      },
     },
     roll: { entry: entering('bulk.roll'), meta: { hazard: 'raw' }, on: { rolled: onward } },
     proving: {

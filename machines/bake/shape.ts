@@ -6,6 +6,12 @@ const counter = { target: '#bake.proof.counter' } as const;
 /** Past the counter where the baskets were told to go straight in: nobody is called for it. */
 const straightIn = { guard: 'straightIn', target: '#bake.proof.toFridge' } as const;
 
+/** What no sheet took in is in before the loaves have their shape. */
+const answer = {
+  guard: { type: 'isAsked', params: { list: 'worked' } },
+  actions: 'answer',
+} as const;
+
 /** Divide, preshape, bench rest, final shape, basket; or spooned into the tin. */
 export const shape = bakeSetup.createStateConfig({
   initial: 'divide',
@@ -27,8 +33,8 @@ export const shape = bakeSetup.createStateConfig({
     },
     finalShape: {
       entry: entering('shape.finalShape'),
-      meta: { call: 'act', hazard: 'raw' },
-      on: { shaped: 'basket' },
+      meta: { call: 'act', list: 'worked', hazard: 'raw' },
+      on: { answer, shaped: { guard: 'allWorked', target: 'basket' } },
     },
     basket: {
       entry: entering('shape.basket'),
@@ -37,8 +43,14 @@ export const shape = bakeSetup.createStateConfig({
     },
     scoop: {
       entry: entering('shape.scoop'),
-      meta: { hazard: 'raw' },
-      on: { scooped: [warm, counter] },
+      meta: { list: 'worked', hazard: 'raw' },
+      on: {
+        answer,
+        scooped: [
+          { ...warm, guard: 'allWorkedWarm' },
+          { ...counter, guard: 'allWorked' },
+        ],
+      },
     },
   },
 });

@@ -5,6 +5,7 @@ import type { OvenEvent } from '../oven/oven-setup.ts';
 import type { Kitchen, Machines } from './kitchen.ts';
 import { freeLanes } from './lanes.ts';
 import { newLane } from './new-lane.ts';
+import { mayTurn } from './may-turn.ts';
 import { isWantedHot, lanesFor } from './room.ts';
 import { vesselOf } from './settle.ts';
 import { stageOf } from './stage-of.ts';
@@ -81,12 +82,16 @@ const ovenEvent = ({ at, act, item, value, lanes, holds }: Press): OvenEvent =>
 export const mayBakeFlat = (kitchen: Kitchen): boolean =>
   kitchen.oven.context.vessel !== 'tin' && isTrayFree(kitchen);
 
+/** What the oven would take, and what stands about it forbids. */
+const mayNot = (kitchen: Kitchen, { act, item = '', freely }: Press): boolean =>
+  act === 'loafFirst' || act === 'loafLater'
+    ? !freely && !mayTurn(kitchen, act, item)
+    : act === 'pokeFlat' && !mayBakeFlat(kitchen);
+
 /** A press on the oven itself. */
 export const pressOven = (kitchen: Kitchen, machines: Machines, fact: Press): Stepped => {
   if (fact.act === 'loaded') return load(kitchen, machines, fact);
-  if (fact.act === 'pokeFlat' && !mayBakeFlat(kitchen)) {
-    return { kitchen, taken: false, says: [] };
-  }
+  if (mayNot(kitchen, fact)) return { kitchen, taken: false, says: [] };
   return stepOven(kitchen, machines, ovenEvent(fact));
 };
 

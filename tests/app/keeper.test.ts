@@ -111,8 +111,8 @@ describe('the keeper of the log', () => {
     const seen = keeper.kept().kitchen.seq;
     await keeper.take(press('folded', { seen }));
     await keeper.take(press('touchNow'));
-    await keeper.take(press('spread'));
-    expect(await keeper.take(press('scattered', { seen }))).toBe('refused');
+    expect(await keeper.take(press('spread', { seen }))).toBe('refused');
+    expect(await keeper.take(press('spread'))).toBe('taken');
   });
 
   it('shows a fact after 250 ms though it is not yet written, and says so', async () => {

@@ -11,6 +11,8 @@ const TAKEN_BACK = [
   'mix-first',
   'bulk-fold',
   'bulk-spread',
+  'bulk-scatter-1',
+  'bulk-scatter-2',
   'bulk-verdict',
   'shape-divide',
   'proof-to-fridge',
@@ -46,6 +48,18 @@ it('comes back right from reloads and take-backs, and the store holds what was d
       expect(await baker.page.locator('.times-number').innerText(), name).toBe(left);
       done.push(`reloaded at ${name}`);
     }
+    if (name === 'bulk-scatter-2') {
+      // One filling is in: it stays ticked.
+      const before = await baker.headline();
+      const ticked = () => baker.page.locator('.lines [data-state=done]').allInnerTexts();
+      const were = await ticked();
+      expect(were).toHaveLength(1);
+      await reopen();
+      await readCard();
+      expect(await baker.headline(), name).toBe(before);
+      expect(await ticked()).toEqual(were);
+      done.push(`reloaded at ${name}`);
+    }
     if (TAKEN_BACK.includes(name)) {
       await baker.openGate();
       const before = await baker.headline();
@@ -68,7 +82,7 @@ it('comes back right from reloads and take-backs, and the store holds what was d
       done.push('reloaded while the lid call rang');
     });
   }
-  expect(done).toHaveLength(TAKEN_BACK.length + 3);
+  expect(done).toHaveLength(TAKEN_BACK.length + 4);
   const facts = await baker.facts();
   const targets = facts.flatMap((fact) => ('target' in fact ? [fact.target as string] : []));
   expect(targets).toHaveLength(TAKEN_BACK.length);
@@ -86,7 +100,6 @@ it('comes back right from reloads and take-backs, and the store holds what was d
     'workedIn',
     'folded',
     'spread',
-    'scattered',
     'rolled',
     'folded',
     'bulkReady',

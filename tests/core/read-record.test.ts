@@ -83,7 +83,12 @@ describe('a row of version 1', () => {
   it('was of a round, retarded loaf in a pot', () => {
     const { fact } = lift({ ...ROW, fact: start });
     const full = { ...process, shaping: 'round', warm: 0, vessel: 'pot' };
-    expect(fact.recipe).toEqual({ piece: 900, process: full, formula: { id: 'x', process: full } });
+    expect(fact.recipe).toEqual({
+      piece: 900,
+      process: full,
+      formula: { id: 'x', process: full },
+      fillingAtOnce: true,
+    });
   });
 
   it('names the wait of its results by where the row stood', () => {
@@ -106,6 +111,25 @@ describe('a row of version 1', () => {
   it('leaves a row of today as it is', () => {
     const row = { ...ROW, machineVersion: TODAY, fact: start };
     expect(upgrade(row, TODAY)).toBe(row);
+  });
+});
+
+describe('a row of version 10', () => {
+  const lift = (fact: object): object => upgrade({ ...ROW, machineVersion: 10, fact }, 10);
+
+  it('began a bake whose filling is in with one press', () => {
+    const start = { ...ROW.fact, kind: 'start', recipe: { piece: 900 } };
+    const recipe = { piece: 900, fillingAtOnce: true };
+    expect(lift(start)).toMatchObject({ machineVersion: 11, fact: { ...start, recipe } });
+  });
+
+  it('gave any loaf another turn', () => {
+    for (const act of ['loafFirst', 'loafLater']) {
+      const fact = { ...ROW.fact, kind: 'press', who: 'oven', act, item: 'a1' };
+      expect(lift(fact)).toMatchObject({ fact: { ...fact, freely: true } });
+    }
+    const other = { ...ROW.fact, kind: 'press', who: 'oven', act: 'scored' };
+    expect(lift(other)).toEqual({ ...ROW, machineVersion: 11, fact: other });
   });
 });
 

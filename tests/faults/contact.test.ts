@@ -31,7 +31,7 @@ it.each(SLICES)('photographs a whole bake: %s', async (_, slice) => {
       await shoot('keypad');
       await baker.press('Back to the bench');
     }
-    if (name === 'bulk-scatter') {
+    if (name === 'bulk-scatter-1') {
       await baker.press('Show the sheet');
       await app.page.locator('.sheet-cells').waitFor();
       await shoot('sheet');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { MINUTE } from '../../src/core/units.ts';
 import { Hand } from './support/hand.ts';
-import { at, walkTo } from './support/onward.ts';
+import { at, stepOn, walkTo } from './support/onward.ts';
 
 const DOUGH = (celsius: number) => ({ what: 'doughTemperature', celsius }) as const;
 const place = (hand: Hand) => hand.kitchen.bakes['a']!.context;
@@ -19,8 +19,9 @@ describe('a correction', () => {
   it('moves the deadline from then on, and speaks of the instant that was measured', () => {
     const { hand, target, taken } = measured();
     while (hand.stage('a') !== 'bulk.proving') {
-      for (const act of ['folded', 'touchNow', 'spread', 'scattered', 'rolled']) {
+      for (const act of ['folded', 'touchNow', 'spread', 'rolled']) {
         if (hand.stage('a') !== 'bulk.proving') hand.press('a', act);
+        if (hand.stage('a') === 'bulk.scatter') stepOn(hand, 'a');
       }
     }
     const look = hand.deadline('a')!;

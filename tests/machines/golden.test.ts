@@ -340,3 +340,43 @@ describe('walk-7', () => {
     expect(kitchen.bakes['cherry']!.context.marks['look']).toBe(oven.at);
   });
 });
+
+describe('walk-8', () => {
+  const walk8 = recordsOf(rowsOf('walk-8.json'));
+  const back = walk8.flatMap(({ fact }) => (fact.kind === 'takeBack' ? [fact.target] : []));
+  const presses = walk8.flatMap(({ fact }) =>
+    fact.kind === 'press' && !back.includes(fact.id) ? [fact] : [],
+  );
+
+  it('has each filling of three breads ticked once, and none of it in one press', () => {
+    const ticks = presses.filter(({ item }) => item?.startsWith('filling:'));
+    expect(ticks.map(({ who, item }) => [who, item])).toEqual([
+      ['seed', 'filling:pumpkin'],
+      ['seed', 'filling:sesame'],
+      ['seed', 'filling:oats'],
+      ['rye', 'filling:hazelnut'],
+      ['rye', 'filling:cherry'],
+      ['tin', 'filling:cherry'],
+      ['tin', 'filling:hazelnut'],
+    ]);
+    expect(back).toHaveLength(4);
+    expect(presses.map(({ act }) => act)).not.toContain('scattered');
+  });
+
+  it('tells when fillings are no longer ticked', () => {
+    const machines = bakeWith('bulk', (states) => ({
+      ...states,
+      scatter: { ...states['scatter'], on: { scattered: 'roll' } },
+    }));
+    const first = walk8.find(({ fact }) => 'item' in fact && fact.item?.startsWith('filling:'));
+    expect(replay(walk8, machines).trouble?.seq).toBe(first!.seq);
+  });
+
+  it('and walk-1 when an older bake’s filling is no longer in with one press', () => {
+    const machines = bakeWith('bulk', (states) => ({
+      ...states,
+      scatter: { ...states['scatter'], on: {} },
+    }));
+    expect(replay(walk1, machines).trouble?.seq).toBe(firstWith('"act":"scattered"'));
+  });
+});

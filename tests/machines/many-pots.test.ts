@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { MACHINE_VERSION } from '../../machines/kitchen/kitchen.ts';
 import { loavesIn } from '../../machines/kitchen/lanes.ts';
+import { replay } from '../../machines/kitchen/replay.ts';
+import type { Fact } from '../../src/core/records/fact.ts';
+import { readRecord } from '../../src/core/records/read-record.ts';
+import type { LogRecord } from '../../src/core/records/record.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import { Hand } from './support/hand.ts';
 import { RECIPE, TIN } from './support/recipe.ts';
@@ -33,6 +38,13 @@ const takeOut = (hand: Hand, lane: string): void => {
 /** Said of the oven itself, whatever its lanes are at. */
 const drop = (hand: Hand, item: string): boolean =>
   hand.do({ kind: 'press', who: 'oven', act: 'potOut', item });
+
+/** The log as a program of that machine version left it: it knew of no turn that is said freely. */
+const asWritten = ({ records }: Hand, machineVersion: number): object[] =>
+  records.map((record) => {
+    const { freely: _, ...fact } = record.fact as Extract<Fact, { kind: 'press' }>;
+    return { ...record, fact, machineVersion };
+  });
 
 const replays = (hand: Hand): void => {
   expect(hand.replayed().trouble).toBeNull();
@@ -144,6 +156,49 @@ describe('pots of one oven', () => {
     expect(hand.kitchen.oven.context.waiting).toEqual(['a3', 'a2', 'a1']);
     expect(hand.press('oven', 'loafFirst', { item: 'b1' })).toBe(false);
     replays(hand);
+  });
+
+  it('take a loaf that was looked at before any other, whatever is said of their turns', () => {
+    const hand = heated(['a1', 'a2', 'a3']);
+    const refused = (): void => {
+      const { kitchen } = hand;
+      const written = hand.records.length;
+      expect(hand.press('oven', 'loafFirst', { item: 'a3' })).toBe(false);
+      expect(hand.press('oven', 'loafLater', { item: 'a1' })).toBe(false);
+      expect([hand.kitchen === kitchen, hand.records.length]).toEqual([true, written]);
+    };
+    hand.answer('oven', { dent: 'slowly' });
+    refused();
+    hand.press('oven', 'pokeReady');
+    for (const at of ['before', 'score', 'load']) {
+      walkTo(hand, 'oven', at);
+      refused();
+    }
+    // Those behind it may change places, and it may be said again that it is the first.
+    expect(hand.press('oven', 'loafLater', { item: 'a2' })).toBe(true);
+    expect(hand.press('oven', 'loafFirst', { item: 'a1' })).toBe(true);
+    expect([oven(hand), hand.kitchen.oven.context.waiting]).toEqual(['load', ['a1', 'a3', 'a2']]);
+    fill(hand, 'lane.left', 'a1');
+    expect(hand.press('oven', 'loafFirst', { item: 'a2' })).toBe(true);
+    expect(hand.kitchen.oven.context.waiting).toEqual(['a2', 'a3']);
+    replays(hand);
+  });
+
+  it('of an older log were filled in any turn, up to the door', () => {
+    const hand = heated(['a1', 'a2', 'a3']);
+    walkTo(hand, 'oven', 'load');
+    expect(hand.press('oven', 'loafFirst', { item: 'a3', freely: true })).toBe(true);
+    expect([oven(hand), hand.kitchen.oven.context.waiting[0]]).toEqual(['load', 'a3']);
+    fill(hand, 'lane.left', 'a3');
+    const older = asWritten(hand, MACHINE_VERSION - 1);
+    expect(JSON.stringify(older)).not.toContain('freely');
+    const read = (rows: readonly object[]): LogRecord[] =>
+      rows.map((row) => readRecord(row, MACHINE_VERSION).record!);
+    expect(replay(read(older), hand.machines).trouble).toBeNull();
+    // Written today, the same press is none.
+    const turn = older.findIndex((row) => JSON.stringify(row).includes('loafFirst')) + 1;
+    const today = read(asWritten(hand, MACHINE_VERSION));
+    expect(replay(today, hand.machines).trouble?.seq).toBe(turn);
   });
 
   it('may drop out, full or empty, but for the last one', () => {

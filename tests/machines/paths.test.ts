@@ -46,6 +46,7 @@ const bakeWalk = explore(bake, {
       ...RECIPE,
       process: { ...RECIPE.process, touches },
     })),
+    { ...RECIPE, fillingAtOnce: true as const },
     TIN,
     SCOOP,
     { ...SCOOP, process: { ...SCOOP.process, retard: 720 } },

@@ -28,6 +28,8 @@ export interface Recipe {
   readonly dough: Grams;
   /** The formula's process, with the bake's minutes fitted to this piece. */
   readonly process: Process;
+  /** Of a bake begun before fillings were ticked one by one: all of them are in with one press. */
+  readonly fillingAtOnce?: true;
   /** What is unusual about it; a baker may go on all the same. */
   readonly warnings: readonly Notice[];
 }

@@ -191,6 +191,7 @@ export type Deed =
       /** for `ovenOn`: most dough each takes, g, where its size is known */ readonly holds?: Readonly<
         Record<string, Grams>
       >;
+      /** for `loafFirst` and `loafLater` of a log of before a loaf that was looked at had to go in next */ readonly freely?: true;
       /** for `lidOff` and `steamOut`: when it really was, if earlier than the press */ readonly was?: Instant;
       /** for `noted` */ readonly text?: string;
       /** for `starterKept`: what is kept back for the next bake */ readonly grams?: Grams;

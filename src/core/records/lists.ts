@@ -1,13 +1,11 @@
 import type { Vessel } from '../formula/formula.ts';
-import type { ListName } from './stage.ts';
+import type { ListName, TickedList } from './stage.ts';
 
 /**
  * The items of each checklist. Part of the machines' version: a bake's list is complete when every
- * item here is answered. Weigh cards (`feed`, `first`, `second`) take their items from the recipe.
+ * item here is answered. What is ticked (ticked.ts) takes its items from the recipe.
  */
-export const LISTS: Readonly<
-  Record<Exclude<ListName, 'feed' | 'first' | 'second'>, readonly string[]>
-> = {
+export const LISTS: Readonly<Record<Exclude<ListName, TickedList>, readonly string[]>> = {
   beforeStart: ['starter', 'flour', 'filling', 'pot', 'scale', 'fridge', 'hands'],
   levainSigns: ['rise', 'top', 'bubbles', 'smell', 'colour'],
   bulkSigns: ['rise', 'edge', 'bubbles', 'wobble', 'top'],

@@ -87,12 +87,19 @@ export const OVEN_STAGES = [
 ] as const;
 export type OvenStage = (typeof OVEN_STAGES)[number];
 
-/** Checklists and weigh cards: a stage that has one is left by its last answer or by a verdict. */
+/**
+ * Lists whose lines are the recipe's, each ticked. `filling`: scattered over a sheet; `worked`: what no
+ * sheet takes in, before its loaf is shaped or spooned.
+ */
+export type TickedList = 'feed' | 'first' | 'second' | 'filling' | 'worked';
+
+/**
+ * Checklists, weigh cards and what goes in: a stage that has one is left by its last answer, by a verdict
+ * or, once all of it is in, by its own act.
+ */
 export type ListName =
+  | TickedList
   | 'beforeStart'
-  | 'feed'
-  | 'first'
-  | 'second'
   | 'levainSigns'
   | 'bulkSigns'
   | 'loafSigns'

@@ -69,6 +69,15 @@ const position2 = (position: Data): Data =>
 /** Before, nothing was known of the starter between bakes. */
 const position3 = (position: Data): Data => ({ starter: { signs: [], marks: {} }, ...position });
 
+const TURNS: readonly unknown[] = ['loafFirst', 'loafLater'];
+
+/** Before, all of a filling was in with one press, and a loaf could be put before one that was looked at. */
+const fact10 = (fact: Data): Data => {
+  if (fact['kind'] === 'start')
+    return within(fact, 'recipe', (recipe) => ({ ...recipe, fillingAtOnce: true }));
+  return fact['kind'] === 'press' && TURNS.includes(fact['act']) ? { ...fact, freely: true } : fact;
+};
+
 /** A row's own position changed, and that of a jump. */
 const inPositions =
   (change: (position: Data) => Data) =>
@@ -108,6 +117,8 @@ const UPGRADES: readonly ((row: Data) => Data)[] = [
   (row) => row,
   // Version 10 knows what each pot holds; where nobody said, any loaf fits.
   (row) => row,
+  // Version 11 has each filling ticked, and a loaf that was looked at go in next.
+  (row) => within(row, 'fact', fact10),
 ];
 
 /**

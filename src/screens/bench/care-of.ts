@@ -1,10 +1,13 @@
 import type { BakeSnapshot, Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
+import { metaOf } from '../../../machines/kitchen/stage-of.ts';
 import type { Notice } from '../../core/formula/notice.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import { fitsPot, potsOf } from '../../core/kitchen/pots.ts';
 import { coldWarnings, warnOf } from '../../core/kitchen/warn-of.ts';
 import { laneOf } from '../../core/records/lane.ts';
+import { tickedLines } from '../../core/records/ticked.ts';
+import { ALLERGENS } from '../../core/speech/en/care.ts';
 import { night } from '../../core/speech/en/kitchen.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
@@ -93,5 +96,6 @@ export function careOf(
           ...potSmall(kitchen, focus, stage, equipment),
         ].map((one) => tellNotice(one, units));
   const step = nightCare(stage, deadlineOf(machine), kitchen.now, hour) ?? usual;
-  return [...warned, ...(step ? [step] : [])].join(' ') || null;
+  const fills = metaOf(machine).list === 'worked' && tickedLines(recipe, 'worked').length > 0;
+  return [...warned, ...(step ? [step] : []), ...(fills ? [ALLERGENS] : [])].join(' ') || null;
 }

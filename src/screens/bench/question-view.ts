@@ -4,6 +4,7 @@ import { isChecklist } from '../../core/records/checklists.ts';
 import { beforeOvenItems, closes } from '../../core/records/lists.ts';
 import { isWarm } from '../../core/formula/is-warm.ts';
 import type { ListName } from '../../core/records/stage.ts';
+import { isTicked } from '../../core/records/ticked.ts';
 import {
   bulkVerdict,
   levainVerdict,
@@ -137,7 +138,7 @@ const readyOf = (focus: Focus, list: QuestionList): Deed | undefined => {
 };
 
 /**
- * A checklist's present question, or its verdict once all signs are in. Null for a weigh card. `over`:
+ * A checklist's present question, or its verdict once all signs are in. Null for what is ticked. `over`:
  * the loaves were called over at their look. `kitchen`: what a look at the oven is told by, `here` where it
  * stands and how it is told.
  */
@@ -148,7 +149,7 @@ export function questionView(
   kitchen: Kitchen,
   here: Here = AT_SEA,
 ): Asked | null {
-  if (list === 'feed' || list === 'first' || list === 'second') return null;
+  if (isTicked(list)) return null;
   const answers = toldAlready(focus, list);
   if (list === 'levainSigns' && mustDiscard(answers)) {
     const { headline, detail, spoken, slab, then } = discardLevain;

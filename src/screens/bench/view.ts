@@ -6,6 +6,7 @@ import { EQUIPMENT, type Equipment } from '../../core/kitchen/equipment.ts';
 import type { Deed } from '../../core/records/fact.ts';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import type { BakeStage, Hazard, OvenStage } from '../../core/records/stage.ts';
+import { isTicked } from '../../core/records/ticked.ts';
 import { asksRise } from '../../core/records/task.ts';
 import type { countdown } from '../../core/speech/en/running.ts';
 import { several } from '../../core/speech/en/several.ts';
@@ -146,7 +147,7 @@ const thirdOf = ({ bake }: Focus, stage: string, look: boolean): Third | null =>
 /** Whether a stage asks what only the checklists' catalogue can word. */
 export const asksList = ({ machine }: Focus): boolean => {
   const { list } = metaOf(machine);
-  return list !== undefined && list !== 'feed' && list !== 'first' && list !== 'second';
+  return list !== undefined && !isTicked(list);
 };
 
 /**
@@ -175,7 +176,7 @@ export function benchView(
   const asked =
     task ??
     left ??
-    weighView(focus, stage, units, equipment) ??
+    weighView(focus, units, equipment) ??
     (meta.list && lists
       ? lists(focus, meta.list, loavesOver(kitchen, focus.bake.context.id), kitchen, {
           height: equipment.height ?? 0,

@@ -1,23 +1,22 @@
+import { metaOf } from '../../../machines/kitchen/stage-of.ts';
 import { goesIn } from '../../core/formula/goes-in.ts';
+import type { Recipe, WeighLine } from '../../core/formula/recipe.ts';
+import { isRough } from '../../core/formula/round-for-scale.ts';
 import { EQUIPMENT, type Equipment } from '../../core/kitchen/equipment.ts';
 import { recipeBowls, sharesOf, type Bowl } from '../../core/kitchen/split-bowls.ts';
+import type { TickedList } from '../../core/records/stage.ts';
+import { isTicked, tickedLines } from '../../core/records/ticked.ts';
 import { bowlWeigh } from '../../core/speech/en/bowls.ts';
-import { isRough } from '../../core/formula/round-for-scale.ts';
-import type { WeighLine, WeighList } from '../../core/formula/recipe.ts';
+import { bulk } from '../../core/speech/en/bulk.ts';
 import { weighRough, weighThen, weighWords } from '../../core/speech/en/weigh.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { sayShares, showShares } from '../../core/speech/in-bowls.ts';
+import { tellNotice } from '../../core/speech/tell-notice.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import type { Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked, Line } from './view.ts';
-
-const LISTS: Readonly<Record<string, WeighList>> = {
-  'levain.feed': 'feed',
-  'mix.weigh': 'first',
-  'mix.salt': 'second',
-};
 
 /** A line's weight and name, bowl by bowl where the dough is in several. */
 const lineLabel = (
@@ -30,69 +29,94 @@ const lineLabel = (
     ? fill(words.headline, shown({ grams, name }, units))
     : fill(words.headline, { grams: showShares(sharesOf(bowls, item), units), name });
 
-/** Bowls that the lines of a list go into; the feed's are all for one jar. */
-const bowlsOf = ({ bake }: Focus, list: WeighList, equipment: Equipment): readonly Bowl[] =>
-  list === 'feed' ? [] : recipeBowls(bake.context.recipe, equipment);
+/** Bowls that the lines of a list go into; the feed's are all for one jar, and shaped loaves are in none. */
+const bowlsOf = ({ bake }: Focus, list: TickedList, equipment: Equipment): readonly Bowl[] => {
+  const { recipe } = bake.context;
+  if (list === 'feed' || (list === 'worked' && recipe.process.shaping === 'round')) return [];
+  const bowls = recipeBowls(recipe, equipment);
+  return list === 'filling' || list === 'worked'
+    ? bowls.map((bowl) => ({ ...bowl, lines: goesIn(bowl.lines) }))
+    : bowls;
+};
 
-/** Fillings are shown where they are scattered; they were weighed into a dish before. */
-const fillingLines = (focus: Focus, units: Units, equipment: Equipment): Line[] => {
-  const bowls = bowlsOf(focus, 'filling', equipment).map((bowl) => ({
-    ...bowl,
-    lines: goesIn(bowl.lines),
-  }));
-  return goesIn(focus.bake.context.recipe.lines.filling).map((line) => ({
-    label: lineLabel(weighWords.filling, line, bowls, units),
+/** Fillings of a bake that has them scattered in one press: they are shown. */
+const fillingLines = (focus: Focus, units: Units, equipment: Equipment): Line[] =>
+  goesIn(focus.bake.context.recipe.lines.filling).map((line) => ({
+    label: lineLabel(weighWords.filling, line, bowlsOf(focus, 'filling', equipment), units),
     state: 'next',
   }));
+
+/** What spoils stays cold until it goes in: told at its own line. */
+const detailOf = (recipe: Recipe, line: WeighLine, words: StageWords, units: Units): string => {
+  const spoils = recipe.warnings.find(
+    ({ key, values }) => key === 'perishableFilling' && values['filling'] === line.name,
+  );
+  return spoils ? tellNotice(spoils, units) : words.detail;
 };
 
 /** What a line is weighed into, and how it is said: one bowl, or each of several. */
 const into = (
-  list: WeighList,
-  { item, grams, name, division }: WeighLine,
+  list: TickedList,
+  line: WeighLine,
+  recipe: Recipe,
   bowls: readonly Bowl[],
   units: Units,
 ): { readonly detail: string; readonly spoken: string; readonly rough: boolean } => {
+  const { item, grams, name, division } = line;
   const words = weighWords[list];
+  const detail = detailOf(recipe, line, words, units);
   if (bowls.length < 2)
     return {
-      detail: words.detail,
+      detail,
       spoken: fill(words.spoken, said({ grams, name }, units)),
       rough: isRough({ grams, division }),
     };
   const shares = sharesOf(bowls, item);
+  const each = list === 'second' ? bowlWeigh.second : bowlWeigh.first;
+  const weighed = list === 'first' || list === 'second';
   return {
-    detail: fill(list === 'second' ? bowlWeigh.second : bowlWeigh.first, { bowls: bowls.length }),
+    detail: weighed ? fill(each, { bowls: bowls.length }) : detail,
     spoken: sayShares(shares, name, units),
     rough: isRough({ grams: Math.min(...shares), division }),
   };
 };
 
-/** A weigh card: the present line is the headline, one press ticks it. Null where nothing is weighed. */
+/** What follows the last line: the card is done, or hands go on with the dough. */
+const lastThen = (list: TickedList): string =>
+  list === 'filling' || list === 'worked' ? weighWords[list].then : weighThen.last;
+
+/**
+ * A weigh card, or what goes in: the present line is the headline, one press ticks it. Null where nothing
+ * is ticked, or all of it is.
+ */
 export function weighView(
   focus: Focus,
-  stage: string,
   units: Units,
   equipment: Equipment = EQUIPMENT,
 ): Asked | null {
-  const list = LISTS[stage];
-  if (list === undefined) return null;
-  const lines = focus.bake.context.recipe.lines[list];
+  const { list } = metaOf(focus.machine);
+  if (list === undefined || !isTicked(list)) return null;
+  const { recipe } = focus.bake.context;
+  const lines = tickedLines(recipe, list);
   const { answers } = focus.machine.context;
   const at = lines.findIndex((line) => !(line.item in answers));
   const present = lines[at];
   if (present === undefined) return null;
   const words = weighWords[list];
   const bowls = bowlsOf(focus, list, equipment);
-  const { detail, spoken, rough } = into(list, present, bowls, units);
+  const { detail, spoken, rough } = into(list, present, recipe, bowls, units);
   const next = lines.slice(at + 1).find((line) => !(line.item in answers));
+  // With the first filling it is said how all of it is scattered.
+  const how = list === 'filling' && Object.keys(answers).length === 0;
   return {
     headline: lineLabel(words, present, bowls, units),
     detail: rough ? weighRough : detail,
-    spoken: [spoken, rough ? weighRough : ''].filter(Boolean).join(' '),
+    spoken: [spoken, rough ? weighRough : '', how ? bulk['bulk.scatter'].spoken : '']
+      .filter(Boolean)
+      .join(' '),
     slab: {
       label: words.slab,
-      then: next ? fill(weighThen.next, { name: next.name }) : weighThen.last,
+      then: next ? fill(weighThen.next, { name: next.name }) : lastThen(list),
       deed: {
         kind: 'press',
         who: focus.who,

@@ -98,7 +98,7 @@ export const BAKE_PAGES: readonly PageStep[] = [
     async go(baker) {
       await press(baker, ['I’ve read it']);
       await baker.slab();
-      await walkOn(baker, 'bulk-between-2', 'bulk-scatter');
+      await walkOn(baker, 'bulk-between-2', 'bulk-scatter-1');
       await press(baker, ['Show the sheet']);
     },
   },

@@ -23,5 +23,5 @@ export const BOWL_PAGES: readonly PageStep[] = [
   on('two bowls, mixed', 'mix-weigh-3', 'mix-first'),
   on('two bowls, the salt', 'mix-first', 'mix-salt-1'),
   on('two bowls, the next fold', 'mix-salt-1', 'bulk-between-1'),
-  on('two bowls, the filling', 'bulk-between-1', 'bulk-scatter'),
+  on('two bowls, the filling', 'bulk-between-1', 'bulk-scatter-1'),
 ];

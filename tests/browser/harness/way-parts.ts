@@ -13,6 +13,15 @@ export const TO_THE_BOWL = [
   'doughTemperature',
 ];
 
+/** A fold, the sheet with each of so many fillings, and a fold. */
+export const sheetActs = (fillings: number): string[] => [
+  'folded',
+  'spread',
+  `${fillings} answers`,
+  'rolled',
+  'folded',
+];
+
 export const SHAPED = ['5 answers', 'bulkReady', 'divided', 'preshaped', 'shaped', 'inBaskets'];
 export const COLD_PROOF = ['inFridge', '5 answers', 'loafReady'];
 export const HANDED_OVER = ['handedOver', 'noted'];

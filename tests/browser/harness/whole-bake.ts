@@ -65,7 +65,7 @@ export const WHOLE_BAKE: readonly Step[] = [
   slab('bulk-fold'),
   wait('bulk-between-2', 30),
   slab('bulk-spread'),
-  slab('bulk-scatter'),
+  ...many('bulk-scatter', 2),
   slab('bulk-roll'),
   wait('bulk-between-3', 30),
   slab('bulk-fold-2'),

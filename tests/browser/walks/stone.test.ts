@@ -8,19 +8,22 @@ import {
   RING_COLD,
   RING_TO_BOWL,
   SHAPED,
+  sheetActs,
   TO_THE_BOWL,
   WAITS_COLD,
   WAITS_TO_PROOF,
 } from '../harness/way-parts.ts';
 
 it('bakes olive and seed on a hot stone with steam', async () => {
-  const touches = ['folded', 'spread', 'scattered', 'rolled', 'folded'];
   // Without a lid nobody is asked about its knob.
   const load = loadActs(6, 'steamOut');
   await walkBread({
     bread: 'Olive and seed',
-    takeBack: ['rolled', 'bulkReady', 'inFridge', 'loaded', 'steamOut', 'crustReady', 'unloaded'],
-    acts: [...TO_THE_BOWL, ...touches, ...SHAPED, ...COLD_PROOF, ...HANDED_OVER],
+    takeBack: [
+      ...['answer:filling:pumpkin', 'answer:filling:sesame', 'rolled', 'bulkReady', 'inFridge'],
+      ...['loaded', 'steamOut', 'crustReady', 'unloaded'],
+    ],
+    acts: [...TO_THE_BOWL, ...sheetActs(3), ...SHAPED, ...COLD_PROOF, ...HANDED_OVER],
     ovenActs: ['ovenOn', ...load, ...laterActs('steamOut'), 'ovenOff'],
     rings: [
       ...RING_TO_BOWL,

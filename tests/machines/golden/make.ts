@@ -4,6 +4,7 @@ import { goldenNight } from './cold.ts';
 import { goldenDay } from './day.ts';
 import { goldenFlat } from './flat.ts';
 import { goldenHaste } from './haste.ts';
+import { goldenItems } from './items.ts';
 import { goldenPlanned } from './planned.ts';
 import { goldenPots } from './pots.ts';
 import { goldenWalk } from './walk.ts';
@@ -21,6 +22,7 @@ const walks: Readonly<Record<string, () => readonly object[]>> = {
   5: goldenPots,
   6: goldenFlat,
   7: goldenPlanned,
+  8: goldenItems,
 };
 const walk = walks[process.argv[2] ?? '1'];
 if (walk === undefined) throw new Error('No golden walk has this number.');

@@ -113,6 +113,9 @@ export const LIST_AT: Readonly<Record<string, { list: ListName; next: string | n
   'levain.look': { list: 'levainSigns', next: null },
   'mix.weigh': { list: 'first', next: 'mix.first' },
   'mix.salt': { list: 'second', next: 'mix.work' },
+  'bulk.scatter': { list: 'filling', next: 'bulk.roll' },
+  'shape.finalShape': { list: 'worked', next: null },
+  'shape.scoop': { list: 'worked', next: null },
   'bulk.look': { list: 'bulkSigns', next: null },
   'proof.look': { list: 'loafSigns', next: null },
   'proof.poke': { list: 'warmSigns', next: null },
@@ -123,12 +126,32 @@ export const LIST_AT: Readonly<Record<string, { list: ListName; next: string | n
 
 const UNASKED = { pot: [''], stone: ['knob'], tin: ['knob', 'parchment'] };
 
-export const itemsOf = (list: ListName, recipe: Recipe): readonly string[] =>
-  list === 'feed' || list === 'first' || list === 'second'
-    ? recipe.lines[list].map(({ item }) => item)
-    : list === 'beforeOven'
-      ? LISTS[list].filter((item) => !UNASKED[recipe.process.vessel].includes(item))
-      : LISTS[list];
+/** A filling is on the sheet where there is one, else in the loaf; what it soaked in is in it. */
+const fillingsOf = ({ lines, process, fillingAtOnce }: Recipe, list: string): readonly string[] => {
+  const place = process.touches.some(({ kind }) => kind === 'laminate') ? 'filling' : 'worked';
+  const all = lines.filling.map(({ item }) => item).filter((item) => /^filling:/.test(item));
+  return place === list && fillingAtOnce === undefined ? all : [];
+};
+
+export const itemsOf = (list: ListName, recipe: Recipe): readonly string[] => {
+  if (list === 'filling' || list === 'worked') return fillingsOf(recipe, list);
+  if (list === 'feed' || list === 'first' || list === 'second')
+    return recipe.lines[list].map(({ item }) => item);
+  return list === 'beforeOven'
+    ? LISTS[list].filter((item) => !UNASKED[recipe.process.vessel].includes(item))
+    : LISTS[list];
+};
+
+/** Whether an act has to wait till each filling is in, or is not what brings it in. */
+export const waitsForFilling = (
+  act: string,
+  recipe: Recipe,
+  answers: Readonly<Record<string, string>>,
+): boolean =>
+  act === 'scattered'
+    ? itemsOf('filling', recipe).length > 0
+    : (act === 'shaped' || act === 'scooped') &&
+      itemsOf('worked', recipe).some((item) => !(item in answers));
 
 /** What a stage calls, when time led into it. */
 export const CALL_AT: Readonly<Record<string, CallKind>> = {

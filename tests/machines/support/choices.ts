@@ -1,17 +1,18 @@
 import type { Recipe } from '../../../src/core/formula/recipe.ts';
 import { BAKE_STAGES } from '../../../src/core/records/stage.ts';
 import type { Reading } from '../../../src/core/records/fact.ts';
-import { BAKE_CHART, itemsOf, LIST_AT, OVEN_CHART } from './chart.ts';
+import { BAKE_CHART, itemsOf, LIST_AT, OVEN_CHART, waitsForFilling } from './chart.ts';
 import { placesOf, recipeAt, type Model, type ModelBake, type Press } from './model.ts';
 import { RECIPE, SCOOP, STONE, TIN } from './recipe.ts';
 
 const TOUCHES = RECIPE.process.touches;
-/** Fold or filling first, fold or filling last, and no touch at all. */
+/** Fold or filling first, fold or filling last, and no touch at all; all of a filling in one press. */
 export const RECIPES = [
   ...[TOUCHES, TOUCHES.slice(1), TOUCHES.slice(0, 2), []].map((touches) => ({
     ...RECIPE,
     process: { ...RECIPE.process, touches },
   })),
+  { ...RECIPE, fillingAtOnce: true as const },
   STONE,
   TIN,
   SCOOP,
@@ -26,7 +27,10 @@ export const pick = <T>(from: readonly T[], n: number): T | undefined => from[n 
 export const rightPresses = (model: Model): Press[] =>
   placesOf(model).flatMap(([who, place]) => {
     const acts = Object.keys((who === 'oven' ? OVEN_CHART : BAKE_CHART)[place.stage] ?? {}).filter(
-      (act) => act !== 'due' && !(act === 'loaded' && model.waiting.length === 0),
+      (act) =>
+        act !== 'due' &&
+        !(act === 'loaded' && model.waiting.length === 0) &&
+        !waitsForFilling(act, recipeAt(model, who), place.answers),
     );
     const presses = acts.flatMap((act): Press[] => {
       const times = /Over|Seen|Now$|pokeFlat|^rested|Rested|Done|ovenHot/.test(act) ? 1 : 4;

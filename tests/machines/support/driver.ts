@@ -244,7 +244,7 @@ export class Driver {
   private call(n: number): string {
     const ids = this.hand.fold
       .callsOf(this.hand.kitchen)
-      .map(({ id }) => id.replace(/^lane\.pot:/, 'oven:'));
+      .map(({ id }) => id.replace(/^lane\.(pot|tray):/, 'oven:'));
     return pick([...ids, ...ids, ...ids, 'oven:lift:0'], n)!;
   }
 

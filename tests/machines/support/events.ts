@@ -1,5 +1,6 @@
 import type { EventFrom, SnapshotFrom } from 'xstate';
 import { beforeOvenItems, LISTS } from '../../../src/core/records/lists.ts';
+import { isTicked, tickedLines } from '../../../src/core/records/ticked.ts';
 import type { BakeAct, OvenAct } from '../../../src/core/records/fact.ts';
 import type { Machines } from '../../../machines/kitchen/kitchen.ts';
 import { metaOf } from '../../../machines/kitchen/stage-of.ts';
@@ -102,10 +103,9 @@ type BakeSnapshot = SnapshotFrom<Machines['bake']>;
 export const bakeEvents = (bake: BakeSnapshot): readonly BakeEvent[] => {
   const { context } = bake;
   const { list } = metaOf(bake);
-  const { lines } = context.recipe;
   const items =
-    list === 'feed' || list === 'first' || list === 'second'
-      ? lines[list].map(({ item }) => item)
+    list !== undefined && isTicked(list)
+      ? tickedLines(context.recipe, list).map(({ item }) => item)
       : (LISTS[list as keyof typeof LISTS] ?? []);
   return [
     ...BAKE_ACTS.filter((act) => act !== 'answer' && act !== 'fewer' && act !== 'taskDone').map(

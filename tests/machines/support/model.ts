@@ -12,6 +12,7 @@ import {
   NONE_YET,
   OVEN_CHART,
   SOME_WAIT,
+  waitsForFilling,
 } from './chart.ts';
 import { RECIPE, STONE, TIN } from './recipe.ts';
 import { put, starterCall, type ModelStarter } from './model-starter.ts';
@@ -328,7 +329,7 @@ export const press = (model: Model, deed: Press, at: Instant): boolean => {
     return true;
   }
   const to = (who === 'oven' ? OVEN_CHART : BAKE_CHART)[place.stage]?.[act];
-  if (!to) return false;
+  if (!to || waitsForFilling(act, recipeAt(model, who), place.answers)) return false;
   if (act === 'loaded') {
     const fits = loaves.length > 0 && new Set(loaves).size === loaves.length;
     if (!fits || !loaves.every((loaf) => model.waiting.includes(loaf))) return false;

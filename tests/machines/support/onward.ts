@@ -1,5 +1,6 @@
 import { beforeOvenItems, LISTS } from '../../../src/core/records/lists.ts';
 import type { Recipe } from '../../../src/core/formula/recipe.ts';
+import { itemsOf } from './chart.ts';
 import type { Hand } from './hand.ts';
 
 /** The one act that takes a stage on the usual way; stages not named here wait or are lists. */
@@ -36,14 +37,21 @@ const USUAL: Readonly<Record<string, string>> = {
   turnOff: 'ovenOff',
 };
 
-/** The list that is the whole act of a stage. */
-export const listAt = (stage: string, recipe: Recipe): readonly string[] | null => {
+/** The list that is the whole act of a stage, or what goes in before its own act; null: there is none. */
+export const listAt = (
+  stage: string,
+  recipe: Recipe,
+  answers: Readonly<Record<string, string>>,
+): readonly string[] | null => {
   const { feed, first, second } = recipe.lines;
   if (stage === 'read.list') return LISTS.beforeStart;
   if (stage === 'levain.feed') return feed.map(({ item }) => item);
   if (stage === 'mix.weigh') return first.map(({ item }) => item);
   if (stage === 'mix.salt') return second.map(({ item }) => item);
-  return null;
+  const list = stage === 'bulk.scatter' ? 'filling' : 'worked';
+  if (list === 'worked' && stage !== 'shape.finalShape' && stage !== 'shape.scoop') return null;
+  const open = itemsOf(list, recipe).filter((item) => !(item in answers));
+  return open.length > 0 ? open : null;
 };
 
 /** One usual step of a bake or the oven: its act, its list, its load, or its wait to the end. */
@@ -57,9 +65,9 @@ export const stepOn = (hand: Hand, who: string): boolean => {
   }
   const { waiting, vessel } = hand.kitchen.oven.context;
   if (stage === 'load') return hand.press('oven', 'loaded', { loaves: waiting.slice(0, 1) });
-  const recipe = hand.kitchen.bakes[who]?.context.recipe;
-  const items = recipe
-    ? listAt(stage, recipe)
+  const bake = hand.kitchen.bakes[who]?.context;
+  const items = bake
+    ? listAt(stage, bake.recipe, bake.answers)
     : stage === 'before'
       ? beforeOvenItems(vessel)
       : null;

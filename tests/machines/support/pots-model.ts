@@ -336,8 +336,16 @@ const pressOven = (m: Pots, press: Press, at: Instant): boolean => {
   };
   if (act === 'loafFirst' || act === 'loafLater') {
     if (!m.queue.includes(item)) return false;
+    const turn = act === 'loafFirst' ? 'first' : 'later';
+    // A loaf that was looked at goes in next, whatever is said of it or of another.
+    const looked = stage === 'poke' && Object.keys(oven.answers).length > 0;
+    if (looked || stage === 'before' || stage === 'score' || stage === 'load') {
+      const said = { ...m, said: { ...m.said, [item]: turn } as Pots['said'] };
+      const then = inTurn(said, [...m.queue.filter((loaf) => loaf !== item), item]);
+      if (then[0] !== m.queue[0]) return false;
+    }
     const again = stage === 'tray' && isFlat(m) && m.queue[0] === item;
-    m.said[item] = act === 'loafFirst' ? 'first' : 'later';
+    m.said[item] = turn;
     m.queue = inTurn(m, [...m.queue.filter((loaf) => loaf !== item), item]);
     if (again) return to('poke');
     return act === 'loafLater' || stage !== 'standing' || to('poke');

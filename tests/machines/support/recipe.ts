@@ -69,6 +69,30 @@ export const RECIPE: Recipe = {
   warnings: [],
 };
 
+/** Two seeds of one name and group, and a soaker with its water. */
+export const SEEDED: Recipe = {
+  ...RECIPE,
+  formula: {
+    ...RECIPE.formula,
+    id: 'test-seeds',
+    name: 'Seed and oat',
+    fillings: [
+      { id: 'pumpkin', name: 'Seeds', pct: 8, keeps: 'shelf', allergens: [], group: 'seeds' },
+      { id: 'sesame', name: 'Seeds', pct: 4, keeps: 'shelf', allergens: [], group: 'seeds' },
+      { id: 'oats', name: 'Oats', pct: 10, keeps: 'shelf', allergens: [], soak: { water: 100 } },
+    ],
+  },
+  lines: {
+    ...RECIPE.lines,
+    filling: [
+      { item: 'filling:pumpkin', name: 'Seeds', grams: 70, division: 1 },
+      { item: 'filling:sesame', name: 'Seeds', grams: 35, division: 1 },
+      { item: 'filling:oats', name: 'Oats', grams: 78, division: 1 },
+      { item: 'soak:oats', name: 'Water for oats', grams: 77, division: 1 },
+    ],
+  },
+};
+
 /** The same dough, baked free on a hot stone with steam. */
 export const STONE: Recipe = {
   ...RECIPE,

@@ -56,7 +56,7 @@ export const WHOLE_BAKE: readonly Step[] = [
   press('a', 'folded'),
   turn(30),
   press('a', 'spread'),
-  press('a', 'scattered'),
+  ...answers('a', ['filling:cherry', 'filling:hazelnut'], '130'),
   press('a', 'rolled'),
   turn(30),
   press('a', 'folded'),

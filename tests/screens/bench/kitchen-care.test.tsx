@@ -33,7 +33,7 @@ it('says at the scale that the dough wants two bowls, on the screen and aloud', 
 it('weighs by the scale that is there, and says where its steps are rough', async () => {
   const at = await atBench('mix.weigh', 2);
   at.house.equip({ scale: 5 });
-  const second = await at.begin('mix.weigh');
+  const second = await at.begin('mix.salt');
   const { lines } = at.house.kitchen().bakes[second]!.context.recipe;
   for (const { division, grams } of lines.second) {
     expect(division).toBeGreaterThanOrEqual(5);
@@ -41,7 +41,7 @@ it('weighs by the scale that is there, and says where its steps are rough', asyn
   }
   const salt = lines.second.find(({ item }) => item === 'salt')!;
   expect(isRough(salt)).toBe(true);
-  const asked = weighView(focusOn(at.house.kitchen(), second)!, 'mix.salt', at.house.ways());
+  const asked = weighView(focusOn(at.house.kitchen(), second)!, at.house.ways());
   expect(asked?.detail).toBe('Your scale is rough for so little. Use a finer one.');
   expect(asked?.spoken).toContain('Use a finer one.');
 }, 20_000);

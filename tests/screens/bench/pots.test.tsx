@@ -4,7 +4,7 @@ import { beforeOvenItems } from '../../../src/core/records/lists.ts';
 import { MINUTE } from '../../../src/core/units.ts';
 import { ANY_POT } from '../../../src/core/kitchen/equipment.ts';
 import { queuePage } from '../../../src/core/speech/en/pots-page.ts';
-import { mayTurn } from '../../../src/screens/bench/pots/may-turn.ts';
+import { mayTurn } from '../../../machines/kitchen/may-turn.ts';
 import { onBench, type OnBench } from './on-bench.tsx';
 
 vi.setConfig({ testTimeout: 40_000 });

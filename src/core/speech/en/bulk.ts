@@ -1,4 +1,4 @@
-import { RAW_DOUGH } from './care.ts';
+import { ALLERGENS, RAW_DOUGH } from './care.ts';
 import type { StageWords } from '../words.ts';
 
 /** Where the filling puts the dough's hour off by five minutes or more. */
@@ -34,7 +34,7 @@ export const bulk = {
     slab: 'It’s scattered',
     then: 'then roll it up',
     spoken: 'Three centimetres stay bare at the edge. Scatter the filling.',
-    care: 'Fresh cheese, meat, cooked food, garlic in oil: never here, they spoil. Nuts, seeds and milk are allergens: name them.',
+    care: `Fresh cheese, meat, cooked food, garlic in oil: never here, they spoil. ${ALLERGENS}`,
   },
   'bulk.roll': {
     headline: 'Roll the dough up',

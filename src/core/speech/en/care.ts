@@ -6,6 +6,7 @@
 
 export const RAW_FLOUR = 'Raw flour is raw food: no tasting. Wash hands and bench after.';
 export const RAW_DOUGH = 'Raw dough is raw food: no tasting. Wash hands after.';
+export const ALLERGENS = 'Nuts, seeds and milk are allergens: name them.';
 export const BURN = 'Burned: cool running water 20 minutes, get help.';
 export const RING = 'Grown-up only: children stand 1 m back.';
 export const MITTS = 'Hot iron: dry mitts, both hands, face back.';

@@ -1,7 +1,8 @@
-import type { WeighList } from '../../formula/recipe.ts';
+import type { TickedList } from '../../records/stage.ts';
 import type { StageWords } from '../words.ts';
+import { bulk } from './bulk.ts';
 
-/** One weighed line. {grams} is digits on the screen and words in the air (`said`). */
+/** One line that is ticked. {grams} is digits on the screen and words in the air (`said`). */
 const line = (detail: string, then: string): StageWords => ({
   headline: '{grams} {name}',
   detail,
@@ -10,12 +11,21 @@ const line = (detail: string, then: string): StageWords => ({
   spoken: '{grams} of {name}.',
 });
 
-/** What a weigh card says for a line of each list. {next} of `weighThen` names the line after it. */
-export const weighWords: Readonly<Record<WeighList, StageWords>> = {
+const { detail, slab, then } = bulk['bulk.scatter'];
+
+/**
+ * What a weigh card says for a line of each list, and what is said of each filling as it goes in. {next} of
+ * `weighThen` names the line after it.
+ */
+export const weighWords: Readonly<Record<TickedList, StageWords>> = {
   feed: line('Into the clean jar.', 'then the next line'),
   first: line('Into the bowl. Zero the scale first.', 'then the next line'),
   second: line('Over the dough. Zero the scale first.', 'then the next line'),
-  filling: line('Into a dish of its own, dry.', 'then the next line'),
+  filling: { ...line(detail, then), slab },
+  worked: {
+    ...line('Work it through evenly, the same in each loaf.', 'then give it its shape'),
+    spoken: '{grams} of {name}. Work it in.',
+  },
 };
 
 /** The line of a soaker's water, beside that of what soaks in it. */

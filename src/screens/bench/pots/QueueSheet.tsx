@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { mayTurn, type TurnAct } from '../../../../machines/kitchen/may-turn.ts';
 import type { LoadPlan, Turn as Going } from '../../../core/oven/lanes.ts';
 import { potsPage, queuePage } from '../../../core/speech/en/pots-page.ts';
 import { fill } from '../../../core/speech/fill.ts';
@@ -8,7 +9,6 @@ import { Sheet } from '../../../parts/Sheet.tsx';
 import type { House } from '../../house.ts';
 import { potQueue } from '../oven-plan.ts';
 import { loafName } from './loaf-name.ts';
-import { mayTurn, type TurnAct } from './may-turn.ts';
 
 /** The loaves that wait, in their order and with what decides it; a press changes one's turn. */
 export function QueueSheet(props: {

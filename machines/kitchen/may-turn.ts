@@ -1,11 +1,12 @@
-import type { Kitchen } from '../../../../machines/kitchen/kitchen.ts';
-import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
-import { inTurn } from '../../../core/oven/in-turn.ts';
+import { inTurn } from '../../src/core/oven/in-turn.ts';
+import type { OvenAct } from '../../src/core/records/fact.ts';
+import type { Kitchen } from './kitchen.ts';
+import { stageOf } from './stage-of.ts';
 
 /** Between its look and the pot. */
 const AFTER_LOOK: readonly string[] = ['before', 'score', 'load'];
 
-export type TurnAct = 'loafFirst' | 'loafLater';
+export type TurnAct = Extract<OvenAct, 'loafFirst' | 'loafLater'>;
 
 /**
  * Whether a waiting loaf's turn may change so now. A loaf whose dent was looked at goes in before any
