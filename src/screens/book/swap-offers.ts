@@ -147,6 +147,8 @@ export function swapOffers(
     if (next === null) return [];
     const is = next.fillings[at]!;
     const [before, after] = [formula, next].map((of) => amounts(of, dough).fillings[at]!.grams);
+    const weighs = scaleGrams(after!, `filling:${is.id}`, units);
+    const weighed = scaleGrams(before!, `filling:${id}`, units);
     const changes = [
       ...changesOf(was, is, [before!, after!], units),
       ...stands(formula, next, units),
@@ -154,9 +156,9 @@ export function swapOffers(
     return [
       {
         label,
-        value: fill(bookSwaps.value, {
-          is: scaleGrams(after!, `filling:${is.id}`, units),
-          was: scaleGrams(before!, `filling:${id}`, units),
+        value: fill(weighs === weighed ? bookSwaps.alike : bookSwaps.value, {
+          is: weighs,
+          was: weighed,
         }),
         rule,
         changes: changes.length > 0 ? changes : [swapChanges.same],

@@ -52,6 +52,7 @@ describe('the swaps of a filling', () => {
     const cherry = shippedFormula('cherry-hazelnut');
     const nut = one(of(cherry, 'hazelnut'));
     expect(nut.label).toBe('walnuts instead');
+    expect(nut.value).toMatch(/^\d+ g, as before$/);
     expect(nut.changes).toContain('The label has to name: tree nuts (walnut).');
     expect(nut.changes).toContain('No more in it: tree nuts (hazelnut).');
     expect(nut.formula.fillings.map(({ id, pct }) => [id, pct])).toEqual([

@@ -7,6 +7,7 @@ export const bookSwaps = {
   fresh: 'Fresh instead of dried',
   other: '{name} instead',
   value: '{is} instead of {was}',
+  alike: '{is}, as before',
   herbs:
     'Dried herbs weigh half of fresh: common practice, no source. Books go by volume: a third.',
   even: 'As much by weight: common practice, no source.',
