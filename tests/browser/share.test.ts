@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { readXlsx } from '../../src/adapters/sheets/read-xlsx.ts';
 import { writeLink } from '../../src/adapters/sheets/link.ts';
+import type { Formula } from '../../src/core/formula/formula.ts';
 import type { Fact } from '../../src/core/records/fact.ts';
+import { writeFormulas } from '../../src/core/sheets/formula-file.ts';
 import { ownBase } from '../../src/core/sheets/own-base.ts';
 import { shippedFormula } from '../core/formula/shipped.ts';
 import { Baker } from './harness/baker.ts';
@@ -114,28 +116,28 @@ it('takes in a sheet by presses alone, asking what it does not say', async () =>
   expectNoFaults(app.faults);
 });
 
-it.each(['Cherry and hazelnut', 'Harbour rye'])(
-  'prints %s for the bench on one page of A4 or Letter, nothing cut',
-  async (name) => {
-    const app = await openApp();
-    const baker = await toShare(app, name);
-    const { page } = baker;
-    await page.evaluate(() => (window.print = () => undefined));
-    await baker.press('Bench sheet');
-    await page.locator('.stepper').waitFor();
-    await shot(app, 'print');
-    await baker.tap('.slab:has-text("Print it")');
-    await page.locator('.bench-sheet').waitFor({ state: 'attached' });
-    // What a page holds inside its margins, CSS pixels: 186 × 273 mm and 192 × 255 mm.
-    for (const [format, size] of [
-      ['A4', { width: 703, height: 1031 }],
-      ['Letter', { width: 724, height: 964 }],
-    ] as const) {
-      await page.setViewportSize(size);
-      await page.emulateMedia({ media: 'print' });
-      await page.evaluate(() => document.fonts.ready);
-      const found = await page.locator('.bench-sheet').evaluate((sheet) => ({
-        bottom: sheet.getBoundingClientRect().bottom + window.scrollY,
+/** What a page holds inside its margins, CSS pixels: 186 × 273 mm and 192 × 255 mm. */
+const PAPER = [
+  ['A4', { width: 703, height: 1031 }],
+  ['Letter', { width: 724, height: 964 }],
+] as const;
+
+/** Prints what stands on the page for the bench, on each paper; what it is found to be, page by page. */
+async function printed(baker: Baker, name: string) {
+  const { page, app } = baker;
+  const found = [];
+  for (const [format, size] of PAPER) {
+    await page.emulateMedia({ media: 'screen' });
+    await page.setViewportSize(VIEWPORTS.wide);
+    if ((await page.locator('.bench-sheet').count()) === 0)
+      await baker.tap('.slab:has-text("Print it")');
+    await page.locator('.bench-sheet').first().waitFor({ state: 'attached' });
+    await page.setViewportSize(size);
+    await page.emulateMedia({ media: 'print' });
+    await page.evaluate(() => document.fonts.ready);
+    const sheets = await page.locator('.bench-sheet').evaluateAll((all) =>
+      all.map((sheet) => ({
+        height: sheet.getBoundingClientRect().height,
         cut: [...sheet.querySelectorAll('h1, h2, p, li > *')]
           .filter(
             (el) =>
@@ -145,22 +147,112 @@ it.each(['Cherry and hazelnut', 'Harbour rye'])(
         right: Math.max(
           ...[...sheet.querySelectorAll('*')].map((el) => el.getBoundingClientRect().right),
         ),
-        big: parseFloat(getComputedStyle(sheet.querySelector('b')!).fontSize),
-      }));
-      expect(found.bottom, format).toBeLessThanOrEqual(size.height);
-      expect(found.right, format).toBeLessThanOrEqual(size.width + 0.5);
-      expect(found.cut, format).toEqual([]);
-      expect(found.big, format).toBeGreaterThan(15);
-      if (process.env['SHOTS']) await app.screenshot(`bench-${name.split(' ')[0]}-${format}`);
-      const sheet = (await page.pdf({ format, preferCSSPageSize: false })).toString('latin1');
-      expect(sheet.match(/\/Type\s*\/Page\b(?!s)/g), format).toHaveLength(1);
-      if (format === 'Letter') break;
-      await page.emulateMedia({ media: 'screen' });
-      await page.setViewportSize(VIEWPORTS.wide);
-      if ((await page.locator('.bench-sheet').count()) === 0)
-        await baker.tap('.slab:has-text("Print it")');
-      await page.locator('.bench-sheet').waitFor({ state: 'attached' });
+        big: Math.min(
+          ...[...sheet.querySelectorAll('b')].map((b) => parseFloat(getComputedStyle(b).fontSize)),
+        ),
+        text: sheet.textContent,
+        close: (sheet as HTMLElement).dataset['close'],
+      })),
+    );
+    if (process.env['SHOTS']) await app.screenshot(`bench-${name}-${format}`);
+    const pdf = (await page.pdf({ format, preferCSSPageSize: false })).toString('latin1');
+    const pages = pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length;
+    for (const { height, right, cut, big } of sheets) {
+      expect(height, format).toBeLessThanOrEqual(size.height);
+      expect(right, format).toBeLessThanOrEqual(size.width + 0.5);
+      expect(cut, format).toEqual([]);
+      expect(big, format).toBeGreaterThan(15);
     }
+    expect(pages, format).toBe(sheets.length);
+    found.push(sheets);
+  }
+  return found;
+}
+
+it.each([
+  ['Cherry and hazelnut', 0],
+  ['Harbour rye', 0],
+  // Each line bowl by bowl.
+  ['Cherry and hazelnut', 4],
+])(
+  'prints %s for the bench on one page of A4 or Letter, nothing cut; %i more loaves',
+  async (name, more) => {
+    const app = await openApp();
+    const baker = await toShare(app, name);
+    await baker.page.evaluate(() => (window.print = () => undefined));
+    await baker.press('Bench sheet');
+    await baker.page.locator('.stepper').waitFor();
+    for (let n = 0; n < more; n++) await baker.tap('[aria-label^="One loaf more"]');
+    await shot(app, 'print');
+    for (const sheets of await printed(baker, `${name.split(' ')[0]}-${more}`))
+      expect(sheets).toHaveLength(1);
     expectNoFaults(app.faults);
   },
 );
+
+/** As much as a reader of formulas takes, every name as long as may be. */
+const longest = () => {
+  const like = shippedFormula('lane-today');
+  const named = (name: string, n: number) =>
+    `${name} number ${n + 1} ${'with the longest of names '.repeat(4)}`.slice(0, 80).trim();
+  return {
+    ...like,
+    id: 'long',
+    name: named('A bread', 0),
+    flours: Array.from({ length: 8 }, (_, n) => ({
+      ...{ id: `flour-${n}`, name: named('Flour', n), grain: 'wheat', pct: 12.5 },
+    })),
+    levain: {
+      ...like.levain,
+      flours: Array.from({ length: 8 }, (_, n) => ({ id: `flour-${n}`, pct: 12.5 })),
+    },
+    fillings: Array.from({ length: 12 }, (_, n) => ({
+      ...{ id: `filling-${n}`, name: named('Filling', n), pct: 1.5, keeps: 'perishable' },
+      ...{ allergens: [], soak: { water: 100 } },
+    })),
+    process: {
+      ...like.process,
+      touches: Array.from({ length: 12 }, () => ({ kind: 'fold', after: 20 })),
+    },
+  };
+};
+
+it('prints the longest formula that there may be on numbered pages, nothing cut', async () => {
+  const app = await openApp();
+  const baker = new Baker(app);
+  await baker.page.locator('.start-grid').waitFor();
+  await baker.press('Book of formulas');
+  await baker.press('In and out');
+  await baker.press('Take in a file');
+  const formula = longest();
+  await baker.page.locator('input[type=file]').setInputFiles({
+    name: 'long.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(writeFormulas([formula as unknown as Formula])),
+  });
+  await baker.page.locator('h1:has-text("Keep this formula?")').waitFor();
+  await baker.noted(() => baker.tap('.slab:has-text("Keep it")'));
+  await baker.page.locator('h1:has-text("It is in the Book.")').waitFor();
+  // Out of what was taken in, and out of the page that took it.
+  for (let n = 0; n < 2; n++) await baker.tap('.slab');
+  await baker.page.locator('.book-list').waitFor();
+  await baker.press('A bread number 1');
+  await baker.press('More');
+  await baker.press('In and out');
+  await baker.press('Bench sheet');
+  await baker.page.evaluate(() => (window.print = () => undefined));
+  for (let n = 0; n < 4; n++) await baker.tap('[aria-label^="One loaf more"]');
+  await shot(app, 'print-long');
+  await baker.tap('.slab:has-text("pages, A4 or Letter")');
+  for (const sheets of await printed(baker, 'long')) {
+    expect(sheets.length).toBeGreaterThan(1);
+    for (const [n, { text }] of sheets.entries())
+      expect(text).toContain(`Page ${n + 1} of ${sheets.length}`);
+    const all = sheets.map(({ text }) => text).join('\n');
+    for (const { name } of [...formula.flours, ...formula.fillings]) expect(all).toContain(name);
+    expect(all.match(/Fold\d+ min/g)).toHaveLength(12);
+    expect(all.match(/ spoils: cold until/g)).toHaveLength(12);
+    expect(all).toContain('Printed ');
+  }
+  expectNoFaults(app.faults);
+});

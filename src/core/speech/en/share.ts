@@ -104,6 +104,7 @@ export const benchSheet = {
   more: 'One loaf more',
   print: 'Print it',
   then: 'one page, A4 or Letter',
+  thenMany: '{count} pages, A4 or Letter',
   of: '{loaves} of {piece}, {dough} of dough',
   loaf: '1 loaf',
   many: '{count} loaves',
@@ -134,4 +135,7 @@ export const benchSheet = {
   spoils:
     '{filling} spoils: cold until final shape, in the oven within 2 hours. The bread stays cold too.',
   made: 'Printed {time}',
+  /** Where one page does not hold it. */
+  page: 'Page {n} of {count}',
+  goesOn: '{name}, continued',
 } as const;

@@ -1,7 +1,9 @@
 import { For, Show, type JSX } from 'solid-js';
 import { benchSheet as words } from '../../../core/speech/en/share.ts';
+import { fill } from '../../../core/speech/fill.ts';
 import { unbroken } from '../../../parts/unbroken.ts';
-import type { BenchLine, BenchView } from './sheet-view.ts';
+import type { BenchLine } from './sheet-pages.ts';
+import type { BenchView } from './sheet-view.ts';
 import './BenchSheet.css';
 
 function Lines(props: {
@@ -26,30 +28,39 @@ function Lines(props: {
   );
 }
 
-/** A bake on paper, for a bench where no tablet stands: the screen does not show it. */
+/** A bake on paper, for a bench where no tablet stands: the screen does not show it. A page an article. */
 export function BenchSheet(props: { readonly view: BenchView }): JSX.Element {
+  const count = () => props.view.pages.length;
   return (
-    <article class="bench-sheet" data-close={props.view.close}>
-      <header>
-        <h1>{props.view.title}</h1>
-        <p>{props.view.of}</p>
-        <Show when={props.view.bowls}>
-          {(bowls) => <p class="sheet-bowls">{unbroken(bowls())}</p>}
-        </Show>
-      </header>
-      <div class="sheet-columns">
-        <div>
-          <For each={props.view.lists}>
-            {(list) => <Lines title={list.title} lines={list.lines} />}
-          </For>
-        </div>
-        <div>
-          <Lines title={words.steps} lines={props.view.steps} />
-        </div>
-      </div>
-      <footer>
-        <For each={props.view.notes}>{(note) => <p>{note}</p>}</For>
-      </footer>
-    </article>
+    <For each={props.view.pages}>
+      {(page, i) => (
+        <article class="bench-sheet" data-close={props.view.close}>
+          <header>
+            <h1>{props.view.title}</h1>
+            <p>{props.view.of}</p>
+            <Show when={props.view.bowls}>
+              {(bowls) => <p class="sheet-bowls">{unbroken(bowls())}</p>}
+            </Show>
+            <Show when={count() > 1}>
+              <p>{fill(words.page, { n: i() + 1, count: count() })}</p>
+            </Show>
+          </header>
+          <div class="sheet-columns">
+            <For each={page.columns}>
+              {(lists) => (
+                <div>
+                  <For each={lists}>
+                    {(list) => <Lines title={list.title} lines={list.lines} />}
+                  </For>
+                </div>
+              )}
+            </For>
+          </div>
+          <footer>
+            <For each={page.notes}>{(note) => <p>{note}</p>}</For>
+          </footer>
+        </article>
+      )}
+    </For>
   );
 }

@@ -2,6 +2,7 @@ import { createSignal, type JSX } from 'solid-js';
 import type { Formula } from '../../../core/formula/formula.ts';
 import { LOAVES, makeRecipe } from '../../../core/formula/make-recipe.ts';
 import { benchSheet as words, share } from '../../../core/speech/en/share.ts';
+import { fill } from '../../../core/speech/fill.ts';
 import { tellNotice } from '../../../core/speech/tell-notice.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { printPage } from '../../../parts/print-page.ts';
@@ -32,6 +33,10 @@ export function PrintFace(props: {
     const time = `${props.house.date(now)} ${props.house.hour(now)}`;
     return recipe ? benchView(recipe, props.house.ways(), time, props.house.equipment()) : null;
   };
+  const then = (): string => {
+    const count = view()?.pages.length ?? 1;
+    return count === 1 ? words.then : fill(words.thenMany, { count });
+  };
   const why = (): string | undefined => {
     const { reason } = made();
     return reason ? tellNotice(reason, props.house.ways()) : undefined;
@@ -59,7 +64,7 @@ export function PrintFace(props: {
       slab={
         <Slab
           label={words.print}
-          then={words.then}
+          then={then()}
           fresh={words.print}
           disabled={view() === null}
           onPress={() => {

@@ -10,27 +10,32 @@ import { showHeat } from '../../../core/speech/heats.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { Minutes, Units } from '../../../core/units.ts';
-
-/** One thing to do: what, and how much or how long of it. */
-export interface BenchLine {
-  readonly what: string;
-  readonly much: string;
-}
+import { inPages, linesIn, type BenchLine, type BenchList, type BenchPage } from './sheet-pages.ts';
 
 export interface BenchView {
   readonly title: string;
   readonly of: string;
   /** How the dough is shared, and how far apart its bowls are; null: one bowl. */
   readonly bowls: string | null;
-  readonly lists: readonly { readonly title: string; readonly lines: readonly BenchLine[] }[];
+  readonly lists: readonly BenchList[];
   readonly steps: readonly BenchLine[];
   readonly notes: readonly string[];
+  /** What stands on which page: one, unless it is so long that nobody could read it on one. */
+  readonly pages: readonly BenchPage[];
   /** How close the lines stand, so that all of it is one page. */
-  readonly close: 'roomy' | 'close' | 'closest';
+  readonly close: Way;
 }
 
 /** Lines that a page holds beside its head and foot, in each of the ways: measured on A4 and Letter. */
-const HOLDS = { roomy: 17, close: 26 } as const;
+const HOLDS = { roomy: 17, close: 26, closest: 36 } as const;
+/** Letters of each way, times those of the close one. */
+const SIZE = { roomy: 1.35, close: 1, closest: 0.83 } as const;
+/** Letters of a bread's name in one line over the sheet. */
+const NAME = 30;
+/** Letters of a note in one line under it. */
+const NOTE = 90;
+const WAYS = ['roomy', 'close', 'closest'] as const;
+type Way = (typeof WAYS)[number];
 
 const ORDER: readonly WeighList[] = ['feed', 'first', 'second', 'filling'];
 
@@ -62,6 +67,9 @@ function stepsOf({ process }: Recipe, units: Units): BenchLine[] {
     ...step(words.cool, process.cool),
   ];
 }
+
+/** Lines that notes of what spoils take of a page, the first two left out, whose room is counted. */
+const extra = (spoils: number): number => Math.max(0, spoils - 2);
 
 /** What a line weighs: bowl by bowl where the dough is in several; the feed is for one jar. */
 const weightOf = (
@@ -98,8 +106,27 @@ export function benchView(
   );
   const steps = stepsOf(recipe, units);
   const spoils = formula.fillings.filter(({ keeps }) => keeps === 'perishable');
-  const weighed = lists.reduce((sum, list) => sum + list.lines.length + 1, 0);
-  const rows = Math.max(weighed, steps.length + 1);
+  const allergens = tellAllergens(formula).join(' ');
+  const notes = [
+    fill(words.keepBack, { grams: showWeight(keepBack, units) }),
+    words.times,
+    ...spoils.map(({ name }) => fill(words.spoils, { filling: name })),
+    allergens,
+    RAW_FLOUR,
+    RAW_DOUGH,
+    `${MITTS} ${RING}`,
+    fill(words.made, { time: made }),
+  ];
+  const todo = { title: words.steps, lines: steps };
+  const shared = [tellShares(bowls, units), tellClocks(bowls.length)?.shown].filter(Boolean);
+  const head = (shared.length > 0 ? 1 : 0) + 2 * Math.floor(formula.name.length / NAME);
+  const rowsIn = (way: Way): number =>
+    Math.max(linesIn(lists, SIZE[way]), steps.length + 1) +
+    extra(spoils.length) +
+    Math.floor(allergens.length / NOTE) +
+    head;
+  /** The roomiest way in which all of it is one page; null: none is. */
+  const way = WAYS.find((one) => rowsIn(one) <= HOLDS[one]) ?? null;
   return {
     title: formula.name,
     of: fill(words.of, {
@@ -107,20 +134,11 @@ export function benchView(
       piece: showWeight(piece, units),
       dough: showWeight(dough, units),
     }),
-    bowls:
-      [tellShares(bowls, units), tellClocks(bowls.length)?.shown].filter(Boolean).join(' ') || null,
+    bowls: shared.join(' ') || null,
     lists,
     steps,
-    notes: [
-      fill(words.keepBack, { grams: showWeight(keepBack, units) }),
-      words.times,
-      ...spoils.map(({ name }) => fill(words.spoils, { filling: name })),
-      tellAllergens(formula).join(' '),
-      RAW_FLOUR,
-      RAW_DOUGH,
-      `${MITTS} ${RING}`,
-      fill(words.made, { time: made }),
-    ],
-    close: rows <= HOLDS.roomy ? 'roomy' : rows <= HOLDS.close ? 'close' : 'closest',
+    notes,
+    pages: way === null ? inPages(lists, todo, notes) : [{ columns: [lists, [todo]], notes }],
+    close: way ?? 'close',
   };
 }
