@@ -56,6 +56,7 @@ export function CompareFace(props: {
               <EntryList
                 house={props.house}
                 label={bookCompare.ask}
+                brief
                 entries={entries()}
                 onPick={setOther}
               />

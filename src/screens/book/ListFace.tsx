@@ -26,6 +26,8 @@ export function EntryList(props: {
   readonly house: House;
   readonly pictures?: BookPictures | null;
   readonly label: string;
+  /** Their names alone. */
+  readonly brief?: boolean;
   readonly entries: readonly BookEntry[];
   readonly onPick: (id: string) => void;
 }): JSX.Element {
@@ -44,8 +46,10 @@ export function EntryList(props: {
                   {(from) => <img class="picture-small" src={from()} alt="" />}
                 </Show>
                 <b>{entry().latest.name}</b>
-                <span>{kindsOf(entry().latest)}</span>
-                <span>{howTold(props.house, entry())}</span>
+                <Show when={!props.brief}>
+                  <span>{kindsOf(entry().latest)}</span>
+                  <span>{howTold(props.house, entry())}</span>
+                </Show>
               </Pressable>
             )}
           </Show>

@@ -16,8 +16,6 @@ import { BookPage } from './BookPage.tsx';
 export function NumberFace(props: {
   readonly house: House;
   readonly ask: string;
-  /** The usual caution. */
-  readonly care?: string;
   readonly unit: string;
   readonly least: number;
   readonly most: number;
@@ -47,7 +45,7 @@ export function NumberFace(props: {
       back={props.back}
       onBack={() => props.onBack()}
       words={
-        <Words headline={props.ask} care={props.care}>
+        <Words headline={props.ask}>
           <NumberPad
             label={props.ask}
             unit={props.unit}

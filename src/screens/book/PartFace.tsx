@@ -66,6 +66,9 @@ export function PartFace(props: {
     props.onGone();
     editing.change({ ...old, fillings: old.fillings.filter((one) => one.id !== id) });
   };
+  /** What is soaked long is soaked cold. */
+  const cautions = (): string =>
+    filling()?.soak ? `${bookParts.soakCare} ${allergenPage.caution}` : allergenPage.caution;
   const soakValue = (): string => {
     const water = filling()?.soak?.water;
     return water === undefined
@@ -80,7 +83,7 @@ export function PartFace(props: {
           back={title()}
           onBack={() => props.onBack()}
           words={
-            <Words headline={title()} detail={tellPart(part())} care={allergenPage.caution}>
+            <Words headline={title()} detail={tellPart(part())} care={cautions()}>
               <div class="book-grid book-top">
                 <Control
                   label={allergenPage.label}
@@ -185,7 +188,6 @@ export function PartFace(props: {
         <NumberFace
           house={props.house}
           ask={bookParts.soakAsk}
-          care={bookParts.soakCare}
           unit="%"
           least={0}
           most={MOST_SOAK}

@@ -56,23 +56,21 @@ export function ScaleFace(props: {
         ? { by, flours: { [main().id]: grams } }
         : { by, grams };
   /** Bowls that a bake of this size is shared between. */
-  const bowlsOf = ({ loaves, piece }: Pick<Scaled, 'loaves' | 'piece'>) => {
+  const bowls = createMemo(() => {
+    const { loaves, piece } = scaled();
     const equipment = props.house.equipment();
     const { recipe } = makeRecipe(formula(), { loaves, piece, scale: equipment.scale });
     return recipe ? recipeBowls(recipe, equipment) : [];
-  };
-  const bowls = createMemo(() => bowlsOf(scaled()));
-  const told = (of = scaled()): string =>
-    [
-      fill(bookScale.told, {
-        ...shown({ loaves: of.loaves }),
-        piece: showWeight(Math.round(of.piece), units()),
-        grams: showWeight(Math.round(of.dough), units()),
-      }),
-      tellShares(bowlsOf(of), units()),
-    ]
-      .filter(Boolean)
-      .join(' ');
+  });
+  /** Beside the keys there is room for the first of it. */
+  const toldShort = (of: Scaled): string =>
+    fill(bookScale.told, {
+      ...shown({ loaves: of.loaves }),
+      piece: showWeight(Math.round(of.piece), units()),
+      grams: showWeight(Math.round(of.dough), units()),
+    });
+  const told = (): string =>
+    [toldShort(scaled()), tellShares(bowls(), units())].filter(Boolean).join(' ');
   const keyed = (by: By) => keyedWeight(by === 'bread' ? BREAD : { least: 1, most: MOST }, units());
   return (
     <Show
@@ -130,7 +128,7 @@ export function ScaleFace(props: {
             now={bookScale.detail}
             tell={(typed) => {
               const made = scaleBy(formula(), scaleOf(by, keyed(by).record(typed)));
-              return made.scaled === null ? null : told(made.scaled);
+              return made.scaled === null ? null : toldShort(made.scaled);
             }}
             back={bookScale.title}
             onTake={(typed) => props.editing.setScale(scaleOf(by, keyed(by).record(typed)))}

@@ -212,6 +212,7 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
     press(/^That’s it/);
     press(/^All the dough/);
     key('9000');
+    press(/^That’s it/);
     expect(screen.getByText(/3 bowls, (about )?3000\sg each/)).toBeTruthy();
   });
 
