@@ -14,7 +14,8 @@ export const picture = {
 /** Why a picture was not taken. Nothing has changed then, and each says so. */
 export const pictureTold = {
   none: 'That file is no picture. Nothing was changed: choose another.',
-  large: 'That picture is too large: at most 20 megabytes and 60 million dots. Nothing was changed.',
+  large:
+    'That picture is too large: at most 20 megabytes and 60 million dots. Nothing was changed.',
   broken: 'That picture cannot be read here. Nothing was changed: choose another.',
   full: 'The tablet is full. Nothing was changed: make room, then try again.',
   closed: 'This browser will not let pictures be kept. Nothing was changed.',
