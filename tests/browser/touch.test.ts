@@ -2,6 +2,7 @@ import type { CDPSession } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { openApp, type App, type ViewportName } from './harness/open-app.ts';
+import { tabletsNow } from './harness/tablets.ts';
 
 interface Point {
   readonly x: number;
@@ -69,9 +70,7 @@ const atTheList = async (viewport: ViewportName) => {
   return { app, baker, glass: await Glass.over(app), slab: await middle(app, '.slab') };
 };
 
-const VIEWS: readonly ViewportName[] = ['wide', 'small', 'tall'];
-
-describe.each(VIEWS)('touch on the Bench, %s', (viewport) => {
+describe.each(tabletsNow())('touch on the Bench, %s', (viewport) => {
   it('is taken once, late enough, where it was meant, and can be taken back', async () => {
     const { app, baker, glass, slab } = await atTheList(viewport);
     const before = await settled(app);

@@ -1,8 +1,9 @@
-import { inject } from 'vitest';
+import { expect, inject } from 'vitest';
 import { VIEWPORTS, type ViewportName } from './open-app.ts';
 
 const ALL = Object.keys(VIEWPORTS) as ViewportName[];
-let turn = -1;
+/** How many pages were looked at in each test: the same page meets the same tablet in every run. */
+const turns = new Map<string, number>();
 
 /**
  * The tablets to look at just now. All of them in `npm run faults`; in `npm test` one, in turn: a walk
@@ -10,6 +11,9 @@ let turn = -1;
  */
 export function tabletsNow(): readonly ViewportName[] {
   if (inject('everyTablet')) return ALL;
-  turn += 1;
+  const { testPath, currentTestName } = expect.getState();
+  const test = `${testPath} ${currentTestName}`;
+  const turn = turns.get(test) ?? 0;
+  turns.set(test, turn + 1);
   return [ALL[turn % ALL.length]!];
 }
