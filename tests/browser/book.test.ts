@@ -3,6 +3,7 @@ import type { Fact } from '../../src/core/records/fact.ts';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { openApp, type App } from './harness/open-app.ts';
+import { settled } from './harness/settled.ts';
 
 const factsOf = async (app: App): Promise<Fact[]> =>
   ((await app.storeRows()) as { fact: Fact }[]).map(({ fact }) => fact);
@@ -49,4 +50,30 @@ it('copies a formula, changes its salt by taps alone, and bakes it from the star
     { id: 'lane-wheat-2', version: 2, salt: 1.7, convention: 'whole' },
   ]);
   expectNoFaults(app.faults);
+});
+
+it('shows breads to press on every tablet, in bigger words too', async () => {
+  const app = await openApp();
+  const baker = new Baker(app);
+  await app.page.locator('.start-grid').waitFor();
+  await baker.press('Book of formulas');
+  await app.page.locator('.book-entry').first().waitFor();
+  for (const view of ['wide', 'small', 'tall'] as const) {
+    await app.setViewport(view);
+    await app.page.evaluate(() => (document.documentElement.dataset['text'] = 'bigger'));
+    await app.turn(50);
+    await settled(app.page);
+    const inSight = await app.page.evaluate(() => {
+      const { clipPath } = getComputedStyle(document.querySelector('.bench-inner')!);
+      const [, , below] = /^inset\((\S+)px \S+ (\S+)px\)$/.exec(clipPath) ?? [];
+      const foot = Math.min(
+        document.querySelector('.bench-words')!.getBoundingClientRect().bottom,
+        document.querySelector('.bench-inner')!.getBoundingClientRect().bottom - Number(below ?? 0),
+      );
+      return [...document.querySelectorAll('.book-entry')].filter(
+        (el) => el.getBoundingClientRect().bottom <= foot + 1,
+      ).length;
+    });
+    expect.soft(inSight, view).toBeGreaterThanOrEqual(2);
+  }
 });

@@ -56,7 +56,6 @@ export function CompareFace(props: {
               <EntryList
                 house={props.house}
                 label={bookCompare.ask}
-                brief
                 entries={entries()}
                 onPick={setOther}
               />

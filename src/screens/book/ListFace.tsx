@@ -26,8 +26,6 @@ export function EntryList(props: {
   readonly house: House;
   readonly pictures?: BookPictures | null;
   readonly label: string;
-  /** Their names alone. */
-  readonly brief?: boolean;
   readonly entries: readonly BookEntry[];
   readonly onPick: (id: string) => void;
 }): JSX.Element {
@@ -46,10 +44,8 @@ export function EntryList(props: {
                   {(from) => <img class="picture-small" src={from()} alt="" />}
                 </Show>
                 <b>{entry().latest.name}</b>
-                <Show when={!props.brief}>
-                  <span>{kindsOf(entry().latest)}</span>
-                  <span>{howTold(props.house, entry())}</span>
-                </Show>
+                <span>{kindsOf(entry().latest)}</span>
+                <span>{howTold(props.house, entry())}</span>
               </Pressable>
             )}
           </Show>
