@@ -24,7 +24,7 @@ const RYE_TIN: Baked = { piece: 1000, preheat: 30, lidded: 0, open: 55, recovery
 
 const OVEN: Readonly<Record<Vessel, Baked>> = { pot: POT, stone: STONE, tin: TIN };
 
-/** Between two touches of the dough, minutes: seen in print, and in every starter formula. */
+/** Between two touches of the dough, minutes: common practice, no source; so in every starter formula. */
 export const FOLD_GAP = 30;
 /** A sheet, counted from the mix: common practice, no source; so in cherry-hazelnut. */
 export const SHEET_AT = 60;
