@@ -1,5 +1,6 @@
 import { breadRows } from './bread-rows.ts';
 import { clockRows, yeastRows } from './clock-rows.ts';
+import { costRows } from './cost-rows.ts';
 import { driftRows } from './drift-rows.ts';
 import { exactRows } from './exact-rows.ts';
 import { formulaRows } from './formula-rows.ts';
@@ -19,4 +20,5 @@ export const allRows = (): Row[] => [
   ...driftRows(),
   ...ovenRows(),
   ...readinessRows(),
+  ...costRows(),
 ];
