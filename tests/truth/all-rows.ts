@@ -1,4 +1,5 @@
 import { breadRows } from './bread-rows.ts';
+import { circleOvenRows } from './circle-oven-rows.ts';
 import { clockRows, yeastRows } from './clock-rows.ts';
 import { costRows } from './cost-rows.ts';
 import { driftRows } from './drift-rows.ts';
@@ -19,6 +20,7 @@ export const allRows = (): Row[] => [
   ...heatRows(),
   ...driftRows(),
   ...ovenRows(),
+  ...circleOvenRows(),
   ...readinessRows(),
   ...costRows(),
 ];

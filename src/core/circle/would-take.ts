@@ -1,0 +1,86 @@
+import type { MinuteOfDay } from '../kitchen/equipment.ts';
+import { together, type Batch } from './batch.ts';
+import { over, roomFor, type Bound, type DayHas } from './cap.ts';
+import type { DayKey } from './day-key.ts';
+import { bakingMinutes, coolAfter } from './oven-day.ts';
+
+/** What one order asks of a day; `sliced`: before it is handed over. */
+export type Asked = Batch & { readonly sliced?: boolean };
+
+/** A bake day with the order on it: minutes of that day, past 1440 on the next. Null: the oven's hours are not said. */
+export interface WouldTake {
+  readonly takes: boolean;
+  /** What there is not enough of; none where it is taken. */
+  readonly binds: readonly Bound[];
+  /** Of each batch asked for, in its order, how many still go: all of them where it is taken. */
+  readonly go: readonly number[];
+  /** When the oven's last loaf is out with the whole order in it, however long it goes on. */
+  readonly lastOut: MinuteOfDay | null;
+  /** From when the whole order is cool. Null also where one of it bakes nowhere. */
+  readonly coolAt: MinuteOfDay | null;
+  /** Whether the oven going on until `lastOut` is all it takes. */
+  readonly ifOvenGoesOn: boolean;
+}
+
+/** What an order runs past: not what a day had run past that the order has no part in. */
+const runsPast = (
+  asked: readonly Batch[],
+  taken: readonly Batch[],
+  has: DayHas,
+): readonly Bound[] => {
+  const some = asked.filter(({ count }) => count > 0);
+  const part: Readonly<Record<Bound, boolean>> = {
+    oven: some.some(({ places }) => places > 0),
+    pots: some.some(({ places }) => places === 0),
+    fridge: some.some((batch) => batch.cold),
+    bowls: some.length > 0,
+  };
+  return over(together(taken, some), has).filter((bound) => part[bound]);
+};
+
+/**
+ * Whether a day with so much on it takes an order besides: yes, or no and what binds, how many of it
+ * still go, and until when the oven would have to go on. `from`: the first loading, a minute of that day.
+ * No longer for ten thousand loaves than for one.
+ */
+export function wouldTake(
+  asked: readonly Asked[],
+  taken: readonly Batch[],
+  has: DayHas,
+  from: MinuteOfDay | null,
+): WouldTake {
+  const all = together(taken, asked);
+  const past = runsPast(asked, taken, has);
+  const cool = coolAfter(all, asked);
+  let beside = taken;
+  const go = asked.map((one) => {
+    const count = Math.min(one.count, roomFor(one, beside, has).more ?? Infinity);
+    beside = together(beside, [{ ...one, count }]);
+    return count;
+  });
+  return {
+    takes: past.length === 0,
+    binds: past,
+    go,
+    lastOut: from === null ? null : from + bakingMinutes(all),
+    coolAt: from === null || cool === null ? null : from + cool,
+    ifOvenGoesOn: past.length === 1 && past[0] === 'oven',
+  };
+}
+
+/** The first of some days, in their order, that takes all of an order; null: none of them. */
+export const dayWithRoom = (
+  asked: readonly Batch[],
+  days: readonly { readonly day: DayKey; readonly taken: readonly Batch[] }[],
+  has: DayHas,
+): DayKey | null => days.find(({ taken }) => runsPast(asked, taken, has).length === 0)?.day ?? null;
+
+/**
+ * Whether bread is wanted before it is cool. It may be taken all the same: its bag is left open.
+ *
+ * @example
+ * stillWarm(630, 770) // → true
+ * stillWarm(null, 770) // → false
+ */
+export const stillWarm = (at: MinuteOfDay | null, coolAt: MinuteOfDay | null): boolean =>
+  at !== null && coolAt !== null && at < coolAt;
