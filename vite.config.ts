@@ -52,25 +52,36 @@ const inSolid = (name: string, test: object) => ({
   test: { name, root: here('.'), ...test },
 });
 
-/** A real Chromium on the built app: slow to start, and no two files at once on a small machine. */
+/** What holds real time to a figure: nothing may run beside it. */
+const ALONE = ['busy-touch', 'calm', 'heard', 'planner'].map(
+  (name) => `tests/browser/${name}.test.ts`,
+);
+
+/** A real Chromium on the built app. A walk waits for its page half the time: two share two cores. */
 const inBrowser = {
   root: here('.'),
   test: {
     ...inOneWorld('browser').test,
+    exclude: ALONE,
     globalSetup: 'tests/browser/harness/build-once.ts',
     setupFiles: 'tests/browser/harness/tidy.ts',
-    fileParallelism: false,
-    testTimeout: 120_000,
+    // Against what hangs, and no measure of anything: what must be quick says so itself.
+    testTimeout: 400_000,
     hookTimeout: 60_000,
     expect: { poll: { timeout: 20_000 } },
   },
+};
+
+const inBrowserAlone = {
+  root: here('.'),
+  test: { ...inBrowser.test, name: 'alone', include: ALONE, exclude: [], fileParallelism: false },
 };
 
 /** Full matrices, soaks and mutants: run by hand, as long as they take. */
 const inFaults = {
   root: here('.'),
   test: {
-    ...inBrowser.test,
+    ...inBrowserAlone.test,
     name: 'faults',
     include: ['tests/faults/**/*.test.ts'],
     testTimeout: 1_800_000,
@@ -163,6 +174,7 @@ export default defineConfig({
       inNode('serve'),
       inNode('lint'),
       inBrowser,
+      inBrowserAlone,
       inFaults,
       // The browser's walks once more, each page on every tablet.
       { root: here('.'), test: { ...inBrowser.test, name: 'tablets', testTimeout: 600_000 } },

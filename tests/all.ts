@@ -15,8 +15,9 @@ const bin = (path: string) => join(root, 'node_modules', path);
  * before has a minute besides. */
 const LONGEST = 29 * 60_000;
 
-/** Projects that run by themselves, after the others: a browser needs the whole machine. */
-const APART = ['browser'];
+/** Projects that run by themselves, after the others, each with so many files at once: a browser needs the
+ * whole machine. */
+const APART: Readonly<Record<string, number>> = { browser: availableParallelism(), alone: 1 };
 /** Full matrices, soaks and mutants take as long as they take: `npm run faults` is for hands. */
 const LEFT_OUT = ['faults', 'tablets'];
 
@@ -119,10 +120,11 @@ await check('build', async () => (await builtSite()) !== '');
 
 try {
   const projects = await projectsWithFiles();
-  const together = projects.filter((name) => ![...APART, ...LEFT_OUT].includes(name));
+  const together = projects.filter((name) => !(name in APART || LEFT_OUT.includes(name)));
   // Left to itself vitest keeps one core of two idle.
   if (together.length > 0) await runProjects(together, availableParallelism());
-  for (const name of APART) if (projects.includes(name)) await runProjects([name]);
+  for (const [name, atOnce] of Object.entries(APART))
+    if (projects.includes(name)) await runProjects([name], atOnce);
 } catch (error) {
   failures.push(error instanceof Error ? error.message : String(error));
 }

@@ -64,4 +64,4 @@ it('goes through a checklist item by item, on where it was left, to its spoken e
   expect(await answers(0, async () => undefined)).toBe(5);
   expect(heard.at(-1)).toMatch(/^List complete\. [A-Z]/);
   expectNoFaults(app.faults);
-}, 60_000);
+});

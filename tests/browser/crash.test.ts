@@ -97,4 +97,4 @@ it('loses no fact that was shown as taken, killed at random moments', async () =
     expect(await app.page.locator('.notice').count(), `round ${round}`).toBe(0);
     shown = rows.length;
   }
-}, 240_000);
+});

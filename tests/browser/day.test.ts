@@ -78,4 +78,4 @@ it('has the tape and what would do whole on every tablet, in every way', async (
       await app.screenshot(`page-${name.replace(/[^a-z0-9]+/gi, '-')}`);
   }
   expectNoFaults(app.faults);
-}, 240_000);
+});

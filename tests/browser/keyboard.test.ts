@@ -32,4 +32,4 @@ it('walks a whole bake by keyboard alone, in few and plain words', async () => {
   expect(baker.came.sought, `${baker.came.ready} came`).toBeLessThanOrEqual(2);
   expect((await baker.facts()).at(-1)?.act).toBe('noted');
   expectNoFaults(app.faults);
-}, 240_000);
+});

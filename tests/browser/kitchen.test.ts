@@ -150,4 +150,4 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   expect(told(await other.storeRows())).toBe(told(await app.storeRows()));
   expectNoFaults(other.faults);
   expectNoFaults(app.faults);
-}, 240_000);
+});

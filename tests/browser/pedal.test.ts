@@ -94,4 +94,4 @@ it('walks a whole bake by pedal and by sight alone, gates by hand', async () => 
   expect(gates).toBeGreaterThan(5);
   expect((await baker.facts()).at(-1)?.act).toBe('noted');
   expectNoFaults(app.faults);
-}, 240_000);
+});

@@ -109,4 +109,4 @@ it('makes a picture small and without its place, keeps it across a reload, and h
   await expect.poll(() => widthOf(other, '.picture-small')).toBe(683);
   expectNoFaults(other.faults);
   expectNoFaults(app.faults);
-}, 180_000);
+});

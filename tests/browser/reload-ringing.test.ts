@@ -55,7 +55,7 @@ it('reloaded while two calls ring: the same two, late, hushed once each, and nev
   expect(await app.page.locator('.bake-control[data-late]').count()).toBe(1);
   expect(await app.countRows()).toBe(left.records.length + 2);
   expectNoFaults(app.faults);
-}, 60_000);
+});
 
 /** In real time, where no script counts as a touch: the lid was due so long ago, ms. */
 const AGO = 20_000;
@@ -109,7 +109,7 @@ it('reloaded while it rings, without leave to sound: says so, sounds at the firs
   await touch();
   await expect.poll(rows).toBe(has + 1);
   await expect.poll(calls).toBe(0);
-}, 90_000);
+});
 
 it('reloaded while it rings, where the browser lets it: sounds at once, and the first touch hushes', async () => {
   const leave = ['--autoplay-policy=no-user-gesture-required'];
@@ -120,7 +120,7 @@ it('reloaded while it rings, where the browser lets it: sounds at once, and the 
   await touch();
   await expect.poll(rows).toBe(has + 1);
   await expect.poll(calls).toBe(0);
-}, 90_000);
+});
 
 it('says on every tablet that its sound is off, in bigger words too, and nothing else moves', async () => {
   const left = lidAndRest(START - 12 * 60 * MINUTE);
@@ -152,4 +152,4 @@ it('says on every tablet that its sound is off, in bigger words too, and nothing
       }
       if (text === 'plain') expect.soft(await app.axe(), view).toEqual([]);
     }
-}, 60_000);
+});

@@ -117,4 +117,4 @@ it('comes back right from reloads and take-backs, and the store holds what was d
     'noted',
   ]);
   expectNoFaults(app.faults);
-}, 400_000);
+});

@@ -53,4 +53,4 @@ it('keeps the return card’s longest lines above the controls, in bigger words 
       expect.soft(found.between, at).toBeGreaterThan(0);
       expect.soft(found.mm * MM[view], at).toBeGreaterThanOrEqual(22);
     }
-}, 60_000);
+});

@@ -29,4 +29,4 @@ it('takes the press of a finger that rolls up or down inside a control', async (
     }
   }
   expect(await app.countRows()).toBe(before + 6);
-}, 120_000);
+});

@@ -62,4 +62,4 @@ it('says on the screen that its output is gone, and one tap brings it back', asy
   await ear('Sound is on').waitFor();
   expect(await app.countRows()).toBe(rows);
   expectNoFaults(app.faults);
-}, 60_000);
+});

@@ -108,7 +108,7 @@ describe.each(tabletsNow())('touch on the Bench, %s', (viewport) => {
     if ((await app.page.locator('.return').count()) > 0) await baker.press('I’ve read it');
     await baker.takeBack();
     expect(await baker.headline()).toBe(asked);
-  }, 120_000);
+  });
 
   it('does nothing to a control that is new for 400 ms, and then does', async () => {
     const { app, baker, glass } = await atTheList(viewport);
@@ -122,7 +122,7 @@ describe.each(tabletsNow())('touch on the Bench, %s', (viewport) => {
     await app.turn(700);
     await glass.tap(wipe);
     await app.page.locator('.wipe').first().waitFor();
-  }, 120_000);
+  });
 
   it('opens a gate after 1,300 ms of holding and not after 1,000', async () => {
     const app = await openApp({ viewport });
@@ -138,5 +138,5 @@ describe.each(tabletsNow())('touch on the Bench, %s', (viewport) => {
     await app.turn(1_100);
     await glass.hold(await middle(app, '.hold'), 1_300);
     expect(await app.page.locator('.hold').count()).toBe(0);
-  }, 120_000);
+  });
 });

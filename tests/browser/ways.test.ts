@@ -127,7 +127,7 @@ it('walks in °F, ounces and twelve hours, chosen on one page, and keeps grams a
   await app.turn(20_000);
   expect(await app.page.locator('.wipe').count()).toBe(0);
   expectNoFaults(app.faults);
-}, 240_000);
+});
 
 it('is held against a bank card, stays so, and fits at 3 and at 8 px a millimetre', async () => {
   const app = await openApp();
@@ -170,4 +170,4 @@ it('is held against a bank card, stays so, and fits at 3 and at 8 px a millimetr
     }
   }
   expectNoFaults(app.faults);
-}, 240_000);
+});

@@ -8,10 +8,15 @@ import { PAGES } from './pages.ts';
 import { SHARE_PAGES } from './share-pages.ts';
 import { STARTER_PAGES } from './starter-pages.ts';
 
+/** The files of tests/browser/looks that look at lists, each short enough to share its time with another. */
+export const LOOK_FILES = ['first', 'bake', 'day', 'book'] as const;
+export type LookFile = (typeof LOOK_FILES)[number];
+
 /** Pages that are come to one after the other in one sitting. */
 export interface PageList {
   /** What its contact sheets are named by. */
   readonly name: string;
+  readonly file: LookFile;
   readonly pages: readonly PageStep[];
   /** When it begins, where that matters: epoch ms. */
   readonly clock?: number;
@@ -19,13 +24,13 @@ export interface PageList {
 
 /** Every list of pages beside the act: a page that stands in one is measured, and photographed, with the others. */
 export const PAGE_LISTS: readonly PageList[] = [
-  { name: 'pages', pages: PAGES },
-  { name: 'starter', pages: STARTER_PAGES },
-  { name: 'bake-pages', pages: BAKE_PAGES },
-  { name: 'bowls', pages: BOWL_PAGES },
-  { name: 'day', pages: DAY_PAGES },
-  { name: 'book', pages: BOOK_PAGES },
-  { name: 'share', pages: SHARE_PAGES },
-  { name: 'live', pages: LIVE_PAGES, clock: LATE_LEVAIN },
-  { name: 'came-up', pages: CAME_UP_PAGES, clock: MISSED_FOLD },
+  { name: 'pages', file: 'first', pages: PAGES },
+  { name: 'starter', file: 'first', pages: STARTER_PAGES },
+  { name: 'bake-pages', file: 'bake', pages: BAKE_PAGES },
+  { name: 'bowls', file: 'bake', pages: BOWL_PAGES },
+  { name: 'day', file: 'day', pages: DAY_PAGES },
+  { name: 'book', file: 'book', pages: BOOK_PAGES },
+  { name: 'share', file: 'book', pages: SHARE_PAGES },
+  { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
+  { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },
 ];

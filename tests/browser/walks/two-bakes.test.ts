@@ -136,4 +136,4 @@ it('walks two breads at once through the one oven, and no press lands in the oth
   expect(walker.fetched.length).toBeGreaterThan(5);
   expectWhole(records);
   expectNoFaults(app.faults);
-}, 300_000);
+});
