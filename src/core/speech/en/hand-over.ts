@@ -1,0 +1,91 @@
+/** Bread that is fetched: the list, its paper and a text to copy. Shown, never said. */
+export const handOver = {
+  title: 'Hand over the bread',
+  list: 'Hand-over',
+  none: 'Nobody has ordered for this day.',
+  /** {count} of {n} came; {loaves} in all. */
+  state: '{count} of {n} came; {loaves}.',
+  all: 'All of it is handed over: {loaves}.',
+  loaf: '1 loaf',
+  loaves: '{count} loaves',
+  any: 'any time',
+  nobody: 'No name',
+  paid: 'Paid',
+  notPaid: 'Not paid',
+  cut: 'cut',
+  whole: 'whole',
+  handed: 'Handed over {time}',
+  /** Names for ears: the press says whose it is. */
+  tick: '{name}: {lines}. Hand over',
+  payment: '{name}: paid',
+  watch: 'Must not eat: {allergens}.',
+  holds: '{bread} has {allergens}.',
+  open: '{bread}: not all packets read.',
+  warm: 'Still warm: leave the bag open.',
+  coolAt: 'Cool at {time}.',
+  stillHere: 'Still to come',
+  everyone: 'Show all',
+  totals: 'All loaves',
+  print: 'Print the list',
+  message: 'A message',
+  notWritten: {
+    full: 'Not saved: this tablet is full. Press again.',
+    closed: 'Not saved. Press again.',
+  },
+} as const;
+
+/** Loaves by bread. */
+export const handTotals = {
+  title: 'Count the loaves',
+  bread: 'Bread',
+  all: 'In all',
+  cut: 'To cut',
+  handed: 'Handed',
+  left: 'Still here',
+} as const;
+
+/** The list on paper. */
+export const handPrint = {
+  title: 'Print the pick-up list',
+  names: 'Names are on it.',
+  print: 'Print it',
+  then: 'A4 or Letter',
+  list: 'Pick-up list',
+  when: 'When',
+  who: 'Who',
+  what: 'What',
+  handed: 'Handed',
+  paid: 'Paid',
+  private: 'Names are on it. Let no one keep it.',
+  caution: 'Ask the packet what is in a bread: labels change.',
+  warm: 'A warm loaf’s bag stays open until it is cool.',
+  made: 'Printed {time}. Where they differ, go by the tablet.',
+} as const;
+
+/** The page of a text to copy. */
+export const handMessage = {
+  title: 'Copy a message',
+  ask: 'For whom is it?',
+  detail: 'This tablet sends nothing. You paste it where you like.',
+  everyone: 'For all',
+  names: 'Names are in it. This tablet sends nothing.',
+  copy: 'Copy it',
+  then: 'then paste it',
+  copied: 'It is copied. Paste it where you like.',
+  notCopied: 'It could not be copied. Mark the text by hand.',
+} as const;
+
+/** What such a text says. */
+export const message = {
+  at: 'Your bread on {date}, at {time}:',
+  anyTime: 'Your bread on {date}, at any time:',
+  all: 'Bread on {date}:',
+  hour: 'At {time}',
+  any: 'At any time',
+  line: '{count} × {name}',
+  cut: 'cut',
+  whose: '{name}: {lines}',
+  nobody: 'No name',
+  toPay: 'To pay: {value}.',
+  warm: 'If the loaf is warm, leave its bag open until it is cool.',
+} as const;
