@@ -17,7 +17,7 @@ export interface PickHour {
 }
 
 /** Loaves of one bread, and of one weight where that was said. */
-export interface BreadTotal {
+export interface HandTotal {
   /** Its formula's id. */
   readonly bread: string;
   readonly grams: Grams | null;
@@ -28,7 +28,7 @@ export interface BreadTotal {
 
 export interface PickList {
   readonly hours: readonly PickHour[];
-  readonly totals: readonly BreadTotal[];
+  readonly totals: readonly HandTotal[];
   readonly loaves: number;
   readonly handed: number;
   /** Whose bread is still here, in the order they come. */
@@ -46,8 +46,8 @@ const compared = (a: PickUp, b: PickUp): number =>
 
 const loavesOf = ({ lines }: Order): number => lines.reduce((sum, { count }) => sum + count, 0);
 
-function totalsOf(pickUps: readonly PickUp[]): readonly BreadTotal[] {
-  const totals = new Map<string, BreadTotal>();
+function totalsOf(pickUps: readonly PickUp[]): readonly HandTotal[] {
+  const totals = new Map<string, HandTotal>();
   for (const { order } of pickUps)
     for (const { bread, grams, count, cut } of order.lines) {
       const key = `${bread}\n${grams}`;
