@@ -13,6 +13,7 @@ const BATCH: Batch = {
   places: 3,
   bake: 50,
   recovery: 10,
+  warm: 120,
   cool: 120,
   slice: 120,
   cold: true,

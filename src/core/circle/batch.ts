@@ -21,7 +21,8 @@ export interface Batch {
   /** Lidded and open, fitted to the piece. */
   readonly bake: Minutes;
   readonly recovery: Minutes;
-  /** From out of the oven until it may be bagged, and until it may be sliced. */
+  /** From out of the oven until it is no longer warm in the hand, has cooled as its process wants, may be sliced. */
+  readonly warm: Minutes;
   readonly cool: Minutes;
   readonly slice: Minutes;
   /** It waits in the fridge until it is loaded. */
@@ -40,8 +41,8 @@ const places = (kitchen: BakesIn, vessel: Vessel, piece: Grams): number =>
 
 /**
  * So many loaves of a bread as this kitchen bakes them, in pieces of `grams` of dough. Minutes in the
- * oven by `fitBake`; bagged after the cooling of its process, an hour at least (then it is under 35 °C:
- * seen in print), sliced as `coolingEnds` has it.
+ * oven by `fitBake`. Under 35 °C after one to two hours (seen in print); fetched after the cooling of its
+ * process, which a dense rye needs long after it is cold; sliced as `coolingEnds` has it.
  */
 export function batchOf(
   { id, piece, process }: Formula,
@@ -58,6 +59,7 @@ export function batchOf(
     places: places(kitchen, process.vessel, grams),
     bake: lidded + open,
     recovery: process.recovery,
+    warm: bagAt / MINUTE,
     cool: Math.max(process.cool, bagAt / MINUTE),
     slice: sliceAt / MINUTE,
     cold: process.retard > 0,

@@ -69,17 +69,26 @@ export function runsOf(batches: readonly Batch[]): readonly Run[] {
 export const bakingMinutes = (batches: readonly Batch[]): Minutes =>
   runsOf(batches).at(-1)?.out ?? 0;
 
-/** Minutes after the first loading from when all of some batches can be bagged (sliced); null where one bakes nowhere. */
+/** Minutes after the first loading until which some bread is warm, and from when it can be handed over. */
+export interface CoolAfter {
+  readonly warm: Minutes;
+  readonly cool: Minutes;
+}
+
+/** When all of some batches of a day are cool (`sliced`: can be sliced); null where one bakes nowhere, or of none. */
 export function coolAfter(
   batches: readonly Batch[],
   of: readonly (Batch & { readonly sliced?: boolean })[],
-): Minutes | null {
+): CoolAfter | null {
   const runs = runsOf(batches);
-  const ends = of.map((one) => {
+  let [warm, cool] = [0, 0];
+  for (const one of of) {
     const run = runs.find(({ batch }) => sameBatch(batch, one));
-    return run ? run.out + (one.sliced ? run.batch.slice : run.batch.cool) : null;
-  });
-  return ends.length === 0 || ends.includes(null) ? null : Math.max(...(ends as Minutes[]));
+    if (run === undefined) return null;
+    warm = Math.max(warm, run.out + run.batch.warm);
+    cool = Math.max(cool, run.out + (one.sliced ? run.batch.slice : run.batch.cool));
+  }
+  return of.length === 0 ? null : { warm, cool };
 }
 
 const loadsOf = ({ batch, loads: many, from }: Run, first: Instant): readonly Load[] =>
@@ -99,8 +108,8 @@ const loadsOf = ({ batch, loads: many, from }: Run, first: Instant): readonly Lo
  * first load goes in. Source: arithmetic, and as `runsOf`.
  *
  * @example
- * ovenDay([{ bread: 'wheat', grams: 900, count: 7, places: 3, bake: 50, recovery: 10, cool: 120, slice: 120, cold: true }], 0).lastOut // → 10200000
- * ovenDay([{ bread: 'wheat', grams: 900, count: 7, places: 3, bake: 50, recovery: 10, cool: 120, slice: 120, cold: true }], 0).coolAt // → 17400000
+ * ovenDay([{ bread: 'wheat', grams: 900, count: 7, places: 3, bake: 50, recovery: 10, warm: 120, cool: 120, slice: 120, cold: true }], 0).lastOut // → 10200000
+ * ovenDay([{ bread: 'wheat', grams: 900, count: 7, places: 3, bake: 50, recovery: 10, warm: 120, cool: 120, slice: 120, cold: true }], 0).coolAt // → 17400000
  */
 export function ovenDay(batches: readonly Batch[], first: Instant): OvenDay {
   const runs = runsOf(batches);

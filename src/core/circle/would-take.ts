@@ -16,7 +16,8 @@ export interface WouldTake {
   readonly go: readonly number[];
   /** When the oven's last loaf is out with the whole order in it, however long it goes on. */
   readonly lastOut: MinuteOfDay | null;
-  /** From when the whole order is cool. Null also where one of it bakes nowhere. */
+  /** Until when some of it is warm, and from when all of it is cool. Null also where one of it bakes nowhere. */
+  readonly warmUntil: MinuteOfDay | null;
   readonly coolAt: MinuteOfDay | null;
   /** Whether the oven going on until `lastOut` is all it takes. */
   readonly ifOvenGoesOn: boolean;
@@ -63,7 +64,8 @@ export function wouldTake(
     binds: past,
     go,
     lastOut: from === null ? null : from + bakingMinutes(all),
-    coolAt: from === null || cool === null ? null : from + cool,
+    warmUntil: from === null || cool === null ? null : from + cool.warm,
+    coolAt: from === null || cool === null ? null : from + cool.cool,
     ifOvenGoesOn: past.length === 1 && past[0] === 'oven',
   };
 }
@@ -76,11 +78,19 @@ export const dayWithRoom = (
 ): DayKey | null => days.find(({ taken }) => runsPast(asked, taken, has).length === 0)?.day ?? null;
 
 /**
- * Whether bread is wanted before it is cool. It may be taken all the same: its bag is left open.
+ * Whether bread is wanted before it is cool: `warm` in the hand, or cold and still `setting`, as a dense rye
+ * is; null: neither, or nobody said when. It may be taken all the same.
  *
  * @example
- * stillWarm(630, 770) // → true
- * stillWarm(null, 770) // → false
+ * tooEarly(630, { warmUntil: 770, coolAt: 770 }) // → 'warm'
+ * tooEarly(800, { warmUntil: 770, coolAt: 1610 }) // → 'setting'
+ * tooEarly(770, { warmUntil: 770, coolAt: 770 }) // → null
  */
-export const stillWarm = (at: MinuteOfDay | null, coolAt: MinuteOfDay | null): boolean =>
-  at !== null && coolAt !== null && at < coolAt;
+export function tooEarly(
+  at: MinuteOfDay | null,
+  { warmUntil, coolAt }: Pick<WouldTake, 'warmUntil' | 'coolAt'>,
+): 'warm' | 'setting' | null {
+  if (at === null) return null;
+  if (warmUntil !== null && at < warmUntil) return 'warm';
+  return coolAt !== null && at < coolAt ? 'setting' : null;
+}

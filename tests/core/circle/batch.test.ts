@@ -42,11 +42,11 @@ describe('loaves of one bread and size', () => {
   });
 
   it('cool as their process has it, an hour at least, and are sliced after two', () => {
-    expect(batchOf(WHEAT, KITCHEN, 1)).toMatchObject({ cool: 120, slice: 120 });
-    expect(batchOf(RYE, KITCHEN, 1)).toMatchObject({ cool: 960, slice: 960 });
+    expect(batchOf(WHEAT, KITCHEN, 1)).toMatchObject({ warm: 120, cool: 120, slice: 120 });
+    expect(batchOf(RYE, KITCHEN, 1)).toMatchObject({ warm: 120, cool: 960, slice: 960 });
     const wheat = shippedFormula('lane-wheat');
     const quick = { ...wheat, process: { ...wheat.process, cool: 20 } };
-    expect(batchOf(quick, KITCHEN, 1)).toMatchObject({ cool: 60, slice: 120 });
+    expect(batchOf(quick, KITCHEN, 1)).toMatchObject({ warm: 60, cool: 60, slice: 120 });
   });
 
   it('are added up out of order lines, a size of its own for a weight of its own', () => {

@@ -55,8 +55,11 @@ describe('the oven of a bake day', () => {
 
   it('says when a sliced loaf can be handed over, and of what bakes nowhere that it has no hour', () => {
     const all = [{ ...WHEAT, count: 2, cool: 60 }];
-    expect(coolAfter(all, [{ ...WHEAT, count: 1 }])).toBe(50 + 60);
-    expect(coolAfter(all, [{ ...WHEAT, count: 1, sliced: true }])).toBe(50 + 120);
+    expect(coolAfter(all, [{ ...WHEAT, count: 1 }])).toEqual({ warm: 170, cool: 50 + 60 });
+    expect(coolAfter(all, [{ ...WHEAT, count: 1, sliced: true }])).toEqual({
+      warm: 170,
+      cool: 50 + 120,
+    });
     const nowhere = [{ ...WHEAT, places: 0 }];
     expect(coolAfter(nowhere, nowhere)).toBeNull();
     expect(ovenDay(nowhere, 0)).toEqual({

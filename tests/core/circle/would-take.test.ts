@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Batch } from '../../../src/core/circle/batch.ts';
 import type { DayHas } from '../../../src/core/circle/cap.ts';
-import { dayWithRoom, stillWarm, wouldTake } from '../../../src/core/circle/would-take.ts';
+import { dayWithRoom, tooEarly, wouldTake } from '../../../src/core/circle/would-take.ts';
 import { anyBatch, anyDay, anyHas, BOUNDLESS, WHEAT } from './batches.ts';
 
 const FOUR_HOURS: DayHas = { ...BOUNDLESS, oven: 240 };
@@ -16,6 +16,7 @@ describe('an order beside what a day has taken', () => {
       binds: [],
       go: [2],
       lastOut: 10 * 60 + 50,
+      warmUntil: 12 * 60 + 50,
       coolAt: 12 * 60 + 50,
       ifOvenGoesOn: false,
     });
@@ -28,6 +29,7 @@ describe('an order beside what a day has taken', () => {
       go: [5],
       // Sixteen are six loads: 6 × 50 + 5 × 10 minutes.
       lastOut: EIGHT + 350,
+      warmUntil: EIGHT + 350 + 120,
       coolAt: EIGHT + 350 + 120,
       ifOvenGoesOn: true,
     });
@@ -108,7 +110,20 @@ describe('an order beside what a day has taken', () => {
   });
 
   it('is still warm a minute before it is cool, and not at that minute', () => {
-    expect([769, 770].map((at) => stillWarm(at, 770))).toEqual([true, false]);
-    expect(stillWarm(630, null)).toBe(false);
+    const { warmUntil, coolAt } = wouldTake([loaves(2)], [loaves(5)], FOUR_HOURS, EIGHT);
+    const at = (minute: number | null) => tooEarly(minute, { warmUntil, coolAt });
+    expect([769, 770, null].map(at)).toEqual(['warm', null, null]);
+    expect(tooEarly(630, { warmUntil: null, coolAt: null })).toBeNull();
+  });
+
+  it('of a dense rye is cold and sets for hours', () => {
+    const rye = { ...WHEAT, bread: 'rye', cool: 960, slice: 960 };
+    const would = wouldTake([rye], [], FOUR_HOURS, EIGHT);
+    expect([600, 700, 1439].map((at) => tooEarly(at, would))).toEqual([
+      'warm',
+      'setting',
+      'setting',
+    ]);
+    expect(would.coolAt).toBe(EIGHT + 50 + 960);
   });
 });
