@@ -5,7 +5,7 @@ const SOURCES = import.meta.glob<string>(
   [
     '../../src/core/units.ts',
     '../../src/core/{circle,clock,day,formula,heat,kitchen,oven,readiness,sheets}/*.ts',
-    '../../src/core/day/laid/*.ts',
+    '../../src/core/{day/laid,circle/label}/*.ts',
   ],
   { query: '?raw', import: 'default', eager: true },
 );
@@ -13,7 +13,7 @@ const MODULES = import.meta.glob<Record<string, unknown>>(
   [
     '../../src/core/units.ts',
     '../../src/core/{circle,clock,day,formula,heat,kitchen,oven,readiness,sheets}/*.ts',
-    '../../src/core/day/laid/*.ts',
+    '../../src/core/{day/laid,circle/label}/*.ts',
   ],
   { eager: true },
 );

@@ -6,6 +6,7 @@ import { driftRows } from './drift-rows.ts';
 import { exactRows } from './exact-rows.ts';
 import { formulaRows } from './formula-rows.ts';
 import { heatRows } from './heat-rows.ts';
+import { labelRows } from './label-rows.ts';
 import { ovenRows } from './oven-rows.ts';
 import { readinessRows } from './readiness-rows.ts';
 import type { Row } from './row.ts';
@@ -23,4 +24,5 @@ export const allRows = (): Row[] => [
   ...circleOvenRows(),
   ...readinessRows(),
   ...costRows(),
+  ...labelRows(),
 ];

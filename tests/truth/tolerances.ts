@@ -29,7 +29,8 @@ export type Model =
   | 'crumb'
   | 'effective diffusivity'
   | 'heat of a fridge'
-  | 'usable cost';
+  | 'usable cost'
+  | 'labels';
 
 /** Models whose rows differ by a share of what is expected, in %; the others in their own unit. */
 export const RELATIVE: readonly Model[] = ['formula', 'clock'];
@@ -66,6 +67,7 @@ export const TOLERANCES: Readonly<Record<Model, Tolerance>> = {
   crumb: { unit: '', most: 0.005, mean: 0.005, why: 'given in three digits' },
   'effective diffusivity': { unit: '', most: 0, mean: 0, why: 'the range is what is known' },
   'heat of a fridge': { unit: 'kJ', most: 0.5, mean: 0.5, why: 'given in whole kJ' },
+  labels: { unit: '', most: 0, mean: 0, why: 'counts and places are whole' },
   boiling: {
     unit: '°C',
     most: 0.06,

@@ -22,7 +22,7 @@ interface Entry {
 
 const KIND = /\((.+)\)$/;
 
-/** 'milk', 'milk, if the packet says so', 'tree nuts (walnut)', 'tree nuts (name the nut)'. */
+/** 'milk', 'milk, if the packet says so', 'fish (cod)', 'tree nuts (walnut)', 'tree nuts (name the nut)'. */
 const read = (text: string): Entry => {
   const plain = text.trim().toLowerCase();
   const allergen =
@@ -31,12 +31,11 @@ const read = (text: string): Entry => {
       return plain === name || plain.startsWith(`${name} (`) || plain.startsWith(`${name},`);
     }) ?? null;
   if (allergen === null) return { text, allergen, kind: null, open: false };
-  if (!hasKinds(allergen)) {
-    return { text, allergen, kind: null, open: plain !== allergenNames[allergen] };
-  }
   const [, kind] = KIND.exec(text.trim()) ?? [];
   const asked = kind === undefined || /^name the /i.test(kind);
-  return { text, allergen, kind: asked ? null : kind, open: asked };
+  // A fish or a crab may have its kind too; without one it is named all the same.
+  const isWhole = !hasKinds(allergen) && plain === allergenNames[allergen];
+  return { text, allergen, kind: asked ? null : kind, open: asked && !isWhole };
 };
 
 /** A list, what a file put into one pair of brackets each by itself: 'tree nuts (walnut, hazelnut)'. */
