@@ -21,9 +21,25 @@ function formatOf(
 /** Whether it is written as three letters that can name a currency; others throw in all that follows. */
 export const isCurrency = (code: string): boolean => /^[A-Z]{3}$/.test(code);
 
+const names = new Map<string | undefined, Intl.DisplayNames>();
+
+/** A currency's name in the tablet's own words; where it has none, its three letters. */
+export function currencyName(currency: string, locale?: string): string {
+  const known = names.get(locale);
+  const of = known ?? new Intl.DisplayNames(locale, { type: 'currency' });
+  if (!known) names.set(locale, of);
+  return of.of(currency) ?? currency;
+}
+
 /** Digits behind the point that a currency is counted in: two of most, none of some. */
 export const moneyDigits = (currency: string): number =>
   formatOf('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
+
+/** How a currency is written beside a number that is keyed: '€', 'CA$'. */
+export const currencySign = (currency: string, locale?: string): string =>
+  formatOf(locale, { style: 'currency', currency })
+    .formatToParts(0)
+    .find(({ type }) => type === 'currency')?.value ?? currency;
 
 /**
  * A sum of money, with the currency's own digits.

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  currencySign,
   isCurrency,
   moneyDigits,
   showMoney,
@@ -16,6 +17,11 @@ describe('money as it is shown', () => {
   it('has its currency’s own digits, and the locale’s way to write it', () => {
     expect(showMoney(1234.5, 'EUR', 'en')).toBe('€1,234.50');
     expect(showMoney(1234.5, 'EUR', 'de').replace(/\s/g, ' ')).toBe('1.234,50 €');
+    expect(['EUR', 'CAD', 'CHF'].map((code) => currencySign(code, 'en'))).toEqual([
+      '€',
+      'CA$',
+      'CHF',
+    ]);
     expect(showMoney(120.4, 'JPY', 'en')).toBe('¥120');
     expect([moneyDigits('EUR'), moneyDigits('JPY'), moneyDigits('KWD')]).toEqual([2, 0, 3]);
     expect([isCurrency('EUR'), isCurrency('eur'), isCurrency('EURO')]).toEqual([

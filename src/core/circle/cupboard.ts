@@ -1,0 +1,58 @@
+import type { Formula } from '../formula/formula.ts';
+import type { Ingredient } from './circle.ts';
+import { ingredientKey } from './ingredient-key.ts';
+
+/** The one that is in every bread, as makeRecipe names its line. */
+const SALT = 'salt';
+
+/** An ingredient that nobody has said anything of. */
+export const freshIngredient = (name: string): Ingredient => ({
+  id: ingredientKey(name),
+  name: name.trim().replace(/\s+/gu, ' '),
+  pack: null,
+  counted: null,
+  madeOf: null,
+});
+
+const BY_NAME = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+
+/**
+ * All that the cupboard may hold, by name: what was written down, and what the Book's breads are made
+ * of besides, of which nobody has said anything yet.
+ */
+export function cupboardOf(
+  ingredients: readonly Ingredient[],
+  formulas: readonly Pick<Formula, 'flours' | 'fillings'>[],
+): readonly Ingredient[] {
+  const all = new Map(ingredients.map((one) => [one.id, one]));
+  const named = formulas.flatMap(({ flours, fillings }) => [
+    ...flours.map(({ name }) => name),
+    SALT,
+    ...fillings.map(({ name }) => name),
+  ]);
+  for (const name of named) {
+    const id = ingredientKey(name);
+    if (!all.has(id)) all.set(id, freshIngredient(name));
+  }
+  return [...all.values()].toSorted((a, b) => BY_NAME.compare(a.name, b.name));
+}
+
+/** Those whose name has all words of a text in it, however they are written; all of them for no words. */
+export function foundIn(ingredients: readonly Ingredient[], text: string): readonly Ingredient[] {
+  const words = ingredientKey(text).split(' ');
+  return ingredients.filter(({ id, name }) => {
+    const key = `${id} ${ingredientKey(name)}`;
+    return words.every((word) => key.includes(word));
+  });
+}
+
+/** One page of a long list. `at`: which, from 0; past the end it is the last one. */
+export function pageOf<T>(
+  list: readonly T[],
+  size: number,
+  at: number,
+): { readonly shown: readonly T[]; readonly at: number; readonly pages: number } {
+  const pages = Math.max(1, Math.ceil(list.length / size));
+  const page = Math.min(Math.max(0, at), pages - 1);
+  return { shown: list.slice(page * size, (page + 1) * size), at: page, pages };
+}
