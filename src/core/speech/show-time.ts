@@ -20,3 +20,13 @@ export function showTime(time: string, clock: Clock): string {
   // The blank does not break: an hour and its half of the day are one thing.
   return `${hour % 12 === 0 ? 12 : hour % 12}:${match[2]}\u00a0${hour < 12 ? 'am' : 'pm'}`;
 }
+
+/**
+ * Minutes since midnight as a clock time.
+ *
+ * @example showMinute(1320, '12') // '10:00 pm'
+ */
+export const showMinute = (minute: number, clock: Clock): string => {
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return showTime(`${two(Math.floor(minute / 60))}:${two(minute % 60)}`, clock);
+};

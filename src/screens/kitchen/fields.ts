@@ -10,7 +10,7 @@ import { fill } from '../../core/speech/fill.ts';
 import { showHeat, wholeDegrees } from '../../core/speech/heats.ts';
 import { keyedHeight, showHeight } from '../../core/speech/heights.ts';
 import { keyedHeat, type Keyed } from '../../core/speech/keyed.ts';
-import { showTime } from '../../core/speech/show-time.ts';
+import { showMinute } from '../../core/speech/show-time.ts';
 import type { House } from '../house.ts';
 import { keyedIn, type ChoiceField, type Field, type NumberField } from './field.ts';
 
@@ -183,12 +183,6 @@ const NEVER = 'never';
 /** Hours offered: when a house goes to bed and gets up. Judgement. */
 const FROM = [20, 21, 22, 23, 0];
 const TO = [4, 5, 6, 7, 8, 9];
-
-/** '22:00' or '10:00 pm' of minutes since midnight. */
-export const showMinute = (minute: number, clock: '12' | '24'): string => {
-  const two = (n: number): string => String(n).padStart(2, '0');
-  return showTime(`${two(Math.floor(minute / 60))}:${two(minute % 60)}`, clock);
-};
 
 /** From when, until when; where no hour is quiet there is no end to ask for. */
 export function nightFields({ equipment, equip, ways }: House): readonly Field[] {

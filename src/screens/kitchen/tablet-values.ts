@@ -3,8 +3,8 @@ import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
 import { pedal } from '../../core/speech/en/pedal.ts';
 import { soundCheck } from '../../core/speech/en/sound-check.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showMinute } from '../../core/speech/show-time.ts';
 import type { House } from '../house.ts';
-import { showMinute } from './fields.ts';
 
 /** What is chosen of the tablet itself, under the name of each choice. */
 export interface TabletValues {

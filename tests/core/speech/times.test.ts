@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { showTime } from '../../../src/core/speech/show-time.ts';
+import { showMinute, showTime } from '../../../src/core/speech/show-time.ts';
 import { sayTime } from '../../../src/core/speech/times.ts';
 
 const MINUTES = Array.from(
@@ -54,3 +54,12 @@ test.each(['24', '12'] as const)(
     for (const words of said) expect(words).not.toMatch(/\b(past|to|half|quarter)\b|\d/);
   },
 );
+
+test('minutes since midnight are shown as a clock time', () => {
+  expect([0, 65, 1439].map((minute) => showMinute(minute, '24'))).toEqual([
+    '00:00',
+    '01:05',
+    '23:59',
+  ]);
+  expect(showMinute(780, '12').replace('\u00a0', ' ')).toBe('1:00 pm');
+});
