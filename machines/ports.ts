@@ -144,6 +144,14 @@ export interface Pictures {
   shrink(file: Uint8Array<ArrayBuffer>): Promise<Jpeg | NoPicture>;
 }
 
+/** The circle's rows on this device by their keys (core/circle/read-circle.ts), as found: unread, unchecked. */
+export interface CircleRows {
+  /** Rejects with `closed`. */
+  load(): Promise<ReadonlyMap<unknown, unknown>>;
+  /** All of these in one durable transaction; null: no row any more. Rejects with a StoreError: none is written. */
+  write(rows: ReadonlyMap<string, unknown>): Promise<void>;
+}
+
 /** A file to be handed on. `text` is what it holds: bytes where that is no text. */
 export interface SharedFile {
   readonly name: string;

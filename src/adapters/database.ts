@@ -1,7 +1,10 @@
 import { StoreError, type Stop, type StoreTrouble } from '../../machines/ports.ts';
 
-/** Object stores: rows of the log by seq, settings by name; pictures by formula in a database of their own. */
-export type StoreName = 'log' | 'settings' | 'pictures';
+/**
+ * Object stores: rows of the log by seq, settings by name; in a database of their own each, pictures by
+ * formula and the circle's rows by key.
+ */
+export type StoreName = 'log' | 'settings' | 'pictures' | 'circle';
 
 const KITCHEN: readonly StoreName[] = ['log', 'settings'];
 

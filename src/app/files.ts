@@ -1,6 +1,7 @@
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { House, Told } from '../screens/house.ts';
+import { laterCircle } from './later-circle.ts';
 import { laterPictures } from './later-pictures.ts';
 import type { World } from './world.ts';
 
@@ -11,12 +12,16 @@ export interface FilesParts {
   readonly tell: (notice: Told) => void;
 }
 
-/** The log as a file, out and in, and the pictures beside it. What does either comes when it is first wanted. */
+/** The log as a file, out and in, and the pictures and the circle beside it. What does either comes when it is first wanted. */
 export const makeFiles = (
   world: World,
   { records, equipment, equip, tell }: FilesParts,
-): Pick<House, 'saveAsFile' | 'handOn' | 'sheets' | 'readFile' | 'takeFile' | 'pictures'> => ({
+): Pick<
+  House,
+  'saveAsFile' | 'handOn' | 'sheets' | 'readFile' | 'takeFile' | 'pictures' | 'circle'
+> => ({
   pictures: laterPictures(world),
+  circle: laterCircle(world, tell),
   saveAsFile() {
     void import('./save-file.ts').then(async ({ saveFile }) => {
       await saveFile(world, records(), equipment(), tell);

@@ -52,6 +52,10 @@ const open = async (root: HTMLElement): Promise<void> => {
       import('../adapters/planner/planner.ts').then(({ makePlanner }) => makePlanner()),
     pictures: () =>
       import('../adapters/pictures/open-pictures.ts').then((its) => its.openPictures(!rehearses)),
+    circle: () =>
+      import('../adapters/circle/open-circle-rows.ts').then((its) =>
+        its.openCircleRows(!rehearses),
+      ),
     zone: () => new Intl.DateTimeFormat().resolvedOptions().timeZone,
     screen: makeScreenAwake(),
     update: makeLaterUpdate(),

@@ -1,5 +1,6 @@
 import type { Accessor } from 'solid-js';
 import type {
+  CircleRows,
   Clock,
   LogStore,
   Pictures,
@@ -33,6 +34,8 @@ export interface World {
   planner(): Promise<Planner>;
   /** Comes when it is first wanted. */
   pictures(): Promise<Pictures>;
+  /** Comes when it is first wanted. */
+  circle(): Promise<CircleRows>;
   /** The wall's zone, an IANA name; a tablet may come to another. */
   zone(): string;
   readonly screen: ScreenAwake;

@@ -10,6 +10,8 @@ export interface HouseCircle {
   readonly circle: Accessor<Circle>;
   /** One press: shown once it is on the disk; null: it is. What was not written is not shown. */
   write(change: Change): Promise<NotWritten | null>;
+  /** A change that cannot be taken back, nor the one before it: nothing of what it takes out stays. */
+  erase(change: Change): Promise<NotWritten | null>;
   /** Whether there is a change to take back: the last one, however long ago. */
   readonly canTakeBack: Accessor<boolean>;
   takeBack(): Promise<NotWritten | null>;

@@ -24,6 +24,7 @@ import type { Clock } from '../core/speech/show-time.ts';
 import type { Celsius, Grams, Instant, Units } from '../core/units.ts';
 import type { Half } from '../parts/half.ts';
 import type { BookPictures } from './book-pictures.ts';
+import type { HouseCircle } from './house-circle.ts';
 
 /** CSS pixels a millimetre that a screen can have: a wall's to a small telephone's. Judgement. */
 export const PX_PER_MM = { least: 3, most: 12 } as const;
@@ -148,6 +149,8 @@ export interface House {
   keepDraft(id: string, formula: Formula | null): void;
   /** Pictures of its formulas: come when they are first wanted. Rejects where they cannot be had. */
   pictures(): Promise<BookPictures>;
+  /** Orders and those who have them: come when they are first wanted. Rejects where they cannot be had. */
+  circle(): Promise<HouseCircle>;
   readonly lastKitchen: Accessor<Celsius | null>;
   /** What this kitchen bakes with; a setting of the tablet. */
   readonly equipment: Accessor<Equipment>;

@@ -23,6 +23,7 @@ export function fakeCircle(
   return {
     circle,
     write,
+    erase: (change) => write(change).then((why) => (why === null && setBefore(null), why)),
     canTakeBack: () => before() !== null,
     takeBack: () => {
       const back = before();

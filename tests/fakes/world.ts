@@ -2,6 +2,7 @@ import { createSignal } from 'solid-js';
 import type { News } from '../../src/adapters/news.ts';
 import type { World } from '../../src/app/world.ts';
 import { readWays } from '../../src/app/ways.ts';
+import { makeMemoryCircle } from './memory-circle.ts';
 import { makeMemoryPictures } from './memory-pictures.ts';
 import { makeMemorySettings } from './memory-settings.ts';
 import { makeMemoryStore } from './memory-store.ts';
@@ -28,6 +29,7 @@ export function makeFakeWorld(
   parts: {
     store?: ReturnType<typeof makeMemoryStore>;
     pictures?: ReturnType<typeof makeMemoryPictures>;
+    circle?: ReturnType<typeof makeMemoryCircle>;
     at?: number;
     holds?: boolean;
     painting?: 'at once' | 'when told';
@@ -39,6 +41,7 @@ export function makeFakeWorld(
   const painting = parts.painting ?? 'at once';
   const offers = new Set<(take: () => void) => void>();
   const pictures = parts.pictures ?? makeMemoryPictures();
+  const circle = parts.circle ?? makeMemoryCircle();
   const [ways, setWays] = createSignal(readWays(null));
   const news: News = { tell: () => undefined, onNews: () => () => undefined };
   let n = 0;
@@ -59,6 +62,7 @@ export function makeFakeWorld(
     studio: () => Promise.reject(new Error('No studio here.')),
     planner: () => Promise.resolve(makePlannerAtOnce()),
     pictures: () => Promise.resolve(pictures),
+    circle: () => Promise.resolve(circle),
     zone: () => 'Europe/Berlin',
     screen: { state: () => 'held', onState: () => () => undefined, hold: () => () => undefined },
     update: {

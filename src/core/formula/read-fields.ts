@@ -74,6 +74,11 @@ export class Fields {
     return this.field(name) === null;
   }
 
+  /** A field as `one` reads it, handed its path. */
+  by<T>(name: string, one: (value: unknown, path: string) => T): T {
+    return one(this.field(name), this.at(name));
+  }
+
   flag(name: string): boolean {
     const value = this.field(name);
     return typeof value === 'boolean' ? value : refuse(this.at(name), 'true or false', value);
