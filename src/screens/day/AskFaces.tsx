@@ -10,12 +10,13 @@ import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
+import type { BakeDraft, DayDraft } from '../day-draft.ts';
 import type { House } from '../house.ts';
 import { LoavesFace } from '../LoavesFace.tsx';
 import { AsksPage } from './AsksPage.tsx';
 import { dayAndHour } from './day-hours.ts';
 import { DayPage } from './DayPage.tsx';
-import { formulaOf, namesOf, type BakeDraft, type DayDraft } from './draft.ts';
+import { formulaOf, namesOf } from './draft.ts';
 
 /** Pages that ask for one thing of one bread, or of the day. */
 export type AskPage = 'bread' | 'loaves' | 'due' | 'warm' | 'away' | 'bake';

@@ -11,7 +11,7 @@ import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { dayAndHour } from './day-hours.ts';
 import { DayPage } from './DayPage.tsx';
-import type { DayDraft } from './draft.ts';
+import type { DayDraft } from '../day-draft.ts';
 import type { Laid } from './laying.ts';
 import { NothingPage } from './NothingPage.tsx';
 import { nothingFits, takenWords, troublesFit, type Nothing } from './offers.ts';

@@ -1,5 +1,4 @@
 import type { AskedBake, DayAsk, DayPlan } from '../../core/day/laid/day-plan.ts';
-import type { Change, Span } from '../../core/day/plan/types.ts';
 import type { Formula } from '../../core/formula/formula.ts';
 import { makeRecipe } from '../../core/formula/make-recipe.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
@@ -7,24 +6,8 @@ import type { Belief } from '../../core/readiness/belief.ts';
 import { askPage } from '../../core/speech/en/day.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
-import type { Celsius, Instant, Units } from '../../core/units.ts';
-
-/** One bread that is asked for. `due` 'now': from now on, ready as soon as is good; null: not said yet. */
-export interface BakeDraft {
-  readonly formula: string | null;
-  readonly loaves: number;
-  readonly due: Instant | 'now' | null;
-  readonly pins: Readonly<Record<string, Instant>>;
-}
-
-/** What the Day has gathered so far. Nothing that is measured is filled in beforehand. */
-export interface DayDraft {
-  readonly bakes: readonly BakeDraft[];
-  readonly kitchen: Celsius | null;
-  readonly away: readonly Span[];
-  /** Changes agreed to where nothing fitted. */
-  readonly taken: readonly Change[];
-}
+import type { Instant, Units } from '../../core/units.ts';
+import type { BakeDraft, DayDraft } from '../day-draft.ts';
 
 export const EMPTY_BAKE: BakeDraft = { formula: null, loaves: 2, due: null, pins: {} };
 export const EMPTY_DAY: DayDraft = { bakes: [EMPTY_BAKE], kitchen: null, away: [], taken: [] };

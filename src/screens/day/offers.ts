@@ -14,7 +14,8 @@ import {
   type AskedHours,
 } from '../../core/speech/tell-plan.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
-import { withBake, withPin, type DayDraft } from './draft.ts';
+import type { DayDraft } from '../day-draft.ts';
+import { withBake, withPin } from './draft.ts';
 
 /** One press that would do, or a few that do together. */
 export interface Offer {

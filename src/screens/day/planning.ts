@@ -7,17 +7,10 @@ import { carriedBelief } from '../../core/readiness/carry-over.ts';
 import { touchPage } from '../../core/speech/en/day.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
+import type { DayDraft } from '../day-draft.ts';
 import type { House } from '../house.ts';
 import { dayAndHour } from './day-hours.ts';
-import {
-  askOf,
-  draftOf,
-  EMPTY_BAKE,
-  EMPTY_DAY,
-  formulaOf,
-  withPin,
-  type DayDraft,
-} from './draft.ts';
+import { askOf, draftOf, EMPTY_BAKE, EMPTY_DAY, formulaOf, withPin } from './draft.ts';
 import { createLaying, type Asked, type Laid } from './laying.ts';
 
 /** What is asked, what was laid of it, and what may be done with that. */
