@@ -5,6 +5,7 @@ import type { House } from '../screens/house.ts';
 /** Each screen comes when it is wanted; the service worker has them all without a network. */
 const Bench = lazy(() => import('../screens/bench/Bench.tsx'));
 const Book = lazy(() => import('../screens/book/Book.tsx'));
+const Circle = lazy(() => import('../screens/circle/Circle.tsx'));
 const Day = lazy(() => import('../screens/day/Day.tsx'));
 const Kitchen = lazy(() => import('../screens/kitchen/Kitchen.tsx'));
 const OverAll = lazy(() => import('./OverAll.tsx'));
@@ -19,6 +20,7 @@ export function App(props: { readonly house: House }): JSX.Element {
   const [bake, setBake] = createSignal(house.front.opens());
   const [kitchen, setKitchen] = createSignal(false);
   const [book, setBook] = createSignal(false);
+  const [circle, setCircle] = createSignal(false);
   const [day, setDay] = createSignal<false | 'plan' | 'live'>(false);
   // A call shows on a bench: it is here before any bake can ring, whatever screen is on show.
   createEffect(() => {
@@ -27,12 +29,13 @@ export function App(props: { readonly house: House }): JSX.Element {
     house.front.fetch();
   });
   createEffect(() => {
-    const shown = untrack(() => (kitchen() || day() || book() ? null : bake()));
+    const shown = untrack(() => (kitchen() || day() || book() || circle() ? null : bake()));
     const front = house.front.brings(shown);
     if (front === null) return;
     setKitchen(false);
     setDay(false);
     setBook(false);
+    setCircle(false);
     setBake(front);
   });
   return (
@@ -59,13 +62,17 @@ export function App(props: { readonly house: House }): JSX.Element {
           <Show when={book()}>
             <Book house={house} onHome={() => setBook(false)} />
           </Show>
-          <Show when={!day() && !kitchen() && !book() && bake() === null}>
+          <Show when={circle() && !day()}>
+            <Circle house={house} onHome={() => setCircle(false)} onDay={() => setDay('plan')} />
+          </Show>
+          <Show when={!day() && !kitchen() && !book() && !circle() && bake() === null}>
             <Start
               house={house}
               onBake={(id) => setBake(id)}
               onKitchen={() => setKitchen(true)}
               onDay={() => setDay('plan')}
               onBook={() => setBook(true)}
+              onCircle={() => setCircle(true)}
             />
           </Show>
           {/* What is half done there waits behind the Kitchen and the Day: a reading begun, an open gate. */}

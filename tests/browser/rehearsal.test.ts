@@ -16,6 +16,7 @@ it('a rehearsal offers a bread of the baker’s own, and the real log stays as i
   expect(rows).toHaveLength(1);
   await baker.tap('.slab');
   await baker.tap('.slab');
+  await baker.press('More');
   await baker.press('Try it first');
   await baker.page.locator('.rehearsal').waitFor();
   await baker.press('Which bread?');

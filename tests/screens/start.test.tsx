@@ -37,6 +37,7 @@ const open = async (world: FakeWorld): Promise<House> => {
         onKitchen={() => undefined}
         onDay={() => undefined}
         onBook={() => undefined}
+        onCircle={() => undefined}
       />
     </PressGround>
   ));

@@ -42,6 +42,7 @@ export default function Start(props: {
   readonly onKitchen: () => void;
   readonly onDay: () => void;
   readonly onBook: () => void;
+  readonly onCircle: () => void;
 }): JSX.Element {
   const [draft, setDraft] = createSignal<Draft>(emptyDraft);
   onLink(() => props.onBook());
@@ -105,6 +106,9 @@ export default function Start(props: {
         onBread={(bread) => change({ bread })}
       />
     </Suspense>
+  );
+  const circleHere = (): JSX.Element => (
+    <Control label={start.toCircle} onPress={() => props.onCircle()} />
   );
   const cell = (ask: string, value: string, to: Face): JSX.Element => (
     <Control label={ask} value={value} onPress={() => setFace(to)} />
@@ -211,7 +215,7 @@ export default function Start(props: {
                   <Control label={bench.endRehearsal} onPress={() => props.house.endRehearsal()} />
                 }
               >
-                <Control label={start.rehearse} onPress={() => props.house.rehearse()} />
+                {circleHere()}
               </Show>
               <Control label={start.pastBakes} onPress={() => setFace('past')} />
               <Control label={start.toKitchen} onPress={() => props.onKitchen()} />
@@ -230,7 +234,11 @@ export default function Start(props: {
         />
       </Show>
       <Show when={face() === 'ways'}>
-        <WaysSheet house={props.house} onClose={() => setFace('grid')} />
+        <WaysSheet house={props.house} onClose={() => setFace('grid')}>
+          <Show when={props.house.rehearsal === null} fallback={circleHere()}>
+            <Control label={start.rehearse} onPress={() => props.house.rehearse()} />
+          </Show>
+        </WaysSheet>
       </Show>
       <BrokenFormulas found={formulas()} />
     </>

@@ -10,11 +10,14 @@ import { Control } from '../../parts/Control.tsx';
 export function WaysSheet(props: {
   readonly house: House;
   readonly onClose: () => void;
+  /** What there is to do besides. */
+  readonly children: JSX.Element;
 }): JSX.Element {
   return (
     <Sheet title={bench.more}>
       <div class="sheet-grid">
         <Control label={bench.close} onPress={() => props.onClose()} />
+        {props.children}
         <WaysControls house={props.house} />
         <CareControl house={props.house} />
       </div>

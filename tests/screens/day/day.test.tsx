@@ -140,7 +140,14 @@ it('is told on the start page by what comes next, after a reload too', async () 
   cleanup();
   const { house } = await openBaking(at.world);
   render(() => (
-    <Start house={house} onBake={() => 0} onKitchen={() => 0} onDay={() => 0} onBook={() => 0} />
+    <Start
+      house={house}
+      onBake={() => 0}
+      onKitchen={() => 0}
+      onDay={() => 0}
+      onBook={() => 0}
+      onCircle={() => 0}
+    />
   ));
   expect(screen.getByRole('button', { name: /^Plan a day/ }).textContent).toMatch(
     /next: feed the levain, 22:25$/,

@@ -24,6 +24,7 @@ export const start = {
   pastBakes: 'Past bakes',
   toKitchen: 'Kitchen',
   toBook: 'Book of formulas',
+  toCircle: 'Bread circle',
   running: 'Baking now',
 } as const;
 

@@ -1,0 +1,75 @@
+import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
+import { circle as words } from '../../core/speech/en/circle.ts';
+import { start } from '../../core/speech/en/start.ts';
+import { Words } from '../../parts/Words.tsx';
+import type { DayDraft } from '../day-draft.ts';
+import type { HouseCircle } from '../house-circle.ts';
+import type { House } from '../house.ts';
+import { CirclePage } from './CirclePage.tsx';
+import type { Face, FaceProps } from './face.ts';
+import { HomeFace } from './HomeFace.tsx';
+import { NeighboursFace } from './NeighboursFace.tsx';
+import { NewNeighbour } from './NewNeighbour.tsx';
+
+/** Orders and those who have them. */
+export default function Circle(props: {
+  readonly house: House;
+  readonly onHome: () => void;
+  /** The bread of a day, to be laid on the clock. */
+  readonly onDay: (draft: DayDraft) => void;
+}): JSX.Element {
+  const [opened, setOpened] = createSignal<HouseCircle | 'closed' | null>(null);
+  const [path, setPath] = createSignal<readonly Face[]>([]);
+  // eslint-disable-next-line solid/reactivity -- the house is one
+  props.house.circle().then(
+    (circle) => setOpened(() => circle),
+    () => setOpened('closed'),
+  );
+  const circle = (): HouseCircle | null => {
+    const its = opened();
+    return its === 'closed' ? null : its;
+  };
+  const face = (): Face => path().at(-1) ?? { at: 'home' };
+  const at = <A extends Face['at']>(which: A): Extract<Face, { readonly at: A }> | null => {
+    const now = face();
+    return now.at === which ? (now as Extract<Face, { readonly at: A }>) : null;
+  };
+  const onOpen = (next: Face): void => void setPath([...path(), next]);
+  const onBack = (): void => {
+    if (path().length === 0) props.onHome();
+    else setPath(path().slice(0, -1));
+  };
+  return (
+    <Show
+      when={circle()}
+      fallback={
+        <CirclePage
+          back={start.title}
+          onBack={() => props.onHome()}
+          words={
+            <Show
+              when={opened() === 'closed'}
+              fallback={<Words headline={words.title} detail={words.opening} />}
+            >
+              <Words headline={words.closed} detail={words.closedDetail} />
+            </Show>
+          }
+        />
+      }
+    >
+      {(its) => {
+        const each = (): FaceProps => ({ house: props.house, circle: its(), onOpen, onBack });
+        return (
+          <Switch fallback={<HomeFace {...each()} />}>
+            <Match when={at('neighbours')}>
+              <NeighboursFace {...each()} />
+            </Match>
+            <Match when={at('new neighbour')}>
+              <NewNeighbour {...each()} />
+            </Match>
+          </Switch>
+        );
+      }}
+    </Show>
+  );
+}

@@ -1,0 +1,22 @@
+import type { JSX } from 'solid-js';
+import { circle as words, neighbourWords } from '../../core/speech/en/circle.ts';
+import { start } from '../../core/speech/en/start.ts';
+import { Control } from '../../parts/Control.tsx';
+import { Words } from '../../parts/Words.tsx';
+import { CirclePage } from './CirclePage.tsx';
+import type { FaceProps } from './face.ts';
+
+/** The Circle as it opens. */
+export function HomeFace(props: FaceProps): JSX.Element {
+  return (
+    <CirclePage
+      wide
+      back={start.title}
+      onBack={() => props.onBack()}
+      words={<Words headline={words.title} />}
+      controls={
+        <Control label={neighbourWords.title} onPress={() => props.onOpen({ at: 'neighbours' })} />
+      }
+    />
+  );
+}

@@ -1,0 +1,31 @@
+import type { JSX } from 'solid-js';
+import { cleanName, NAME_LETTERS } from '../../core/circle/name.ts';
+import { put } from '../../core/circle/row.ts';
+import { neighbourWords } from '../../core/speech/en/circle.ts';
+import type { FaceProps } from './face.ts';
+import { TextFace } from './TextFace.tsx';
+import { written } from './written.ts';
+
+/** Somebody more who has bread. */
+export function NewNeighbour(props: FaceProps): JSX.Element {
+  const add = async (typed: string): Promise<void> => {
+    const name = cleanName(typed);
+    if (name === '') return;
+    const thing = { id: props.circle.freshId(), name, watch: [] };
+    const deed = props.circle.write({ puts: [put('neighbours', thing)] });
+    if (await written(props.house, deed)) props.onBack();
+  };
+  return (
+    <TextFace
+      ask={neighbourWords.nameAsk}
+      detail={neighbourWords.nameDetail}
+      begun=""
+      lines="one"
+      most={NAME_LETTERS}
+      blank={false}
+      back={neighbourWords.title}
+      onTake={(name) => void add(name)}
+      onBack={() => props.onBack()}
+    />
+  );
+}

@@ -1,0 +1,15 @@
+import type { HouseCircle } from '../house-circle.ts';
+import type { House } from '../house.ts';
+
+/** Where one is in the Circle, and of what. Each has one Match in Circle.tsx. */
+export type Face =
+  { readonly at: 'home' } | { readonly at: 'neighbours' } | { readonly at: 'new neighbour' };
+
+/** What every face of the Circle is handed. */
+export interface FaceProps {
+  readonly house: House;
+  readonly circle: HouseCircle;
+  /** On to another face; from there it is one press back to this one. */
+  readonly onOpen: (face: Face) => void;
+  readonly onBack: () => void;
+}

@@ -1,0 +1,13 @@
+import { circleTold } from '../../core/speech/en/circle.ts';
+import type { NotWritten } from '../house-circle.ts';
+import type { House } from '../house.ts';
+
+/** Whether a change was written; where it was not, that is told. */
+export async function written(
+  house: Pick<House, 'tell'>,
+  deed: Promise<NotWritten | null>,
+): Promise<boolean> {
+  const why = await deed;
+  if (why !== null) house.tell({ id: 'circle', text: circleTold[why], action: null });
+  return why === null;
+}
