@@ -36,17 +36,20 @@ export interface Amounts {
 /**
  * Baker's percentage: what a dough of `dough` grams is made of, every % of total flour, levain
  * flour counted in. Levain and its flour F_L: L = PFF·F_T·(1+h), F_L = L/(1+h), water L·h/(1+h);
- * second water = share·H·F_T; first water = H·F_T − W_L − second water.
+ * second water = share·H·F_T; first water = H·F_T − W_L − second water. `loss` (0–1): what bowl and hands
+ * take of all but the fillings; a filling's % is then of the flour that comes to the table.
  * Source: the arithmetic is exact; checked against the sheets named in tests/truth.
  * Failure: none; what comes out negative is handed back as it is, for the caller to refuse.
  */
-export function amounts(formula: Formula, dough: Grams): Amounts {
+export function amounts(formula: Formula, dough: Grams, loss = 0): Amounts {
   const { hydration, salt, fillings, levain } = formula;
-  const totalFlour = (dough * 100) / doughPct(formula);
+  const plain = doughPct({ ...formula, fillings: [] });
+  const totalFlour = (dough * 100) / (plain + (doughPct(formula) - plain) * (1 - loss));
   const levainFlour = levain.pff * totalFlour;
   const levainWater = levainFlour * levain.hydration;
   const shares = levainShares(formula.flours, levain);
   const ofFlour = (pct: number): Grams => (pct / 100) * totalFlour;
+  const later = (pct: number): Grams => ofFlour(pct) * (1 - loss);
   const finalWater = ofFlour(hydration) - levainWater;
   const secondWater = formula.secondWater * ofFlour(hydration);
   return {
@@ -64,9 +67,9 @@ export function amounts(formula: Formula, dough: Grams): Amounts {
     firstWater: finalWater - secondWater,
     secondWater,
     salt: ofFlour(salt),
-    fillings: fillings.map(({ id, name, pct }) => ({ id, name, grams: ofFlour(pct) })),
+    fillings: fillings.map(({ id, name, pct }) => ({ id, name, grams: later(pct) })),
     soakers: fillings.flatMap(({ id, name, ...filling }) =>
-      filling.soak ? [{ id, name, grams: ofFlour(soakPct(filling)) }] : [],
+      filling.soak ? [{ id, name, grams: later(soakPct(filling)) }] : [],
     ),
   };
 }

@@ -19,7 +19,7 @@ export const fillsAtShape = ({ lines, process }: Of): boolean =>
 export function dividedPiece(recipe: Of): Grams {
   if (!fillsAtShape(recipe) || recipe.process.shaping === 'scoop') return recipe.piece;
   const filling = recipe.lines.filling.reduce((sum, { grams }) => sum + grams, 0);
-  return Math.round((recipe.piece * (recipe.dough - filling)) / recipe.dough);
+  return Math.round(recipe.piece - filling / recipe.loaves);
 }
 
 /** Each filling's share of one loaf, to the gram. */

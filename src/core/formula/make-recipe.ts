@@ -1,10 +1,9 @@
 import { fitBake } from '../oven/fit-bake.ts';
 import type { Grams } from '../units.ts';
-import { amounts } from './amounts.ts';
-import { doughToMix } from './dough-to-mix.ts';
 import type { Formula } from './formula.ts';
 import { formulaWarnings } from './formula-warnings.ts';
 import { KEEP_BACK } from './levain-to-make.ts';
+import { mixedAmounts } from './mixed-amounts.ts';
 import type { Notice } from './notice.ts';
 import { processWarnings } from './process-warnings.ts';
 import { readFormula } from './read-formula.ts';
@@ -28,7 +27,9 @@ const refuse = (key: string, values: Notice['values']): MadeRecipe => ({
 
 /**
  * A formula scaled for one bake: `loaves` whole pieces of `piece` grams of dough, with 2 % process
- * loss, rounded for the scale, whose steps are `scale` g where that is known. Levain is made for the dough, the starter kept back and 5 % loss.
+ * loss on all but a filling that goes in after the bowl (`laterShare`), rounded for the scale, whose
+ * steps are `scale` g where that is known. Levain is made for the dough, the starter kept back and 5 %
+ * loss.
  *
  * No answer, with a reason: `formulaUnreadable` (path, expected, got), `loavesOutside` and
  * `pieceOutside` (got, least, most), `perishableRetarded` (filling: a perishable filling may not
@@ -57,7 +58,7 @@ export function makeRecipe(
   const standsLong = process.retard > 0 || process.touches.some((t) => t.kind === 'laminate');
   if (perishable && standsLong) return refuse('perishableRetarded', { filling: perishable.name });
 
-  const exact = amounts(read.formula, doughToMix(loaves, piece));
+  const exact = mixedAmounts(read.formula, loaves, piece);
   if (exact.firstWater < 0) return refuse('waterShort', { short: Math.ceil(-exact.firstWater) });
   const short = exact.flours.find(({ grams }) => grams < -1e-9);
   if (short) {

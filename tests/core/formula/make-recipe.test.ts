@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { amounts } from '../../../src/core/formula/amounts.ts';
-import { doughToMix } from '../../../src/core/formula/dough-to-mix.ts';
 import { fillingShare } from '../../../src/core/formula/filling-share.ts';
 import type { Formula } from '../../../src/core/formula/formula.ts';
 import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
+import { mixedAmounts } from '../../../src/core/formula/mixed-amounts.ts';
 import type { Recipe } from '../../../src/core/formula/recipe.ts';
 import { SHIPPED, shippedFormula } from './shipped.ts';
 
@@ -264,7 +263,12 @@ describe('any numbers', () => {
         const lines = [...first, ...second, ...filling];
         const sum = lines.reduce((all, line) => all + line.grams, 0);
         const coarsest = Math.max(...lines.map(({ division }) => division));
-        expect(Math.abs(sum - doughToMix(n, piece))).toBeLessThanOrEqual(coarsest / 2 + 1e-6);
+        const exact = mixedAmounts(f, n, piece).dough;
+        expect(Math.abs(sum - exact)).toBeLessThanOrEqual(coarsest / 2 + 1e-6);
+        // Filling and what bowl and hands leave of the dough are the pieces.
+        const plain =
+          exact - mixedAmounts(f, n, piece).fillings.reduce((all, one) => all + one.grams, 0);
+        expect(exact - plain * 0.02).toBeCloseTo(n * piece, 6);
         expect(sum).toBeCloseTo(recipe.dough, 6);
         for (const { item, grams: weight, division } of lines) {
           expect(weight).toBeGreaterThanOrEqual(0);
@@ -278,7 +282,7 @@ describe('any numbers', () => {
   });
 
   it('every line is within one division of its exact weight', () => {
-    const exact = amounts(cherry, doughToMix(5, 777));
+    const exact = mixedAmounts(cherry, 5, 777);
     const recipe = made(cherry, 5, 777);
     const salt = recipe.lines.second.find(({ item }) => item === 'salt');
     expect(Math.abs((salt?.grams ?? 0) - exact.salt)).toBeLessThanOrEqual(0.1);

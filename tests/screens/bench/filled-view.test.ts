@@ -33,8 +33,8 @@ it('tells at the final shape how much of each filling goes into a loaf', () => {
   const { detail, lines } = viewAt(shaped, 'shape.finalShape');
   expect(detail).toMatch(/^This much filling on each\./);
   expect(lines.map(({ label }) => plain(label))).toEqual([
-    '72 g dried cherries',
-    '54 g toasted hazelnuts',
+    '71 g dried cherries',
+    '53 g toasted hazelnuts',
   ]);
   expect(viewAt(cherry, 'shape.finalShape').lines).toEqual([]);
 });
