@@ -1,27 +1,18 @@
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { weighInsOf } from '../../machines/kitchen/weigh-ins.ts';
 import { makeRecipe } from '../core/formula/make-recipe.ts';
-import { pieceForBread } from '../core/formula/piece-for-bread.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Recipe } from '../core/formula/recipe.ts';
 import type { Deed } from '../core/records/fact.ts';
-import { lossOf } from '../core/oven/bake-loss-learned.ts';
+import { pieceHere } from '../core/oven/piece-here.ts';
 import { tellNotice } from '../core/speech/tell-notice.ts';
-import type { Celsius, Grams } from '../core/units.ts';
+import type { Celsius } from '../core/units.ts';
 import type { House, Order } from '../screens/house.ts';
 import type { World } from './world.ts';
 
 /** A recipe for this kitchen's own fridge, where its temperature is known: it decides the cold proof. */
 const inFridge = (recipe: Recipe, celsius: Celsius | null): Recipe =>
   celsius === null ? recipe : { ...recipe, process: { ...recipe.process, fridge: celsius } };
-
-/** Dough for each loaf, whole grams: the formula's own, or what a baked one takes by what loaves lose here. */
-function pieceOf({ bread, formula }: Order, kitchen: Kitchen): Grams {
-  if (bread === undefined) return formula.piece;
-  const { vessel } = formula.process;
-  const loaves = weighInsOf(kitchen).filter((one) => one.vessel === vessel);
-  return Math.round(pieceForBread(bread, (piece) => lossOf(piece, loaves).mean));
-}
 
 /**
  * Begins a bake with its recipe pinned, and gives its id; null where it could not be begun, which is
@@ -38,8 +29,9 @@ export async function beginBake(
   remember: (celsius: Celsius) => void,
 ): Promise<string | null> {
   const bake = `bake-${kitchen().seq + 1}`;
-  const { loaves, formula } = order;
-  const made = makeRecipe(formula, { loaves, piece: pieceOf(order, kitchen()), scale });
+  const { loaves, formula, bread = null } = order;
+  const piece = pieceHere(formula, bread, weighInsOf(kitchen()));
+  const made = makeRecipe(formula, { loaves, piece, scale });
   if (made.recipe === null) {
     tell({ id: 'recipe', text: tellNotice(made.reason, world.ways.ways()), action: null });
     return null;
