@@ -1,3 +1,4 @@
+import { baseDoughRows } from './base-dough-rows.ts';
 import { breadRows } from './bread-rows.ts';
 import { circleOvenRows } from './circle-oven-rows.ts';
 import { clockRows, yeastRows } from './clock-rows.ts';
@@ -14,6 +15,7 @@ import type { Row } from './row.ts';
 /** Every value of the trade that the core is held against. */
 export const allRows = (): Row[] => [
   ...formulaRows(),
+  ...baseDoughRows(),
   ...exactRows(),
   ...clockRows(),
   ...breadRows(),
