@@ -1,9 +1,8 @@
 import type { Grams } from '../units.ts';
 import { binFlour } from './bin-flour.ts';
-import { doughPct } from './dough-pct.ts';
-import { doughToMix, PROCESS_LOSS } from './dough-to-mix.ts';
 import type { Formula } from './formula.ts';
 import { LOAVES, PIECE } from './make-recipe.ts';
+import { doughFor, pieceFrom, scalePct } from './mixed-amounts.ts';
 import type { Notice } from './notice.ts';
 import { BREAD, pieceForBread } from './piece-for-bread.ts';
 
@@ -47,11 +46,11 @@ const refuse = (key: string, values: Notice['values']): ScaledBy => ({
   reason: { key, values },
 });
 
-/** Shared evenly: the piece that `loaves` of them make of a dough. */
-const evenPiece = (dough: Grams, loaves: number): Grams => (dough * (1 - PROCESS_LOSS)) / loaves;
-
 const nearestLoaves = (formula: Formula, dough: Grams): number =>
-  Math.min(LOAVES.most, Math.max(LOAVES.least, Math.round(evenPiece(dough, formula.piece))));
+  Math.min(
+    LOAVES.most,
+    Math.max(LOAVES.least, Math.round(dough / doughFor(formula, 1, formula.piece))),
+  );
 
 /**
  * How large a bake is, however its baker measures it: by pieces, baked loaves, all flour, all dough,
@@ -61,10 +60,11 @@ const nearestLoaves = (formula: Formula, dough: Grams): number =>
  * No answer, with a reason: `loavesOutside`, `pieceOutside`, `breadOutside` (got, least, most),
  * `amountOutside` (got: nothing that can be divided), `binEmpty` (flour: none left for the dough
  * once the starter is fed).
- * Source: dough = F_T·Σpct/100, dough = n·piece/(1 − 2 %): arithmetic.
+ * Source: dough = F_T·Σpct/100, dough = n·piece/(1 − 2 %), of a filling that goes in later without the
+ * loss (`mixed-amounts.ts`): arithmetic.
  */
 export function scaleBy(formula: Formula, by: ScaleBy): ScaledBy {
-  const pct = doughPct(formula);
+  const pct = scalePct(formula);
   const sized = (loaves: number, piece: Grams, scarcest?: string): ScaledBy => {
     if (!(Number.isInteger(loaves) && loaves >= LOAVES.least && loaves <= LOAVES.most)) {
       return refuse('loavesOutside', { got: String(loaves), ...LOAVES });
@@ -72,14 +72,14 @@ export function scaleBy(formula: Formula, by: ScaleBy): ScaledBy {
     if (!(piece >= PIECE.least && piece <= PIECE.most)) {
       return refuse('pieceOutside', { got: String(piece), ...PIECE });
     }
-    const dough = doughToMix(loaves, piece);
+    const dough = doughFor(formula, loaves, piece);
     const scaled = { loaves, piece, dough, totalFlour: (dough * 100) / pct };
     return { scaled: scarcest === undefined ? scaled : { ...scaled, scarcest } };
   };
   const ofDough = (dough: Grams, loaves?: number, scarcest?: string): ScaledBy => {
     if (!(dough > 0 && dough < Infinity)) return refuse('amountOutside', { got: String(dough) });
     const count = loaves ?? nearestLoaves(formula, dough);
-    return sized(count, evenPiece(dough, count), scarcest);
+    return sized(count, pieceFrom(formula, dough, count), scarcest);
   };
   switch (by.by) {
     case 'pieces':

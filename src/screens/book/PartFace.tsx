@@ -1,5 +1,5 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
-import { amounts } from '../../core/formula/amounts.ts';
+import { weighedAmounts } from '../../core/formula/mixed-amounts.ts';
 import type { Filling, Formula } from '../../core/formula/formula.ts';
 import { MOST_SOAK } from '../../core/formula/read-filling.ts';
 import { changeFlour } from '../../core/formula/set-flours.ts';
@@ -53,7 +53,7 @@ export function PartFace(props: {
   /** What a soaker of so much water comes to; less than 1 % no formula holds. */
   const tellSoaked = (percent: number): string | null => {
     if (percent > 0 && percent < 1) return null;
-    const { soakers } = amounts(soaked(percent), props.editing.scaled().dough);
+    const { soakers } = weighedAmounts(soaked(percent), props.editing.scaled().dough);
     const water = soakers.find(({ id }) => id === filling()!.id);
     return fill(bookLines.is, {
       value: water ? scaleGrams(water.grams, props.part, props.house.ways()) : bookParts.soakNone,

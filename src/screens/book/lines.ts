@@ -1,4 +1,4 @@
-import { amounts } from '../../core/formula/amounts.ts';
+import { weighedAmounts } from '../../core/formula/mixed-amounts.ts';
 import { countedPct } from '../../core/formula/filling-basis.ts';
 import type { Formula } from '../../core/formula/formula.ts';
 import { fromBowl, toBowl, type Percent } from '../../core/formula/in-bowl-percent.ts';
@@ -38,7 +38,7 @@ const ofDough = (formula: Formula, key: LineKey): boolean =>
 
 /** The lines of a formula for a dough of so many grams, in the order they are read. */
 export function linesOf(formula: Formula, dough: Grams): readonly Line[] {
-  const exact = amounts(formula, dough);
+  const exact = weighedAmounts(formula, dough);
   const bowl = isBowl(formula);
   const sheet = toBowl(formula);
   const { totalFlour, levain } = exact;

@@ -1,4 +1,4 @@
-import { amounts } from '../../core/formula/amounts.ts';
+import { weighedAmounts } from '../../core/formula/mixed-amounts.ts';
 import type { FillingKind } from '../../core/formula/filling-facts.ts';
 import type { Filling, Formula } from '../../core/formula/formula.ts';
 import { makeRecipe } from '../../core/formula/make-recipe.ts';
@@ -146,7 +146,9 @@ export function swapOffers(
     const next = swapped.formula;
     if (next === null) return [];
     const is = next.fillings[at]!;
-    const [before, after] = [formula, next].map((of) => amounts(of, dough).fillings[at]!.grams);
+    const [before, after] = [formula, next].map(
+      (of) => weighedAmounts(of, dough).fillings[at]!.grams,
+    );
     const weighs = scaleGrams(after!, `filling:${is.id}`, units);
     const weighed = scaleGrams(before!, `filling:${id}`, units);
     const changes = [

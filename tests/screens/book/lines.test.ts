@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Formula } from '../../../src/core/formula/formula.ts';
 import { doughToMix } from '../../../src/core/formula/dough-to-mix.ts';
+import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
+import { mixedAmounts } from '../../../src/core/formula/mixed-amounts.ts';
 import { linesOf, percentFor, withLine, type LineKey } from '../../../src/screens/book/lines.ts';
 import { bread } from '../day/breads.ts';
 
@@ -45,6 +47,16 @@ describe('lines of a formula', () => {
     const inBowl = KEYS.filter((key) => key !== 'secondWater' && key !== 'levainWater');
     const sum = inBowl.reduce((all, key) => all + lineOf(BOWL, key).grams!, 0);
     expect(sum).toBeCloseTo(DOUGH, 6);
+  });
+
+  it('weigh what the bench weighs', () => {
+    const { recipe } = makeRecipe(CHERRY, { loaves: 2, piece: 900 });
+    const { lines } = recipe!;
+    const off = mixedAmounts(CHERRY, 2, 900).dough;
+    for (const { item, grams, division } of [...lines.second, ...lines.filling]) {
+      const shown = linesOf(CHERRY, off).find(({ key }) => key === item)!.grams!;
+      expect(Math.abs(shown - grams), item).toBeLessThanOrEqual(division);
+    }
   });
 
   it.each([CHERRY, BOWL])('take the percent that was keyed, each in turn', (formula) => {
