@@ -1,3 +1,4 @@
+import { fillsAtShape } from '../formula/filled-at-shape.ts';
 import type { Filling, Preparation } from '../formula/formula.ts';
 import { prepareOf } from '../formula/prepare-of.ts';
 import type { Recipe } from '../formula/recipe.ts';
@@ -52,8 +53,32 @@ const spreadAt = ({ touches }: Recipe['process'], done: number, now: Instant): I
   return now + minutes * MINUTE;
 };
 
+/**
+ * What the loaves' filling asks for where it goes in as they get their shape, by then at the earliest: when
+ * the dough may be ready, and its bench rest behind that. The minutes that dividing takes are left to spare.
+ */
+const forShape = (
+  { stage, recipe }: WaitInput,
+  end: Instant,
+  ready: Instant,
+): readonly (readonly [Timed, Instant])[] => {
+  if (!fillsAtShape(recipe)) return [];
+  const rests = recipe.process.benchRest * MINUTE;
+  const at =
+    stage === 'bulk.between'
+      ? Math.max(ready, end) + rests
+      : stage === 'bulk.proving'
+        ? end + rests
+        : end;
+  return fillingTasks(recipe.formula.fillings).map((task) => [task, at] as const);
+};
+
 /** What is wanted ready in this wait, and by when. */
-const wanted = (input: WaitInput, end: Instant): readonly (readonly [Timed, Instant])[] => {
+const wanted = (
+  input: WaitInput,
+  end: Instant,
+  ready: Instant,
+): readonly (readonly [Timed, Instant])[] => {
   const { stage, now, recipe, touches } = input;
   const { process, formula } = recipe;
   const by = (at: Instant, ...tasks: Timed[]) => tasks.map((task) => [task, at] as const);
@@ -63,14 +88,20 @@ const wanted = (input: WaitInput, end: Instant): readonly (readonly [Timed, Inst
   }
   if (stage === 'bulk.between') {
     const spread = spreadAt(process, touches, now);
-    if (spread === null) return [];
+    if (spread === null) return forShape(input, end, ready);
     return by(spread, ...fillingTasks(formula.fillings), 'bench');
   }
-  if (stage === 'bulk.proving' && process.shaping === 'scoop') return by(end, 'grease');
+  if (stage === 'bulk.proving') {
+    const scoops = process.shaping === 'scoop';
+    return [...forShape(input, end, ready), ...(scoops ? by(end, 'grease') : [])];
+  }
   if (stage === 'shape.benchRest') {
     const soon = process.retard > 0 && counterMinutes({ ...input, now: end }) < BEFORE.shelf;
     const shelf = soon ? ['shelf' as const] : [];
-    return by(end, process.vessel === 'tin' ? 'grease' : 'baskets', ...shelf);
+    return [
+      ...forShape(input, end, ready),
+      ...by(end, process.vessel === 'tin' ? 'grease' : 'baskets', ...shelf),
+    ];
   }
   if (stage === 'proof.counter') return by(end, 'shelf');
   if (stage === 'preheating' || stage === 'recover') {
@@ -121,14 +152,15 @@ const inTurn = (all: readonly Due[], now: Instant, end: Instant): readonly Due[]
  * When each task that a wait carries falls due, called early enough before it is needed and never
  * before the wait begins. A task that is needed only after this wait's end `end` is left to the next
  * one; one that is done is not asked again, but for the water that every load's
- * steam needs, and the next loaf.
+ * steam needs, and the next loaf. `ready`, in bulk: when the dough may be ready to divide at the earliest.
  */
 export function leadTasks(
   input: WaitInput,
   end: Instant,
+  ready: Instant = end,
 ): Readonly<Partial<Record<Task, Instant>>> {
   const { stage, now, done } = input;
-  const due = wanted(input, end).flatMap(([task, by]) => {
+  const due = wanted(input, end, ready).flatMap(([task, by]) => {
     const at = Math.max(now, by - BEFORE[task] * MINUTE);
     return at < end ? [[task, at] as const] : [];
   });

@@ -156,8 +156,10 @@ export function waitFor(input: WaitInput): Wait {
   const end = wait.marks[ENDS[input.stage] ?? ''];
   if (end === undefined) return wait;
   const asks = riseAsks(input, { likely: wait.marks['likely'], end });
-  const leads = Object.entries({ ...leadTasks(input, end), ...headsUp(input, end), ...asks }).map(
-    ([task, at]) => [`lead.${task}`, at],
-  );
+  const tasks = leadTasks(input, end, wait.marks['earliest']);
+  const leads = Object.entries({ ...tasks, ...headsUp(input, end), ...asks }).map(([task, at]) => [
+    `lead.${task}`,
+    at,
+  ]);
   return { ...wait, marks: { ...wait.marks, ...(Object.fromEntries(leads) as Wait['marks']) } };
 }

@@ -21,6 +21,8 @@ const filling = (prepare: Filling['prepare'], keeps: Filling['keeps'] = 'shelf')
   ...(prepare ? { prepare } : {}),
 });
 const NUTS = filled([filling(['toast', 'cut'])]);
+/** The same without a sheet: they go in as the loaves are shaped. */
+const SHAPED: Recipe = { ...NUTS, process: { ...NUTS.process, touches: [] } };
 
 /** A tin whose loaf was in the fridge. */
 const COLD_TIN = { ...TIN, process: { ...TIN.process, retard: 720 } };
@@ -84,6 +86,71 @@ describe('what a wait asks of free hands', () => {
     expect(due(60, { recipe: spoils, touches: 1 })).toEqual({ bench: 27 });
   });
 
+  describe('for a filling that goes in as the loaves are shaped', () => {
+    const shaped = (fillings: readonly Filling[], recipe: Recipe = RECIPE): Recipe => ({
+      ...filled(fillings, recipe),
+      process: { ...recipe.process, touches: [{ kind: 'fold', after: 30 }] },
+    });
+    const NUTTY = shaped([filling(['toast', 'cut'])]);
+
+    it('calls before the look at the dough, for a bench rest of 20 min is all that follows', () => {
+      expect(due(60, { stage: 'bulk.proving', recipe: NUTTY })).toEqual({
+        tidyBulk: 0,
+        toast: 35,
+        cut: 55,
+      });
+      const rest = { stage: 'shape.benchRest', recipe: NUTTY } as const;
+      // Nobody toasted by then: it is asked for at once, and again for no other reason.
+      expect(due(20, rest)).toEqual({ toast: 0, cut: 0, baskets: 10, tidyBench: 4 });
+      expect(due(20, { ...rest, done: ['toast', 'cut'] })).toEqual({ baskets: 10, tidyBench: 0 });
+    });
+
+    it('calls between folds what takes longer than the rise that follows', () => {
+      const soaked = shaped([filling(['soak', 'cut'], 'hardCheese')]);
+      const between = (ready: number) =>
+        Object.fromEntries(
+          Object.entries(
+            leadTasks(input({ recipe: soaked }), T0 + 30 * MINUTE, T0 + ready * MINUTE),
+          ).map(([task, at]) => [task, (at - T0) / MINUTE]),
+        );
+      // Ready in 120 min at the earliest, shaped 20 later: soaked two hours before.
+      expect(between(120)).toEqual({ soak: 20 });
+      expect(between(60)).toEqual({ soak: 0, takeOut: 20 });
+      // A window that lies before the next fold is not believed: hands are in the dough until then.
+      expect(between(10)).toEqual({ soak: 0, takeOut: 0, cut: 25 });
+      expect(between(400)).toEqual({});
+    });
+
+    it('leaves what spoils in the fridge, and wets no bench for a sheet that never comes', () => {
+      const stages = ['bulk.between', 'bulk.proving', 'shape.benchRest'] as const;
+      const asked = (keeps: Filling['keeps']) =>
+        stages.flatMap((stage) =>
+          Object.keys(due(20, { stage, recipe: shaped([filling(undefined, keeps)]), touches: 0 })),
+        );
+      expect(asked('hardCheese')).toContain('takeOut');
+      expect(asked('perishable')).not.toContain('takeOut');
+      expect([...asked('hardCheese'), ...asked('perishable')]).not.toContain('bench');
+    });
+
+    it('has a scooped dough’s filling ready by the look: there is no bench rest', () => {
+      const rye = filled([filling(['toast'])], SCOOP);
+      expect(due(90, { stage: 'bulk.proving', recipe: rye })).toEqual({
+        tidyBulk: 0,
+        toast: 45,
+        grease: 80,
+      });
+    });
+
+    it('stands among the marks of the waits before it', () => {
+      const { marks } = waitFor(input({ stage: 'bulk.proving', recipe: NUTTY }));
+      expect(marks['lead.toast']! - marks['look']!).toBe(-25 * MINUTE);
+      const soaked = shaped([filling(['soak'])]);
+      const early = waitFor(input({ stage: 'bulk.between', recipe: soaked, kitchen: 40 })).marks;
+      const ready = Math.max(early['earliest']!, early['touch']!);
+      expect(early['lead.soak']).toBe(Math.max(T0, ready - 100 * MINUTE));
+    });
+  });
+
   it('soaks seeds while the levain rises, two hours before it is ripe', () => {
     const seeds = filled([filling(['soak'])]);
     expect(due(480, { stage: 'levain.ripening', recipe: seeds })).toEqual({ soak: 360 });
@@ -119,7 +186,7 @@ describe('what a wait asks of free hands', () => {
         fc.constantFrom(...stages),
         fc.integer({ min: 1, max: 600 }),
         fc.integer({ min: 0, max: 3 }),
-        fc.constantFrom(NUTS, TIN, SCOOP, STONE),
+        fc.constantFrom(NUTS, SHAPED, TIN, SCOOP, STONE),
         (stage, minutes, touches, recipe) => {
           for (const at of Object.values(due(minutes, { stage, touches, recipe }))) {
             expect(at).toBeGreaterThanOrEqual(0);
