@@ -1,4 +1,4 @@
-import { batchOf, type Batch } from '../../src/core/circle/batch.ts';
+import { ovenBatch, type OvenBatch } from '../../src/core/circle/oven-batch.ts';
 import { roomFor } from '../../src/core/circle/cap.ts';
 import { bakingMinutes, ovenDay } from '../../src/core/circle/oven-day.ts';
 import { ANY_POT } from '../../src/core/kitchen/equipment.ts';
@@ -6,7 +6,7 @@ import { HOUR, MINUTE } from '../../src/core/units.ts';
 import { shippedFormula } from '../core/formula/shipped.ts';
 import { rowsOf, type Row } from './row.ts';
 
-const BATCH: Batch = {
+const BATCH: OvenBatch = {
   bread: 'any',
   grams: 900,
   count: 7,
@@ -22,7 +22,7 @@ const BATCH: Batch = {
 /** Loads, the hour of fetching and the cap of a bake day, by hand. */
 export function circleOvenRows(): Row[] {
   const day = rowsOf('oven', 'port', 'worked by hand');
-  const loaded = (count: number, places: number): Batch => ({
+  const loaded = (count: number, places: number): OvenBatch => ({
     ...BATCH,
     count,
     places,
@@ -31,7 +31,7 @@ export function circleOvenRows(): Row[] {
   const seven = ovenDay([BATCH], 8 * HOUR);
   const twelve = rowsOf('oven', 'practice', 'bakers at home name 5–6 h for 12 loaves in 2 pots');
   const hours = { fridge: null, bowls: { count: null, kilos: 3, litres: null } };
-  const large = batchOf(
+  const large = ovenBatch(
     shippedFormula('lane-wheat'),
     { pots: [ANY_POT], tins: 2, stones: 1 },
     1,

@@ -2,7 +2,7 @@ import { doughToMix } from '../formula/dough-to-mix.ts';
 import { handKilos } from '../kitchen/bowls.ts';
 import type { Equipment } from '../kitchen/equipment.ts';
 import type { Grams, Minutes } from '../units.ts';
-import { sameBatch, together, type Batch } from './batch.ts';
+import { sameBatch, together, type OvenBatch } from './oven-batch.ts';
 import type { CircleWays } from './circle.ts';
 import { bakingMinutes } from './oven-day.ts';
 
@@ -37,11 +37,11 @@ const DAY_MINUTES = 1440;
 export const ovenHours = (oven: CircleWays['oven']): Minutes | null =>
   oven === null ? null : oven.to - oven.from + (oven.to > oven.from ? 0 : DAY_MINUTES);
 
-const cold = (batches: readonly Batch[]): number =>
+const cold = (batches: readonly OvenBatch[]): number =>
   batches.reduce((sum, batch) => sum + (batch.cold ? batch.count : 0), 0);
 
 /** Dough of each bread: sizes of one bread are of one dough. */
-function doughs(batches: readonly Batch[]): ReadonlyMap<string, Grams> {
+function doughs(batches: readonly OvenBatch[]): ReadonlyMap<string, Grams> {
   const all = new Map<string, Grams>();
   for (const { bread, count, grams } of batches) {
     all.set(bread, (all.get(bread) ?? 0) + doughToMix(count, grams));
@@ -52,14 +52,14 @@ function doughs(batches: readonly Batch[]): ReadonlyMap<string, Grams> {
 const bowlGrams = (bowls: Equipment['bowls']): Grams => handKilos(bowls) * 1000;
 
 /** Bowls that so many batches fill; no bowl has two breads in it. */
-const bowlsOf = (batches: readonly Batch[], bowls: Equipment['bowls']): number =>
+const bowlsOf = (batches: readonly OvenBatch[], bowls: Equipment['bowls']): number =>
   [...doughs(batches).values()].reduce(
     (sum, grams) => sum + Math.ceil(grams / bowlGrams(bowls) - 1e-9),
     0,
   );
 
 /** What of a day these batches run past, in the order of BOUNDS; none where all of them fit. */
-export function over(batches: readonly Batch[], has: DayHas): readonly Bound[] {
+export function over(batches: readonly OvenBatch[], has: DayHas): readonly Bound[] {
   const some = batches.filter(({ count }) => count > 0);
   const past: Readonly<Record<Bound, boolean>> = {
     oven: has.oven !== null && bakingMinutes(some) > has.oven,
@@ -71,7 +71,7 @@ export function over(batches: readonly Batch[], has: DayHas): readonly Bound[] {
 }
 
 /** Loaves more by the oven's hours: what is free in loads there are, and in those that still go in. */
-function ovenMore(one: Batch, taken: readonly Batch[], has: DayHas): number | null {
+function ovenMore(one: OvenBatch, taken: readonly OvenBatch[], has: DayHas): number | null {
   if (has.oven === null || one.places === 0) return null;
   const spare = has.oven - bakingMinutes(taken);
   if (spare < 0) return 0;
@@ -84,7 +84,7 @@ function ovenMore(one: Batch, taken: readonly Batch[], has: DayHas): number | nu
   return free + (1 + Math.floor((has.oven - first) / each)) * one.places;
 }
 
-function bowlsMore(one: Batch, taken: readonly Batch[], { bowls }: DayHas): number | null {
+function bowlsMore(one: OvenBatch, taken: readonly OvenBatch[], { bowls }: DayHas): number | null {
   if (bowls.count === null) return null;
   const others = taken.filter(({ bread }) => bread !== one.bread);
   const own = doughs(taken).get(one.bread) ?? 0;
@@ -99,7 +99,7 @@ function bowlsMore(one: Batch, taken: readonly Batch[], { bowls }: DayHas): numb
  * none. No longer for many loaves than for few.
  * Source: arithmetic.
  */
-export function roomFor(one: Batch, taken: readonly Batch[], has: DayHas): Room {
+export function roomFor(one: OvenBatch, taken: readonly OvenBatch[], has: DayHas): Room {
   const limits: Room['limits'] = {
     oven: ovenMore(one, taken, has),
     pots: one.places === 0 ? 0 : null,

@@ -1,7 +1,8 @@
 import type { Formula } from '../formula/formula.ts';
 import type { Equipment, MinuteOfDay } from '../kitchen/equipment.ts';
+import type { TaughtLoss } from '../records/taught.ts';
 import type { Grams } from '../units.ts';
-import { batchesOf, type BakesIn, type Batch } from './batch.ts';
+import { ovenBatches, type BakesIn, type OvenBatch } from './oven-batch.ts';
 import { ovenHours, roomFor, type DayHas, type Room } from './cap.ts';
 import type { Circle, Order, OrderLine } from './circle.ts';
 import { dayAfter, type DayKey } from './day-key.ts';
@@ -15,14 +16,14 @@ export interface RoomAsk {
   /** Every bread of the Book, those off its list too. */
   readonly breads: readonly Formula[];
   readonly kitchen: BakesIn & Pick<Equipment, 'fridge' | 'bowls'>;
-  /** The share that a piece loses in this oven, 0–1; left out, what is usual. */
-  readonly loss?: (formula: Formula, piece: Grams) => number;
+  /** What loaves of this kitchen lost in the oven. */
+  readonly weighIns: readonly TaughtLoss[];
   /** An order that is being changed: it takes no room beside itself. */
   readonly but?: string | null;
 }
 
 export interface DayRoom {
-  readonly taken: readonly Batch[];
+  readonly taken: readonly OvenBatch[];
   readonly has: DayHas;
   /** The first loading; null: the oven's hours are not said. */
   readonly from: MinuteOfDay | null;
@@ -36,9 +37,9 @@ const hasOf = ({ circle, kitchen }: RoomAsk): DayHas => ({
 });
 
 const batched = (
-  { breads, kitchen, loss }: RoomAsk,
+  { breads, kitchen, weighIns }: RoomAsk,
   lines: readonly OrderLine[],
-): readonly Batch[] => batchesOf(lines, breads, kitchen, loss).batches;
+): readonly OvenBatch[] => ovenBatches(lines, breads, kitchen, weighIns).batches;
 
 /** What a day has on it by its orders, standing ones too, and what it has to bake them with. */
 export function dayRoom(ask: RoomAsk): DayRoom {
@@ -72,7 +73,7 @@ const NEXT_DAYS = 8;
 /** Days that bread is fetched on later, and the same day a week later, whether anything is on it or not. */
 function laterDays(
   ask: RoomAsk,
-): readonly { readonly day: DayKey; readonly taken: readonly Batch[] }[] {
+): readonly { readonly day: DayKey; readonly taken: readonly OvenBatch[] }[] {
   const week = dayAfter(ask.day, 7);
   const days = daysAhead(ask.circle, dayAfter(ask.day, 1), NEXT_DAYS).map(({ day }) => day);
   return [...new Set([...days, week])]

@@ -1,10 +1,10 @@
 import { loads, ovenMinutes } from '../oven/loads.ts';
 import { MINUTE, type Grams, type Instant, type Minutes } from '../units.ts';
-import { sameBatch, type Batch } from './batch.ts';
+import { sameBatch, type OvenBatch } from './oven-batch.ts';
 
 /** All loads of one batch, one after the other. Minutes after the first loading of the day. */
 export interface Run {
-  readonly batch: Batch;
+  readonly batch: OvenBatch;
   readonly loads: number;
   readonly from: Minutes;
   readonly out: Minutes;
@@ -33,7 +33,7 @@ export interface OvenDay {
   readonly loads: readonly Load[];
   readonly breads: readonly BreadOut[];
   /** What nothing in this kitchen may bake. */
-  readonly nowhere: readonly Batch[];
+  readonly nowhere: readonly OvenBatch[];
   /** Null where nothing bakes. */
   readonly lastOut: Instant | null;
   /** From then on all of it is cool enough to be bagged: the earliest honest hour. */
@@ -41,7 +41,7 @@ export interface OvenDay {
 }
 
 /** What cools longest goes in first; what bakes nowhere is left out. */
-const inTurn = (batches: readonly Batch[]): readonly Batch[] =>
+const inTurn = (batches: readonly OvenBatch[]): readonly OvenBatch[] =>
   batches
     .filter(({ count, places }) => count > 0 && places > 0)
     .toSorted((a, b) => b.cool - a.cool);
@@ -52,7 +52,7 @@ const inTurn = (batches: readonly Batch[]): readonly Batch[] =>
  * it cool sooner where recoveries are alike. It takes no longer for many loaves than for few.
  * Source: arithmetic; the order is Jackson's rule for the longest tail first (1955), from memory.
  */
-export function runsOf(batches: readonly Batch[]): readonly Run[] {
+export function runsOf(batches: readonly OvenBatch[]): readonly Run[] {
   const runs: Run[] = [];
   for (const batch of inTurn(batches)) {
     const before = runs.at(-1);
@@ -66,7 +66,7 @@ export function runsOf(batches: readonly Batch[]): readonly Run[] {
 }
 
 /** Minutes from the first loading to the last loaf out; 0 where nothing bakes. */
-export const bakingMinutes = (batches: readonly Batch[]): Minutes =>
+export const bakingMinutes = (batches: readonly OvenBatch[]): Minutes =>
   runsOf(batches).at(-1)?.out ?? 0;
 
 /** Minutes after the first loading until which some bread is warm, and from when it can be handed over. */
@@ -77,8 +77,8 @@ export interface CoolAfter {
 
 /** When all of some batches of a day are cool (`sliced`: can be sliced); null where one bakes nowhere, or of none. */
 export function coolAfter(
-  batches: readonly Batch[],
-  of: readonly (Batch & { readonly sliced?: boolean })[],
+  batches: readonly OvenBatch[],
+  of: readonly (OvenBatch & { readonly sliced?: boolean })[],
 ): CoolAfter | null {
   const runs = runsOf(batches);
   let [warm, cool] = [0, 0];
@@ -111,7 +111,7 @@ const loadsOf = ({ batch, loads: many, from }: Run, first: Instant): readonly Lo
  * ovenDay([{ bread: 'wheat', grams: 900, count: 7, places: 3, bake: 50, recovery: 10, warm: 120, cool: 120, slice: 120, cold: true }], 0).lastOut // → 10200000
  * ovenDay([{ bread: 'wheat', grams: 900, count: 7, places: 3, bake: 50, recovery: 10, warm: 120, cool: 120, slice: 120, cold: true }], 0).coolAt // → 17400000
  */
-export function ovenDay(batches: readonly Batch[], first: Instant): OvenDay {
+export function ovenDay(batches: readonly OvenBatch[], first: Instant): OvenDay {
   const runs = runsOf(batches);
   const breads = runs.map(({ batch, out }) => {
     const { bread, grams, count, cool, slice } = batch;

@@ -1,11 +1,11 @@
 import type { MinuteOfDay } from '../kitchen/equipment.ts';
-import { together, type Batch } from './batch.ts';
+import { together, type OvenBatch } from './oven-batch.ts';
 import { over, roomFor, type Bound, type DayHas } from './cap.ts';
 import type { DayKey } from './day-key.ts';
 import { bakingMinutes, coolAfter } from './oven-day.ts';
 
 /** What one order asks of a day; `sliced`: before it is handed over. */
-export type Asked = Batch & { readonly sliced?: boolean };
+export type Asked = OvenBatch & { readonly sliced?: boolean };
 
 /** A bake day with the order on it: minutes of that day, past 1440 on the next. Null: the oven's hours are not said. */
 export interface WouldTake {
@@ -25,8 +25,8 @@ export interface WouldTake {
 
 /** What an order runs past: not what a day had run past that the order has no part in. */
 const runsPast = (
-  asked: readonly Batch[],
-  taken: readonly Batch[],
+  asked: readonly OvenBatch[],
+  taken: readonly OvenBatch[],
   has: DayHas,
 ): readonly Bound[] => {
   const some = asked.filter(({ count }) => count > 0);
@@ -46,7 +46,7 @@ const runsPast = (
  */
 export function wouldTake(
   asked: readonly Asked[],
-  taken: readonly Batch[],
+  taken: readonly OvenBatch[],
   has: DayHas,
   from: MinuteOfDay | null,
 ): WouldTake {
@@ -72,8 +72,8 @@ export function wouldTake(
 
 /** The first of some days, in their order, that takes all of an order; null: none of them. */
 export const dayWithRoom = (
-  asked: readonly Batch[],
-  days: readonly { readonly day: DayKey; readonly taken: readonly Batch[] }[],
+  asked: readonly OvenBatch[],
+  days: readonly { readonly day: DayKey; readonly taken: readonly OvenBatch[] }[],
   has: DayHas,
 ): DayKey | null => days.find(({ taken }) => runsPast(asked, taken, has).length === 0)?.day ?? null;
 

@@ -6,15 +6,15 @@ import type { MinuteOfDay } from '../kitchen/equipment.ts';
 import { boundWords, roomWords } from './en/circle-oven.ts';
 import { shown } from './facts.ts';
 import { fill } from './fill.ts';
-import { showDay, showMinute } from './show-day.ts';
-import type { Clock } from './show-time.ts';
+import { showDay } from './show-day.ts';
+import { showMinute, type Clock } from './show-time.ts';
 
 const DAY_MINUTES = 1440;
 
 /** A minute after a day's midnight, with its day where that is another: '00:30 on Sun 4 May'. */
 export function tellMinute(day: DayKey, minute: MinuteOfDay, clock: Clock): string {
   const later = Math.floor(minute / DAY_MINUTES);
-  const time = showMinute(minute, clock);
+  const time = showMinute(minute - later * DAY_MINUTES, clock);
   if (later === 0) return time;
   return fill(roomWords.onDay, { time, date: showDay(dayAfter(day, later)) });
 }

@@ -1,23 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { together, type Batch } from '../../../src/core/circle/batch.ts';
+import { together, type OvenBatch } from '../../../src/core/circle/oven-batch.ts';
 import { BOUNDS, over, ovenHours, roomFor, type DayHas } from '../../../src/core/circle/cap.ts';
-import { anyBatch, anyDay, anyHas, BOUNDLESS, WHEAT } from './batches.ts';
+import { anyBatch, anyDay, anyHas, BOUNDLESS, WHEAT } from './oven-batches.ts';
 
 const has = (some: Partial<DayHas>): DayHas => ({ ...BOUNDLESS, ...some });
 const bowls = (count: number, kilos = 3): DayHas['bowls'] => ({ count, kilos, litres: null });
-const withOne = (one: Batch, count: number, taken: readonly Batch[]): readonly Batch[] =>
-  together(taken, [{ ...one, count }]);
+const withOne = (
+  one: OvenBatch,
+  count: number,
+  taken: readonly OvenBatch[],
+): readonly OvenBatch[] => together(taken, [{ ...one, count }]);
 
 /** The oven minute by minute: no formula of loads, one place after the other. */
-function simulated(batches: readonly Batch[]): number {
+function simulated(batches: readonly OvenBatch[]): number {
   const queue = batches
     .filter(({ count }) => count > 0)
     .toSorted((a, b) => b.cool - a.cool)
     .flatMap((batch) => Array.from({ length: batch.count }, () => batch));
   let minute = 0;
-  let oven: { readonly batch: Batch; readonly until: number; loaves: number } | null = null;
-  let left: { readonly batch: Batch; readonly at: number } | null = null;
+  let oven: { readonly batch: OvenBatch; readonly until: number; loaves: number } | null = null;
+  let left: { readonly batch: OvenBatch; readonly at: number } | null = null;
   for (; queue.length > 0 || oven; minute += 1) {
     if (oven && minute === oven.until) {
       left = { batch: oven.batch, at: minute };
@@ -131,7 +134,10 @@ describe('the room a bake day has', () => {
     fc.assert(
       fc.property(anyBatch('wheat'), anyDay, anyHas, (one, taken, bounds) => {
         const more = (to: DayHas, places = 0): number => {
-          const wider = (batch: Batch): Batch => ({ ...batch, places: batch.places + places });
+          const wider = (batch: OvenBatch): OvenBatch => ({
+            ...batch,
+            places: batch.places + places,
+          });
           return roomFor(wider(one), taken.map(wider), to).more ?? Infinity;
         };
         const now = more(bounds);

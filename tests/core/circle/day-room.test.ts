@@ -42,6 +42,7 @@ const ask = (more: Partial<RoomAsk> = {}): RoomAsk => ({
   circle,
   day: SATURDAY,
   breads: [shippedFormula('lane-wheat'), shippedFormula('barley-tin')],
+  weighIns: [],
   kitchen: { ...EQUIPMENT, fridge: { celsius: null, holds: 6 } },
   ...more,
 });

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { together, type Batch } from '../../../src/core/circle/batch.ts';
+import { together, type OvenBatch } from '../../../src/core/circle/oven-batch.ts';
 import { bakingMinutes, coolAfter, ovenDay, runsOf } from '../../../src/core/circle/oven-day.ts';
 import { loadPlan } from '../../../src/core/oven/load-plan.ts';
 import { HOUR, MINUTE } from '../../../src/core/units.ts';
-import { anyDay, WHEAT } from './batches.ts';
+import { anyDay, WHEAT } from './oven-batches.ts';
 
-const BARLEY: Batch = {
+const BARLEY: OvenBatch = {
   ...WHEAT,
   bread: 'barley',
   places: 2,
@@ -125,7 +125,7 @@ describe('the oven of a bake day', () => {
           .filter(({ count }) => count > 0)
           .map((one) => ({ ...one, recovery: 10 }));
         const ours = Math.max(0, ...runsOf(batches).map(({ batch, out }) => out + batch.cool));
-        const orders = (list: readonly Batch[]): readonly (readonly Batch[])[] =>
+        const orders = (list: readonly OvenBatch[]): readonly (readonly OvenBatch[])[] =>
           list.length < 2
             ? [list]
             : list.flatMap((one) =>

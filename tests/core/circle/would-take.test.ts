@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Batch } from '../../../src/core/circle/batch.ts';
+import type { OvenBatch } from '../../../src/core/circle/oven-batch.ts';
 import type { DayHas } from '../../../src/core/circle/cap.ts';
 import { dayWithRoom, tooEarly, wouldTake } from '../../../src/core/circle/would-take.ts';
-import { anyBatch, anyDay, anyHas, BOUNDLESS, WHEAT } from './batches.ts';
+import { anyBatch, anyDay, anyHas, BOUNDLESS, WHEAT } from './oven-batches.ts';
 
 const FOUR_HOURS: DayHas = { ...BOUNDLESS, oven: 240 };
 const EIGHT = 8 * 60;
-const loaves = (count: number): Batch => ({ ...WHEAT, count });
+const loaves = (count: number): OvenBatch => ({ ...WHEAT, count });
 
 describe('an order beside what a day has taken', () => {
   it('is taken while it fits, with the hour from which it is cool', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CIRCLE, type Circle, type Order } from '../../../src/core/circle/circle.ts';
 import { askRoom, breadRoom, dayRoom, type RoomAsk } from '../../../src/core/circle/day-room.ts';
 import { ANY_POT } from '../../../src/core/kitchen/equipment.ts';
-import { showDay, showMinute } from '../../../src/core/speech/show-day.ts';
+import { showDay } from '../../../src/core/speech/show-day.ts';
 import {
   tellBreadRoom,
   tellEarly,
@@ -36,6 +36,7 @@ const ask = (orders: readonly Order[], more: Partial<RoomAsk> = {}): RoomAsk => 
   } satisfies Circle,
   day: SATURDAY,
   breads: BREADS,
+  weighIns: [],
   kitchen: {
     pots: [ANY_POT, ANY_POT, ANY_POT],
     tins: 2,
@@ -119,9 +120,7 @@ describe('the room of a day, told at an order', () => {
     );
   });
 
-  it('shows minutes and days past midnight', () => {
-    expect(showMinute(1500, '24')).toBe('01:00');
-    expect(showMinute(-30, '24')).toBe('23:30');
+  it('shows an hour past midnight with its day', () => {
     expect(showDay(SATURDAY)).toBe('Sat 3 May');
     expect(tellMinute(SATURDAY, 2 * 1440 + 60, '24')).toBe('01:00 on Mon 5 May');
   });

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import type { Batch } from '../../../src/core/circle/batch.ts';
+import type { OvenBatch } from '../../../src/core/circle/oven-batch.ts';
 import type { DayHas } from '../../../src/core/circle/cap.ts';
 
-export const WHEAT: Batch = {
+export const WHEAT: OvenBatch = {
   bread: 'wheat',
   grams: 900,
   count: 1,
@@ -23,7 +23,7 @@ export const BOUNDLESS: DayHas = {
 };
 
 /** Any batch of a bread of that name. */
-export const anyBatch = (bread: string): fc.Arbitrary<Batch> =>
+export const anyBatch = (bread: string): fc.Arbitrary<OvenBatch> =>
   fc.record({
     bread: fc.constant(bread),
     grams: fc.integer({ min: 300, max: 1500 }),
@@ -38,7 +38,7 @@ export const anyBatch = (bread: string): fc.Arbitrary<Batch> =>
   });
 
 /** Up to three breads of one day. */
-export const anyDay: fc.Arbitrary<readonly Batch[]> = fc
+export const anyDay: fc.Arbitrary<readonly OvenBatch[]> = fc
   .tuple(anyBatch('wheat'), anyBatch('cherry'), anyBatch('barley'), fc.integer({ min: 0, max: 3 }))
   .map(([a, b, c, many]) => [a, b, c].slice(0, many));
 

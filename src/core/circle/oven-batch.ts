@@ -1,16 +1,16 @@
 import type { Formula, Vessel } from '../formula/formula.ts';
-import { bakeLoss } from '../formula/bake-loss.ts';
-import { pieceForBread } from '../formula/piece-for-bread.ts';
 import type { Equipment } from '../kitchen/equipment.ts';
 import { placesFor, takesHeat } from '../kitchen/places.ts';
 import { potHolds } from '../kitchen/pot-holds.ts';
 import { coolingEnds } from '../oven/cooling-ends.ts';
 import { fitBake } from '../oven/fit-bake.ts';
+import { pieceHere } from '../oven/piece-here.ts';
+import type { TaughtLoss } from '../records/taught.ts';
 import { MINUTE, type Grams, type Minutes } from '../units.ts';
 import type { OrderLine } from './circle.ts';
 
 /** Loaves of one bread and one size: what an oven has in it at one time. */
-export interface Batch {
+export interface OvenBatch {
   /** Its formula's id. */
   readonly bread: string;
   /** Dough of one piece. */
@@ -44,12 +44,12 @@ const places = (kitchen: BakesIn, vessel: Vessel, piece: Grams): number =>
  * oven by `fitBake`. Under 35 °C after one to two hours (seen in print); fetched after the cooling of its
  * process, which a dense rye needs long after it is cold; sliced as `coolingEnds` has it.
  */
-export function batchOf(
+export function ovenBatch(
   { id, piece, process }: Formula,
   kitchen: BakesIn,
   count: number,
   grams: Grams = piece,
-): Batch {
+): OvenBatch {
   const { lidded, open } = fitBake(process, piece, grams);
   const { bagAt, sliceAt } = coolingEnds(0, process.cool);
   return {
@@ -67,12 +67,15 @@ export function batchOf(
 }
 
 /** Whether two are of one bread and one size. */
-export const sameBatch = (a: Batch, b: Batch): boolean =>
+export const sameBatch = (a: OvenBatch, b: OvenBatch): boolean =>
   a.bread === b.bread && a.grams === b.grams;
 
 /** Batches with others added, those of one bread and size together; none of no loaf. */
-export function together(some: readonly Batch[], more: readonly Batch[]): readonly Batch[] {
-  const all = new Map<string, Batch>();
+export function together(
+  some: readonly OvenBatch[],
+  more: readonly OvenBatch[],
+): readonly OvenBatch[] {
+  const all = new Map<string, OvenBatch>();
   for (const batch of [...some, ...more]) {
     if (batch.count <= 0) continue;
     const key = `${batch.grams} ${batch.bread}`;
@@ -83,15 +86,15 @@ export function together(some: readonly Batch[], more: readonly Batch[]): readon
 }
 
 /**
- * What a list of order lines comes to: one batch a bread and size. `loss`: the share that a piece of a
- * bread loses in this oven, 0–1; left out, what is usual. `unknown`: breads that the Book has no more.
+ * What a list of order lines comes to: one batch a bread and size, in pieces as `pieceHere` has them by
+ * what loaves weighed in this kitchen. `unknown`: breads that the Book has no more.
  */
-export function batchesOf(
+export function ovenBatches(
   lines: readonly OrderLine[],
   formulas: readonly Formula[],
   kitchen: BakesIn,
-  loss: (formula: Formula, piece: Grams) => number = (_, piece) => bakeLoss(piece),
-): { readonly batches: readonly Batch[]; readonly unknown: readonly string[] } {
+  weighIns: readonly TaughtLoss[],
+): { readonly batches: readonly OvenBatch[]; readonly unknown: readonly string[] } {
   const counts = new Map<string, OrderLine>();
   for (const line of lines) {
     const key = `${line.grams ?? ''} ${line.bread}`;
@@ -106,9 +109,8 @@ export function batchesOf(
       unknown.add(bread);
       return [];
     }
-    const of = (piece: Grams): number => loss(formula, piece);
-    const piece = grams === null ? formula.piece : Math.round(pieceForBread(grams, of));
-    return [batchOf(formula, kitchen, count, piece)];
+    const piece = pieceHere(formula, grams, weighIns);
+    return [ovenBatch(formula, kitchen, count, piece)];
   });
   return { batches: together([], batches), unknown: [...unknown] };
 }
