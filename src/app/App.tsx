@@ -1,5 +1,6 @@
 import { createEffect, createSignal, lazy, Show, Suspense, untrack, type JSX } from 'solid-js';
 import { PressGround } from '../parts/PressGround.tsx';
+import type { DayDraft } from '../screens/day-draft.ts';
 import type { House } from '../screens/house.ts';
 
 /** Each screen comes when it is wanted; the service worker has them all without a network. */
@@ -21,7 +22,11 @@ export function App(props: { readonly house: House }): JSX.Element {
   const [kitchen, setKitchen] = createSignal(false);
   const [book, setBook] = createSignal(false);
   const [circle, setCircle] = createSignal(false);
-  const [day, setDay] = createSignal<false | 'plan' | 'live'>(false);
+  const [day, setDay] = createSignal<false | 'plan' | 'live' | DayDraft>(false);
+  const asked = (): DayDraft | undefined => {
+    const its = day();
+    return typeof its === 'object' ? its : undefined;
+  };
   // A call shows on a bench: it is here before any bake can ring, whatever screen is on show.
   createEffect(() => {
     if (Object.keys(house.kitchen().bakes).length === 0) return;
@@ -52,9 +57,11 @@ export function App(props: { readonly house: House }): JSX.Element {
             <Day
               house={house}
               live={day() === 'live'}
+              asks={asked()}
               onBake={(id) => {
                 setBake(id);
                 setDay(false);
+                setCircle(false);
               }}
               onHome={() => setDay(false)}
             />
@@ -63,7 +70,11 @@ export function App(props: { readonly house: House }): JSX.Element {
             <Book house={house} onHome={() => setBook(false)} />
           </Show>
           <Show when={circle() && !day()}>
-            <Circle house={house} onHome={() => setCircle(false)} onDay={() => setDay('plan')} />
+            <Circle
+              house={house}
+              onHome={() => setCircle(false)}
+              onDay={(draft) => setDay(draft)}
+            />
           </Show>
           <Show when={!day() && !kitchen() && !book() && !circle() && bake() === null}>
             <Start

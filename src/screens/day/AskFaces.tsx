@@ -6,6 +6,7 @@ import { start } from '../../core/speech/en/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';
+import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
@@ -23,6 +24,17 @@ export type AskPage = 'bread' | 'loaves' | 'due' | 'warm' | 'away' | 'bake';
 
 export const dueWords = (house: House, { due }: BakeDraft): string =>
   due === null ? '–' : due === 'now' ? askPage.startNow : dayAndHour(house, due);
+
+/** How many, and of how much dough each where that is not the formula's own. */
+const sizeWords = (house: House, { loaves, piece }: BakeDraft): string =>
+  piece === undefined
+    ? String(loaves)
+    : fill(askPage.sized, { count: loaves, grams: showWeight(piece, house.ways()) });
+
+const bakeWords = (house: House, name: string, { loaves, piece }: BakeDraft): string =>
+  piece === undefined
+    ? fill(askPage.bake, { name, ...shown({ loaves }) })
+    : fill(askPage.bakeSized, { name, count: loaves, grams: showWeight(piece, house.ways()) });
 
 const NAMED = 3;
 
@@ -42,7 +54,7 @@ function BakeCells(props: AskProps & { readonly at: number }): JSX.Element {
   return (
     <>
       {cell(start.formula, formulaOf(bake(), props.formulas)?.name ?? start.noFormulas, 'bread')}
-      {cell(start.loaves, String(bake().loaves), 'loaves')}
+      {cell(start.loaves, sizeWords(props.house, bake()), 'loaves')}
       {cell(askPage.due, dueWords(props.house, bake()), 'due')}
     </>
   );
@@ -84,10 +96,7 @@ export function AskFace(
               <For each={props.draft.bakes}>
                 {(bake, at) => (
                   <Control
-                    label={fill(askPage.bake, {
-                      name: names()[at()]!,
-                      ...shown({ loaves: bake.loaves }),
-                    })}
+                    label={bakeWords(props.house, names()[at()]!, bake)}
                     value={dueWords(props.house, bake)}
                     onPress={() => props.onTurn('bake', at())}
                   />

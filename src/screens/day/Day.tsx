@@ -26,16 +26,21 @@ export default function Day(props: {
   readonly house: House;
   /** It opens on the day as it runs, and goes back from there. */
   readonly live?: boolean;
+  /** It opens on this, to be asked. */
+  readonly asks?: DayDraft | undefined;
   readonly onBake: (id: string) => void;
   readonly onHome: () => void;
 }): JSX.Element {
   // eslint-disable-next-line solid/reactivity -- the house is one
   const house = props.house;
   const standing = () => house.plan();
-  const planning = createPlanning(house);
+  const planning = createPlanning(
+    house,
+    untrack(() => props.asks),
+  );
   const { draft, formulas } = planning;
   const [face, setFace] = createSignal<Face>(
-    untrack(() => (props.live ? 'live' : standing() ? 'standing' : 'ask')),
+    untrack(() => (props.live ? 'live' : standing() && !props.asks ? 'standing' : 'ask')),
   );
   const [at, setAt] = createSignal(0);
   const [day, setDay] = createSignal(0);

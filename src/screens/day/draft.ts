@@ -51,7 +51,8 @@ export function askOf(
     if (bake.due === null) return no(askPage.due);
     if (bake.due !== 'now' && bake.due <= now) return no(askPage.past);
     const { scale, fridge } = equipment;
-    const made = makeRecipe(formula, { loaves: bake.loaves, piece: formula.piece, scale });
+    const { loaves, piece = formula.piece } = bake;
+    const made = makeRecipe(formula, { loaves, piece, scale });
     if (made.recipe === null) return no(tellNotice(made.reason, units));
     const { process } = made.recipe;
     bakes.push({
@@ -76,6 +77,7 @@ export const draftOf = ({ ask }: Pick<DayPlan, 'ask'>): DayDraft => ({
   bakes: ask.bakes.map(({ recipe, due, pins }) => ({
     formula: recipe.formula.id,
     loaves: recipe.loaves,
+    ...(recipe.piece === recipe.formula.piece ? {} : { piece: recipe.piece }),
     due: due ?? 'now',
     pins,
   })),
@@ -91,10 +93,21 @@ export const changed = (draft: DayDraft, part: Partial<DayDraft>): DayDraft => (
   ...part,
 });
 
+/** Another bread has a piece of its own. */
+const pieceGone = ({ piece: _, ...bake }: BakeDraft, formula: BakeDraft['formula']): BakeDraft => ({
+  ...bake,
+  formula,
+});
+
 /** One bread changed; its touches are no longer put to hours. */
 export const withBake = (draft: DayDraft, at: number, part: Partial<BakeDraft>): DayDraft =>
   changed(draft, {
-    bakes: draft.bakes.map((bake, i) => (i === at ? { ...bake, pins: {}, ...part } : bake)),
+    bakes: draft.bakes.map((bake, i) => {
+      if (i !== at) return bake;
+      const { formula } = part;
+      const same = formula === undefined || formula === bake.formula;
+      return { ...(same ? bake : pieceGone(bake, formula)), pins: {}, ...part };
+    }),
   });
 
 /** A touch put to an hour, or (null) let go. */

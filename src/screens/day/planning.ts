@@ -31,8 +31,9 @@ export interface Planning {
   askAnew(plan: DayPlan): void;
 }
 
-export function createPlanning(house: House): Planning {
-  const [draft, setDraft] = createSignal<DayDraft>(EMPTY_DAY);
+/** `first`: what another screen has gathered, to begin with. */
+export function createPlanning(house: House, first: DayDraft = EMPTY_DAY): Planning {
+  const [draft, setDraft] = createSignal<DayDraft>(first);
   const [stands, setStands] = createSignal<DayPlan | null>(null);
   /** What is laid now: pressed for, not each change on the way. */
   const [asked, setAsked] = createSignal<Asked | null>(null);

@@ -38,6 +38,29 @@ it('asks by taps alone, shows the plan as a tape, and takes it by one press', as
   expect(at.home()).toBe(1);
 });
 
+it('opens on what was gathered elsewhere, and asks for what is measured', async () => {
+  const wheat = { formula: 'lane-wheat', loaves: 4, piece: 805, due: SATURDAY_NOON, pins: {} };
+  const cherry = { formula: 'cherry-hazelnut', loaves: 2, due: null, pins: {} };
+  const at = await onDay({
+    asks: { bakes: [wheat, cherry], kitchen: null, away: [], taken: [] },
+  });
+  expect(at.headline()).toBe('Plan a day');
+  expect(
+    screen.getByRole('button', { name: /^Lane wheat, 4 × 805\sg dough\s*Sat 12:00/ }),
+  ).toBeTruthy();
+  expect(screen.getByText('Ready when?', { selector: '.slab-then' })).toBeTruthy();
+  expect(screen.getByRole('button', { name: /^How warm\D*–/ })).toBeTruthy();
+  await at.press(/^Cherry and hazelnut, 2 loaves/);
+  await at.press(/^Leave it out/);
+  expect(screen.getByRole('button', { name: /^How many loaves.\s*4 × 805\sg dough/ })).toBeTruthy();
+  await at.press(/^How warm/);
+  await at.press(/^22/);
+  await at.press(/^Make a plan/);
+  await at.press(/^Take it/);
+  await vi.waitFor(() => expect(at.house.plan()).not.toBeNull());
+  expect(at.house.plan()!.ask.bakes).toMatchObject([{ recipe: { loaves: 4, piece: 805 } }]);
+});
+
 it('has the same values in a table, lids and all', async () => {
   const at = await onDay();
   await at.ask();

@@ -1,6 +1,7 @@
 import { render, screen } from '@solidjs/testing-library';
 import { vi } from 'vitest';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
+import type { DayDraft } from '../../../src/screens/day-draft.ts';
 import Day from '../../../src/screens/day/Day.tsx';
 import type { House } from '../../../src/screens/house.ts';
 import { openBaking, serveFormulas } from '../../fakes/baking.ts';
@@ -24,7 +25,7 @@ export interface OnDay {
 
 /** A tablet on a Thursday evening, on its page of the Day. Wants `unstubAllGlobals` and `cleanup`. */
 export async function onDay(
-  parts: { world?: FakeWorld; equip?: Parameters<House['equip']>[0] } = {},
+  parts: { world?: FakeWorld; equip?: Parameters<House['equip']>[0]; asks?: DayDraft } = {},
 ): Promise<OnDay> {
   serveFormulas();
   const clock = turnedClock();
@@ -38,7 +39,12 @@ export async function onDay(
   let presses = 0;
   render(() => (
     <PressGround now={clock}>
-      <Day house={house} onBake={(id) => bakes.push(id)} onHome={() => void (home += 1)} />
+      <Day
+        house={house}
+        asks={parts.asks}
+        onBake={(id) => bakes.push(id)}
+        onHome={() => void (home += 1)}
+      />
     </PressGround>
   ));
   const at: OnDay = {

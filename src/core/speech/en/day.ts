@@ -40,6 +40,9 @@ export const askPage = {
   slab: 'Make a plan',
   then: 'you can change it',
   bake: '{name}, {loaves}',
+  /** {grams} of dough, where it is not the formula's own piece. */
+  sized: '{count} × {grams} dough',
+  bakeSized: '{name}, {count} × {grams} dough',
   today: 'Today',
   tomorrow: 'Tomorrow',
   later: 'Later days',
