@@ -43,8 +43,8 @@ export function clearOf(bands: readonly Band[], edge: number, down = false): num
   return clearOf(bands, next, down);
 }
 
-/** What is read as one: a press, a table's row of several lines, an hour of the tape with its name. */
-const WHOLE = 'button, tr, .tape-row';
+/** What is read as one: a press, a table's row of several lines, an hour of the tape with its name, a row of presses. */
+const WHOLE = 'button, tr, .tape-row, .whole-row';
 
 /**
  * Hides presses and rows that stand in part: each by itself, for they stand in columns. A press as high

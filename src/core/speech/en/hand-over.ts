@@ -1,41 +1,34 @@
 /** Bread that is fetched: the list, its paper and a text to copy. Shown, never said. */
 export const handOver = {
   title: 'Hand over the bread',
-  list: 'Hand-over',
-  none: 'Nobody has ordered for this day.',
-  /** {count} of {n} came; {loaves} in all. */
-  state: '{count} of {n} came; {loaves}.',
-  all: 'All of it is handed over: {loaves}.',
+  list: 'The list',
+  /** {count} of {n} came. */
+  none: '{date}: nobody has ordered.',
+  state: '{date}: {count} of {n} came, {loaves} in all.',
   loaf: '1 loaf',
   loaves: '{count} loaves',
   any: 'any time',
   nobody: 'No name',
+  unknownBread: 'a bread no longer in the Book',
   paid: 'Paid',
-  notPaid: 'Not paid',
-  cut: 'cut',
-  whole: 'whole',
+  yes: 'yes',
+  notYet: 'not yet',
+  toPay: 'To pay: {value}.',
   handed: 'Handed over {time}',
-  /** Names for ears: the press says whose it is. */
-  tick: '{name}: {lines}. Hand over',
+  /** For ears: whose payment it is. */
   payment: '{name}: paid',
   watch: 'Must not eat: {allergens}.',
   holds: '{bread} has {allergens}.',
-  open: '{bread}: not all packets read.',
+  open: '{bread}: ask all packets.',
   warm: 'Still warm: leave the bag open.',
   coolAt: 'Cool at {time}.',
   stillHere: 'Still to come',
   everyone: 'Show all',
-  totals: 'All loaves',
-  print: 'Print the list',
-  message: 'A message',
-  notWritten: {
-    full: 'Not saved: this tablet is full. Press again.',
-    closed: 'Not saved. Press again.',
-  },
 } as const;
 
 /** Loaves by bread. */
 export const handTotals = {
+  open: 'All loaves',
   title: 'Count the loaves',
   bread: 'Bread',
   all: 'In all',
@@ -46,7 +39,9 @@ export const handTotals = {
 
 /** The list on paper. */
 export const handPrint = {
+  open: 'Print the list',
   title: 'Print the pick-up list',
+  detail: 'By hour, with a box to tick for each.',
   names: 'Names are on it.',
   print: 'Print it',
   then: 'A4 or Letter',
@@ -64,6 +59,8 @@ export const handPrint = {
 
 /** The page of a text to copy. */
 export const handMessage = {
+  open: 'A message',
+  another: 'For another',
   title: 'Copy a message',
   ask: 'For whom is it?',
   detail: 'This tablet sends nothing. You paste it where you like.',

@@ -1,0 +1,142 @@
+import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import type { Order } from '../../../core/circle/circle.ts';
+import type { PickList } from '../../../core/circle/pick-up.ts';
+import {
+  handOver as words,
+  handMessage,
+  handPrint,
+  handTotals,
+} from '../../../core/speech/en/hand-over.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import { Control } from '../../../parts/Control.tsx';
+import { Pressable } from '../../../parts/Pressable.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
+import { Words } from '../../../parts/Words.tsx';
+import { CirclePage } from '../CirclePage.tsx';
+import { loavesShown } from './hand-read.ts';
+import { handRow, type HandRow, type RowRead } from './hand-row.ts';
+
+/** One order: a press on it is handed over, the one beside it paid; pressed again they are taken back. */
+function Row(props: {
+  readonly row: HandRow;
+  readonly disabled: boolean;
+  readonly onTick: () => void;
+  readonly onPay: () => void;
+}): JSX.Element {
+  return (
+    <li class="hand-row whole-row">
+      <Pressable
+        class="hand-tick"
+        fresh={props.row.id}
+        chosen={props.row.handed !== null}
+        disabled={props.disabled}
+        onPress={() => props.onTick()}
+      >
+        <i class="hand-box" aria-hidden="true" />
+        <span class="hand-words">
+          <b class="hand-who">
+            {props.row.hour} <span>{props.row.name}</span>
+          </b>
+          <For each={props.row.lines}>{(line) => <span>{unbroken(line)}</span>}</For>
+          <For each={props.row.cautions}>
+            {(caution) => <span class="hand-care">{unbroken(caution)}</span>}
+          </For>
+          <Show when={props.row.warm}>
+            {(warm) => <span class="hand-care">{unbroken(warm())}</span>}
+          </Show>
+          <Show when={props.row.toPay}>{(price) => <span>{price()}</span>}</Show>
+          <Show when={props.row.handed}>{(handed) => <span>{handed()}</span>}</Show>
+        </span>
+      </Pressable>
+      <Control
+        label={words.paid}
+        value={props.row.paid ? words.yes : words.notYet}
+        name={fill(words.payment, { name: props.row.name })}
+        fresh={props.row.id}
+        chosen={props.row.paid}
+        disabled={props.disabled}
+        onPress={() => props.onPay()}
+      />
+    </li>
+  );
+}
+
+/** Who comes for what on one day, ticked off as it goes. */
+export function HandList(props: {
+  readonly list: PickList;
+  readonly read: RowRead;
+  /** In a page that only shows the kitchen of another nothing is ticked. */
+  readonly holds: boolean;
+  readonly back: string;
+  readonly onChange: (id: string, change: (order: Order) => Order) => void;
+  readonly onOpen: (face: 'totals' | 'print' | 'message') => void;
+  readonly onBack: () => void;
+  readonly now: () => number;
+}): JSX.Element {
+  /** Only these: whoever was still to come when that was pressed; ticked now, they stay to be taken back. */
+  const [only, setOnly] = createSignal<ReadonlySet<string> | null>(null);
+  const rows = createMemo((): ReadonlyMap<string, HandRow> => {
+    const all = props.list.hours.flatMap(({ of }) => of.map((one) => handRow(one, props.read)));
+    return new Map(all.map((row) => [row.id, row]));
+  });
+  const ids = createMemo(
+    () => [...rows().keys()].filter((id) => only()?.has(id) ?? true),
+    undefined,
+    {
+      equals: (a, b) => a.join('\n') === b.join('\n'),
+    },
+  );
+  const came = (): number => rows().size - props.list.toCome.length;
+  const detail = (): string => {
+    const loaves = loavesShown(props.list.loaves);
+    if (rows().size === 0) return fill(words.none, { date: props.read.day });
+    return fill(words.state, { date: props.read.day, count: came(), n: rows().size, loaves });
+  };
+  const tick = (id: string): void => {
+    const now = props.now();
+    props.onChange(id, (order) => ({ ...order, handed: order.handed === null ? now : null }));
+  };
+  const pay = (id: string): void =>
+    props.onChange(id, (order) => ({ ...order, paid: !order.paid }));
+  const toCome = (): void =>
+    void setOnly(only() === null ? new Set(props.list.toCome.map(({ order }) => order.id)) : null);
+  return (
+    <CirclePage
+      wide
+      back={props.back}
+      onBack={() => props.onBack()}
+      words={
+        <Words headline={words.title} detail={detail()}>
+          <ul class="hand-list" aria-label={words.list}>
+            <For each={ids()}>
+              {(id) => (
+                <Show when={rows().get(id)}>
+                  {(row) => (
+                    <Row
+                      row={row()}
+                      disabled={!props.holds}
+                      onTick={() => tick(id)}
+                      onPay={() => pay(id)}
+                    />
+                  )}
+                </Show>
+              )}
+            </For>
+          </ul>
+        </Words>
+      }
+      controls={
+        <Show when={rows().size > 0}>
+          <Control
+            label={only() === null ? words.stillHere : words.everyone}
+            fresh={words.stillHere}
+            onPress={() => toCome()}
+          />
+          <Control label={handTotals.open} onPress={() => props.onOpen('totals')} />
+          <Control label={handPrint.open} onPress={() => props.onOpen('print')} />
+          <Control label={handMessage.open} onPress={() => props.onOpen('message')} />
+        </Show>
+      }
+    />
+  );
+}

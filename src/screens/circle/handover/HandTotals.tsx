@@ -1,0 +1,56 @@
+import { For, Show, type JSX } from 'solid-js';
+import type { MessageRead } from '../../../core/circle/message.ts';
+import type { HandTotal, PickList } from '../../../core/circle/pick-up.ts';
+import { handOver, handTotals as words } from '../../../core/speech/en/hand-over.ts';
+import { Words } from '../../../parts/Words.tsx';
+import { CirclePage } from '../CirclePage.tsx';
+import { loavesShown } from './hand-read.ts';
+
+/** 'Lane wheat, 500 g': a bread, and of what weight where one was asked. */
+export const breadOf = ({ bread, grams }: HandTotal, read: MessageRead): string =>
+  grams === null ? read.bread(bread) : `${read.bread(bread)}, ${read.weight(grams)}`;
+
+/** The loaves of a day by bread: how many, to cut, gone, and still here. */
+export function HandTotals(props: {
+  readonly list: PickList;
+  readonly read: MessageRead;
+  readonly onBack: () => void;
+}): JSX.Element {
+  return (
+    <CirclePage
+      wide
+      back={handOver.list}
+      onBack={() => props.onBack()}
+      words={
+        <Words headline={words.title} detail={loavesShown(props.list.loaves)}>
+          <table class="circle-table hand-table">
+            <thead>
+              <tr>
+                <th scope="col">{words.bread}</th>
+                <th scope="col">{words.all}</th>
+                <th scope="col">{words.cut}</th>
+                <th scope="col">{words.handed}</th>
+                <th scope="col">{words.left}</th>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={props.list.totals}>
+                {(total) => (
+                  <tr>
+                    <th scope="row">{breadOf(total, props.read)}</th>
+                    <td>{total.count}</td>
+                    <td>
+                      <Show when={total.cut > 0}>{total.cut}</Show>
+                    </td>
+                    <td>{total.handed}</td>
+                    <td>{total.count - total.handed}</td>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </Words>
+      }
+    />
+  );
+}
