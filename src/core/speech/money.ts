@@ -66,6 +66,17 @@ export function showUnitCost(amount: number, currency: string, locale?: string):
   }).format(amount);
 }
 
+/** A part of a sum: one digit more than the currency has, so that parts come to what is shown of all. */
+export function showPart(amount: number, currency: string, locale?: string): string {
+  const digits = moneyDigits(currency) + 1;
+  return formatOf(locale, {
+    style: 'currency',
+    currency,
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+  }).format(amount);
+}
+
 /** A number that is no money: how many times. */
 export const showTimes = (times: number, locale?: string): string =>
   formatOf(locale, { maximumFractionDigits: 2 }).format(times);

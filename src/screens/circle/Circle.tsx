@@ -1,4 +1,4 @@
-import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
+import { createSignal, lazy, Match, Show, Switch, type JSX } from 'solid-js';
 import { circle as words } from '../../core/speech/en/circle.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { Words } from '../../parts/Words.tsx';
@@ -10,6 +10,9 @@ import type { Face, FaceProps } from './face.ts';
 import { HomeFace } from './HomeFace.tsx';
 import { NeighboursFace } from './NeighboursFace.tsx';
 import { NewNeighbour } from './NewNeighbour.tsx';
+
+const Cupboard = lazy(() => import('./cupboard/Cupboard.tsx'));
+const ShoppingFor = lazy(() => import('./cupboard/ShoppingFor.tsx'));
 
 /** Orders and those who have them. */
 export default function Circle(props: {
@@ -66,6 +69,12 @@ export default function Circle(props: {
             </Match>
             <Match when={at('new neighbour')}>
               <NewNeighbour {...each()} />
+            </Match>
+            <Match when={at('cupboard')}>
+              <Cupboard {...each()} />
+            </Match>
+            <Match when={at('shopping')}>
+              {(its) => <ShoppingFor {...each()} day={its().day} />}
             </Match>
           </Switch>
         );

@@ -1,5 +1,6 @@
 import type { JSX } from 'solid-js';
 import { circle as words, neighbourWords } from '../../core/speech/en/circle.ts';
+import { cupboard } from '../../core/speech/en/cupboard.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -15,7 +16,13 @@ export function HomeFace(props: FaceProps): JSX.Element {
       onBack={() => props.onBack()}
       words={<Words headline={words.title} />}
       controls={
-        <Control label={neighbourWords.title} onPress={() => props.onOpen({ at: 'neighbours' })} />
+        <>
+          <Control
+            label={neighbourWords.title}
+            onPress={() => props.onOpen({ at: 'neighbours' })}
+          />
+          <Control label={cupboard.title} onPress={() => props.onOpen({ at: 'cupboard' })} />
+        </>
       }
     />
   );

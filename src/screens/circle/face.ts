@@ -1,9 +1,15 @@
+import type { DayKey } from '../../core/circle/day-key.ts';
 import type { HouseCircle } from '../house-circle.ts';
 import type { House } from '../house.ts';
 
 /** Where one is in the Circle, and of what. Each has one Match in Circle.tsx. */
 export type Face =
-  { readonly at: 'home' } | { readonly at: 'neighbours' } | { readonly at: 'new neighbour' };
+  | { readonly at: 'home' }
+  | { readonly at: 'neighbours' }
+  | { readonly at: 'new neighbour' }
+  | { readonly at: 'cupboard' }
+  /** `day`: for its orders alone; null: for all that are ahead. */
+  | { readonly at: 'shopping'; readonly day: DayKey | null };
 
 /** What every face of the Circle is handed. */
 export interface FaceProps {

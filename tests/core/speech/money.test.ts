@@ -5,6 +5,7 @@ import {
   isCurrency,
   moneyDigits,
   showMoney,
+  showPart,
   showProduct,
   showTimes,
   showUnitCost,
@@ -38,6 +39,10 @@ describe('money as it is shown', () => {
     expect(showUnitCost(12.3456, 'USD', 'en')).toBe('$12.35');
     expect(showUnitCost(0, 'USD', 'en')).toBe('$0.00');
     expect(showTimes(2.5, 'en')).toBe('2.5');
+    expect([showPart(0.03136, 'EUR', 'en'), showPart(12.34, 'JPY', 'en')]).toEqual([
+      '€0.031',
+      '¥12.3',
+    ]);
   });
 
   it('shows a sum that comes out by what is shown', () => {

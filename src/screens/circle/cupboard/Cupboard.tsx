@@ -1,0 +1,100 @@
+import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
+import { freshIngredient } from '../../../core/circle/cupboard.ts';
+import { ingredientKey } from '../../../core/circle/ingredient-key.ts';
+import { cupboard } from '../../../core/speech/en/cupboard.ts';
+import { circle as circleWords } from '../../../core/speech/en/circle.ts';
+import type { HouseCircle } from '../../house-circle.ts';
+import type { House } from '../../house.ts';
+import { Costs } from './Costs.tsx';
+import { ListFace } from './ListFace.tsx';
+import { OpenIngredient } from './OpenIngredient.tsx';
+import { Shopping } from './Shopping.tsx';
+import { openStore } from './store.ts';
+import { TextFace } from '../TextFace.tsx';
+
+/** Letters of an ingredient's name at most. */
+const NAME = 80;
+
+type Face = 'list' | 'find' | 'costs' | 'shopping';
+
+/** The store cupboard: its list, each ingredient's page, what is to be bought, what a loaf costs. */
+export default function Cupboard(props: {
+  readonly house: House;
+  readonly circle: HouseCircle;
+  readonly onBack: () => void;
+}): JSX.Element {
+  // eslint-disable-next-line solid/reactivity -- the house and its circle are one
+  const store = openStore(props.house, props.circle);
+  const [face, setFace] = createSignal<Face>('list');
+  const [at, setAt] = createSignal<string | null>(null);
+  const [sought, setSought] = createSignal('');
+  const [page, setPage] = createSignal(0);
+  const seek = (text: string): void => {
+    setSought(text);
+    setPage(0);
+  };
+  const one = () => (at() === null ? null : store.ingredient(at()!));
+  const add = async (name: string): Promise<void> => {
+    const fresh = freshIngredient(name);
+    if (fresh.id === '' || !(await store.keep(fresh))) return;
+    seek('');
+    setAt(fresh.id);
+  };
+  /** A name that stands there is opened; a part of names narrows the list. */
+  const find = (text: string): void => {
+    setFace('list');
+    const known = store.ingredient(ingredientKey(text));
+    if (known) setAt(known.id);
+    else seek(text);
+  };
+  return (
+    <Switch>
+      <Match when={one()}>
+        {(its) => <OpenIngredient store={store} one={its()} onBack={() => setAt(null)} />}
+      </Match>
+      <Match when={face() === 'find'}>
+        <TextFace
+          ask={cupboard.findAsk}
+          detail={cupboard.findDetail}
+          begun=""
+          lines="one"
+          most={NAME}
+          blank
+          back={cupboard.title}
+          onTake={find}
+          onBack={() => setFace('list')}
+        />
+      </Match>
+      <Match when={face() === 'shopping'}>
+        <Shopping store={store} day={null} back={cupboard.title} onBack={() => setFace('list')} />
+      </Match>
+      <Match when={face() === 'costs'}>
+        <Costs store={store} onBack={() => setFace('list')} />
+      </Match>
+      <Match when={face() === 'list'}>
+        <Show when={sought()} keyed fallback={list('')}>
+          {(text) => list(text)}
+        </Show>
+      </Match>
+    </Switch>
+  );
+
+  function list(text: string): JSX.Element {
+    return (
+      <ListFace
+        store={store}
+        sought={text}
+        at={page()}
+        onPage={setPage}
+        back={circleWords.title}
+        onPick={setAt}
+        onFind={() => setFace('find')}
+        onAll={() => seek('')}
+        onAdd={(name) => void add(name)}
+        onShopping={() => setFace('shopping')}
+        onCosts={() => setFace('costs')}
+        onBack={() => (text === '' ? props.onBack() : seek(''))}
+      />
+    );
+  }
+}

@@ -1,0 +1,88 @@
+import { createSignal, Match, Switch, type JSX } from 'solid-js';
+import type { Ingredient } from '../../../core/circle/circle.ts';
+import { counted } from '../../../core/circle/stock.ts';
+import { ingredientPage as words } from '../../../core/speech/en/cupboard.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import { keyedWeight } from '../../../core/speech/keyed.ts';
+import { showNumber } from '../../../core/speech/numbers.ts';
+import { IngredientFace } from './IngredientFace.tsx';
+import { KeyFace } from './KeyFace.tsx';
+import { PackFaces } from './PackFaces.tsx';
+import type { Store } from './store.ts';
+import { begun } from './words.ts';
+
+/** What is counted of one ingredient, g. Judgement: far beyond a home's. */
+const COUNT = { least: 0, most: 500_000 } as const;
+/** Less that can be used than this would be a slip of the finger. Judgement. */
+const USABLE = { least: 1, most: 100 } as const;
+
+/** One ingredient and all its pages. */
+export function OpenIngredient(props: {
+  readonly store: Store;
+  readonly one: Ingredient;
+  readonly onBack: () => void;
+}): JSX.Element {
+  const [face, setFace] = createSignal<'page' | 'count' | 'pack' | 'usable'>('page');
+  const toPage = (): void => void setFace('page');
+  const name = () => begun(props.one.name);
+  const keyed = () => keyedWeight(COUNT, props.store.house.ways());
+  const count = async (typed: number): Promise<void> => {
+    const fresh = counted(props.one, keyed().record(typed), props.store.house.now());
+    if (await props.store.keep(fresh)) toPage();
+  };
+  const use = async (percent: number): Promise<void> => {
+    const { pack } = props.one;
+    if (pack === null) return;
+    const fresh = { ...props.one, pack: { ...pack, usable: percent / 100 } };
+    if (await props.store.keep(fresh)) toPage();
+  };
+  const share = () =>
+    fill(words.percent, { percent: showNumber((props.one.pack?.usable ?? 1) * 100) });
+  return (
+    <Switch>
+      <Match when={face() === 'page'}>
+        <IngredientFace
+          store={props.store}
+          one={props.one}
+          onCount={() => setFace('count')}
+          onPack={() => setFace('pack')}
+          onUsable={() => setFace('usable')}
+          onBack={() => props.onBack()}
+        />
+      </Match>
+      <Match when={face() === 'count'}>
+        <KeyFace
+          house={props.store.house}
+          ask={words.countAsk}
+          unit={keyed().unit}
+          least={keyed().least}
+          most={keyed().most}
+          hint={words.countDetail}
+          blank={false}
+          then={name()}
+          back={name()}
+          onTake={(typed) => void count(typed!)}
+          onBack={toPage}
+        />
+      </Match>
+      <Match when={face() === 'pack'}>
+        <PackFaces store={props.store} one={props.one} onBack={toPage} />
+      </Match>
+      <Match when={face() === 'usable'}>
+        <KeyFace
+          house={props.store.house}
+          ask={words.usableAsk}
+          unit={words.percentUnit}
+          least={USABLE.least}
+          most={USABLE.most}
+          hint={fill(words.usableNow, { value: share() })}
+          blank={false}
+          then={name()}
+          back={name()}
+          onTake={(typed) => void use(typed!)}
+          onBack={toPage}
+        />
+      </Match>
+    </Switch>
+  );
+}

@@ -1,0 +1,62 @@
+import type { Ingredient } from '../../../core/circle/circle.ts';
+import type { DayKey } from '../../../core/circle/day-key.ts';
+import { isToBuy, type ShoppingLine } from '../../../core/circle/shopping.ts';
+import { shopping as words } from '../../../core/speech/en/cupboard.ts';
+import { shown } from '../../../core/speech/facts.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import type { Units } from '../../../core/units.ts';
+import { dateShown, weekdayShown } from '../today.ts';
+import type { ShoppingList } from './shopping-list.ts';
+import { begun, storeWeight, thereTold } from './words.ts';
+
+/** One thing to buy, as it is shown, printed and copied. */
+export interface BuyView {
+  readonly id: string;
+  readonly name: string;
+  /** '2 packs of 1000 g', or by weight where no pack is known. */
+  readonly much: string;
+  readonly why: string;
+}
+
+/** 'Sat 3 May 2031', or all days. */
+export const daysTold = (day: DayKey | null): string =>
+  day === null ? words.all : `${weekdayShown(day)} ${dateShown(day)}`;
+
+/** How much of it is to be bought. Weights are rounded up: too little is no bread. */
+function muchTold({ lacking, packs }: ShoppingLine, one: Ingredient | null, units: Units): string {
+  if (packs === null || !one?.pack) return storeWeight(Math.ceil(lacking), units);
+  const grams = storeWeight(one.pack.grams, units);
+  return packs === 1 ? fill(words.pack, { grams }) : fill(words.packs, { count: packs, grams });
+}
+
+export const buyView = (line: ShoppingLine, one: Ingredient | null, units: Units): BuyView => ({
+  id: line.id,
+  name: begun(line.name),
+  much: muchTold(line, one, units),
+  why: fill(words.needs, {
+    grams: storeWeight(Math.ceil(line.needed), units),
+    value: thereTold(line.there, units),
+  }),
+});
+
+/** What is to be known beside the list. `bought`: ids of what was ticked. */
+export function notesOf(
+  { lines, begun: making, left }: ShoppingList,
+  bought: (id: string) => boolean,
+): readonly string[] {
+  const enough = lines.filter((line) => !isToBuy(line) && !bought(line.id));
+  return [
+    ...(making > 0 ? [fill(words.begun, shown({ loaves: making }))] : []),
+    ...(left > 0 ? [fill(words.left, shown({ loaves: left }))] : []),
+    ...(enough.length > 0
+      ? [fill(words.enough, { kinds: enough.map(({ name }) => name).join(', ') })]
+      : []),
+  ];
+}
+
+/** The list as plain text, a line for each thing. */
+export const listText = (day: DayKey | null, lines: readonly BuyView[]): string =>
+  [
+    `${words.title}, ${daysTold(day)}`,
+    ...lines.map(({ name, much }) => `- ${fill(words.line, { name, value: much })}`),
+  ].join('\n');
