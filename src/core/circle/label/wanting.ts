@@ -1,9 +1,10 @@
-import { isOpen, packetState } from '../../formula/allergens.ts';
+import { allergenText, isOpen, packetState, type Allergen } from '../../formula/allergens.ts';
 import type { Filling, Flour, Formula } from '../../formula/formula.ts';
 import { allergenNames } from '../../speech/en/allergens.ts';
 import type { LabelList } from '../circle.ts';
 import { kindWanted } from './allergen-lists.ts';
 import type { LookUp } from './ingredients.ts';
+import { plainText } from './plain-text.ts';
 
 /**
  * What has to be answered before there is a label: what a packet names, what in it is still to be looked
@@ -44,7 +45,9 @@ export function wantingFor(
       ...(isOpen(texts) ? [wants('lookUp')] : []),
       ...(isOpen(texts)
         ? []
-        : kindWanted(list, texts).map((one) => wants('kind', { kinds: allergenNames[one] }))),
+        : kindWanted(list, texts).map((one) =>
+            wants('kind', { kinds: allergenNames[one], allergen: one }),
+          )),
       ...((lookUp(part.name)?.madeOf ?? null) === null ? [wants('madeOf')] : []),
     ];
   };
@@ -56,3 +59,18 @@ export function wantingFor(
       : []),
   ];
 }
+
+/**
+ * A list with the kind of an allergen that it had without: 'fish' becomes 'fish (anchovy)'.
+ *
+ * @example
+ * withKind(['milk', 'fish'], 'fish', 'anchovy') // → ['milk', 'fish (anchovy)']
+ */
+export const withKind = (
+  texts: readonly string[],
+  allergen: Allergen,
+  kind: string,
+): readonly string[] => [
+  ...texts.filter((text) => text.trim().toLowerCase() !== allergenNames[allergen]),
+  allergenText(allergen, plainText(kind).replace(/[()]/g, '').trim()),
+];
