@@ -1,175 +1,33 @@
-import { createSignal, For, Show, type JSX } from 'solid-js';
-import {
-  ALLERGENS,
-  hasKinds,
-  isOpen,
-  kindsIn,
-  namesNone,
-  ownTexts,
-  packetState,
-  standsIn,
-  unread,
-  withAllergen,
-  withList,
-  type Allergen,
-  type KindedAllergen,
-  type Packed,
-} from '../../core/formula/allergens.ts';
-import {
-  allergenKinds,
-  allergenNames,
-  allergenPage,
-  glutenOf,
-} from '../../core/speech/en/allergens.ts';
-import { fill } from '../../core/speech/fill.ts';
-import { Control } from '../../parts/Control.tsx';
-import { Words } from '../../parts/Words.tsx';
+import type { JSX } from 'solid-js';
+import { PacketFace } from '../PacketFace.tsx';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
-import { listOf, partOf, withPacket, withPart, type PartKey } from './parts.ts';
+import { partOf, withPacket, withPart, type PartKey } from './parts.ts';
 
-/** So many on a page: those that come to a loaf most often. */
-const FIRST = 8;
-
-/**
- * What the packet of a flour or a filling names, a press each: pressed it is named, pressed again it is
- * not. Nothing is none before it is said.
- */
+/** What the packet of a flour or a filling of the formula names. */
 export function AllergenFace(props: {
   readonly editing: Editing;
   readonly part: PartKey;
   readonly back: string;
   readonly onBack: () => void;
 }): JSX.Element {
-  const [rest, setRest] = createSignal(false);
-  const [kinds, setKinds] = createSignal<KindedAllergen | null>(null);
   const part = () => partOf(props.editing.formula(), props.part);
-  const title = () => fill(allergenPage.title, { name: part().of.name });
-  const list = () => part().of.allergens ?? [];
-  const state = () => packetState(part().of);
-  const change = (to: (of: Packed) => Packed): void =>
-    props.editing.change(withPart(props.editing.formula(), withPacket(part(), to)));
-  const isRead = (): boolean => state() === 'read' && !isOpen(list());
-  const turn = (allergen: Allergen, kind?: string): void =>
-    change((of) => withList(of, withAllergen(of.allergens ?? [], allergen, kind)));
-  /** A flour's own grain is no question: its packet cannot leave it out. */
-  const kindsToAsk = (kinded: KindedAllergen): readonly string[] => {
-    const { kind: what, of } = part();
-    const own = kinded === 'gluten' && what === 'flour' ? glutenOf[of.grain] : null;
-    return allergenKinds[kinded].filter((kind) => kind !== own);
+  const grain = () => {
+    const { kind, of } = part();
+    return kind === 'flour' ? of.grain : null;
   };
-  const value = (allergen: Allergen): string | undefined => {
-    const stands = standsIn(listOf(part()), allergen);
-    if (stands === 'no') return undefined;
-    if (stands === 'open') return allergenPage.maybe;
-    return kindsIn(listOf(part()), allergen).join(', ') || allergenPage.yes;
-  };
-  const press = (allergen: Allergen): void => {
-    if (hasKinds(allergen)) setKinds(allergen);
-    else turn(allergen);
-  };
-  const names = (): JSX.Element => (
-    <div class="book-grid book-top">
-      <For each={rest() ? ALLERGENS.slice(FIRST) : ALLERGENS.slice(0, FIRST)}>
-        {(allergen) => (
-          <Control
-            label={allergenNames[allergen]}
-            value={value(allergen)}
-            fresh={allergen}
-            chosen={standsIn(listOf(part()), allergen) === 'named'}
-            onPress={() => press(allergen)}
-          />
-        )}
-      </For>
-      <Show when={rest()}>
-        <For each={ownTexts(list())}>
-          {(text) => (
-            <Control
-              label={text}
-              value={allergenPage.yes}
-              chosen
-              onPress={() =>
-                change((of) =>
-                  withList(
-                    of,
-                    list().filter((one) => one !== text),
-                  ),
-                )
-              }
-            />
-          )}
-        </For>
-      </Show>
-    </div>
-  );
   return (
-    <Show
-      when={kinds()}
-      keyed
-      fallback={
-        <BookPage
-          wide
-          back={props.back}
-          onBack={() => props.onBack()}
-          words={
-            <Words headline={title()} detail={allergenPage.stands[state()]}>
-              {names()}
-            </Words>
-          }
-          controls={
-            <>
-              <Show
-                when={list().length > 0}
-                fallback={
-                  <Control
-                    label={allergenPage.none}
-                    chosen={state() === 'none'}
-                    onPress={() =>
-                      change(state() === 'none' ? (of) => withList(of, []) : namesNone)
-                    }
-                  />
-                }
-              >
-                <Control
-                  label={allergenPage.right}
-                  chosen={isRead()}
-                  disabled={isOpen(list())}
-                  onPress={() => change(isRead() ? unread : (of) => withList(of, list()))}
-                />
-              </Show>
-              <Control
-                label={rest() ? allergenPage.first : allergenPage.others}
-                onPress={() => setRest(!rest())}
-              />
-            </>
-          }
-        />
+    <PacketFace
+      page={BookPage}
+      grid="book-grid book-top"
+      name={part().of.name}
+      of={part().of}
+      grain={grain()}
+      back={props.back}
+      onChange={(to) =>
+        props.editing.change(withPart(props.editing.formula(), withPacket(part(), to)))
       }
-    >
-      {(kinded) => (
-        <BookPage
-          wide
-          back={title()}
-          onBack={() => setKinds(null)}
-          words={
-            <Words headline={allergenPage.kindAsk[kinded]} detail={allergenPage.caution}>
-              <div class="book-grid book-top">
-                <For each={kindsToAsk(kinded)}>
-                  {(kind) => (
-                    <Control
-                      label={kind}
-                      value={kindsIn(list(), kinded).includes(kind) ? allergenPage.yes : undefined}
-                      fresh={kind}
-                      chosen={kindsIn(list(), kinded).includes(kind)}
-                      onPress={() => turn(kinded, kind)}
-                    />
-                  )}
-                </For>
-              </div>
-            </Words>
-          }
-        />
-      )}
-    </Show>
+      onBack={() => props.onBack()}
+    />
   );
 }

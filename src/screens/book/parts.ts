@@ -1,10 +1,4 @@
-import {
-  allergensOf,
-  ofFlour,
-  packetState,
-  unread,
-  type Packed,
-} from '../../core/formula/allergens.ts';
+import { allergensOf, packetState, unread, type Packed } from '../../core/formula/allergens.ts';
 import type { Filling, Flour, Formula } from '../../core/formula/formula.ts';
 import { allergenPage } from '../../core/speech/en/allergens.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -44,10 +38,6 @@ export const withPacket = (part: Part, change: (of: Packed) => Packed): Part =>
 /** A thing of another name is another thing: what its old packet said is no answer for it. */
 export const renamed = ({ kind, of }: Part, name: string): Part =>
   ({ kind, of: { ...unread(of), name } }) as Part;
-
-/** All that a part brings, its grain's gluten with it. */
-export const listOf = ({ kind, of }: Part): readonly string[] =>
-  kind === 'flour' ? ofFlour(of) : of.allergens;
 
 /** What is known of its allergens, in a sentence or two. */
 export function tellPart(part: Part): string {
