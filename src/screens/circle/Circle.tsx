@@ -10,6 +10,10 @@ import type { Face, FaceProps } from './face.ts';
 import { HomeFace } from './HomeFace.tsx';
 import { NeighboursFace } from './NeighboursFace.tsx';
 import { NewNeighbour } from './NewNeighbour.tsx';
+import { AnotherDay } from './orders/AnotherDay.tsx';
+import { DayOrders } from './orders/DayOrders.tsx';
+import { DayTurns } from './orders/DayTurns.tsx';
+import { StandingFaces } from './orders/StandingFaces.tsx';
 
 const Cupboard = lazy(() => import('./cupboard/Cupboard.tsx'));
 const ShoppingFor = lazy(() => import('./cupboard/ShoppingFor.tsx'));
@@ -75,6 +79,23 @@ export default function Circle(props: {
             </Match>
             <Match when={at('shopping')}>
               {(its) => <ShoppingFor {...each()} day={its().day} />}
+            </Match>
+            <Match when={at('day')} keyed>
+              {({ day, order, scope }) => (
+                <DayOrders
+                  {...each()}
+                  day={day}
+                  order={order}
+                  scope={scope}
+                  turns={<DayTurns day={day} onOpen={onOpen} />}
+                />
+              )}
+            </Match>
+            <Match when={at('standing')}>
+              <StandingFaces {...each()} />
+            </Match>
+            <Match when={at('another day')}>
+              <AnotherDay {...each()} />
             </Match>
           </Switch>
         );

@@ -1,6 +1,7 @@
 import type { JSX } from 'solid-js';
 import { circle as words, neighbourWords } from '../../core/speech/en/circle.ts';
 import { cupboard } from '../../core/speech/en/cupboard.ts';
+import { orderPage, standingWords } from '../../core/speech/en/orders.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -21,6 +22,8 @@ export function HomeFace(props: FaceProps): JSX.Element {
             label={neighbourWords.title}
             onPress={() => props.onOpen({ at: 'neighbours' })}
           />
+          <Control label={orderPage.otherDay} onPress={() => props.onOpen({ at: 'another day' })} />
+          <Control label={standingWords.title} onPress={() => props.onOpen({ at: 'standing' })} />
           <Control label={cupboard.title} onPress={() => props.onOpen({ at: 'cupboard' })} />
         </>
       }

@@ -7,9 +7,21 @@ export type Face =
   | { readonly at: 'home' }
   | { readonly at: 'neighbours' }
   | { readonly at: 'new neighbour' }
+  | DayOpened
+  | { readonly at: 'standing' }
+  | { readonly at: 'another day' }
   | { readonly at: 'cupboard' }
   /** `day`: for its orders alone; null: for all that are ahead. */
   | { readonly at: 'shopping'; readonly day: DayKey | null };
+
+/** A bake day; or at once one order of it. */
+export interface DayOpened {
+  readonly at: 'day';
+  readonly day: DayKey;
+  readonly order?: string;
+  /** Whether a change of a weekly order is of that day alone, or of all from there on. */
+  readonly scope?: 'day' | 'all';
+}
 
 /** What every face of the Circle is handed. */
 export interface FaceProps {

@@ -19,3 +19,106 @@ export const orderAsked = {
   orderHourPast: 'That hour is past already.',
   orderTwice: 'They have an order on that day already.',
 } as const;
+
+/** Bake days and one of them. */
+export const orderPage = {
+  days: 'Bake days',
+  none: 'No bread is ordered yet.',
+  noneHere: 'No bread is ordered for this day yet.',
+  title: 'Bake for {date}',
+  inOne: '{loaves} in 1 order',
+  inSome: '{loaves} in {count} orders',
+  totals: 'Loaves of each bread',
+  orders: 'Orders',
+  add: 'Add an order',
+  otherDay: 'Another day',
+  dayAsk: 'Bake on which day?',
+  anyHour: 'any hour',
+  paid: 'paid',
+  handed: 'handed over',
+  weekly: 'each week',
+  nobody: 'Nobody known',
+  who: 'Who is it for?',
+  whoNone: 'Nobody is in the circle yet.',
+  newWho: 'Somebody new',
+  lastTime: 'Last: {line}',
+  what: 'What does {name} have?',
+  same: 'The same as last time',
+} as const;
+
+/** One order. */
+export const orderFace = {
+  title: '{name}, {date}',
+  another: 'Another bread',
+  fetched: 'Fetched',
+  paid: 'Paid',
+  yes: 'yes',
+  no: 'not yet',
+  off: 'Take it off',
+  skip: 'Skip this day',
+  end: 'End it here',
+  weekly: 'Every {date}',
+  scope: 'A change counts',
+  onlyHere: 'only this day',
+  fromHere: 'from here on',
+  isWeekly: 'Every {date}.',
+  gone: 'This order is off',
+  goneDetail: 'What was taken off comes back by one press.',
+  hourAsk: 'Fetched at what time?',
+  hourSaid: 'Set to {time}.',
+  earlier: 'Half an hour earlier',
+  later: 'Half an hour later',
+} as const;
+
+/** One bread of an order. */
+export const orderLine = {
+  loaves: '{count} {name}',
+  size: '{count} of {grams}',
+  sized: '{name} ({line})',
+  cutShort: 'cut',
+  gone: 'a bread not in the Book',
+  count: 'Loaves',
+  keyIn: 'Key it in',
+  countAsk: 'How many loaves?',
+  whole: 'Whole',
+  cut: 'Cut',
+  cutAsk: 'Whole or cut',
+  weight: 'Cool, it weighs',
+  asPiece: 'as it comes out',
+  asPieceLong: 'As its piece comes out',
+  gramsAsk: 'How heavy, when it is cool?',
+  only: 'Only {range}',
+  now: 'Now {value}',
+} as const;
+
+/** Before an order is taken. */
+export const orderAsk = {
+  look: 'Look at this first',
+  refused: 'It cannot be taken',
+  yes: 'Take it anyway',
+  no: 'No, leave it',
+  addTo: 'Add to it',
+  second: 'A second one',
+  choose: 'Choose again',
+  care: 'Ask the neighbour too. When in doubt, leave it.',
+} as const;
+
+/** Orders that come every week. */
+export const standingWords = {
+  title: 'Standing orders',
+  none: 'Nothing stands yet. Make an order, then press every week.',
+  told: 'Every {date}, {line}',
+  weekday: 'On which weekday?',
+  weekdayShort: 'Weekday',
+  from: 'From',
+  until: 'Until',
+  untilAsk: 'Until which day?',
+  fromAsk: 'From which day?',
+  on: 'on and on',
+  what: 'What and when',
+  left: 'Left out',
+  later: 'Later days',
+  sooner: 'Sooner days',
+  begins: 'from {date}',
+  ends: 'until {date}',
+} as const;
