@@ -8,6 +8,7 @@ import type { House } from '../house.ts';
 import { CirclePage } from './CirclePage.tsx';
 import type { Face, FaceProps } from './face.ts';
 import { HomeFace } from './HomeFace.tsx';
+import { NeighbourFace } from './NeighbourFace.tsx';
 import { NeighboursFace } from './NeighboursFace.tsx';
 import { NewNeighbour } from './NewNeighbour.tsx';
 import { AnotherDay } from './orders/AnotherDay.tsx';
@@ -73,6 +74,9 @@ export default function Circle(props: {
             </Match>
             <Match when={at('new neighbour')}>
               <NewNeighbour {...each()} />
+            </Match>
+            <Match when={at('neighbour')} keyed>
+              {({ id }) => <NeighbourFace {...each()} id={id} />}
             </Match>
             <Match when={at('cupboard')}>
               <Cupboard {...each()} />

@@ -1,30 +1,80 @@
-import type { JSX } from 'solid-js';
+import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { daysAhead } from '../../core/circle/orders.ts';
 import { circle as words, neighbourWords } from '../../core/speech/en/circle.ts';
 import { cupboard } from '../../core/speech/en/cupboard.ts';
-import { orderPage, standingWords } from '../../core/speech/en/orders.ts';
+import { standingWords } from '../../core/speech/en/orders.ts';
 import { start } from '../../core/speech/en/start.ts';
+import { shown } from '../../core/speech/facts.ts';
+import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
+import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { createCircleClock } from './circle-clock.ts';
 import { CirclePage } from './CirclePage.tsx';
-import type { FaceProps } from './face.ts';
+import type { Face, FaceProps } from './face.ts';
+import { TakeBack } from './orders/TakeBack.tsx';
 
-/** The Circle as it opens. */
+/** So many days at once: with what else there is, three rows of presses. */
+const DAYS = 4;
+
+/** The Circle as it opens: the next days that bread is fetched, and what else there is. */
 export function HomeFace(props: FaceProps): JSX.Element {
+  const [page, setPage] = createSignal(0);
+  // eslint-disable-next-line solid/reactivity -- the house is one
+  const clock = createCircleClock(props.house);
+  const days = createMemo(() =>
+    daysAhead(props.circle.circle(), clock.today(), (page() + 1) * DAYS + 1),
+  );
+  const here = () => days().slice(page() * DAYS, (page() + 1) * DAYS);
+  const isMore = (): boolean => days().length > (page() + 1) * DAYS;
+  const empty = (): string | undefined => {
+    if (days().length > 0) return undefined;
+    return props.circle.circle().neighbours.length === 0 ? words.first : words.none;
+  };
+  const to = (label: string, face: Face, value?: string): JSX.Element => (
+    <Control label={label} value={value} onPress={() => props.onOpen(face)} />
+  );
   return (
     <CirclePage
       wide
       back={start.title}
       onBack={() => props.onBack()}
-      words={<Words headline={words.title} />}
+      words={
+        <Words headline={words.title} detail={empty()}>
+          <div class="circle-grid circle-top" role="group" aria-label={words.days}>
+            <For each={here()}>
+              {({ day, loaves }) =>
+                to(
+                  clock.date(day),
+                  { at: 'day', day },
+                  fill(words.loaves, shown({ loaves }, props.house.ways())),
+                )
+              }
+            </For>
+            <Show when={isMore() || page() > 0}>
+              <Control
+                label={isMore() ? words.laterDays : words.firstDays}
+                onPress={() => setPage(isMore() ? page() + 1 : 0)}
+              />
+            </Show>
+            {to(neighbourWords.title, { at: 'neighbours' })}
+            {to(standingWords.title, { at: 'standing' })}
+            {to(cupboard.title, { at: 'cupboard' })}
+          </div>
+        </Words>
+      }
+      slab={
+        <Slab
+          label={words.newOrder}
+          then={words.newOrderThen}
+          fresh="new order"
+          onPress={() => props.onOpen({ at: 'another day' })}
+        />
+      }
       controls={
         <>
-          <Control
-            label={neighbourWords.title}
-            onPress={() => props.onOpen({ at: 'neighbours' })}
-          />
-          <Control label={orderPage.otherDay} onPress={() => props.onOpen({ at: 'another day' })} />
-          <Control label={standingWords.title} onPress={() => props.onOpen({ at: 'standing' })} />
-          <Control label={cupboard.title} onPress={() => props.onOpen({ at: 'cupboard' })} />
+          <Control label={start.title} onPress={() => props.onBack()} />
+          <TakeBack house={props.house} circle={props.circle} />
         </>
       }
     />

@@ -1,15 +1,17 @@
 import type { JSX } from 'solid-js';
-import { cleanName, NAME_LETTERS } from '../../core/circle/name.ts';
+import { NAME_LETTERS } from '../../core/circle/name.ts';
+import { ownName } from '../../core/circle/neighbours.ts';
 import { put } from '../../core/circle/row.ts';
 import { neighbourWords } from '../../core/speech/en/circle.ts';
 import type { FaceProps } from './face.ts';
+import { alreadyTold } from './NeighbourFace.tsx';
 import { TextFace } from './TextFace.tsx';
 import { written } from './written.ts';
 
 /** Somebody more who has bread. */
 export function NewNeighbour(props: FaceProps): JSX.Element {
   const add = async (typed: string): Promise<void> => {
-    const name = cleanName(typed);
+    const name = ownName(props.circle.circle(), typed);
     if (name === '') return;
     const thing = { id: props.circle.freshId(), name, watch: [] };
     const deed = props.circle.write({ puts: [put('neighbours', thing)] });
@@ -24,6 +26,7 @@ export function NewNeighbour(props: FaceProps): JSX.Element {
       most={NAME_LETTERS}
       blank={false}
       back={neighbourWords.title}
+      care={(typed) => alreadyTold(props, typed, null)}
       onTake={(name) => void add(name)}
       onBack={() => props.onBack()}
     />

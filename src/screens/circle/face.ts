@@ -7,6 +7,7 @@ export type Face =
   | { readonly at: 'home' }
   | { readonly at: 'neighbours' }
   | { readonly at: 'new neighbour' }
+  | { readonly at: 'neighbour'; readonly id: string }
   | DayOpened
   | { readonly at: 'standing' }
   | { readonly at: 'another day' }

@@ -1,6 +1,7 @@
 import { BAKE_PAGES } from './bake-pages.ts';
 import { BOOK_PAGES } from './book-pages.ts';
 import { BOWL_PAGES } from './bowl-pages.ts';
+import { CIRCLE_PAGES } from './circle-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
 import type { PageStep } from './page-step.ts';
@@ -9,7 +10,7 @@ import { SHARE_PAGES } from './share-pages.ts';
 import { STARTER_PAGES } from './starter-pages.ts';
 
 /** The files of tests/browser/looks that look at lists, each short enough to share its time with another. */
-export const LOOK_FILES = ['first', 'bake', 'day', 'book'] as const;
+export const LOOK_FILES = ['first', 'bake', 'day', 'book', 'circle'] as const;
 export type LookFile = (typeof LOOK_FILES)[number];
 
 /** Pages that are come to one after the other in one sitting. */
@@ -30,6 +31,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'bowls', file: 'bake', pages: BOWL_PAGES },
   { name: 'day', file: 'day', pages: DAY_PAGES },
   { name: 'book', file: 'book', pages: BOOK_PAGES },
+  { name: 'circle', file: 'circle', pages: CIRCLE_PAGES },
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },
