@@ -58,6 +58,16 @@ const bowlsOf = (batches: readonly OvenBatch[], bowls: Equipment['bowls']): numb
     0,
   );
 
+/** What batches use of a day: minutes of the oven, places in the fridge, bowls. */
+export const usedOf = (
+  batches: readonly OvenBatch[],
+  { bowls }: Pick<DayHas, 'bowls'>,
+): Readonly<Record<Exclude<Bound, 'pots'>, number>> => ({
+  oven: bakingMinutes(batches),
+  fridge: cold(batches),
+  bowls: bowlsOf(batches, bowls),
+});
+
 /** What of a day these batches run past, in the order of BOUNDS; none where all of them fit. */
 export function over(batches: readonly OvenBatch[], has: DayHas): readonly Bound[] {
   const some = batches.filter(({ count }) => count > 0);

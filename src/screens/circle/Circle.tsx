@@ -15,6 +15,9 @@ import { AnotherDay } from './orders/AnotherDay.tsx';
 import { DayOrders } from './orders/DayOrders.tsx';
 import { DayTurns } from './orders/DayTurns.tsx';
 import { StandingFaces } from './orders/StandingFaces.tsx';
+import { HoursFace } from './oven/HoursFace.tsx';
+import { roomSays } from './oven/room-says.ts';
+import { RoomFace } from './oven/RoomFace.tsx';
 
 const Cupboard = lazy(() => import('./cupboard/Cupboard.tsx'));
 const ShoppingFor = lazy(() => import('./cupboard/ShoppingFor.tsx'));
@@ -91,6 +94,7 @@ export default function Circle(props: {
                   day={day}
                   order={order}
                   scope={scope}
+                  cap={roomSays(props.house, its())}
                   turns={<DayTurns day={day} onOpen={onOpen} />}
                 />
               )}
@@ -100,6 +104,12 @@ export default function Circle(props: {
             </Match>
             <Match when={at('another day')}>
               <AnotherDay {...each()} />
+            </Match>
+            <Match when={at('room')}>
+              {(face) => <RoomFace {...each()} day={face().day} back={face().from} />}
+            </Match>
+            <Match when={at('oven hours')}>
+              {(face) => <HoursFace {...each()} back={face().from} />}
             </Match>
           </Switch>
         );

@@ -13,7 +13,10 @@ export type Face =
   | { readonly at: 'another day' }
   | { readonly at: 'cupboard' }
   /** `day`: for its orders alone; null: for all that are ahead. */
-  | { readonly at: 'shopping'; readonly day: DayKey | null };
+  | { readonly at: 'shopping'; readonly day: DayKey | null }
+  /** `from`: the page that is one press back. */
+  | { readonly at: 'room'; readonly day: DayKey; readonly from: string }
+  | { readonly at: 'oven hours'; readonly from: string };
 
 /** A bake day; or at once one order of it. */
 export interface DayOpened {

@@ -1,0 +1,93 @@
+import { dayRoom, type RoomAsk } from '../../../core/circle/day-room.ts';
+import type { Order } from '../../../core/circle/circle.ts';
+import { bakingMinutes, coolAfter, ovenDay } from '../../../core/circle/oven-day.ts';
+import { ovenBatches, type OvenBatch } from '../../../core/circle/oven-batch.ts';
+import { tooEarly } from '../../../core/circle/would-take.ts';
+import { loadsPage } from '../../../core/speech/en/circle-oven.ts';
+import { shown } from '../../../core/speech/facts.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import { showLength } from '../../../core/speech/lengths.ts';
+import type { Clock } from '../../../core/speech/show-time.ts';
+import { tellMinute } from '../../../core/speech/tell-room.ts';
+import { showWeight } from '../../../core/speech/weights.ts';
+import { MINUTE, type Units } from '../../../core/units.ts';
+
+/** One load on the page; `fetch` beside the last one of its bread. */
+export interface LoadShown {
+  readonly in: string;
+  readonly out: string;
+  readonly what: string;
+  readonly fetch: string;
+}
+
+export interface LoadsShown {
+  readonly detail: string;
+  readonly loads: readonly LoadShown[];
+  /** What is told besides: hours that end before, loads that are not shown, orders fetched early. */
+  readonly told: readonly string[];
+}
+
+/** Loads on a page: more are no home oven's day. Judgement. */
+const MOST = 60;
+
+/** Whether an order is fetched before its bread of that day is cool. */
+function isEarly(ask: RoomAsk, { at, lines }: Order, taken: readonly OvenBatch[]): boolean {
+  const from = ask.circle.ways.oven?.from;
+  if (at === null || from === undefined) return false;
+  const asked = lines.flatMap((line) =>
+    ovenBatches([line], ask.breads, ask.kitchen, ask.weighIns).batches.map((batch) => ({
+      ...batch,
+      sliced: line.cut,
+    })),
+  );
+  const after = coolAfter(taken, asked);
+  return (
+    after !== null &&
+    tooEarly(at, { warmUntil: from + after.warm, coolAt: from + after.cool }) !== null
+  );
+}
+
+/** The loads of a day in order, with hours where the oven's are said. */
+export function loadsShown(ask: RoomAsk, units: Units, clock: Clock): LoadsShown {
+  const { taken, has, from, orders } = dayRoom(ask);
+  const bakes = taken.filter(({ places }) => places > 0);
+  if (bakes.length === 0) return { detail: loadsPage.none, loads: [], told: [] };
+  const day = ovenDay(bakes, (from ?? 0) * MINUTE);
+  if (from === null) {
+    const count = shown({ loaves: bakes.reduce((sum, one) => sum + one.count, 0) })['loaves']!;
+    const time = showLength(bakingMinutes(bakes));
+    return { detail: fill(loadsPage.noHours, { count, time }), loads: [], told: [] };
+  }
+  const time = (at: number): string => tellMinute(ask.day, at / MINUTE, clock);
+  const name = (bread: string, grams: number): string => {
+    const formula = ask.breads.find(({ id }) => id === bread);
+    const its = formula?.name ?? '';
+    if (formula?.piece === grams) return its;
+    return fill(loadsPage.size, { name: its, grams: showWeight(grams, units) });
+  };
+  const loads = day.loads.slice(0, MOST).map((load, i): LoadShown => {
+    const { bread, grams, count } = load;
+    const next = day.loads[i + 1];
+    const isLast = next?.bread !== bread || next.grams !== grams;
+    const out = day.breads.find((one) => one.bread === bread && one.grams === grams);
+    return {
+      in: time(load.from),
+      out: time(load.out),
+      what: fill(loadsPage.load, { count, name: name(bread, grams) }),
+      fetch: isLast && out ? time(out.coolAt) : '',
+    };
+  });
+  const early = orders.filter((order) => isEarly(ask, order, bakes)).length;
+  const past = has.oven !== null && bakingMinutes(bakes) > has.oven;
+  return {
+    detail: fill(loadsPage.detail, { until: time(day.lastOut!), time: time(day.coolAt!) }),
+    loads,
+    told: [
+      ...(past ? [fill(loadsPage.past, { until: time((from + has.oven) * MINUTE) })] : []),
+      ...(early > 0 ? [fill(loadsPage.early, { count: early })] : []),
+      ...(day.loads.length > MOST
+        ? [fill(loadsPage.more, { count: day.loads.length - MOST })]
+        : []),
+    ],
+  };
+}
