@@ -7,7 +7,7 @@ import type { Instant } from '../core/units.ts';
 import { bakeName } from './bake-name.ts';
 import { bakeOf, focusOn } from './focus.ts';
 import { benches } from './oven-left.ts';
-import { nameOf } from './stage-names.ts';
+import { nameIn } from './stage-names.ts';
 
 /** A running bake, or one that left the oven hot, beside the one on show. */
 export interface Other {
@@ -30,7 +30,7 @@ const otherOf = (
 ): Omit<Other, 'id' | 'mark' | 'name'> & { readonly hot: boolean } => {
   const { who, machine } = focusOn(kitchen, id)!;
   const at = stageOf(machine);
-  const stage = nameOf(who, at);
+  const stage = nameIn(kitchen, who, at);
   const { call, waits } = metaOf(machine);
   const none = { stage, at: null, late: false, hot: false };
   // The oven is at another's loaf: this one's turn comes after.

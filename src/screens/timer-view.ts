@@ -7,6 +7,7 @@ import { starterWords } from '../core/speech/en/starter.ts';
 import { timer as words, timerWords, type TimerWords } from '../core/speech/en/timers.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Instant } from '../core/units.ts';
+import { heatsIn } from './heats-in.ts';
 import { potSaid } from './pot-of.ts';
 import { subjectOf } from './call-subject.ts';
 import { placedName } from './stage-names.ts';
@@ -62,7 +63,7 @@ export const aboutOf = (kitchen: Kitchen, call: Pick<Call, 'who' | 'stage'>): st
 
 /** The short name of what calls: a step's, a task's, a timer's or the starter's. */
 export const calledOf = (kitchen: Kitchen, call: Pick<Call, 'who' | 'stage'>): string =>
-  wordsOfCall(kitchen, call)?.name ?? placedName(call.who, call.stage);
+  wordsOfCall(kitchen, call)?.name ?? placedName(call.who, call.stage, heatsIn(kitchen, call.who));
 
 /** What is said as a timer ends, caution included; null for one that was stopped meanwhile. */
 export function timerSaid(kitchen: Kitchen, id: string): string | null {

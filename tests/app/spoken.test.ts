@@ -7,6 +7,8 @@ import { waitFor } from '../../src/core/day/waits.ts';
 import { layClips } from '../../src/core/speech/clips.ts';
 import { bare } from '../../src/core/speech/own-words.ts';
 import { isPaced, rateOf } from '../../src/core/speech/pace.ts';
+import { several } from '../../src/core/speech/en/several.ts';
+import { fill } from '../../src/core/speech/fill.ts';
 import { utterancesOf } from '../../src/core/speech/utterances.ts';
 import { showTime } from '../../src/core/speech/show-time.ts';
 import { EQUIPMENT, type Equipment } from '../../src/core/kitchen/equipment.ts';
@@ -16,7 +18,9 @@ import { focusOn } from '../../src/screens/focus.ts';
 import { withTarget } from '../../src/screens/bench/measured-view.ts';
 import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView } from '../../src/screens/bench/view.ts';
-import { sayFor } from '../../src/screens/bake-name.ts';
+import { longerWords } from '../../src/screens/bench/longer.ts';
+import { bakeSaid, sayFor } from '../../src/screens/bake-name.ts';
+import { nameIn } from '../../src/screens/stage-names.ts';
 import type { Ways } from '../../src/screens/house.ts';
 import { asSpoken, clipIndex } from '../core/speech/support/as-spoken.ts';
 import { Hand } from '../machines/support/hand.ts';
@@ -51,6 +55,9 @@ const POOR: Equipment = {
 /** What would end the bake at its levain. */
 const ENDS = /pinkOrMould/;
 
+/** What only a pot has. */
+const POT = /\b(pots?|lids?)\b/i;
+
 /** Numbers without order that come out alike every time: a tile instead of the slab, now and then. */
 const chance = (seed: number) => {
   let state = seed;
@@ -75,6 +82,12 @@ function saidIn(recipe: Recipe, ways: (typeof WAYS)[number], seed: number, two: 
       words && said.push({ at: `${view.who} ${view.stage} ${view.task ?? ''}`, words });
     add(sayFor(hand.kitchen, 'a', [view.closing, view.spoken].filter(Boolean).join(' '), hour));
     add(view.care);
+    // What a pedal comes to is said as it is chosen.
+    for (const { label } of [view.slab, ...view.tiles]) add(label);
+    // What is asked for: how much longer, and where another bake stands.
+    add(longerWords({ now: () => hand.now, hour }, view));
+    const stage = nameIn(hand.kitchen, view.who, view.stage);
+    add(fill(several.moved, { bake: bakeSaid(hand.kitchen, 'a', hour), stage }));
     for (const say of hand.says.splice(0)) add(speakOf(say, hand.kitchen, hour, ways, equipment));
     const before = hand.records.length;
     const deadline = hand.deadline(view.who);
@@ -121,6 +134,9 @@ describe.each(RECIPES)('all that is said in a bake of %s', (_, recipe) => {
     expect(said.filter(({ words }) => words.includes('List complete.')).length).toBeGreaterThan(1);
     for (const { at, words } of said) {
       expect(words, at).not.toMatch(/[{}]|undefined|NaN/);
+      // No pot is spoken of where loaves bake on a stone or in tins.
+      const { vessel } = recipe.process;
+      if (vessel !== 'pot' && /^(oven|lane)/.test(at)) expect(words, at).not.toMatch(POT);
       expect(missingIn(words, own), `${at}: ${words}`).toEqual([]);
       for (const pace of ['grown', 'small'] as const)
         for (const utterance of utterancesOf(words, pace)) {

@@ -58,6 +58,27 @@ describe('a task that calls', () => {
     expect(see(hand).task).toBe('toast');
   });
 
+  it('has what spoils made ready before the shaping, and put back where it is cold', () => {
+    const called = (keeps: 'shelf' | 'perishable') => {
+      const hand = new Hand({ wait: waitFor });
+      const recipe: Recipe = {
+        ...TIN,
+        formula: { ...TIN.formula, fillings: [{ ...first!, keeps, prepare: ['cut'] }] },
+        process: { ...TIN.process, touches: [] },
+      };
+      hand.start('a', 'bulk.proving', ['a1'], recipe);
+      // 25 min before it goes in: the look at the dough, and the bench rest of 20 behind it.
+      hand.turnTo(hand.deadline('a')! - 5 * MINUTE);
+      for (let left = see(hand); left.task?.startsWith('rise'); left = see(hand))
+        hand.do(left.tiles[0]!.deed);
+      return see(hand);
+    };
+    const [figs, spoils] = [called('shelf'), called('perishable')];
+    expect([figs.task, spoils.task]).toEqual(['cut', 'cut']);
+    expect(figs.care).toBe(tasks.cut.care);
+    expect(spoils.care).toBe(`${tasks.cut.care} What spoils goes straight back into the fridge.`);
+  });
+
   it('takes one loaf out of the fridge for a pot, the next load for a stone', () => {
     const called = (recipe: Recipe, lanes: string[]) => {
       const hand = new Hand({ wait: waitFor });

@@ -21,22 +21,29 @@ const START = [
   /^live\.today\.said\./,
   /^kitchen\.night\.(plug|phone)$/,
   /^trouble\.trouble\.(pressRefused|nothingToTakeBack)$/,
-  // A pedal's next answer is said as it is chosen.
+  // What a pedal comes to is said as it is chosen: every press of an act, below too.
   /^pedal\.pedal\.byHand$/,
   /^controls\.controls\./,
   /^(read|before)\..*\.label$/,
+  /^(read|levain|feed|left)\..*\.slab$/,
+  /^left\.clockAsk\.press$/,
+  /^verdicts\.verdicts\.levain\.acts\..*\.label$/,
   /^signs\.levainSigns\..*\.label$/,
 ];
 
 const DOUGH = [
   /^(mix|bulk|shape|weigh)\..*\.(spoken|care)$/,
   /^weigh\.weighRough$/,
+  /^(mix|bulk|shape|weigh)\..*\.slab$/,
+  /^verdicts\.verdicts\.bulk\.(despite$|acts\..*\.label$)/,
+  /^tasks\.(tasks\..*\.done|taskPress\.leave)$/,
   /^bulk\.fillingSlows$/,
   /^bowls\.(bowlClock\.later|bowlWeigh\.(spoken|more))$/,
   /^doubts\.warmPlace$/,
   /^signs\.bulkSigns\..*\.(ask|label)$/,
   /^verdicts\.(verdicts\.bulk\.because\.|readyForCold)/,
   /^tasks\.tasks\..*\.(headline|detail|care)$/,
+  /^tasks\.spoilsToo$/,
   /^water\.water\.(spoken|moved|ice|hot|warmer|cooler)$/,
   /^water\.water\.guess\./,
   /^water\.mixTaught\./,
@@ -50,15 +57,19 @@ const DOUGH = [
 
 const PROOF = [
   /^proof\..*\.(spoken|care)$/,
+  /^proof\..*\.slab$/,
+  /^verdicts\.(verdicts\.(loaf|warm|poke)\.(despite$|acts\..*\.label$)|moreActs\..*\.label$)/,
   /^signs\.(loafSigns|pokeSigns|warmSigns|crustSigns)\..*\.(ask|label)$/,
   /^crust\.crust\.(because|stays|more|asks)\./,
   /^door\.doorBecause\./,
   /^verdicts\.(verdicts\.(loaf|warm|poke)\.because\.|standOut(Because|For)|standOnFor)/,
-  /^names\.(bakeNames|ovenNames)\./,
+  /^names\.(bakeNames|ovenNames|ovenNamesIn)\./,
 ];
 
 const OVEN = [
-  /^(oven|oven-many|oven-rack|oven-stone|oven-tin|cool)\..*\.(spoken|care)$/,
+  /^(oven|oven-many|oven-rack|oven-stone|oven-tin|oven-tray|cool)\..*\.(spoken|care)$/,
+  /^(oven|oven-many|oven-rack|oven-stone|oven-tin|oven-tray|cool)\..*\.slab$/,
+  /^(crust\.crustActs|door\.doorWords|note\.(notes|noNote))\b.*\.?label$/,
   /^gate\.gate\.(spoken|bothHands)$/,
   /^calls\.calls\.(look|act|hot|lid|then|both|also|alsoLook|reminder|snooze)$/,
   /^calls\.calls\.(snoozesLeft|putOff)\./,

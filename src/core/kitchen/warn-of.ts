@@ -115,7 +115,12 @@ const oven = ({ process }: Recipe, equipment: Equipment): readonly Notice[] => {
     ...cracks(process, equipment),
     ...(short === null ? [] : [short]),
     ...(process.vessel !== 'tin' && Math.abs(off) >= DIAL_OFF
-      ? [{ key: 'ovenDial', values: { dial: POT_HEAT - off } }]
+      ? [
+          {
+            key: process.vessel === 'stone' ? 'ovenDialStone' : 'ovenDial',
+            values: { dial: POT_HEAT - off },
+          },
+        ]
       : []),
     ...(preheat !== null && preheat > process.preheat
       ? [{ key: 'ovenSlow', values: { got: preheat } }]

@@ -32,6 +32,7 @@ const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = 
   bakeHeatShort: showHeat,
   preheatShort: showHeat,
   ovenDial: showHeat,
+  ovenDialStone: showHeat,
   parchmentLow: showHeat,
 };
 

@@ -28,7 +28,7 @@ import { isLong, stepsOf, tickOf } from './steps.ts';
 import { makeBeside } from './beside.ts';
 import { keepHalfTaken } from './half-taken.ts';
 import { OtherBakes } from '../OtherBakes.tsx';
-import { nameOf } from '../stage-names.ts';
+import { nameIn } from '../stage-names.ts';
 import { asksList, benchView, type BenchView } from './view.ts';
 
 const MoreSheet = lazy(() => import('./MoreSheet.tsx'));
@@ -127,6 +127,7 @@ export default function Bench(props: BenchProps): JSX.Element {
   const taking = () => ({ ...reading(), bake: view()?.bake ?? props.bake, page: keyed()! });
   const target = () => (mode() === 'act' && ringing() === null ? view()?.target : null);
   const tick = createMemo(() => tickOf(steps(), view()?.stage ?? ''));
+  const name = (at: BenchView): string => nameIn(house.kitchen(), at.who, at.stage);
 
   return (
     <Show when={view()} fallback={<OverFace {...props} />}>
@@ -142,8 +143,8 @@ export default function Bench(props: BenchProps): JSX.Element {
                   step: tick() + 1,
                   steps: steps().length,
                   name: beside.heats()
-                    ? fill(bench.edgeOven, { name: nameOf(shown().who, shown().stage) })
-                    : nameOf(shown().who, shown().stage),
+                    ? fill(bench.edgeOven, { name: name(shown()) })
+                    : name(shown()),
                 })}
                 ticks={ticks()}
                 at={tick()}

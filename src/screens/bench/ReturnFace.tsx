@@ -4,6 +4,7 @@ import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE } from '../../core/units.ts';
 import { ReturnCard } from '../../parts/ReturnCard.tsx';
+import { heatsIn } from '../heats-in.ts';
 import type { House } from '../house.ts';
 import { placedName } from '../stage-names.ts';
 import { calledOf } from '../timer-view.ts';
@@ -17,7 +18,7 @@ const linesOf = (house: House, view: BenchView): readonly string[] => {
     .attention.context.calls.filter(({ quiet }) => !quiet)
     .toSorted((a, b) => a.since - b.since)[0];
   const last = lastDone(house.records(), house.kitchen().starts);
-  const name = placedName(view.who, view.stage);
+  const name = placedName(view.who, view.stage, heatsIn(house.kitchen(), view.who));
   return [
     late
       ? fill(
@@ -29,7 +30,10 @@ const linesOf = (house: House, view: BenchView): readonly string[] => {
         )
       : returnCard.nothingOverdue,
     last
-      ? fill(returnCard.last, { name: placedName(last.who, last.stage), time: house.hour(last.at) })
+      ? fill(returnCard.last, {
+          name: placedName(last.who, last.stage, last.heats),
+          time: house.hour(last.at),
+        })
       : returnCard.nothingDone,
     view.deadline === null
       ? fill(returnCard.nextNow, { name })

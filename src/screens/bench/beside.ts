@@ -10,7 +10,7 @@ import type { House } from '../house.ts';
 import { leapIsBeside } from '../leap-due.ts';
 import { othersOf, type Other } from '../others.ts';
 import { starterIsBeside } from '../starter-due.ts';
-import { nameOf } from '../stage-names.ts';
+import { nameIn } from '../stage-names.ts';
 import { ovenAhead, stepsOf, tickOf } from './steps.ts';
 
 export interface Beside {
@@ -67,7 +67,7 @@ export function makeBeside(
       onBake(id);
       const at = focusOn(house.kitchen(), id);
       if (at === null) return;
-      const stage = nameOf(at.who, stageOf(at.machine));
+      const stage = nameIn(house.kitchen(), at.who, stageOf(at.machine));
       house.say(fill(several.moved, { bake: bakeSaid(house.kitchen(), id, hour), stage }));
     },
   };

@@ -7,12 +7,15 @@ import { settle } from '../../../machines/kitchen/settle.ts';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { LogRecord } from '../../core/records/record.ts';
 import type { Instant } from '../../core/units.ts';
+import { heatsIn, type Heats } from '../heats-in.ts';
 
 /** The stage that the last standing press was made at, and when; null before the first one. */
 export interface LastDone {
   readonly who: string;
   readonly stage: string;
   readonly at: Instant;
+  /** What the oven was made ready for by then. */
+  readonly heats: Heats;
 }
 
 /**
@@ -33,5 +36,7 @@ export function lastDone(
   const stood = settle(kitchenAt(before.position, starts, MACHINES), MACHINES).kitchen;
   const { kitchen } = advance(stood, MACHINES, fact.at);
   const machine = machineOf(kitchen, fact.who);
-  return machine ? { who: fact.who, stage: stageOf(machine), at: fact.at } : null;
+  if (machine === undefined) return null;
+  const { who, at } = fact;
+  return { who, stage: stageOf(machine), at, heats: heatsIn(kitchen, who) };
 }

@@ -1,7 +1,9 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { openTasks } from '../../../machines/kitchen/open-tasks.ts';
+import { prepareOf } from '../../core/formula/prepare-of.ts';
+import type { Recipe } from '../../core/formula/recipe.ts';
 import { asksRise, TASKS, type Task } from '../../core/records/task.ts';
-import { fetchLast, fetchLoad, taskPress, tasks } from '../../core/speech/en/tasks.ts';
+import { fetchLast, fetchLoad, spoilsToo, taskPress, tasks } from '../../core/speech/en/tasks.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import type { Focus } from '../focus.ts';
@@ -29,6 +31,14 @@ const done = (who: string, task: Task, value?: string): Press['deed'] => ({
   ...(value === undefined ? {} : { value }),
 });
 
+/** What may not stand long is made ready like the rest, but waits where it is cold. */
+const careOf = ({ formula }: Recipe, task: Task): string | null => {
+  const spoils = formula.fillings.some(
+    (filling) => filling.keeps === 'perishable' && prepareOf(filling).some((how) => how === task),
+  );
+  return [tasks[task].care, spoils && spoilsToo].filter(Boolean).join(' ') || null;
+};
+
 /** A task's own act on the bench, and since when it has called. */
 export interface TaskAct extends Asked {
   readonly task: Task;
@@ -52,7 +62,7 @@ export function taskView(kitchen: Kitchen, focus: Focus, equipment: Equipment): 
     since: called ?? at,
     headline,
     detail: last ? fetchLast : words.detail,
-    care: words.care ?? null,
+    care: careOf(focus.bake.context.recipe, task),
     spoken: last ? `${said}.` : `${said}. ${words.detail}`,
     // What is asked is answered by a reading, which closes it.
     slab: asksRise(task)

@@ -101,6 +101,9 @@ describe('what the kitchen cannot do', () => {
     expect(tellNotice(told!, CELSIUS)).toBe('Your dial is off. For the pot, set it to 275 °C.');
     expect(tellNotice(told!, { heat: 'F', weight: 'oz' })).toContain('527 °F');
     expect(keys('turnOn', { oven: { ...EQUIPMENT.oven, atDial: 226 } })).toEqual([]);
+    // No pot is spoken of where it is a stone that heats.
+    const off = { oven: { ...EQUIPMENT.oven, atDial: 215 } };
+    expect(keys('turnOn', off, 2, 'olive-seed')).toEqual(['ovenDialStone']);
   });
 
   it('tells of an oven that bakes but does not heat as hot, by what is baked in', () => {

@@ -8,7 +8,7 @@ import { longerWords } from '../../../src/screens/bench/longer.ts';
 import { benchView } from '../../../src/screens/bench/view.ts';
 import { othersOf } from '../../../src/screens/others.ts';
 import { focusOn } from '../../../src/screens/focus.ts';
-import { placedName } from '../../../src/screens/stage-names.ts';
+import { nameIn, placedName } from '../../../src/screens/stage-names.ts';
 import { clipIndex } from '../../core/speech/support/as-spoken.ts';
 import { Hand } from '../../machines/support/hand.ts';
 import { walkTo } from '../../machines/support/onward.ts';
@@ -89,12 +89,12 @@ describe('the time until it is hot', () => {
   });
 
   it('is told with its name, in words that have their clips', () => {
-    expect(heats(STONE, kitchen(1)).said).toMatch(/ to go\. .+ is when the stone is hot\.$/);
-    expect(heats(tin, kitchen(1)).said).toMatch(/ to go\. .+ is when the oven is hot\.$/);
-    for (const recipe of [RECIPE, STONE, tin]) {
-      const { said } = heats(recipe, kitchen(1));
-      expect(layClips(said, (id) => clipIndex.has(id)).missing, said).toEqual([]);
-    }
+    for (const recipe of [RECIPE, STONE, tin])
+      for (const pots of [1, 2]) {
+        const { shown, said } = heats(recipe, kitchen(pots));
+        expect(said).toMatch(new RegExp(` ${shown}\\.$`));
+        expect(layClips(said, (id) => clipIndex.has(id)).missing, said).toEqual([]);
+      }
   });
 
   it('is no pot’s beside another bake’s name', () => {
@@ -116,6 +116,52 @@ describe('the name of what calls, or comes next', () => {
     expect(placedName('lane.pot', 'lift')).toBe('Lift the lid');
     expect(placedName('oven', 'poke')).toBe('Check the loaf');
     expect(placedName('a', 'bulk.fold')).toBe('Fold');
+  });
+});
+
+describe('the name of a step', () => {
+  const tin = { ...RECIPE, process: { ...RECIPE.process, vessel: 'tin' as const, lidded: 0 } };
+  /** From the oven going on to the crust, as another bench and the return card name them. */
+  const names = (recipe: Recipe, pots: number): readonly string[] => {
+    const hand = new Hand({ wait: waitFor });
+    hand.start('a', 'oven.queued', ['a1', 'a2', 'a3', 'a4'], recipe);
+    const at = (stage: string): string => {
+      const { who } = focusOn(hand.kitchen, 'a')!;
+      expect(see(hand, kitchen(pots)).stage).toBe(stage);
+      return nameIn(hand.kitchen, who, stage);
+    };
+    hand.do(see(hand, kitchen(pots)).slab.deed!);
+    const heats = at('preheating');
+    walkTo(hand, 'oven', 'load');
+    const loads = at('load');
+    hand.do(see(hand, kitchen(pots)).slab.deed!);
+    const lane = Object.keys(hand.kitchen.lanes)[0]!;
+    walkTo(hand, lane, 'open');
+    const colours = nameIn(hand.kitchen, lane, 'open');
+    walkTo(hand, lane, 'recover');
+    return [heats, loads, colours, nameIn(hand.kitchen, lane, 'recover')];
+  };
+
+  it('speaks of what heats, is loaded and is open there', () => {
+    expect(names(RECIPE, 1)).toEqual([
+      'Pot heats up',
+      'Load the pot',
+      'Lid off',
+      'Pot heats up again',
+    ]);
+    expect(names(RECIPE, 2)[0]).toBe('Pots heat up');
+    expect(names(STONE, 1)).toEqual([
+      'Stone heats up',
+      'Load the stone',
+      'Crust colours',
+      'Stone heats up again',
+    ]);
+    expect(names(tin, 1)).toEqual([
+      'Oven heats up',
+      'Load the tins',
+      'Crust colours',
+      'Oven heats up again',
+    ]);
   });
 });
 

@@ -12,6 +12,7 @@ export const kitchenWarnings = {
   coldAsk: 'Cold dough can chip hot enamel: ask its maker first.',
   potSmallHere: 'This pot is too small for the loaf. Use another.',
   ovenDial: 'Your dial is off. For the pot, set it to {dial}.',
+  ovenDialStone: 'Your dial is off. For the stone, set it to {dial}.',
   ovenSlow: 'Your oven takes {got} min. Wait that long, past the call.',
   knobPlastic: 'A lid knob here is plastic. Take it off cold.',
   parchmentLow: 'Your parchment takes only {got}. Leave it out.',

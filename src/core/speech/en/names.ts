@@ -67,6 +67,25 @@ export const ovenNames: Readonly<Record<OvenStage, string>> = {
   turnOff: 'Turn it off',
 };
 
+/** What the steps are called otherwise where no single pot heats: the screen tells them so, and the voice. */
+export const ovenNamesIn = {
+  pots: { preheating: 'Pots heat up' },
+  stone: {
+    preheating: 'Stone heats up',
+    load: 'Load the stone',
+    open: 'Crust colours',
+    recover: 'Stone heats up again',
+  },
+  tin: {
+    preheating: 'Oven heats up',
+    load: 'Load the tins',
+    open: 'Crust colours',
+    recover: 'Oven heats up again',
+  },
+  tray: { open: 'Crust colours' },
+  rack: { open: 'Crust colours' },
+} as const satisfies Readonly<Record<string, Readonly<Partial<Record<OvenStage, string>>>>>;
+
 /** Parts of a bake, before the point of its stage. */
 export const partNames = {
   read: 'Read',

@@ -47,6 +47,7 @@ export const potsWords: Readonly<Partial<Record<OvenStage, Partial<StageWords>>>
   },
   preheating: {
     headline: 'Let the pots get hot',
+    spoken: '{time} is when the pots are hot. Loaves stay where they are.',
   },
   turnOff: {
     detail: 'The pots stay inside to cool.',

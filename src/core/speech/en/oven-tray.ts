@@ -11,6 +11,6 @@ export const trayWords: Readonly<Partial<Record<LaneStage, Partial<StageWords>>>
   unload: {
     headline: 'Take the flat bread out',
     detail: 'Tray down first. Then the bread to the rack.',
-    spoken: 'Take the loaf out, straight to the rack. Children, stand back.',
+    spoken: 'Take the flat bread out, tray down first. Children, stand back.',
   },
 };

@@ -55,18 +55,17 @@ export const countdown: Readonly<
   hotPots: {
     to: 'until the pots are hot',
     past: 'past hot',
-    ask: '{minutes} until the pot is hot.',
+    ask: '{minutes} until the pots are hot.',
   },
-  // Said as it was when it began to heat: of words that have their clips.
   hotStone: {
     to: 'until the stone is hot',
     past: 'past hot',
-    ask: '{minutes} to go. {time} is when the stone is hot.',
+    ask: '{minutes} until the stone is hot.',
   },
   hotOven: {
     to: 'until the oven is hot',
     past: 'past hot',
-    ask: '{minutes} to go. {time} is when the oven is hot.',
+    ask: '{minutes} until the oven is hot.',
   },
   poke: { to: 'to the next check', past: 'past the check', ask: '{minutes} to the next check.' },
   lid: { to: 'until the lid comes off', past: 'past the lid', ask: '{minutes} until lid off.' },

@@ -28,6 +28,9 @@ export const fetchLoad = {
 /** Shown of `fetch` where what is fetched is all that waits; nothing more is said. */
 export const fetchLast = 'No other loaf waits for the oven.';
 
+/** Beside a filling's task, where what is made ready may not stand about: it goes in cold, at the shaping. */
+export const spoilsToo = 'What spoils goes straight back into the fridge.';
+
 export const tasks: Readonly<Record<Task, TaskWords>> = {
   rise45: HOW_FAR,
   rise70: HOW_FAR,
