@@ -6,6 +6,7 @@ import type { DayDraft } from '../day-draft.ts';
 import type { HouseCircle } from '../house-circle.ts';
 import type { House } from '../house.ts';
 import { CirclePage } from './CirclePage.tsx';
+import { DoughDay } from './dough/DoughDay.tsx';
 import type { Face, FaceProps } from './face.ts';
 import { HomeFace } from './HomeFace.tsx';
 import { NeighbourFace } from './NeighbourFace.tsx';
@@ -83,6 +84,11 @@ export default function Circle(props: {
             </Match>
             <Match when={at('cupboard')}>
               <Cupboard {...each()} />
+            </Match>
+            <Match when={at('dough')}>
+              {(its) => (
+                <DoughDay {...each()} day={its().day} onDay={(draft) => props.onDay(draft)} />
+              )}
             </Match>
             <Match when={at('shopping')}>
               {(its) => <ShoppingFor {...each()} day={its().day} />}

@@ -12,6 +12,7 @@ export type Face =
   | { readonly at: 'standing' }
   | { readonly at: 'another day' }
   | { readonly at: 'cupboard' }
+  | { readonly at: 'dough'; readonly day: DayKey }
   /** `day`: for its orders alone; null: for all that are ahead. */
   | { readonly at: 'shopping'; readonly day: DayKey | null }
   /** `from`: the page that is one press back. */

@@ -1,5 +1,6 @@
 import type { JSX } from 'solid-js';
 import type { DayKey } from '../../../core/circle/day-key.ts';
+import { doughPage } from '../../../core/speech/en/circle-dough.ts';
 import { roomPage } from '../../../core/speech/en/circle-oven.ts';
 import { shopping } from '../../../core/speech/en/cupboard.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
@@ -10,6 +11,10 @@ import type { FaceProps } from '../face.ts';
 export function DayTurns(props: Pick<FaceProps, 'onOpen'> & { readonly day: DayKey }): JSX.Element {
   return (
     <>
+      <Control
+        label={doughPage.title}
+        onPress={() => props.onOpen({ at: 'dough', day: props.day })}
+      />
       <Control
         label={shopping.title}
         onPress={() => props.onOpen({ at: 'shopping', day: props.day })}
