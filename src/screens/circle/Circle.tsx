@@ -21,6 +21,7 @@ import { roomSays } from './oven/room-says.ts';
 import { RoomFace } from './oven/RoomFace.tsx';
 
 const Cupboard = lazy(() => import('./cupboard/Cupboard.tsx'));
+const Labels = lazy(() => import('./labels/Labels.tsx'));
 const ShoppingFor = lazy(() => import('./cupboard/ShoppingFor.tsx'));
 
 /** Orders and those who have them. */
@@ -116,6 +117,9 @@ export default function Circle(props: {
             </Match>
             <Match when={at('oven hours')}>
               {(face) => <HoursFace {...each()} back={face().from} />}
+            </Match>
+            <Match when={at('labels')} keyed>
+              {({ day }) => <Labels {...each()} day={day} />}
             </Match>
           </Switch>
         );

@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { daysAhead } from '../../core/circle/orders.ts';
 import { circle as words, neighbourWords } from '../../core/speech/en/circle.ts';
 import { cupboard } from '../../core/speech/en/cupboard.ts';
+import { labelPage } from '../../core/speech/en/label.ts';
 import { standingWords } from '../../core/speech/en/orders.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { shown } from '../../core/speech/facts.ts';
@@ -60,6 +61,7 @@ export function HomeFace(props: FaceProps): JSX.Element {
             {to(neighbourWords.title, { at: 'neighbours' })}
             {to(standingWords.title, { at: 'standing' })}
             {to(cupboard.title, { at: 'cupboard' })}
+            {to(labelPage.title, { at: 'labels', day: null })}
           </div>
         </Words>
       }

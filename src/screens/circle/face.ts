@@ -15,6 +15,8 @@ export type Face =
   | { readonly at: 'dough'; readonly day: DayKey }
   /** `day`: for its orders alone; null: for all that are ahead. */
   | { readonly at: 'shopping'; readonly day: DayKey | null }
+  /** `day`: of its orders; null: asked first. */
+  | { readonly at: 'labels'; readonly day: DayKey | null }
   /** `from`: the page that is one press back. */
   | { readonly at: 'room'; readonly day: DayKey; readonly from: string }
   | { readonly at: 'oven hours'; readonly from: string };

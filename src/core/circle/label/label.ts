@@ -11,9 +11,6 @@ import { plainText } from './plain-text.ts';
 import type { Run } from './set-apart.ts';
 import { isKeptCold, wantingFor, type Wanting } from './wanting.ts';
 
-/** Days within which a filled loaf is eaten: its baker says how many. What may be said: judgement. */
-export const EAT_WITHIN = { least: 1, most: 7 } as const;
-
 /** What a label is made from. */
 export interface LabelAsk {
   readonly formula: Formula;

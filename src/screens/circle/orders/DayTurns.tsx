@@ -3,6 +3,7 @@ import type { DayKey } from '../../../core/circle/day-key.ts';
 import { doughPage } from '../../../core/speech/en/circle-dough.ts';
 import { roomPage } from '../../../core/speech/en/circle-oven.ts';
 import { shopping } from '../../../core/speech/en/cupboard.ts';
+import { labelPage } from '../../../core/speech/en/label.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
 import { Control } from '../../../parts/Control.tsx';
 import type { FaceProps } from '../face.ts';
@@ -22,6 +23,10 @@ export function DayTurns(props: Pick<FaceProps, 'onOpen'> & { readonly day: DayK
       <Control
         label={roomPage.title}
         onPress={() => props.onOpen({ at: 'room', day: props.day, from: showDay(props.day) })}
+      />
+      <Control
+        label={labelPage.title}
+        onPress={() => props.onOpen({ at: 'labels', day: props.day })}
       />
     </>
   );

@@ -1,0 +1,107 @@
+import { For, Show, type JSX } from 'solid-js';
+import { isKeptCold, type Wanting } from '../../../core/circle/label/wanting.ts';
+import { labelPage as words, wanting as asked } from '../../../core/speech/en/label.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import { Control } from '../../../parts/Control.tsx';
+import { Stepper } from '../../../parts/Stepper.tsx';
+import { Words } from '../../../parts/Words.tsx';
+import { CirclePage } from '../CirclePage.tsx';
+import { LabelCard } from './LabelCard.tsx';
+import type { Labels } from './labels.ts';
+import { MOST_LABELS, type LabelRow } from './rows.ts';
+import './Labels.css';
+
+/** Labels of one kind: as they will be printed and how many, or what is asked before there are any. */
+export function RowFace(props: {
+  readonly labels: Labels;
+  readonly row: LabelRow;
+  readonly onAnswer: (wanting: Wanting) => void;
+  readonly onParts: () => void;
+  readonly onBack: () => void;
+}): JSX.Element {
+  const made = () => props.labels.made(props.row);
+  const formula = () => props.labels.formula(props.row.bread);
+  const label = () => made()?.label ?? null;
+  const look = (): readonly string[] => {
+    const its = made();
+    return its?.label
+      ? its.look.map(({ name, allergens }) =>
+          fill(words.look, { name, allergens: allergens.join(', ') }),
+        )
+      : [];
+  };
+  const askName = ({ key, values }: Wanting): string =>
+    key === 'eatWithin' ? words.daysAsk : (values['name'] ?? '');
+  return (
+    <CirclePage
+      wide
+      back={words.print}
+      onBack={() => props.onBack()}
+      words={
+        <Show
+          when={label()}
+          fallback={
+            <Words headline={words.ask} detail={words.askDetail} care={words.rules}>
+              <div class="circle-grid circle-top">
+                <For each={made()?.wanting ?? []}>
+                  {(wanting) => (
+                    <Control
+                      label={askName(wanting)}
+                      value={
+                        wanting.key === 'eatWithin'
+                          ? undefined
+                          : fill(asked[wanting.key], wanting.values)
+                      }
+                      fresh={`${wanting.key} ${wanting.of?.id}`}
+                      onPress={() => props.onAnswer(wanting)}
+                    />
+                  )}
+                </For>
+              </div>
+            </Words>
+          }
+        >
+          {(its) => (
+            <Words
+              headline={formula()?.name ?? ''}
+              detail={words.rules}
+              care={isKeptCold(formula() ?? { fillings: [] }) ? words.cold : undefined}
+            >
+              <div class="label-row circle-top">
+                <Stepper
+                  label={words.howMany}
+                  value={props.labels.count(props.row)}
+                  least={0}
+                  most={MOST_LABELS}
+                  fewer={words.fewer}
+                  more={words.more}
+                  onChange={(count) => props.labels.setCount(props.row, count)}
+                />
+                <div class="label-shown">
+                  <Show when={look().length > 0}>
+                    <ul class="circle-told">
+                      <For each={look()}>{(line) => <li>{line}</li>}</For>
+                    </ul>
+                  </Show>
+                  <LabelCard label={its()} />
+                </div>
+              </div>
+            </Words>
+          )}
+        </Show>
+      }
+      controls={
+        <>
+          <Control label={words.answers} onPress={() => props.onParts()} />
+          <Show when={label() !== null && isKeptCold(formula() ?? { fillings: [] })}>
+            <Control
+              label={words.daysAsk}
+              fresh={words.daysAsk}
+              onPress={() => props.onAnswer({ key: 'eatWithin', of: null, values: {} })}
+            />
+          </Show>
+        </>
+      }
+    />
+  );
+}

@@ -1,0 +1,74 @@
+import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { daysAhead } from '../../../core/circle/orders.ts';
+import { circle } from '../../../core/speech/en/circle.ts';
+import { labelPage as words } from '../../../core/speech/en/label.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import { Control } from '../../../parts/Control.tsx';
+import { Words } from '../../../parts/Words.tsx';
+import type { HouseCircle } from '../../house-circle.ts';
+import type { House } from '../../house.ts';
+import { CirclePage } from '../CirclePage.tsx';
+import { dateShown, todayOf, weekdayShown } from '../today.ts';
+import type { LabelsFor } from './labels.ts';
+
+/** So many bake days at a time. */
+const AHEAD = 5;
+
+export const loavesShown = (count: number): string =>
+  count === 1 ? words.loaves.one : fill(words.loaves.many, { count });
+
+/** Of which bake labels are wanted: a day that has orders, or one bread. */
+export function WhichFace(props: {
+  readonly house: House;
+  readonly circle: HouseCircle;
+  readonly onChoose: (of: LabelsFor) => void;
+  readonly onBack: () => void;
+}): JSX.Element {
+  const [breads, setBreads] = createSignal(false);
+  const ahead = createMemo(() => daysAhead(props.circle.circle(), todayOf(props.house), AHEAD));
+  return (
+    <Show
+      when={breads()}
+      fallback={
+        <CirclePage
+          wide
+          back={circle.title}
+          onBack={() => props.onBack()}
+          words={
+            <Words headline={words.which} detail={ahead().length === 0 ? words.none : undefined}>
+              <div class="circle-grid circle-top">
+                <For each={ahead()}>
+                  {({ day, loaves }) => (
+                    <Control
+                      label={`${weekdayShown(day)} ${dateShown(day)}`}
+                      value={loavesShown(loaves)}
+                      onPress={() => props.onChoose({ day })}
+                    />
+                  )}
+                </For>
+              </div>
+            </Words>
+          }
+          controls={<Control label={words.oneBread} onPress={() => setBreads(true)} />}
+        />
+      }
+    >
+      <CirclePage
+        wide
+        back={words.title}
+        onBack={() => setBreads(false)}
+        words={
+          <Words headline={words.whichBread}>
+            <div class="circle-grid circle-top">
+              <For each={props.house.formulas().flatMap(({ formula }) => formula ?? [])}>
+                {({ id, name }) => (
+                  <Control label={name} onPress={() => props.onChoose({ bread: id })} />
+                )}
+              </For>
+            </div>
+          </Words>
+        }
+      />
+    </Show>
+  );
+}
