@@ -19,6 +19,7 @@ import { ReturnCard } from '../../../src/parts/ReturnCard.tsx';
 import { StandBack } from '../../../src/parts/StandBack.tsx';
 import { TwoTaps } from '../../../src/parts/TwoTaps.tsx';
 import { bookScenes } from './book-scenes.tsx';
+import { cupboardScenes } from './cupboard-scenes.tsx';
 import { dayScenes } from './day-scenes.tsx';
 import { riseScenes } from './rise-scenes.tsx';
 import { stageScenes } from './stage-scenes.tsx';
@@ -55,6 +56,7 @@ const hour = (h: number, m: number, s = 0): number => Date.UTC(2031, 4, 9, h, m,
 
 export const scenes: Record<string, Component> = {
   ...bookScenes,
+  ...cupboardScenes,
   ...dayScenes,
   ...riseScenes,
   ...stageScenes,

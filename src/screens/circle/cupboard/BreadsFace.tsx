@@ -3,16 +3,13 @@ import { costOf } from '../../../core/circle/cost.ts';
 import { pageOf } from '../../../core/circle/cupboard.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
 import { costPage as words, cupboard } from '../../../core/speech/en/cupboard.ts';
-import { fill } from '../../../core/speech/fill.ts';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { loafTold } from './cost-view.ts';
 import { CupboardPage } from './CupboardPage.tsx';
-import { PageControls } from './PageControls.tsx';
+import { PAGE, pagedName, PageControls } from './PageControls.tsx';
 import { recipeFor, usualLoaves } from './recipes.ts';
 import type { Store } from './store.ts';
-
-const PAGE = 8;
 
 /** The Book's breads, each with what a loaf of it costs. */
 export function BreadsFace(props: {
@@ -35,14 +32,7 @@ export function BreadsFace(props: {
       back={cupboard.title}
       onBack={() => props.onBack()}
       words={
-        <Words
-          headline={words.which}
-          detail={
-            page().pages > 1
-              ? fill(cupboard.page, { n: page().at + 1, count: page().pages })
-              : words.detail
-          }
-        >
+        <Words headline={pagedName(words.which, page())}>
           <div class="cupboard-grid cupboard-top" role="group" aria-label={words.which}>
             <For each={page().shown}>
               {(formula) => (

@@ -1,38 +1,46 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
+import type { CircleWays } from '../../../core/circle/circle.ts';
 import { costPage as words } from '../../../core/speech/en/cupboard.ts';
 import { currencySign } from '../../../core/speech/money.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { BreadsFace } from './BreadsFace.tsx';
 import { CostFace } from './CostFace.tsx';
+import { CountsFace } from './CountsFace.tsx';
 import { CurrencyFace } from './CurrencyFace.tsx';
 import { KeyFace } from './KeyFace.tsx';
+import { LoavesFace } from './LoavesFace.tsx';
 import { PackFaces } from './PackFaces.tsx';
+import { usualLoaves } from './recipes.ts';
 import type { Store } from './store.ts';
 
 /** What a loaf costs besides, in any currency, and how many times the cost. Judgement. */
 const BESIDES = { least: 0, most: 9_999 } as const;
 const TIMES = { least: 0.1, most: 100 } as const;
 
+type Face = 'cost' | 'loaves' | 'counts' | 'besides' | 'times' | 'currency';
+
 /** What a loaf of each bread costs, and what is counted with it. */
 export function Costs(props: { readonly store: Store; readonly onBack: () => void }): JSX.Element {
   const [bread, setBread] = createSignal<string | null>(null);
-  const [face, setFace] = createSignal<'cost' | 'besides' | 'times' | 'currency'>('cost');
+  const [loaves, setLoaves] = createSignal(1);
+  const [face, setFace] = createSignal<Face>('cost');
   const [price, setPrice] = createSignal<string | null>(null);
   const formula = () => props.store.formulas().find(({ id }) => id === bread()) ?? null;
   const priced = () => (price() === null ? null : props.store.ingredient(price()!));
   const toCost = (): void => void setFace('cost');
-  const keep = async (ways: {
-    besides?: number | null;
-    times?: number | null;
-    currency?: string;
-  }) => {
-    if (await props.store.keepWays(ways)) toCost();
+  const toCounts = (): void => void setFace('counts');
+  const keep = async (ways: Partial<CircleWays>): Promise<void> => {
+    if (await props.store.keepWays(ways)) toCounts();
   };
   const currency = () => props.store.circle.circle().ways.currency;
+  const pick = (id: string): void => {
+    setLoaves(usualLoaves(props.store.house.records(), id));
+    setBread(id);
+  };
   return (
     <Show
       when={formula()}
-      fallback={<BreadsFace store={props.store} onPick={setBread} onBack={() => props.onBack()} />}
+      fallback={<BreadsFace store={props.store} onPick={pick} onBack={() => props.onBack()} />}
     >
       {(its) => (
         <Switch
@@ -40,16 +48,29 @@ export function Costs(props: { readonly store: Store; readonly onBack: () => voi
             <CostFace
               store={props.store}
               formula={its()}
+              loaves={loaves()}
               onPrice={setPrice}
-              onBesides={() => setFace('besides')}
-              onTimes={() => setFace('times')}
-              onCurrency={() => setFace('currency')}
+              onLoaves={() => setFace('loaves')}
+              onCounts={toCounts}
               onBack={() => setBread(null)}
             />
           }
         >
           <Match when={priced()}>
             {(one) => <PackFaces store={props.store} one={one()} onBack={() => setPrice(null)} />}
+          </Match>
+          <Match when={face() === 'loaves'}>
+            <LoavesFace loaves={loaves()} back={its().name} onChange={setLoaves} onBack={toCost} />
+          </Match>
+          <Match when={face() === 'counts'}>
+            <CountsFace
+              store={props.store}
+              back={its().name}
+              onBesides={() => setFace('besides')}
+              onTimes={() => setFace('times')}
+              onCurrency={() => setFace('currency')}
+              onBack={toCost}
+            />
           </Match>
           <Match when={face() === 'besides'}>
             <KeyFace
@@ -60,10 +81,10 @@ export function Costs(props: { readonly store: Store; readonly onBack: () => voi
               most={BESIDES.most}
               hint={words.besidesDetail}
               blank={false}
-              then={its().name}
-              back={its().name}
+              then={words.counts}
+              back={words.counts}
               onTake={(besides) => void keep({ besides })}
-              onBack={toCost}
+              onBack={toCounts}
               beside={<Control label={words.leave} onPress={() => void keep({ besides: null })} />}
             />
           </Match>
@@ -76,19 +97,19 @@ export function Costs(props: { readonly store: Store; readonly onBack: () => voi
               most={TIMES.most}
               hint={words.timesDetail}
               blank={false}
-              then={its().name}
-              back={its().name}
+              then={words.counts}
+              back={words.counts}
               onTake={(times) => void keep({ times })}
-              onBack={toCost}
+              onBack={toCounts}
               beside={<Control label={words.leave} onPress={() => void keep({ times: null })} />}
             />
           </Match>
           <Match when={face() === 'currency'}>
             <CurrencyFace
               chosen={currency()}
-              back={its().name}
+              back={words.counts}
               onChoose={(code) => void keep({ currency: code })}
-              onBack={toCost}
+              onBack={toCounts}
             />
           </Match>
         </Switch>

@@ -2,20 +2,18 @@ import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import { freshIngredient } from '../../../core/circle/cupboard.ts';
 import { ingredientKey } from '../../../core/circle/ingredient-key.ts';
 import { cupboard } from '../../../core/speech/en/cupboard.ts';
-import { circle as circleWords } from '../../../core/speech/en/circle.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
+import { TextFace } from '../TextFace.tsx';
 import { Costs } from './Costs.tsx';
 import { ListFace } from './ListFace.tsx';
+import { MenuFace, type CupboardPart } from './MenuFace.tsx';
 import { OpenIngredient } from './OpenIngredient.tsx';
 import { Shopping } from './Shopping.tsx';
 import { openStore } from './store.ts';
-import { TextFace } from '../TextFace.tsx';
 
 /** Letters of an ingredient's name at most. */
 const NAME = 80;
-
-type Face = 'list' | 'find' | 'costs' | 'shopping';
 
 /** The store cupboard: its list, each ingredient's page, what is to be bought, what a loaf costs. */
 export default function Cupboard(props: {
@@ -25,10 +23,11 @@ export default function Cupboard(props: {
 }): JSX.Element {
   // eslint-disable-next-line solid/reactivity -- the house and its circle are one
   const store = openStore(props.house, props.circle);
-  const [face, setFace] = createSignal<Face>('list');
+  const [face, setFace] = createSignal<'menu' | 'find' | CupboardPart>('menu');
   const [at, setAt] = createSignal<string | null>(null);
   const [sought, setSought] = createSignal('');
   const [page, setPage] = createSignal(0);
+  const toMenu = (): void => void setFace('menu');
   const seek = (text: string): void => {
     setSought(text);
     setPage(0);
@@ -48,7 +47,7 @@ export default function Cupboard(props: {
     else seek(text);
   };
   return (
-    <Switch>
+    <Switch fallback={<MenuFace onOpen={setFace} onBack={() => props.onBack()} />}>
       <Match when={one()}>
         {(its) => <OpenIngredient store={store} one={its()} onBack={() => setAt(null)} />}
       </Match>
@@ -60,41 +59,35 @@ export default function Cupboard(props: {
           lines="one"
           most={NAME}
           blank
-          back={cupboard.title}
+          back={cupboard.list}
           onTake={find}
           onBack={() => setFace('list')}
         />
       </Match>
       <Match when={face() === 'shopping'}>
-        <Shopping store={store} day={null} back={cupboard.title} onBack={() => setFace('list')} />
+        <Shopping store={store} day={null} back={cupboard.title} onBack={toMenu} />
       </Match>
       <Match when={face() === 'costs'}>
-        <Costs store={store} onBack={() => setFace('list')} />
+        <Costs store={store} onBack={toMenu} />
       </Match>
       <Match when={face() === 'list'}>
-        <Show when={sought()} keyed fallback={list('')}>
-          {(text) => list(text)}
+        <Show when={[sought()]} keyed>
+          {([text = '']) => (
+            <ListFace
+              store={store}
+              sought={text}
+              at={page()}
+              onPage={setPage}
+              back={text === '' ? cupboard.title : cupboard.list}
+              onPick={setAt}
+              onFind={() => setFace('find')}
+              onAll={() => seek('')}
+              onAdd={(name) => void add(name)}
+              onBack={() => (text === '' ? toMenu() : seek(''))}
+            />
+          )}
         </Show>
       </Match>
     </Switch>
   );
-
-  function list(text: string): JSX.Element {
-    return (
-      <ListFace
-        store={store}
-        sought={text}
-        at={page()}
-        onPage={setPage}
-        back={circleWords.title}
-        onPick={setAt}
-        onFind={() => setFace('find')}
-        onAll={() => seek('')}
-        onAdd={(name) => void add(name)}
-        onShopping={() => setFace('shopping')}
-        onCosts={() => setFace('costs')}
-        onBack={() => (text === '' ? props.onBack() : seek(''))}
-      />
-    );
-  }
 }

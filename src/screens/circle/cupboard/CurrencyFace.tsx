@@ -1,16 +1,13 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { SHORT_CURRENCIES } from '../../../core/circle/currencies.ts';
 import { pageOf } from '../../../core/circle/cupboard.ts';
-import { costPage as words, cupboard } from '../../../core/speech/en/cupboard.ts';
-import { fill } from '../../../core/speech/fill.ts';
+import { costPage as words } from '../../../core/speech/en/cupboard.ts';
 import { currencyName } from '../../../core/speech/money.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CupboardPage } from './CupboardPage.tsx';
-import { PageControls } from './PageControls.tsx';
-
-const PAGE = 8;
+import { PAGE, pagedName, PageControls } from './PageControls.tsx';
 
 /** All that the tablet knows, by their names; the short list alone where it tells of none. */
 const allCurrencies = (): readonly string[] => {
@@ -35,14 +32,7 @@ export function CurrencyFace(props: {
       back={props.back}
       onBack={() => props.onBack()}
       words={
-        <Words
-          headline={words.currencyAsk}
-          detail={
-            page().pages > 1
-              ? fill(cupboard.page, { n: page().at + 1, count: page().pages })
-              : words.currencyDetail
-          }
-        >
+        <Words headline={pagedName(words.currencyAsk, page())} detail={words.currencyDetail}>
           <div class="cupboard-grid cupboard-top" role="group" aria-label={words.currencyAsk}>
             <For each={page().shown}>
               {(code) => (

@@ -5,12 +5,11 @@ import type { BakeDay } from '../../../core/circle/orders.ts';
 import { shopping as words } from '../../../core/speech/en/cupboard.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { Pressable } from '../../../parts/Pressable.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import { CupboardPage } from './CupboardPage.tsx';
-import { PageControls } from './PageControls.tsx';
+import { PAGE, pagedName, PageControls } from './PageControls.tsx';
 import { daysTold } from './shopping-view.ts';
-
-const PAGE = 8;
 
 /** For which days is shopped: all that are ahead, or one. */
 export function DaysFace(props: {
@@ -33,7 +32,7 @@ export function DaysFace(props: {
       back={words.title}
       onBack={() => props.onBack()}
       words={
-        <Words headline={words.which}>
+        <Words headline={pagedName(words.which, page())}>
           <div class="cupboard-grid cupboard-top" role="group" aria-label={words.which}>
             <For each={page().shown}>
               {(one) => (
@@ -43,8 +42,8 @@ export function DaysFace(props: {
                   chosen={one.day === props.chosen}
                   onPress={() => props.onChoose(one.day)}
                 >
-                  <b>{daysTold(one.day)}</b>
-                  <span>{one.loaves}</span>
+                  <b>{unbroken(daysTold(one.day))}</b>
+                  <span>{unbroken(one.loaves)}</span>
                 </Pressable>
               )}
             </For>

@@ -8,6 +8,7 @@ import { fill } from '../../../core/speech/fill.ts';
 import { showUnitCost } from '../../../core/speech/money.ts';
 import { showNumber } from '../../../core/speech/numbers.ts';
 import { Control } from '../../../parts/Control.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import { written } from '../written.ts';
 import { CupboardPage } from './CupboardPage.tsx';
@@ -53,7 +54,7 @@ export function IngredientFace(props: {
   return (
     <CupboardPage
       wide
-      back={cupboard.title}
+      back={cupboard.list}
       onBack={() => props.onBack()}
       words={
         <Words headline={begun(props.one.name)} detail={since()}>
@@ -79,7 +80,7 @@ export function IngredientFace(props: {
               />
             </Show>
           </div>
-          <Show when={unit()}>{(told) => <p class="cupboard-told">{told()}</p>}</Show>
+          <Show when={unit()}>{(told) => <p class="cupboard-told">{unbroken(told())}</p>}</Show>
         </Words>
       }
       controls={

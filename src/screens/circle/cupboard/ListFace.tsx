@@ -6,14 +6,12 @@ import { cupboard } from '../../../core/speech/en/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import { CupboardPage } from './CupboardPage.tsx';
-import { PageControls } from './PageControls.tsx';
+import { PAGE, pagedName, PageControls } from './PageControls.tsx';
 import type { Store } from './store.ts';
 import { begun, thereTold } from './words.ts';
-
-/** So many stand on a page: two rows of them over the slab. */
-const PAGE = 8;
 
 /** What is in the cupboard, page by page. `sought`: words of a name that it is narrowed to. */
 export function ListFace(props: {
@@ -27,21 +25,15 @@ export function ListFace(props: {
   readonly onFind: () => void;
   readonly onAll: () => void;
   readonly onAdd: (name: string) => void;
-  readonly onShopping: () => void;
-  readonly onCosts: () => void;
   readonly onBack: () => void;
 }): JSX.Element {
   const found = createMemo(() => foundIn(props.store.ingredients(), props.sought));
   const page = createMemo(() => pageOf(found(), PAGE, props.at));
   const isKnown = (): boolean => found().some(({ id }) => id === ingredientKey(props.sought));
-  const detail = (): string => {
-    const { at: n, pages } = page();
-    const which = pages > 1 ? fill(cupboard.page, { n: n + 1, count: pages }) : null;
-    if (props.sought !== '') {
-      return [fill(cupboard.found, { name: props.sought }), which].filter(Boolean).join('. ');
-    }
-    return which ?? cupboard.detail;
-  };
+  const name = (): string =>
+    props.sought === '' ? cupboard.list : fill(cupboard.found, { name: props.sought });
+  const none = (): string | undefined =>
+    found().length === 0 ? fill(cupboard.foundNone, { name: props.sought }) : undefined;
   const isLow = ({ id }: Ingredient): boolean => props.store.there(id).grams === 0;
   return (
     <CupboardPage
@@ -49,8 +41,8 @@ export function ListFace(props: {
       back={props.back}
       onBack={() => props.onBack()}
       words={
-        <Words headline={cupboard.title} detail={detail()}>
-          <div class="cupboard-grid cupboard-top" role="group" aria-label={cupboard.title}>
+        <Words headline={pagedName(name(), page())} detail={none()}>
+          <div class="cupboard-grid cupboard-top" role="group" aria-label={cupboard.list}>
             <For each={page().shown}>
               {(one) => (
                 <Pressable
@@ -58,9 +50,9 @@ export function ListFace(props: {
                   fresh={one.id}
                   onPress={() => props.onPick(one.id)}
                 >
-                  <b>{begun(one.name)}</b>
+                  <b>{unbroken(begun(one.name))}</b>
                   <span data-low={isLow(one) ? '' : undefined}>
-                    {thereTold(props.store.there(one.id), props.store.house.ways())}
+                    {unbroken(thereTold(props.store.there(one.id), props.store.house.ways()))}
                   </span>
                 </Pressable>
               )}
@@ -81,8 +73,6 @@ export function ListFace(props: {
               </>
             }
           >
-            <Control label={cupboard.shopping} onPress={() => props.onShopping()} />
-            <Control label={cupboard.costs} onPress={() => props.onCosts()} />
             <Control label={cupboard.find} onPress={() => props.onFind()} />
           </Show>
           <PageControls at={page().at} pages={page().pages} onPage={(n) => props.onPage(n)} />

@@ -21,6 +21,15 @@ function PrintedShopping(props: PrintedShoppingProps): JSX.Element {
         <p>{props.days}</p>
       </header>
       <table>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">{words.what}</th>
+            <th scope="col">{words.toBuy}</th>
+            <th scope="col">{words.needed}</th>
+            <th scope="col">{words.thereNow}</th>
+          </tr>
+        </thead>
         <tbody>
           <For each={props.lines}>
             {(line) => (
@@ -30,7 +39,8 @@ function PrintedShopping(props: PrintedShoppingProps): JSX.Element {
                 </td>
                 <th scope="row">{line.name}</th>
                 <td>{line.much}</td>
-                <td>{line.why}</td>
+                <td>{line.needed}</td>
+                <td>{line.there}</td>
               </tr>
             )}
           </For>

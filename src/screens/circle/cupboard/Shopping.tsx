@@ -10,8 +10,9 @@ import { todayOf } from '../today.ts';
 import { DaysFace } from './DaysFace.tsx';
 import { KeyFace } from './KeyFace.tsx';
 import { shoppingDays, shoppingList } from './shopping-list.ts';
-import { buyView, type BuyView } from './shopping-view.ts';
+import { buyView, daysTold, listTold, notesOf, type BuyView } from './shopping-view.ts';
 import { ShoppingFace } from './ShoppingFace.tsx';
+import { ShoppingMore } from './ShoppingMore.tsx';
 import type { Store } from './store.ts';
 
 /** What is bought of a thing at once, g. Judgement: far beyond a home's. */
@@ -33,7 +34,7 @@ export function Shopping(props: {
 }): JSX.Element {
   // eslint-disable-next-line solid/reactivity -- it begins with it and goes its own way
   const [day, setDay] = createSignal(props.day);
-  const [face, setFace] = createSignal<'list' | 'days'>('list');
+  const [face, setFace] = createSignal<'list' | 'days' | 'more'>('list');
   const [keyedFor, setKeyedFor] = createSignal<string | null>(null);
   const [ticked, setTicked] = createSignal<ReadonlyMap<string, Ticked>>(new Map());
   const today = createMemo(() => todayOf(props.store.house));
@@ -49,6 +50,7 @@ export function Shopping(props: {
       return was ? [was.told] : isToBuy(line) ? [told(line)] : [];
     }),
   );
+  const isBought = (id: string): boolean => ticked().has(id);
   const lineOf = (id: string | null) => list().lines.find((line) => line.id === id) ?? null;
   const tick = async (line: ShoppingLine, fresh: Ingredient): Promise<void> => {
     const was = { told: told(line), before: ingredientOf(line).counted };
@@ -107,15 +109,25 @@ export function Shopping(props: {
       </Match>
       <Match when={face() === 'list'}>
         <ShoppingFace
-          store={props.store}
-          list={list()}
-          day={day()}
           lines={lines()}
-          bought={(id) => ticked().has(id)}
+          told={listTold(list(), day())}
+          notes={notesOf(list(), isBought)}
+          bought={isBought}
           back={props.back}
           onTick={press}
-          onDays={() => setFace('days')}
+          onMore={() => setFace('more')}
           onBack={() => props.onBack()}
+        />
+      </Match>
+      <Match when={face() === 'more'}>
+        <ShoppingMore
+          house={props.store.house}
+          days={daysTold(day())}
+          lines={lines()}
+          bought={isBought}
+          notes={[...listTold(list(), day()), ...notesOf(list(), isBought)]}
+          onDays={() => setFace('days')}
+          onBack={() => setFace('list')}
         />
       </Match>
     </Switch>

@@ -52,8 +52,7 @@ export function costView(
   const product = price === null ? null : showProduct(times!, loaf, currency);
   return {
     told: loafTold(cost, currency),
-    missing:
-      missing.length > 0 ? fill(words.missing, { kinds: missing.map(begun).join(', ') }) : null,
+    missing: missing.length > 0 ? fill(words.missing, { kinds: missing.join(', ') }) : null,
     per: fill(words.per, { grams: storeWeight(per, units) }),
     rows: [
       ...lines.map(({ name, grams, perGram, cost: its }): CostRow => ({

@@ -15,7 +15,10 @@ export interface BuyView {
   readonly name: string;
   /** '2 packs of 1000 g', or by weight where no pack is known. */
   readonly much: string;
-  readonly why: string;
+  /** That nobody knows what is there; null: it is known. */
+  readonly doubt: string | null;
+  readonly needed: string;
+  readonly there: string;
 }
 
 /** 'Sat 3 May 2031', or all days. */
@@ -33,21 +36,35 @@ export const buyView = (line: ShoppingLine, one: Ingredient | null, units: Units
   id: line.id,
   name: begun(line.name),
   much: muchTold(line, one, units),
-  why: fill(words.needs, {
-    grams: storeWeight(Math.ceil(line.needed), units),
-    value: thereTold(line.there, units),
-  }),
+  doubt: line.there.why === null ? null : thereTold(line.there, units),
+  needed: storeWeight(Math.ceil(line.needed), units),
+  there:
+    line.there.grams === null ? thereTold(line.there, units) : storeWeight(line.there.grams, units),
 });
 
-/** What is to be known beside the list. `bought`: ids of what was ticked. */
+/** For which days and how many loaves it is, and what of them is not in it. */
+export function listTold(
+  { loaves, begun: making, left }: ShoppingList,
+  day: DayKey | null,
+): readonly string[] {
+  return [
+    ...(loaves > 0
+      ? [fill(words.forDays, { days: daysTold(day), ...shown({ loaves }) })]
+      : making + left > 0
+        ? []
+        : [words.noOrders]),
+    ...(left > 0 ? [fill(words.left, shown({ loaves: left }))] : []),
+  ];
+}
+
+/** What is in the making, and what there is enough of. `bought`: ids of what was ticked. */
 export function notesOf(
-  { lines, begun: making, left }: ShoppingList,
+  { lines, begun: making }: ShoppingList,
   bought: (id: string) => boolean,
 ): readonly string[] {
   const enough = lines.filter((line) => !isToBuy(line) && !bought(line.id));
   return [
     ...(making > 0 ? [fill(words.begun, shown({ loaves: making }))] : []),
-    ...(left > 0 ? [fill(words.left, shown({ loaves: left }))] : []),
     ...(enough.length > 0
       ? [fill(words.enough, { kinds: enough.map(({ name }) => name).join(', ') })]
       : []),
@@ -55,8 +72,8 @@ export function notesOf(
 }
 
 /** The list as plain text, a line for each thing. */
-export const listText = (day: DayKey | null, lines: readonly BuyView[]): string =>
+export const listText = (days: string, lines: readonly BuyView[]): string =>
   [
-    `${words.title}, ${daysTold(day)}`,
+    `${words.title}, ${days}`,
     ...lines.map(({ name, much }) => `- ${fill(words.line, { name, value: much })}`),
   ].join('\n');
