@@ -22,9 +22,9 @@ export const makeFiles = (
 > => ({
   pictures: laterPictures(world),
   circle: laterCircle(world, tell),
-  saveAsFile() {
+  saveAsFile(names = false) {
     void import('./save-file.ts').then(async ({ saveFile }) => {
-      await saveFile(world, records(), equipment(), tell);
+      await saveFile(world, records(), equipment(), names, tell);
       equip({ savedAt: world.clock.now() });
     });
   },

@@ -1,6 +1,6 @@
 import { createSignal } from 'solid-js';
 import { StoreError, type CircleRows } from '../../machines/ports.ts';
-import { BEFORE_ROW, readCircle, rowOf, WAYS_ROW } from '../core/circle/read-circle.ts';
+import { BEFORE_ROW, goneRow, readCircle, rowOf, WAYS_ROW } from '../core/circle/read-circle.ts';
 import { changed, inverse, type Change } from '../core/circle/row.ts';
 import { circleTold } from '../core/speech/en/circle.ts';
 import { fill } from '../core/speech/fill.ts';
@@ -35,7 +35,11 @@ export async function openCircle(
     last = next.catch(() => undefined);
     return next;
   };
-  const put = async (change: Change, back: Change | null): Promise<NotWritten | null> => {
+  const put = async (
+    change: Change,
+    back: Change | null,
+    besides: readonly (readonly [string, unknown])[] = [],
+  ): Promise<NotWritten | null> => {
     if (!holds) return 'closed';
     const next = changed(circle(), change);
     try {
@@ -44,6 +48,7 @@ export async function openCircle(
           ...change.puts.map(({ list, id, thing }) => [rowOf(list, id), thing] as const),
           ...(change.ways ? [[WAYS_ROW, next.ways] as const] : []),
           [BEFORE_ROW, back],
+          ...besides,
         ]),
       );
     } catch (error) {
@@ -56,7 +61,15 @@ export async function openCircle(
   return {
     circle,
     write: (change) => inTurn(() => put(change, inverse(circle(), change))),
-    erase: (change) => inTurn(() => put(change, null)),
+    erase: (change) =>
+      inTurn(() => {
+        const who = change.puts.filter(({ list, thing }) => list === 'neighbours' && !thing);
+        return put(
+          change,
+          null,
+          who.map(({ id }) => [goneRow(id), true] as const),
+        );
+      }),
     canTakeBack: () => before() !== null,
     takeBack: () =>
       inTurn(() => {

@@ -12,8 +12,8 @@ import type { FileRead } from '../screens/house.ts';
  */
 export function readFile(text: string, here: readonly LogRecord[]): FileRead {
   const no = (why: string): FileRead => ({ file: null, why });
-  const { records, equipment, pictures, reason } = {
-    ...{ equipment: null, pictures: [], reason: null },
+  const { records, equipment, pictures, circle, reason } = {
+    ...{ equipment: null, pictures: [], circle: null, reason: null },
     ...readLogFile(text, MACHINE_VERSION),
   };
   if (records === null) {
@@ -27,5 +27,5 @@ export function readFile(text: string, here: readonly LogRecord[]): FileRead {
   if (trouble !== null) return no(fill(readAFile.differs, { seq: trouble.seq }));
   const bakes = records.filter(({ fact }) => fact.kind === 'start').length;
   const last = records.at(-1)?.fact.at ?? null;
-  return { file: { records, equipment, pictures, bakes, last }, why: null };
+  return { file: { records, equipment, pictures, circle, bakes, last }, why: null };
 }

@@ -11,6 +11,7 @@ import type {
   Stop,
   Studio,
 } from '../../machines/ports.ts';
+import type { Change } from '../core/circle/row.ts';
 import type { DayPlan } from '../core/day/laid/day-plan.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Notice } from '../core/formula/notice.ts';
@@ -162,7 +163,8 @@ export interface House {
   /** The instant the page was last left for more than 30 s, and came back; null when read. */
   readonly away: Accessor<{ readonly from: Instant; readonly to: Instant } | null>;
   readBack(): void;
-  saveAsFile(): void;
+  /** `names`: with those who have bread, this once. */
+  saveAsFile(names?: boolean): void;
   /** Hands a file to the device's share sheet, or saves it. Call it inside a press. */
   handOn(file: SharedFile): Promise<Handed>;
   /** Formulas as files, links and codes. Rejects where it cannot be had. */
@@ -180,6 +182,8 @@ export interface LogFile {
   readonly records: readonly LogRecord[];
   readonly equipment: Equipment | null;
   readonly pictures: readonly SavedPicture[];
+  /** What it holds of the circle; null: nothing. */
+  readonly circle: Change | null;
   readonly bakes: number;
   readonly last: Instant | null;
 }

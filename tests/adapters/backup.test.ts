@@ -61,8 +61,20 @@ it('has the pictures behind its head, and a version that an older program refuse
   ]);
 });
 
+it('has the circle behind the pictures, and how many rows of it follow, for a cut file lacks some', async () => {
+  const row = { circle: 'neighbours', row: { id: 'b', name: 'N 1', watch: [] } } as const;
+  exportLog([makeRow(1)], EQUIPMENT, new Map([['lane-wheat', { now: jpeg(7) }]]), [row]);
+  const lines = (await text(made[0]!)).trim().split('\n');
+  expect(lines.map((line) => JSON.parse(line) as unknown)).toEqual([
+    { kitchenFile: 3, equipment: EQUIPMENT, circle: 1 },
+    { picture: 'lane-wheat', jpeg: '/9j/Bw==' },
+    row,
+    makeRow(1),
+  ]);
+});
+
 it('lets the file go only when the download has had its time', () => {
-  exportLog([makeRow(1)], EQUIPMENT, new Map(), 'harbour-lane.jsonl');
+  exportLog([makeRow(1)], EQUIPMENT, new Map(), [], 'harbour-lane.jsonl');
   expect(clicked[0]?.download).toBe('harbour-lane.jsonl');
   vi.advanceTimersByTime(59_999);
   expect(revoked).not.toHaveBeenCalled();

@@ -90,10 +90,8 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   // All of it is in sight: nothing to read on.
   expect(await app.page.locator('.bench-further').count()).toBe(0);
   await baker.tap('.slab');
-  const [file] = await Promise.all([
-    app.page.waitForEvent('download'),
-    baker.press('Save as a file'),
-  ]);
+  await baker.press('Save as a file');
+  const [file] = await Promise.all([app.page.waitForEvent('download'), baker.tap('.slab')]);
   expect(file.suggestedFilename()).toBe('loafward-log.jsonl');
   await vi.waitFor(async () => {
     const [kept] = (await app.storeRows('settings')).filter(
@@ -128,9 +126,10 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   await baker.press('More');
   await baker.tap('.sheet button:has-text("Kitchen")');
   await baker.press('This tablet');
+  await baker.press('Save as a file');
   const [whole] = await Promise.all([
     app.page.waitForEvent('download'),
-    baker.press('Save as a file'),
+    baker.tap('.slab:visible'),
   ]);
 
   // A fresh browser reads it: the same kitchen, the same bake.

@@ -90,10 +90,8 @@ it('makes a picture small and without its place, keeps it across a reload, and h
   // The saved file brings it into an empty kitchen.
   await baker.tap('.bench-controls .control:has-text("Kitchen")');
   await baker.press('This tablet');
-  const [file] = await Promise.all([
-    app.page.waitForEvent('download'),
-    baker.press('Save as a file'),
-  ]);
+  await baker.press('Save as a file');
+  const [file] = await Promise.all([app.page.waitForEvent('download'), baker.tap('.slab')]);
   const other = await openApp();
   const hand = new Baker(other);
   await other.page.locator('.start-grid').waitFor();

@@ -3,8 +3,10 @@ import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openHouse } from '../../src/app/open-house.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
+import type { HouseCircle } from '../../src/screens/house-circle.ts';
 import type { House } from '../../src/screens/house.ts';
 import Kitchen from '../../src/screens/kitchen/Kitchen.tsx';
+import { fakeCircle } from '../fakes/circle.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 import { tap, turnedClock } from './parts/touching.ts';
@@ -12,16 +14,19 @@ import { tap, turnedClock } from './parts/touching.ts';
 let world: FakeWorld;
 let house: House;
 let home: number;
-let saved: number;
+let saved: (boolean | undefined)[];
+let circle: HouseCircle;
 const clock = turnedClock();
 
 beforeEach(async () => {
   vi.stubGlobal('fetch', async () => new Response('{}'));
   world = makeFakeWorld();
   home = 0;
-  saved = 0;
+  saved = [];
+  circle = fakeCircle({ neighbours: [{ id: 'b', name: 'B', watch: [] }] });
   const real = await createRoot(() => openHouse(world));
-  house = { ...real, saveAsFile: () => void (saved += 1) };
+  const saveAsFile = (names?: boolean) => void saved.push(names);
+  house = { ...real, saveAsFile, circle: () => Promise.resolve(circle) };
   render(() => (
     <PressGround now={clock}>
       <Kitchen house={house} fromBench={false} onHome={() => (home += 1)} />
@@ -121,10 +126,25 @@ describe('the Kitchen', () => {
     );
   });
 
-  it('saves the log in one press, and says in three sentences what a tablet cannot promise', () => {
+  it('saves all of it, with names only where that is ticked, and for that once', async () => {
     press(/^This tablet/);
-    press(/^Save as a file/);
-    expect(saved).toBe(1);
+    for (const names of [false, true, false]) {
+      press(/^Save as a file/);
+      expect(headline()).toBe('Save as a file');
+      const tick = await screen.findByRole('button', { name: /^With names/ });
+      expect(tick.getAttribute('aria-pressed')).toBe('false');
+      if (names) {
+        press(/^With names/);
+        expect(screen.getByText(/^Whoever has the file reads the names/)).toBeTruthy();
+      }
+      press(/^Save it/);
+      expect(headline()).toBe('This tablet');
+    }
+    expect(saved).toEqual([false, true, false]);
+  });
+
+  it('says in three sentences what a tablet cannot promise', () => {
+    press(/^This tablet/);
     press(/^What a tablet cannot promise/);
     expect(screen.getAllByRole('listitem')).toHaveLength(3);
     press(/^That’s it/);

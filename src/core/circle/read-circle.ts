@@ -6,6 +6,9 @@ import { LISTS, type Change, type ListName, type Thing } from './row.ts';
 /** The rows that are no thing of a list: how the circle is run, and what takes the last change back. */
 export const WAYS_ROW = 'ways';
 export const BEFORE_ROW = 'before';
+/** One who was erased, by their id alone: no saved file brings them back. */
+export const goneRow = (id: string): string => `${GONE}${id}`;
+const GONE = 'gone:';
 
 /**
  * The row of a thing.
@@ -20,11 +23,14 @@ export interface CircleRead {
   readonly circle: Circle;
   readonly before: Change | null;
   readonly misread: readonly Misread[];
+  /** Those who were erased, by their ids. */
+  readonly gone: ReadonlySet<string>;
 }
 
 /** All rows as they are found, each under its key. */
 export function readCircle(rows: ReadonlyMap<unknown, unknown>): CircleRead {
   const misread: Misread[] = [];
+  const gone = new Set<string>();
   const lists: { [L in ListName]: Thing<L>[] } = {
     neighbours: [],
     orders: [],
@@ -50,7 +56,8 @@ export function readCircle(rows: ReadonlyMap<unknown, unknown>): CircleRead {
       const { change, reason } = readChange(row);
       before = change;
       if (reason !== null) misread.push(reason);
-    } else misread.push({ path: 'row', expected: 'a row of the circle', got: 'another' });
+    } else if (typeof key === 'string' && key.startsWith(GONE)) gone.add(key.slice(GONE.length));
+    else misread.push({ path: 'row', expected: 'a row of the circle', got: 'another' });
   }
-  return { circle: { ...lists, ways }, before, misread };
+  return { circle: { ...lists, ways }, before, misread, gone };
 }

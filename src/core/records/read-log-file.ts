@@ -1,7 +1,9 @@
+import type { Change } from '../circle/row.ts';
+import { kindOf, readSavedCircle } from '../circle/saved-circle.ts';
 import { readEquipment } from '../kitchen/read-equipment.ts';
 import type { Equipment } from '../kitchen/equipment.ts';
 import { isPictureLine, readSavedPicture, type SavedPicture } from '../pictures/saved-picture.ts';
-import { FILE_VERSION } from './log-file.ts';
+import { CIRCLE_VERSION, FILE_VERSION } from './log-file.ts';
 import { readRecord, type Unreadable } from './read-record.ts';
 import type { LogRecord } from './record.ts';
 
@@ -10,6 +12,8 @@ export type ReadLogFile =
       readonly records: readonly LogRecord[];
       readonly equipment: Equipment | null;
       readonly pictures: readonly SavedPicture[];
+      /** Null: it holds none. */
+      readonly circle: Change | null;
       readonly reason?: never;
     }
   | { readonly records: null; readonly reason: Unreadable & { readonly line: number } };
@@ -22,12 +26,17 @@ const parse = (line: string): unknown => {
   }
 };
 
-const isHead = (value: unknown): value is { readonly kitchenFile: unknown; equipment?: unknown } =>
-  typeof value === 'object' && value !== null && 'kitchenFile' in value;
+const isHead = (
+  value: unknown,
+): value is {
+  readonly kitchenFile: unknown;
+  readonly equipment?: unknown;
+  readonly circle?: unknown;
+} => typeof value === 'object' && value !== null && 'kitchenFile' in value;
 
 /**
  * A saved log, one JSON value a line: a head with what the kitchen bakes with, then its formulas'
- * pictures, then the records, their seq running on by ones from 1. All of it or nothing: the first line that is no record, or
+ * pictures, then so many lines of the circle as the head says, then the records, their seq running on by ones from 1. All of it or nothing: the first line that is no record, or
  * that a newer version wrote, is named with its number, counted from 1. Never throws.
  *
  * @param newest the machine version of this program
@@ -63,6 +72,21 @@ export function readLogFile(text: string, newest: number): ReadLogFile {
       return refuse(first, 'picture', 'a formula of its own', saved.picture);
     pictures.set(saved.picture, saved);
   }
+  let circle: Change | null = null;
+  if (isHead(head) && (head.kitchenFile as number) >= CIRCLE_VERSION) {
+    const count = head.circle;
+    if (!(typeof count === 'number' && Number.isInteger(count) && count > 0))
+      return refuse(1, 'circle', 'how many rows of the circle follow', kindOf(count));
+    const { saved, reason } = readSavedCircle(lines.slice(first, first + count).map(parse));
+    if (reason !== null) {
+      const { path, expected, got } = reason;
+      return refuse(first + reason.at + 1, path, expected, got);
+    }
+    if (lines.length < first + count)
+      return refuse(lines.length, 'circle', `${count} rows of it`, String(lines.length - first));
+    circle = saved;
+    first += count;
+  }
   const records: LogRecord[] = [];
   const ids = new Set<string>();
   for (const [i, line] of lines.slice(first).entries()) {
@@ -75,7 +99,7 @@ export function readLogFile(text: string, newest: number): ReadLogFile {
     records.push(record);
   }
   if (records.length === 0 && equipment === null) return refuse(1, 'file', 'a log', 'nothing');
-  return { records, equipment, pictures: [...pictures.values()] };
+  return { records, equipment, pictures: [...pictures.values()], circle };
 }
 
 /** Whether a file's log goes on from this one: each of these facts stands in its place there. */

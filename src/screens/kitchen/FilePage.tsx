@@ -34,10 +34,12 @@ export function FilePage(props: {
       setWhy(readAFile.failed);
     }
   };
-  const told = ({ bakes, last }: LogFile): string =>
+  const log = ({ bakes, last }: LogFile): string =>
     last === null
       ? readAFile.none
       : fill(readAFile.found, { count: bakes, date: props.house.date(last) });
+  const told = (file: LogFile): string =>
+    file.circle === null ? log(file) : `${log(file)} ${readAFile.circle}`;
   return (
     <KitchenPage
       back={kitchenFields.tablet}

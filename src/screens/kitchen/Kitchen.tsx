@@ -27,6 +27,7 @@ import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
 import { FilePage } from './FilePage.tsx';
 import { PedalPage } from './PedalPage.tsx';
 import { PlacesPage } from './PlacesPage.tsx';
+import { SavePage } from './SavePage.tsx';
 import { StarterPage } from './StarterPage.tsx';
 import { tabletValues } from './tablet-values.ts';
 import { VoicePage } from './VoicePage.tsx';
@@ -45,6 +46,7 @@ type Face =
   | 'voice'
   | 'pedal'
   | 'file'
+  | 'save'
   | 'promise';
 
 /** Steps wider than this make salt and starter a guess, g. Judgement: half of 1 g is 5 % of 10 g. */
@@ -118,11 +120,7 @@ export default function Kitchen(props: {
               <div class="kitchen-grid">
                 {to(soundCheck.title, tablet().heard, 'sound')}
                 {to(words.night.title, tablet().night, 'night')}
-                <Control
-                  label={saveAsFile}
-                  value={tablet().saved}
-                  onPress={() => props.house.saveAsFile()}
-                />
+                {to(saveAsFile, tablet().saved, 'save')}
                 {to(readAFile.title, undefined, 'file')}
                 {to(kitchenPage.promiseTitle, undefined, 'promise')}
                 <WaysControls house={props.house} />
@@ -219,6 +217,9 @@ export default function Kitchen(props: {
       </Match>
       <Match when={face() === 'pedal'}>
         <PedalPage house={props.house} onBack={toTablet} />
+      </Match>
+      <Match when={face() === 'save'}>
+        <SavePage house={props.house} onBack={toTablet} />
       </Match>
       <Match when={face() === 'file'}>
         <FilePage house={props.house} onBack={toTablet} />

@@ -65,13 +65,13 @@ const KITCHEN_PAGES: readonly PageStep[] = [
   back('sound check, asked', 2),
   to('sound check, not heard', 'I did not'),
   back('read a saved file', 1, 'Read a saved file'),
+  back('save as a file', 1, 'Save as a file'),
   {
     name: 'a saved file, found',
     async go(baker) {
-      await turned(baker, '.slab:visible');
       const [saved] = await Promise.all([
         baker.page.waitForEvent('download'),
-        baker.press('Save as a file'),
+        turned(baker, '.slab:visible'),
       ]);
       await press(baker, ['Read a saved file']);
       await baker.page.locator('input[type=file]').setInputFiles(await saved.path());

@@ -22,6 +22,8 @@ export const circle = {
 export const circleTold = {
   misread:
     '{count} of the circle cannot be read and is left out. First: {path}, expected {expected}, got {got}.',
+  /** Of the file that is saved. */
+  leftOut: 'The circle could not be read. The saved file holds all but it.',
   full: 'The tablet is full. Nothing was changed: make room, then press again.',
   closed: 'It could not be written. Nothing was changed: press again.',
 } as const;

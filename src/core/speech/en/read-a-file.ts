@@ -5,6 +5,8 @@ export const readAFile = {
   choose: 'Choose the file',
   found: 'Bakes in it: {count}. Last entry: {date}.',
   none: 'It holds no bake, only the kitchen.',
+  /** Where it holds some of the circle. */
+  circle: 'Of its circle comes in what is not here.',
   hold: 'Hold to take it in',
   holding: 'Taking it in',
   then: 'all of it, in one go',
