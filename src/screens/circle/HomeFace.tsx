@@ -1,6 +1,7 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { daysAhead } from '../../core/circle/orders.ts';
 import { circle as words, neighbourWords } from '../../core/speech/en/circle.ts';
+import { hoursPage } from '../../core/speech/en/circle-oven.ts';
 import { cupboard } from '../../core/speech/en/cupboard.ts';
 import { labelPage } from '../../core/speech/en/label.ts';
 import { standingWords } from '../../core/speech/en/orders.ts';
@@ -62,6 +63,7 @@ export function HomeFace(props: FaceProps): JSX.Element {
             {to(standingWords.title, { at: 'standing' })}
             {to(cupboard.title, { at: 'cupboard' })}
             {to(labelPage.title, { at: 'labels', day: null })}
+            {to(hoursPage.title, { at: 'oven hours', from: words.title })}
           </div>
         </Words>
       }

@@ -56,7 +56,7 @@ describe('the room of a day, told at an order', () => {
       'Lane wheat: room for 5 loaves more.',
     );
     expect(tellBreadRoom('Lane wheat', room([order(12)]))).toBe(
-      'Lane wheat: no room left on that day. The oven’s hours end.',
+      'Lane wheat: no room left. The oven’s hours are too short.',
     );
     const unsaid = ask([], { circle: CIRCLE });
     expect(tellBreadRoom('Lane wheat', breadRoom(unsaid, 'lane-wheat', null)!)).toBe(
@@ -71,11 +71,11 @@ describe('the room of a day, told at an order', () => {
     expect(refusal(asked, 6)).toEqual({
       headline: 'That day is too full',
       lines: [
-        'The oven’s hours end.',
-        'Still go: 5 loaves of Lane wheat.',
+        'The oven’s hours are too short.',
+        'There is room for 5 loaves of Lane wheat.',
         // Thirteen are five loads: 5 × 38 + 4 × 10 min.
         'With the oven on until 11:50 it can be fetched from 13:50.',
-        'All of it goes on Sat 10 May.',
+        'All of it fits on Sat 10 May.',
       ],
     });
   });
@@ -84,9 +84,11 @@ describe('the room of a day, told at an order', () => {
     const tuesday = order(7, { id: 'b', day: '2031-05-06' });
     const full = order(12, { id: 'c', day: '2031-05-05' });
     expect(refusal(ask([order(12), tuesday, full]), 5)!.lines.at(-1)).toBe(
-      'All of it goes on Tue 6 May.',
+      'All of it fits on Tue 6 May.',
     );
-    expect(refusal(ask([order(12), tuesday, full]), 5)!.lines[1]).toBe('None of it still goes.');
+    expect(refusal(ask([order(12), tuesday, full]), 5)!.lines[1]).toBe(
+      'There is room for none of it.',
+    );
     expect(refusal(ask([]), 13)!.lines.at(-1)).toBe('No bake day ahead takes all of it.');
   });
 
@@ -104,7 +106,10 @@ describe('the room of a day, told at an order', () => {
     const begun = performance.now();
     const told = refusal(ask(orders), 10_000)!;
     expect(performance.now() - begun).toBeLessThan(250);
-    expect(told.lines.slice(0, 2)).toEqual(['The oven’s hours end.', 'None of it still goes.']);
+    expect(told.lines.slice(0, 2)).toEqual([
+      'The oven’s hours are too short.',
+      'There is room for none of it.',
+    ]);
   });
 
   it('says when bread that is wanted warm is cool', () => {

@@ -52,23 +52,23 @@ export const loadsPage = {
 
 /** Why a day does not take more, by what it has not enough of. */
 export const boundWords = {
-  oven: 'The oven’s hours end.',
+  oven: 'The oven’s hours are too short.',
   pots: 'No pot here takes that loaf.',
-  fridge: 'The fridge has no place left.',
-  bowls: 'The bowls hold no more dough.',
+  fridge: 'The fridge has too few places.',
+  bowls: 'The bowls hold too little dough.',
 } as const;
 
 /** Told at an order, before a day is full and when it is. */
 export const roomWords = {
   more: '{name}: room for {loaves} more.',
   noLimit: '{name}: no limit is said.',
-  none: '{name}: no room left on that day.',
+  none: '{name}: no room left.',
   cool: 'Fetch from {time}.',
   refused: 'That day is too full',
-  still: 'Still go: {loaves} of {name}.',
-  goesNone: 'None of it still goes.',
+  still: 'There is room for {loaves} of {name}.',
+  goesNone: 'There is room for none of it.',
   goesOn: 'With the oven on until {until} it can be fetched from {time}.',
-  next: 'All of it goes on {date}.',
+  next: 'All of it fits on {date}.',
   nextNone: 'No bake day ahead takes all of it.',
   warm: 'Still warm at {time}. Cool from {until}.',
   setting: 'Not ready to cut at {time}. Ready from {until}.',

@@ -74,7 +74,7 @@ describe('the room of a day, on the pages of orders', { timeout: 30_000 }, () =>
     await press(/^One more/);
     expect(now().lines[0]!.count).toBe(12);
     expect(text()).toContain(
-      'The oven’s hours end. Still go: 12 loaves of Lane wheat. With the oven on until 11:50 it can be fetched from 13:50. No bake day ahead takes all of it.',
+      'The oven’s hours are too short. There is room for 12 loaves of Lane wheat. With the oven on until 11:50 it can be fetched from 13:50. No bake day ahead takes all of it.',
     );
     await press(/^Take it anyway/);
     expect(text()).toContain('Still warm at 13:00. Cool from 13:50.');

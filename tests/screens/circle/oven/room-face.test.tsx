@@ -182,7 +182,7 @@ describe('what the pages of orders are told', { timeout: 30_000 }, () => {
       'Lane wheat: room for 1 loaf more.',
     );
     expect(says([order(8)], EIGHT_TO_TWELVE).line(SATURDAY)).toBe(
-      'Lane wheat: no room left on that day. The fridge has no place left.',
+      'Lane wheat: no room left. The fridge has too few places.',
     );
     house.equip({ fridge: { celsius: null, holds: null } });
     expect(says([order(7)], null).line(SATURDAY)).toBeNull();
@@ -197,7 +197,7 @@ describe('what the pages of orders are told', { timeout: 30_000 }, () => {
     );
     expect(says.asks({ ...one, lines: order(8).lines })).toEqual([]);
     expect(says.asks(order(2, { at: 630 }))).toEqual([
-      'The fridge has no place left. Still go: 1 loaf of Lane wheat. All of it goes on Sat 10 May.',
+      'The fridge has too few places. There is room for 1 loaf of Lane wheat. All of it fits on Sat 10 May.',
       'Still warm at 10:30. Cool from 12:14. Fetched warm, its bag stays open.',
     ]);
   });
