@@ -26,6 +26,12 @@ export function tellBreadRoom(name: string, { more, binds }: Room): string {
   return [fill(roomWords.none, { name }), ...binds.map((bound) => boundWords[bound])].join(' ');
 }
 
+/** Of a day that takes none of some breads: why, each reason once. */
+export function tellFull(rooms: readonly Room[]): string {
+  const binds = [...new Set(rooms.flatMap((room) => room.binds))];
+  return [roomWords.full, ...binds.map((bound) => boundWords[bound])].join(' ');
+}
+
 /** What an order is told that a day does not take: why, how much of it goes, and what would do. */
 export interface Refusal {
   readonly headline: string;

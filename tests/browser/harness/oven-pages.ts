@@ -44,15 +44,15 @@ export const OVEN_PAGES: readonly PageStep[] = [
     async go(baker) {
       await turned(baker, '.slab:visible');
       await ordered('D', 'Barley tin', '2')(baker);
-      await ordered('C', 'Lane wheat', '4')(baker);
+      await ordered('C', 'Seed and oat', '4')(baker);
     },
   },
   {
     name: 'room, more than goes',
     async go(baker) {
-      await baker.tap('.orders-entry:has-text("4 Lane wheat")');
+      await baker.tap('.orders-entry:has-text("4 Seed and oat")');
       await baker.page.locator('.orders-lines').waitFor();
-      await press(baker, ['4 Lane wheat', 'Key it in']);
+      await press(baker, ['4 Seed and oat', 'Key it in']);
       await baker.key('9');
       await baker.tap('.slab:visible');
       await baker.page.locator('.slab:has-text("Take it anyway")').waitFor();

@@ -21,7 +21,7 @@ export const roomPage = {
   lineUnsaid: '{name}: {value}.',
   table: 'As a table',
   bars: 'As bars',
-  columns: { what: 'What', taken: 'Taken', of: 'Of', left: 'Left', state: 'So it is' },
+  columns: { what: 'What', taken: 'Taken', of: 'Of', left: 'Left', state: 'State' },
   nowhere: 'No pot here takes: {name}.',
   unknown: 'Not counted, for the Book has it no more: {count} of the loaves.',
 } as const;
@@ -30,7 +30,7 @@ export const roomPage = {
 export const breadsPage = {
   press: 'Bread by bread',
   headline: 'See what goes on {date}',
-  columns: { bread: 'Bread', ordered: 'Ordered', more: 'Room for', binds: 'Then ends' },
+  columns: { bread: 'Bread', ordered: 'Ordered', more: 'Room for', binds: 'Limit' },
   noLimit: 'no limit',
   binds: { oven: 'the oven', pots: 'no pot', fridge: 'the fridge', bowls: 'the bowls' },
 } as const;
@@ -42,7 +42,7 @@ export const loadsPage = {
   detail: 'Last out {until}. All can be fetched from {time}.',
   none: 'Nothing to bake on this day yet.',
   noHours: '{count} in {time}. Say when the oven bakes to see hours.',
-  columns: { in: 'In', out: 'Out', what: 'What', fetch: 'Fetch from' },
+  columns: { in: 'In', out: 'Out', what: 'What', cool: 'Cool from' },
   load: '{count} {name}',
   size: '{name}, {grams}',
   more: '{count} loads more.',
@@ -63,6 +63,7 @@ export const roomWords = {
   more: '{name}: room for {loaves} more.',
   noLimit: '{name}: no limit is said.',
   none: '{name}: no room left.',
+  full: 'No room left.',
   cool: 'Fetch from {time}.',
   refused: 'That day is too full',
   still: 'There is room for {loaves} of {name}.',

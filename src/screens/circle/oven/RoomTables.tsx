@@ -27,7 +27,7 @@ export const BreadsTable = (props: { readonly breads: readonly BreadShown[] }): 
   </table>
 );
 
-/** Load by load: when it goes in, when it is out, and from when the last of its bread can be fetched. */
+/** Load by load: when it goes in, when it is out, and from when it is cool. */
 export const LoadsTable = (props: { readonly loads: readonly LoadShown[] }): JSX.Element => (
   <table class="room-table">
     <thead>
@@ -42,7 +42,7 @@ export const LoadsTable = (props: { readonly loads: readonly LoadShown[] }): JSX
             <td>{load.in}</td>
             <td>{load.out}</td>
             <th scope="row">{load.what}</th>
-            <td>{load.fetch}</td>
+            <td>{load.cool}</td>
           </tr>
         )}
       </For>

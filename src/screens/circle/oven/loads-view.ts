@@ -12,12 +12,12 @@ import { tellMinute } from '../../../core/speech/tell-room.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import { MINUTE, type Units } from '../../../core/units.ts';
 
-/** One load on the page; `fetch` beside the last one of its bread. */
+/** One load on the page. */
 export interface LoadShown {
   readonly in: string;
   readonly out: string;
   readonly what: string;
-  readonly fetch: string;
+  readonly cool: string;
 }
 
 export interface LoadsShown {
@@ -65,18 +65,17 @@ export function loadsShown(ask: RoomAsk, units: Units, clock: Clock): LoadsShown
     if (formula?.piece === grams) return its;
     return fill(loadsPage.size, { name: its, grams: showWeight(grams, units) });
   };
-  const loads = day.loads.slice(0, MOST).map((load, i): LoadShown => {
-    const { bread, grams, count } = load;
-    const next = day.loads[i + 1];
-    const isLast = next?.bread !== bread || next.grams !== grams;
-    const out = day.breads.find((one) => one.bread === bread && one.grams === grams);
-    return {
-      in: time(load.from),
-      out: time(load.out),
-      what: fill(loadsPage.load, { count, name: name(bread, grams) }),
-      fetch: isLast && out ? time(out.coolAt) : '',
-    };
-  });
+  const loads = day.loads
+    .slice(0, MOST)
+    .map(({ bread, grams, count, from: at, out }): LoadShown => {
+      const its = day.breads.find((one) => one.bread === bread && one.grams === grams)!;
+      return {
+        in: time(at),
+        out: time(out),
+        what: fill(loadsPage.load, { count, name: name(bread, grams) }),
+        cool: time(out + its.coolAt - its.out),
+      };
+    });
   const early = orders.filter((order) => isEarly(ask, order, bakes)).length;
   const past = has.oven !== null && bakingMinutes(bakes) > has.oven;
   return {

@@ -1,5 +1,5 @@
 import { askRoom, breadRoom, dayRoom } from '../../../core/circle/day-room.ts';
-import { tellBreadRoom, tellEarly, tellRefusal } from '../../../core/speech/tell-room.ts';
+import { tellBreadRoom, tellEarly, tellFull, tellRefusal } from '../../../core/speech/tell-room.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
 import type { CapSays } from '../orders/cap-says.ts';
@@ -18,11 +18,14 @@ export function roomSays(house: House, circle: Pick<HouseCircle, 'circle'>): Cap
       const ordered = [...dayRoom(ask).taken].toSorted((a, b) => b.count - a.count);
       const breads = new Set(ordered.map(({ bread }) => bread));
       const some = breads.size > 0 ? [...breads] : listedBreads(house).map(({ id }) => id);
-      const told = some.slice(0, NAMED).flatMap((bread) => {
+      const rooms = some.slice(0, NAMED).flatMap((bread) => {
         const room = breadRoom(ask, bread, null);
-        return room === null || room.more === null ? [] : tellBreadRoom(nameOf(bread), room);
+        return room === null || room.more === null ? [] : { name: nameOf(bread), room };
       });
-      return told.length === 0 ? null : told.join(' ');
+      if (rooms.length === 0) return null;
+      if (rooms.every(({ room }) => room.more === 0))
+        return tellFull(rooms.map(({ room }) => room));
+      return rooms.map(({ name, room }) => tellBreadRoom(name, room)).join(' ');
     },
     asks(order) {
       const answer = askRoom(roomAskOf(house, circle, order.day, order.id), order.lines);

@@ -137,7 +137,7 @@ describe('the room a day has left', { timeout: 30_000 }, () => {
     press(/^Load by load/);
     expect(rows()).toEqual([
       ['08:00', '08:40', '1 Barley tin', '10:40'],
-      ['08:50', '09:28', '3 Lane wheat', ''],
+      ['08:50', '09:28', '3 Lane wheat', '11:28'],
       ['09:38', '10:16', '1 Lane wheat', '12:16'],
     ]);
     expect(text()).toContain('Last out 10:16. All can be fetched from 12:16.');
@@ -182,7 +182,7 @@ describe('what the pages of orders are told', { timeout: 30_000 }, () => {
       'Lane wheat: room for 1 loaf more.',
     );
     expect(says([order(8)], EIGHT_TO_TWELVE).line(SATURDAY)).toBe(
-      'Lane wheat: no room left. The fridge has too few places.',
+      'No room left. The fridge has too few places.',
     );
     house.equip({ fridge: { celsius: null, holds: null } });
     expect(says([order(7)], null).line(SATURDAY)).toBeNull();
