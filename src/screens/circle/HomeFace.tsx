@@ -16,8 +16,8 @@ import { CirclePage } from './CirclePage.tsx';
 import type { Face, FaceProps } from './face.ts';
 import { TakeBack } from './orders/TakeBack.tsx';
 
-/** So many days at once: with what else there is, three rows of presses. */
-const DAYS = 4;
+/** So many days at once: with what else there is, two rows of presses on a tablet that lies. */
+const DAYS = 3;
 
 /** The Circle as it opens: the next days that bread is fetched, and what else there is. */
 export function HomeFace(props: FaceProps): JSX.Element {
@@ -43,7 +43,7 @@ export function HomeFace(props: FaceProps): JSX.Element {
       onBack={() => props.onBack()}
       words={
         <Words headline={words.title} detail={empty()}>
-          <div class="circle-grid circle-top" role="group" aria-label={words.days}>
+          <div class="circle-grid circle-home circle-top" role="group" aria-label={words.days}>
             <For each={here()}>
               {({ day, loaves }) =>
                 to(
@@ -53,12 +53,6 @@ export function HomeFace(props: FaceProps): JSX.Element {
                 )
               }
             </For>
-            <Show when={isMore() || page() > 0}>
-              <Control
-                label={isMore() ? words.laterDays : words.firstDays}
-                onPress={() => setPage(isMore() ? page() + 1 : 0)}
-              />
-            </Show>
             {to(neighbourWords.title, { at: 'neighbours' })}
             {to(standingWords.title, { at: 'standing' })}
             {to(cupboard.title, { at: 'cupboard' })}
@@ -78,6 +72,12 @@ export function HomeFace(props: FaceProps): JSX.Element {
       controls={
         <>
           <Control label={start.title} onPress={() => props.onBack()} />
+          <Show when={isMore() || page() > 0}>
+            <Control
+              label={isMore() ? words.laterDays : words.firstDays}
+              onPress={() => setPage(isMore() ? page() + 1 : 0)}
+            />
+          </Show>
           <TakeBack house={props.house} circle={props.circle} />
         </>
       }

@@ -25,6 +25,7 @@ export const circleTold = {
   /** Of the file that is saved. */
   leftOut: 'The circle could not be read. The saved file holds all but it.',
   full: 'The tablet is full. Nothing was changed: make room, then press again.',
+  shows: 'This page only shows the kitchen. Change it in the other one.',
   closed: 'It could not be written. Nothing was changed: press again.',
 } as const;
 
