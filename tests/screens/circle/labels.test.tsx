@@ -183,7 +183,7 @@ describe('labels', { timeout: 30_000 }, () => {
     press(/^One label more/);
     press(/^That’s it/);
     expect(has(/^Print it\s*3 labels, 1 sheet/)).toBe(true);
-    press(/^List and paper\s*European Union · A4/);
+    press(/^List and paper\s*A4/);
     press(/^United States/);
     press(/^Roll/);
     press(/^Your lines\s*none/);

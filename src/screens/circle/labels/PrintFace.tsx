@@ -1,15 +1,13 @@
 import { For, type JSX } from 'solid-js';
-import { labelPage as words } from '../../../core/speech/en/label.ts';
+import { labelPage as words, onLabel } from '../../../core/speech/en/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
-import { onLabel } from '../../../core/speech/en/label.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { printPage } from '../../../parts/print-page.ts';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
-import { dateShown, weekdayShown } from '../today.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { Labels } from './labels.ts';
 import { LabelSheets } from './LabelSheets.tsx';
@@ -59,11 +57,7 @@ export function PrintFace(props: {
     const { unanswered, tooLong } = printable();
     if (unanswered.length > 0) return fill(words.leftOut, { name: unanswered.join(', ') });
     if (tooLong.length > 0) return fill(words.tooLong, { name: tooLong.join(', ') });
-    return `${weekdayShown(props.labels.day())} ${dateShown(props.labels.day())}`;
-  };
-  const ways = (): string => {
-    const { list, paper } = props.circle.circle().ways;
-    return `${words.lists[list]} · ${words.papers[paper]}`;
+    return words.rules;
   };
   const print = (): void => {
     const { pages } = printable();
@@ -77,7 +71,7 @@ export function PrintFace(props: {
       back={props.back}
       onBack={() => props.onBack()}
       words={
-        <Words headline={words.print} detail={detail()} care={words.rules}>
+        <Words headline={words.print} detail={detail()}>
           <div class="circle-grid circle-top">
             <For each={props.labels.rows()}>
               {(row) => (
@@ -104,7 +98,12 @@ export function PrintFace(props: {
       controls={
         <>
           <Control label={props.back} onPress={() => props.onBack()} />
-          <Control label={words.ways} value={ways()} onPress={() => props.onWays()} />
+          <Control
+            label={words.ways}
+            value={words.papers[props.circle.circle().ways.paper]}
+            fresh={words.ways}
+            onPress={() => props.onWays()}
+          />
           <Control
             label={words.names}
             value={props.labels.named() ? words.namesOn : words.namesOff}
