@@ -43,8 +43,13 @@ export function HoursFace(
     setFirst(null);
     setAt('all');
   };
-  const set = (part: Partial<CircleWays>): void =>
-    void written(props.house, props.circle.write({ puts: [], ways: part }));
+  const set = (part: Partial<CircleWays>): Promise<boolean> =>
+    written(props.house, props.circle.write({ puts: [], ways: part }));
+  /** What was pressed stands on the page it leads to, and stays where it could not be written. */
+  const then = (done: Promise<boolean>, go: () => void): void =>
+    void done.then((isWritten) => {
+      if (isWritten) go();
+    });
   const words = (minute: MinuteOfDay): string => showMinute(minute, props.house.ways().clock);
   const shown = (end: 'from' | 'to'): string => {
     const { oven } = ways();
@@ -59,23 +64,25 @@ export function HoursFace(
     const { oven } = ways();
     return oven !== null && oven.to <= oven.from;
   };
-  const setFrom = (from: MinuteOfDay): void => {
+  const setFrom = async (from: MinuteOfDay): Promise<boolean> => {
     const { oven } = ways();
-    if (oven === null) setFirst(from);
-    else set({ oven: { ...oven, from } });
+    if (oven !== null) return set({ oven: { ...oven, from } });
+    setFirst(from);
+    return true;
   };
-  const setTo = (to: MinuteOfDay): void => {
+  const setTo = async (to: MinuteOfDay): Promise<boolean> => {
     const from = ways().oven?.from ?? first();
-    if (from !== null) set({ oven: { from, to } });
+    return from !== null && set({ oven: { from, to } });
   };
-  const setDays = (days: number): void => {
+  const setDays = async (days: number): Promise<boolean> => {
     const { closes } = ways();
-    if (closes === null) setFirst(days);
-    else set({ closes: { ...closes, days } });
+    if (closes !== null) return set({ closes: { ...closes, days } });
+    setFirst(days);
+    return true;
   };
-  const setClosesAt = (minute: MinuteOfDay): void => {
+  const setClosesAt = async (minute: MinuteOfDay): Promise<boolean> => {
     const days = ways().closes?.days ?? first();
-    if (days !== null) set({ closes: { days, at: minute } });
+    return days !== null && set({ closes: { days, at: minute } });
   };
   return (
     <Switch
@@ -94,9 +101,11 @@ export function HoursFace(
                   value={shown('from')}
                   onPress={() => setAt('from')}
                 />
-                <Show when={ways().oven !== null}>
-                  <Control label={hoursPage.to} value={shown('to')} onPress={() => setAt('to')} />
-                </Show>
+                <Control
+                  label={hoursPage.to}
+                  value={shown('to')}
+                  onPress={() => setAt(ways().oven === null ? 'from' : 'to')}
+                />
                 <Control label={hoursPage.closes} value={closes()} onPress={() => setAt('days')} />
               </div>
             </Words>
@@ -104,7 +113,7 @@ export function HoursFace(
           controls={
             <>
               <Show when={ways().oven !== null}>
-                <Control label={hoursPage.forget} onPress={() => set({ oven: null })} />
+                <Control label={hoursPage.forget} onPress={() => void set({ oven: null })} />
               </Show>
               <TakeBack house={props.house} circle={props.circle} />
             </>
@@ -121,10 +130,10 @@ export function HoursFace(
           not={ways().oven?.to ?? null}
           back={hoursPage.title}
           onMinute={(from) => {
-            setFrom(from);
-            setAt(ways().oven === null ? 'to' : 'all');
+            const to = ways().oven === null ? 'to' : 'all';
+            then(setFrom(from), () => setAt(to));
           }}
-          onShift={setFrom}
+          onShift={(from) => void setFrom(from)}
           onBack={() => setAt(first() === null ? 'all' : 'to')}
         />
       </Match>
@@ -136,11 +145,8 @@ export function HoursFace(
           at={ways().oven?.to ?? null}
           not={ways().oven?.from ?? first()}
           back={hoursPage.title}
-          onMinute={(to) => {
-            setTo(to);
-            all();
-          }}
-          onShift={setTo}
+          onMinute={(to) => then(setTo(to), all)}
+          onShift={(to) => void setTo(to)}
           onBack={all}
         />
       </Match>
@@ -157,10 +163,7 @@ export function HoursFace(
                   label: daysWords(days),
                 }))}
                 chosen={ways().closes === null ? undefined : String(ways().closes!.days)}
-                onChoose={(days) => {
-                  setDays(Number(days));
-                  setAt('closes');
-                }}
+                onChoose={(days) => then(setDays(Number(days)), () => setAt('closes'))}
               />
             </Words>
           }
@@ -168,10 +171,7 @@ export function HoursFace(
             <Show when={ways().closes !== null}>
               <Control
                 label={hoursPage.neverClose}
-                onPress={() => {
-                  set({ closes: null });
-                  all();
-                }}
+                onPress={() => then(set({ closes: null }), all)}
               />
             </Show>
           }
@@ -184,11 +184,8 @@ export function HoursFace(
           hours={CLOSES_AT}
           at={ways().closes?.at ?? null}
           back={hoursPage.title}
-          onMinute={(minute) => {
-            setClosesAt(minute);
-            all();
-          }}
-          onShift={setClosesAt}
+          onMinute={(minute) => then(setClosesAt(minute), all)}
+          onShift={(minute) => void setClosesAt(minute)}
           onBack={all}
         />
       </Match>
