@@ -8,13 +8,14 @@ export interface Band {
 const OVER = 0.1;
 const UNDER = 0.14;
 
-/** All lines of words in there that stand on no press. */
-export const bandsIn = (inner: Element): readonly Band[] => {
+/** All lines of words in there that stand on no press, or on one as high as `most`: it is never seen whole. */
+export const bandsIn = (inner: Element, most = Infinity): readonly Band[] => {
   const words = document.createTreeWalker(inner, NodeFilter.SHOW_TEXT);
   const bands: Band[] = [];
   const range = document.createRange();
   for (let node = words.nextNode(); node !== null; node = words.nextNode()) {
-    if (node.parentElement?.closest('button')) continue;
+    const press = node.parentElement?.closest('button');
+    if (press && press.getBoundingClientRect().height < most) continue;
     range.selectNodeContents(node);
     for (const { top, bottom, height } of range.getClientRects())
       bands.push({ top: top + OVER * height, bottom: bottom - UNDER * height });
@@ -55,7 +56,7 @@ const hideCut = (inner: Element, edges: readonly number[], most = 0): void => {
     // A sheet that was opened out of this one has its own border.
     if (one.closest('.sheet') !== inner.closest('.sheet')) continue;
     const box = one.getBoundingClientRect();
-    const room = one.matches('button') ? most : most / 2;
+    const room = one.matches('button, .whole-row') ? most : most / 2;
     const hides = box.height < room && edges.some((edge) => isCut(box, edge));
     one.toggleAttribute('data-cut', hides);
   }
@@ -72,7 +73,8 @@ export function showWholeLines(box: HTMLElement, inner: HTMLElement, isLong: boo
     return;
   }
   const { top, bottom, height } = box.getBoundingClientRect();
-  const bands = bandsIn(inner);
+  const most = height - 2 * SLACK;
+  const bands = bandsIn(inner, most);
   // What begins and ends there is whole, however close to the border it stands.
   const isEnd = box.scrollTop + box.clientHeight >= box.scrollHeight - 1;
   const from = box.scrollTop <= 0 ? top : clearOf(bands, top, true);
@@ -82,5 +84,5 @@ export function showWholeLines(box: HTMLElement, inner: HTMLElement, isLong: boo
   // at the sides.
   const isMost = to - from > height / 2;
   inner.style.clipPath = isMost ? `inset(${from - all.top}px -99px ${all.bottom - to}px)` : '';
-  hideCut(inner, isMost ? [from, to] : [top, bottom], height - 2 * SLACK);
+  hideCut(inner, isMost ? [from, to] : [top, bottom], most);
 }
