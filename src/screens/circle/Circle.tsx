@@ -8,6 +8,7 @@ import type { House } from '../house.ts';
 import { CirclePage } from './CirclePage.tsx';
 import { DoughDay } from './dough/DoughDay.tsx';
 import type { Face, FaceProps } from './face.ts';
+import { HandOver } from './handover/HandOver.tsx';
 import { HomeFace } from './HomeFace.tsx';
 import { NeighbourFace } from './NeighbourFace.tsx';
 import { NeighboursFace } from './NeighboursFace.tsx';
@@ -105,6 +106,9 @@ export default function Circle(props: {
                   turns={<DayTurns day={day} onOpen={onOpen} />}
                 />
               )}
+            </Match>
+            <Match when={at('hand over')}>
+              {(face) => <HandOver {...each()} day={face().day} back={face().from} />}
             </Match>
             <Match when={at('standing')}>
               <StandingFaces {...each()} />

@@ -9,6 +9,8 @@ export type Face =
   | { readonly at: 'new neighbour' }
   | { readonly at: 'neighbour'; readonly id: string }
   | DayOpened
+  /** `from`: the page that is one press back. */
+  | { readonly at: 'hand over'; readonly day: DayKey; readonly from: string }
   | { readonly at: 'standing' }
   | { readonly at: 'another day' }
   | { readonly at: 'cupboard' }

@@ -78,12 +78,12 @@ const lane = (day: string): Partial<Circle> => ({
 
 it('one press hands over at its instant, and a second one takes it back', async () => {
   const { house, circle, press, button, text } = await opened(lane);
-  expect(text()).toContain('0 of 2 came, 3 loaves in all.');
+  expect(text()).toContain('Hand over: 2 to come');
   const at = house.now();
   await press(/16:00 K/);
   expect(circle.circle().orders[0]).toMatchObject({ id: 'o', handed: at, paid: false });
   expect(text()).toContain(`Handed over ${house.hour(at)}`);
-  expect(text()).toContain('1 of 2 came');
+  expect(text()).toContain('Hand over: 1 to come');
   expect(button(/16:00 K/).getAttribute('aria-pressed')).toBe('true');
   await press(/16:00 K/);
   expect(circle.circle().orders[0]).toMatchObject({ handed: null });
@@ -93,13 +93,14 @@ it('one press hands over at its instant, and a second one takes it back', async 
 
 it('paid is a press of its own', async () => {
   const { circle, press, button } = await opened(lane);
-  await press(/^K: paid/);
+  await press(/^Paid: K/);
   expect(circle.circle().orders.map(({ paid, handed }) => [paid, handed])).toEqual([
     [true, null],
     [false, null],
   ]);
-  expect(button(/^K: paid/).textContent).toContain('yes');
-  await press(/^K: paid/);
+  expect(button(/^Paid: K/).getAttribute('aria-pressed')).toBe('true');
+  expect(button(/^Paid: M/).getAttribute('aria-pressed')).toBe('false');
+  await press(/^Paid: K/);
   expect(circle.circle().orders[0]!.paid).toBe(false);
 });
 
@@ -180,6 +181,7 @@ it('says before it prints that names are on it, and prints what stands on the li
   const { press, text } = await opened(lane);
   const print = vi.spyOn(window, 'print').mockImplementation(() => undefined);
   await press(/16:00 K/);
+  await press(/^All loaves/);
   await press(/^Print the list/);
   expect(text()).toContain('Names are on it.');
   expect(print).not.toHaveBeenCalled();
@@ -214,7 +216,7 @@ it('copies a text for one or for all, and shows it to be marked where it cannot'
   const { press, text } = await opened(lane, {
     house: { sheets: sheets as unknown as House['sheets'] },
   });
-  await press(/^A message/);
+  await press(/^Tell them/);
   expect(text()).toContain('This tablet sends nothing.');
   await press(/^K16:00/);
   await press(/^Copy it/);
@@ -257,7 +259,7 @@ it('says what is to pay where all prices are set, and nothing where one is not',
   const shown = new Intl.NumberFormat(undefined, { style: 'currency', currency: 'EUR' });
   expect(text()).toContain(`To pay: ${shown.format(2 * each)}.`);
   expect(text().match(/To pay/g)).toHaveLength(1);
-  await press(/^K: paid/);
+  await press(/^Paid: K/);
   expect(text()).not.toContain('To pay');
 });
 

@@ -1,25 +1,24 @@
 /** Bread that is fetched: the list, its paper and a text to copy. Shown, never said. */
 export const handOver = {
+  open: 'Hand over',
   title: 'Hand over the bread',
   list: 'The list',
-  /** {count} of {n} came. */
-  none: '{date}: nobody has ordered.',
-  state: '{date}: {count} of {n} came, {loaves} in all.',
+  none: 'Nobody has ordered for this day.',
+  toCome: 'Hand over: {count} to come',
+  allGone: 'All is handed over',
   loaf: '1 loaf',
   loaves: '{count} loaves',
   any: 'any time',
   nobody: 'No name',
   unknownBread: 'a bread no longer in the Book',
   paid: 'Paid',
-  yes: 'yes',
-  notYet: 'not yet',
   toPay: 'To pay: {value}.',
   handed: 'Handed over {time}',
   /** For ears: whose payment it is. */
-  payment: '{name}: paid',
+  payment: 'Paid: {name}',
   watch: 'Must not eat: {allergens}.',
   holds: '{bread} has {allergens}.',
-  open: '{bread}: ask all packets.',
+  unread: 'Not all packets are read.',
   warm: 'Still warm: leave the bag open.',
   coolAt: 'Cool at {time}.',
   stillHere: 'Still to come',
@@ -39,8 +38,7 @@ export const handTotals = {
 
 /** The list on paper. */
 export const handPrint = {
-  open: 'Print the list',
-  title: 'Print the pick-up list',
+  title: 'Print the list',
   detail: 'By hour, with a box to tick for each.',
   names: 'Names are on it.',
   print: 'Print it',
@@ -59,7 +57,7 @@ export const handPrint = {
 
 /** The page of a text to copy. */
 export const handMessage = {
-  open: 'A message',
+  open: 'Tell them',
   another: 'For another',
   title: 'Copy a message',
   ask: 'For whom is it?',

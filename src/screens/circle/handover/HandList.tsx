@@ -1,19 +1,13 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Order } from '../../../core/circle/circle.ts';
 import type { PickList } from '../../../core/circle/pick-up.ts';
-import {
-  handOver as words,
-  handMessage,
-  handPrint,
-  handTotals,
-} from '../../../core/speech/en/hand-over.ts';
+import { handOver as words, handMessage, handTotals } from '../../../core/speech/en/hand-over.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import { CirclePage } from '../CirclePage.tsx';
-import { loavesShown } from './hand-read.ts';
 import { handRow, type HandRow, type RowRead } from './hand-row.ts';
 
 /** One order: a press on it is handed over, the one beside it paid; pressed again they are taken back. */
@@ -34,9 +28,7 @@ function Row(props: {
       >
         <i class="hand-box" aria-hidden="true" />
         <span class="hand-words">
-          <b class="hand-who">
-            {props.row.hour} <span>{props.row.name}</span>
-          </b>
+          <b class="hand-who">{`${props.row.hour} ${props.row.name}`}</b>
           <For each={props.row.lines}>{(line) => <span>{unbroken(line)}</span>}</For>
           <For each={props.row.cautions}>
             {(caution) => <span class="hand-care">{unbroken(caution)}</span>}
@@ -50,7 +42,7 @@ function Row(props: {
       </Pressable>
       <Control
         label={words.paid}
-        value={props.row.paid ? words.yes : words.notYet}
+        picture={<i class="hand-box" />}
         name={fill(words.payment, { name: props.row.name })}
         fresh={props.row.id}
         chosen={props.row.paid}
@@ -69,7 +61,7 @@ export function HandList(props: {
   readonly holds: boolean;
   readonly back: string;
   readonly onChange: (id: string, change: (order: Order) => Order) => void;
-  readonly onOpen: (face: 'totals' | 'print' | 'message') => void;
+  readonly onOpen: (face: 'totals' | 'message') => void;
   readonly onBack: () => void;
   readonly now: () => number;
 }): JSX.Element {
@@ -86,11 +78,10 @@ export function HandList(props: {
       equals: (a, b) => a.join('\n') === b.join('\n'),
     },
   );
-  const came = (): number => rows().size - props.list.toCome.length;
-  const detail = (): string => {
-    const loaves = loavesShown(props.list.loaves);
-    if (rows().size === 0) return fill(words.none, { date: props.read.day });
-    return fill(words.state, { date: props.read.day, count: came(), n: rows().size, loaves });
+  const headline = (): string => {
+    const count = props.list.toCome.length;
+    if (rows().size === 0) return words.title;
+    return count === 0 ? words.allGone : fill(words.toCome, { count });
   };
   const tick = (id: string): void => {
     const now = props.now();
@@ -102,11 +93,10 @@ export function HandList(props: {
     void setOnly(only() === null ? new Set(props.list.toCome.map(({ order }) => order.id)) : null);
   return (
     <CirclePage
-      wide
       back={props.back}
       onBack={() => props.onBack()}
       words={
-        <Words headline={words.title} detail={detail()}>
+        <Words headline={headline()} detail={rows().size === 0 ? words.none : undefined}>
           <ul class="hand-list" aria-label={words.list}>
             <For each={ids()}>
               {(id) => (
@@ -133,7 +123,6 @@ export function HandList(props: {
             onPress={() => toCome()}
           />
           <Control label={handTotals.open} onPress={() => props.onOpen('totals')} />
-          <Control label={handPrint.open} onPress={() => props.onOpen('print')} />
           <Control label={handMessage.open} onPress={() => props.onOpen('message')} />
         </Show>
       }

@@ -75,7 +75,7 @@ export function HandOver(
         />
       </Match>
       <Match when={at() === 'totals'}>
-        <HandTotals list={list()} read={read()} onBack={toList} />
+        <HandTotals list={list()} read={read()} onPrint={() => setAt('print')} onBack={toList} />
       </Match>
       <Match when={at() === 'print'}>
         <PickUpPrint view={sheet} onBack={toList} />

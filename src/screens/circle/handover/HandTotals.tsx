@@ -1,7 +1,8 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { MessageRead } from '../../../core/circle/message.ts';
 import type { HandTotal, PickList } from '../../../core/circle/pick-up.ts';
-import { handOver, handTotals as words } from '../../../core/speech/en/hand-over.ts';
+import { handOver, handPrint, handTotals as words } from '../../../core/speech/en/hand-over.ts';
+import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CirclePage } from '../CirclePage.tsx';
 import { loavesShown } from './hand-read.ts';
@@ -14,6 +15,7 @@ export const breadOf = ({ bread, grams }: HandTotal, read: MessageRead): string 
 export function HandTotals(props: {
   readonly list: PickList;
   readonly read: MessageRead;
+  readonly onPrint: () => void;
   readonly onBack: () => void;
 }): JSX.Element {
   return (
@@ -51,6 +53,7 @@ export function HandTotals(props: {
           </table>
         </Words>
       }
+      controls={<Control label={handPrint.title} onPress={() => props.onPrint()} />}
     />
   );
 }

@@ -33,7 +33,7 @@ export function MessageFace(props: {
     setTo(id);
     setCopied(null);
   };
-  let shown!: HTMLParagraphElement;
+  let shown!: HTMLDivElement;
   const copy = async (): Promise<void> => {
     const done = (await sheets()?.copy(text() ?? '')) ?? false;
     // What could not be copied is marked: a long press on it, and the device's own copy is there.
@@ -78,9 +78,9 @@ export function MessageFace(props: {
         onBack={() => pick(null)}
         words={
           <Words headline={words.title} detail={detail()}>
-            <p class="hand-text" ref={shown}>
-              {text()}
-            </p>
+            <div class="hand-text" ref={shown}>
+              <For each={text()?.split('\n')}>{(line) => <p>{line}</p>}</For>
+            </div>
           </Words>
         }
         slab={

@@ -33,18 +33,22 @@ export interface RowRead extends MessageRead {
 
 function cautionsOf({ order, watch }: PickUp, read: RowRead): readonly string[] {
   if (watch.length === 0) return [];
-  const breads = [...new Set(order.lines.map(({ bread }) => bread))];
-  const told = breads.flatMap((id) => {
+  const breads = [...new Set(order.lines.map(({ bread }) => bread))].map((id) => {
     const formula = read.formula(id);
-    const bread = read.bread(id);
-    if (formula === null) return [fill(words.open, { bread })];
-    const { named, open, unanswered } = watchedIn(watch, formula);
-    return [
-      ...(named.length > 0 ? [fill(words.holds, { bread, allergens: named.join(', ') })] : []),
-      ...(open.length + unanswered.length > 0 ? [fill(words.open, { bread })] : []),
-    ];
+    return { bread: read.bread(id), met: formula && watchedIn(watch, formula) };
   });
-  return [fill(words.watch, { allergens: watch.join(', ') }), ...told];
+  const isOpen = breads.some(
+    ({ met }) => met === null || met.open.length + met.unanswered.length > 0,
+  );
+  return [
+    fill(words.watch, { allergens: watch.join(', ') }),
+    ...breads.flatMap(({ bread, met }) =>
+      met === null || met.named.length === 0
+        ? []
+        : [fill(words.holds, { bread, allergens: met.named.join(', ') })],
+    ),
+    ...(isOpen ? [words.unread] : []),
+  ];
 }
 
 /** That a bag stays open, and until when where that is known of all that is warm in it. */

@@ -3,6 +3,7 @@ import type { DayKey } from '../../../core/circle/day-key.ts';
 import { doughPage } from '../../../core/speech/en/circle-dough.ts';
 import { roomPage } from '../../../core/speech/en/circle-oven.ts';
 import { shopping } from '../../../core/speech/en/cupboard.ts';
+import { handOver } from '../../../core/speech/en/hand-over.ts';
 import { labelPage } from '../../../core/speech/en/label.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
 import { Control } from '../../../parts/Control.tsx';
@@ -15,6 +16,10 @@ export function DayTurns(props: Pick<FaceProps, 'onOpen'> & { readonly day: DayK
       <Control
         label={doughPage.title}
         onPress={() => props.onOpen({ at: 'dough', day: props.day })}
+      />
+      <Control
+        label={handOver.open}
+        onPress={() => props.onOpen({ at: 'hand over', day: props.day, from: showDay(props.day) })}
       />
       <Control
         label={shopping.title}
