@@ -61,14 +61,14 @@ describe('the shopping list', { timeout: 30_000 }, () => {
       ingredients: [WHEAT, salt],
     });
     expect(shown()).toContain('The next two weeks: 6 loaves to bake.');
-    expect(button(/^Strong wheat flour\s*2 packs of 1000\sg$/)).toBeTruthy();
+    expect(button(/^Strong wheat flour\s*2 × 1000\sg$/)).toBeTruthy();
     expect(button(/^Wholemeal wheat flour\s*\d+\sg/).textContent).toContain('not counted');
     expect(screen.queryByRole('button', { name: /^Salt/ })).toBeNull();
     expect(shown()).toContain('There is enough of all the rest: salt.');
     press(/^Days, print, copy/);
     const rows = screen.getAllByRole('row').map((row) => row.textContent.replace(/\s/g, ' '));
     expect(rows[0]).toBe('WhatNeededThereTo buy');
-    expect(rows[1]).toBe('Strong wheat flour2492 g900 g2 packs of 1000 g');
+    expect(rows[1]).toBe('Strong wheat flour2492 g900 g2 × 1000 g');
     expect(rows[2]).toMatch(/^Wholemeal wheat flour(\d+ g)not counted\1$/);
     expect(rows).toHaveLength(3);
   });
@@ -82,9 +82,7 @@ describe('the shopping list', { timeout: 30_000 }, () => {
     await vi.waitFor(() => expect(of(circle, WHEAT.id)!.counted!.grams).toBe(2900));
     expect(of(circle, WHEAT.id)!.counted!.at).toBe(house.now());
     await vi.waitFor(() =>
-      expect(button(/^Strong wheat flour\s*2 packs of 1000\sg/).getAttribute('aria-pressed')).toBe(
-        'true',
-      ),
+      expect(button(/^Strong wheat flour\s*2 × 1000\sg/).getAttribute('aria-pressed')).toBe('true'),
     );
     press(/^Strong wheat flour/);
     await vi.waitFor(() => expect(of(circle, WHEAT.id)!.counted).toEqual(WHEAT.counted));
@@ -148,7 +146,7 @@ describe('the shopping list', { timeout: 30_000 }, () => {
     press(/^Copy it/);
     await vi.waitFor(() => expect(shown()).toContain('The list is copied.'));
     expect(copied[0]!.replace(/\u00a0/g, ' ')).toMatch(
-      /^Shopping list, The next two weeks\n- Strong wheat flour: 2 packs of 1000 g\n- Wholemeal wheat flour: \d+ g\n- Salt: \d+ g$/,
+      /^Shopping list, The next two weeks\n- Strong wheat flour: 2 × 1000 g\n- Wholemeal wheat flour: \d+ g\n- Salt: \d+ g$/,
     );
     let paper: string | null = null;
     window.print = () => void (paper = document.querySelector('.printed-page')!.innerHTML);

@@ -48,9 +48,6 @@ export function CostFace(props: {
       words={
         <Words headline={props.formula.name} detail={view()?.told ?? reason()}>
           <Show when={view()?.price}>{(price) => <p class="cupboard-told">{price()}</p>}</Show>
-          <Show when={view()?.missing}>
-            {(missing) => <p class="cupboard-told">{missing()}</p>}
-          </Show>
           <Show when={view()}>
             {(its) => (
               <table class="cupboard-table">
@@ -76,6 +73,9 @@ export function CostFace(props: {
                 </tbody>
               </table>
             )}
+          </Show>
+          <Show when={view()?.missing}>
+            {(missing) => <p class="cupboard-told">{missing()}</p>}
           </Show>
         </Words>
       }

@@ -46,10 +46,12 @@ export function ShoppingFace(props: {
                   chosen={props.bought(line.id)}
                   onPress={() => props.onTick(line.id)}
                 >
-                  <i class="cupboard-box" aria-hidden="true" />
                   <b>{unbroken(line.name)}</b>
-                  <span class="cupboard-much">{unbroken(line.much)}</span>
-                  <Show when={line.doubt}>{(doubt) => <span>{doubt()}</span>}</Show>
+                  <i class="cupboard-box" aria-hidden="true" />
+                  <span>
+                    <b>{unbroken(line.much)}</b>
+                    <Show when={line.doubt}>{(doubt) => <> {doubt()}</>}</Show>
+                  </span>
                 </Pressable>
               )}
             </For>

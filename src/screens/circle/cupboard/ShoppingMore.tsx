@@ -14,7 +14,7 @@ export function ShoppingMore(props: {
   readonly days: string;
   readonly lines: readonly BuyView[];
   readonly bought: (id: string) => boolean;
-  /** What stands under it on paper. */
+  /** What stands under it, on paper too. */
   readonly notes: readonly string[];
   readonly onDays: () => void;
   readonly onBack: () => void;
@@ -80,6 +80,7 @@ export function ShoppingMore(props: {
               </tbody>
             </table>
           </Show>
+          <For each={props.notes}>{(note) => <p class="cupboard-told">{unbroken(note)}</p>}</For>
         </Words>
       }
     />

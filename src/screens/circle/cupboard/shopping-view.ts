@@ -13,7 +13,7 @@ import { begun, storeWeight, thereTold } from './words.ts';
 export interface BuyView {
   readonly id: string;
   readonly name: string;
-  /** '2 packs of 1000 g', or by weight where no pack is known. */
+  /** '2 × 1000 g', or by weight where no pack is known. */
   readonly much: string;
   /** That nobody knows what is there; null: it is known. */
   readonly doubt: string | null;
@@ -29,7 +29,7 @@ export const daysTold = (day: DayKey | null): string =>
 function muchTold({ lacking, packs }: ShoppingLine, one: Ingredient | null, units: Units): string {
   if (packs === null || !one?.pack) return storeWeight(Math.ceil(lacking), units);
   const grams = storeWeight(one.pack.grams, units);
-  return packs === 1 ? fill(words.pack, { grams }) : fill(words.packs, { count: packs, grams });
+  return fill(words.packs, { count: packs, grams });
 }
 
 export const buyView = (line: ShoppingLine, one: Ingredient | null, units: Units): BuyView => ({
