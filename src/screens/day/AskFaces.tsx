@@ -67,6 +67,8 @@ export function AskFace(
     readonly missing: string | null;
     readonly onAdd: () => void;
     readonly onPlan: () => void;
+    /** What it goes back to. */
+    readonly home: string;
     readonly onHome: () => void;
   },
 ): JSX.Element {
@@ -126,7 +128,7 @@ export function AskFace(
             <Control label={askPage.bread} onPress={() => props.onAdd()} />
           </Show>
           <Control label={askPage.away} onPress={() => props.onTurn('away', 0)} />
-          <Control label={start.title} onPress={() => props.onHome()} />
+          <Control label={props.home} onPress={() => props.onHome()} />
         </>
       }
     />

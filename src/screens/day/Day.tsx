@@ -1,8 +1,10 @@
 import { createSignal, Match, Switch, untrack, type JSX } from 'solid-js';
 import type { DayAsk, DayPlan } from '../../core/day/laid/day-plan.ts';
 import type { PlanResult } from '../../core/day/plan/types.ts';
+import { circle } from '../../core/speech/en/circle.ts';
 import { askPage } from '../../core/speech/en/day.ts';
 import { live } from '../../core/speech/en/live.ts';
+import { start } from '../../core/speech/en/start.ts';
 import { tellDay } from '../../core/speech/tell-day.ts';
 import type { Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
@@ -26,7 +28,7 @@ export default function Day(props: {
   readonly house: House;
   /** It opens on the day as it runs, and goes back from there. */
   readonly live?: boolean;
-  /** It opens on this, to be asked. */
+  /** It opens on this, to be asked: gathered in the Circle, where it goes back to. */
   readonly asks?: DayDraft | undefined;
   readonly onBake: (id: string) => void;
   readonly onHome: () => void;
@@ -217,6 +219,7 @@ export default function Day(props: {
             );
           }}
           onPlan={lay}
+          home={props.asks ? circle.title : start.title}
           onHome={() => props.onHome()}
         />
       </Match>

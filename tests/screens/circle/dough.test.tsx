@@ -53,6 +53,7 @@ async function onDough(...orders: Order[]) {
   ));
   return {
     house,
+    circle,
     drafts,
     gone: () => gone,
     press: (name: RegExp): void => {
@@ -85,7 +86,7 @@ it('shows a day’s loaves by bread, and its dough bowl by bowl', async () => {
   expect(at.text()).toContain('Cherry and hazelnut, 2 loaves141 g dried cherries');
   at.press(/^Next dough, 1 of 2/);
   expect(at.headline()).toMatch(/^3 bowls, (about )?219\d g each\.$/);
-  expect(at.text()).toContain('Bowl 2: 6 min later. Bowl 3: 12 min later. For Lane wheat, 700 g.');
+  expect(at.text()).toContain('Bowl 2: 6 min later. Bowl 3: 12 min later.For Lane wheat, 700 g.');
   at.press(/^That’s it/);
   expect(at.headline()).toBe('Dough and loads');
   at.press(/^Sat 3 May/);
@@ -103,6 +104,31 @@ it('builds the levain, and tells its loads from the first one in', async () => {
   expect(at.headline()).toBe('4 loads, 3 h 02');
   expect(at.text()).toContain('Counted from the first one in.');
   expect(at.rows()).toEqual([['Lane wheat', '4', 'at once', '3 h 02', '5 h 02']]);
+});
+
+it('mixes as one what differs in its filling only, and says what goes in later', async () => {
+  const at = await onDough(order('o1', 600, line('lane-wheat', 8, 700), line('lane-fig', 4)));
+  const { formula } = at.house.formulas().find(({ file }) => /lane-wheat/.test(file))!;
+  const figs = { id: 'fig', name: 'figs', pct: 20, keeps: 'shelf', allergens: [] } as const;
+  await at.house.keepFormula({ ...formula!, id: 'lane-fig', name: 'Lane fig', fillings: [figs] });
+  await vi.waitFor(() => expect(at.text()).toContain('Sat 3 May: 12 loaves.'));
+  at.press(/^Bowl by bowl/);
+  expect(at.headline()).toMatch(/^4 bowls, /);
+  expect(screen.queryByRole('button', { name: /^Next dough/ })).toBeNull();
+  expect(at.text()).toContain('For Lane wheat, 700 g · Lane fig.');
+  expect(at.text()).toMatch(/Lane fig, 4 loaves36\d g figs/);
+  expect(at.text()).toContain('On the Day each bread is a bake of its own.');
+});
+
+it('tells the loads by the clock where the oven’s hours are said, past midnight with the day', async () => {
+  const at = await onDough(order('o1', null, line('lane-wheat', 4), line('harbour-rye', 1)));
+  await at.circle.write({ puts: [], ways: { oven: { from: 480, to: 900 } } });
+  at.press(/^Loads/);
+  expect(at.text()).toContain('First in at 08:00, last out at 12:07.');
+  expect(at.rows()).toEqual([
+    ['Harbour rye', '1', '08:00', '08:55', 'Sun 00:55'],
+    ['Lane wheat', '4', '09:05', '12:07', '14:07'],
+  ]);
 });
 
 it('lays the day by one press: each bread due when it is first fetched, and no name in it', async () => {

@@ -46,13 +46,15 @@ it('opens on what was gathered elsewhere, and asks for what is measured', async 
   });
   expect(at.headline()).toBe('Plan a day');
   expect(
-    screen.getByRole('button', { name: /^Lane wheat, 4 × 805\sg dough\s*Sat 12:00/ }),
+    screen.getByRole('button', { name: /^Lane wheat, 4\s×\s805\sg dough\s*Sat 12:00/ }),
   ).toBeTruthy();
   expect(screen.getByText('Ready when?', { selector: '.slab-then' })).toBeTruthy();
   expect(screen.getByRole('button', { name: /^How warm\D*–/ })).toBeTruthy();
   await at.press(/^Cherry and hazelnut, 2 loaves/);
   await at.press(/^Leave it out/);
-  expect(screen.getByRole('button', { name: /^How many loaves.\s*4 × 805\sg dough/ })).toBeTruthy();
+  expect(
+    screen.getByRole('button', { name: /^How many loaves.\s*4\s×\s805\sg dough/ }),
+  ).toBeTruthy();
   await at.press(/^How warm/);
   await at.press(/^22/);
   await at.press(/^Make a plan/);

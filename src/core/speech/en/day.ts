@@ -41,8 +41,8 @@ export const askPage = {
   then: 'you can change it',
   bake: '{name}, {loaves}',
   /** {grams} of dough, where it is not the formula's own piece. */
-  sized: '{count} × {grams} dough',
-  bakeSized: '{name}, {count} × {grams} dough',
+  sized: '{count}\u00a0×\u00a0{grams} dough',
+  bakeSized: '{name}, {count}\u00a0×\u00a0{grams} dough',
   today: 'Today',
   tomorrow: 'Tomorrow',
   later: 'Later days',

@@ -37,11 +37,10 @@ export function BaseFace(props: {
             tellShares(bowls(), units()) ||
             fill(doughBowls.one, { grams: showWeight(doughIn(bowls()[0]!), units()) })
           }
-          detail={[tellClocks(bowls().length)?.shown, fill(doughBowls.of, { name: names() })]
-            .filter(Boolean)
-            .join(' ')}
+          detail={tellClocks(bowls().length)?.shown}
         >
-          <BowlsTable bowls={bowls()} units={units()} class="circle-table circle-top" />
+          <p class="dough-for circle-top">{fill(doughBowls.of, { name: names() })}</p>
+          <BowlsTable bowls={bowls()} units={units()} class="circle-table" />
           <Show when={filled().length > 0}>
             <table class="circle-table dough-later">
               <thead>
@@ -75,7 +74,7 @@ export function BaseFace(props: {
             </table>
           </Show>
           <Show when={props.dough.batches.length > 1}>
-            <p class="act-detail">{doughBowls.together}</p>
+            <p class="dough-for">{doughBowls.together}</p>
           </Show>
         </Words>
       }

@@ -1,12 +1,13 @@
 import { createMemo, createSignal, Match, Show, Switch, untrack, type JSX } from 'solid-js';
-import type { DayKey } from '../../../core/circle/day-key.ts';
+import { dayAfter, type DayKey } from '../../../core/circle/day-key.ts';
 import { doughPage } from '../../../core/speech/en/circle-dough.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import type { Minutes } from '../../../core/units.ts';
 import { Control } from '../../../parts/Control.tsx';
 import type { DayDraft } from '../../day-draft.ts';
 import { createCircleClock } from '../circle-clock.ts';
 import type { FaceProps } from '../face.ts';
-import { dayAt } from '../today.ts';
+import { dayAt, weekdayShown } from '../today.ts';
 import { BaseFace } from './BaseFace.tsx';
 import { instantAt } from './instant-at.ts';
 import { doughDayOf } from './dough-day.ts';
@@ -36,6 +37,11 @@ export function DoughDay(
   const planned = () => {
     const its = shown();
     return its ? plannedFeeds(its, house.plan(), (ready) => dayAt(house, ready) === props.day) : [];
+  };
+  /** Of a day after it with its name: bread that cools overnight. */
+  const hour = (minute: Minutes): string => {
+    const [ahead, of] = [Math.floor(minute / 1440), clock.hour(minute % 1440)];
+    return ahead === 0 ? of : `${weekdayShown(dayAfter(props.day, ahead))} ${of}`;
   };
   const back = (): void => void setAt('all');
   const go = (left: readonly LayNote[]): void => {
@@ -89,7 +95,7 @@ export function DoughDay(
           house={house}
           all={all()}
           from={props.circle.circle().ways.oven?.from ?? null}
-          hour={(minute) => clock.hour(minute)}
+          hour={hour}
           onBack={back}
         />
       </Match>

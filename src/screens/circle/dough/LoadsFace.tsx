@@ -15,7 +15,8 @@ export function LoadsFace(props: {
   readonly all: DoughDay;
   /** The first loading; null: not said. */
   readonly from: MinuteOfDay | null;
-  readonly hour: (minute: MinuteOfDay) => string;
+  /** Of the bake day; from 1440 on of the next. */
+  readonly hour: (minute: Minutes) => string;
   readonly onBack: () => void;
 }): JSX.Element {
   const minutes = (): Minutes => (props.all.oven.lastOut ?? 0) / MINUTE;
@@ -24,7 +25,7 @@ export function LoadsFace(props: {
       ? after === 0
         ? doughLoads.start
         : showLength(after)
-      : props.hour((props.from + after) % 1440);
+      : props.hour(props.from + after);
   const runs = () =>
     props.all.baking.flatMap(({ batch, run }) => (run === null ? [] : { batch, run }));
   return (
