@@ -29,7 +29,17 @@ export function SavePage(props: {
       back={kitchenFields.tablet}
       onBack={() => props.onBack()}
       words={
-        <Words headline={saveAsFile} detail={words.detail} care={names() ? words.care : undefined}>
+        <Words
+          headline={saveAsFile}
+          detail={words.detail}
+          care={names() ? words.care : undefined}
+        />
+      }
+      slab={
+        <Slab label={words.slab} then={kitchenFields.tablet} fresh="save" onPress={() => save()} />
+      }
+      controls={
+        <>
           <Show when={anybody()}>
             <Control
               label={words.names}
@@ -38,12 +48,9 @@ export function SavePage(props: {
               onPress={() => setNames(!names())}
             />
           </Show>
-        </Words>
+          <Control label={kitchenFields.tablet} onPress={() => props.onBack()} />
+        </>
       }
-      slab={
-        <Slab label={words.slab} then={kitchenFields.tablet} fresh="save" onPress={() => save()} />
-      }
-      controls={<Control label={kitchenFields.tablet} onPress={() => props.onBack()} />}
     />
   );
 }
