@@ -58,8 +58,8 @@ const clearLines = (caption: HTMLElement, words: Element): void => {
  * Lays a caption where it hides nothing that it does not repeat: in the free place under the words,
  * above what is answered, listed or shown there; else above the slab's word, on its empty top and what is
  * free over that; else over the end of the words it repeats, under their headline; smaller where it must, and
- * where those are its headline alone, over the end of what is shown under it. A gate's words it never
- * repeats: there it lies over the drawing, or at last over what is asked of a child. Sets `data-place`
+ * where those are its headline alone, over the end of what is shown under it. Of a gate's words it repeats
+ * none but "stand back": there it lies over the drawing, over what is asked of a child, or at last over that. Sets `data-place`
  * (words, slab, top), `--lift`, `--up`, `--rise` and `--size` for Caption.css.
  */
 function place(caption: HTMLElement, bench: Element): void {
@@ -76,6 +76,8 @@ function place(caption: HTMLElement, bench: Element): void {
   const label = (bench.querySelector('.slab-label')?.getBoundingClientRect().top ?? 0) - INK;
   const above = slab ? slabCeiling(bench, slab) + AIR : Infinity;
   const gate = bench.querySelector('.hold') !== null;
+  // Of a gate's words only what is asked of a child may be hidden.
+  const told = (words.querySelector('.gate-stand') ?? last)?.getBoundingClientRect().bottom ?? 0;
   const box = (): DOMRect => caption.getBoundingClientRect();
   const headline = act.querySelector('.act-headline')?.getBoundingClientRect().top ?? 0;
   const lift = foot - floor + (floor < foot ? AIR : 0);
@@ -96,8 +98,10 @@ function place(caption: HTMLElement, bench: Element): void {
         if (box().bottom <= headline) return;
         // Its drawing is small, or gone: then over what the gate asks of a child, and no word above.
         put(caption, 'words');
-        set(caption, '--lift', '0px');
-        if (box().top >= (last?.getBoundingClientRect().bottom ?? 0) - INK) return;
+        for (const down of ['0px', `calc(${AIR}px - var(--gap))`]) {
+          set(caption, '--lift', down);
+          if (box().top >= told) return clearLines(caption, words);
+        }
         continue;
       }
       put(caption, 'words');
@@ -106,7 +110,16 @@ function place(caption: HTMLElement, bench: Element): void {
       if (lift === 0) set(caption, '--lift', `calc(${AIR}px - var(--gap))`);
       if (box().top >= ceiling) return clearLines(caption, words);
     }
-  if (gate) return put(caption, 'top');
+  if (gate) {
+    // Over the one line that it repeats, and covers whole.
+    const stand = words.querySelector('.gate-stand')?.textContent?.toLowerCase();
+    put(caption, 'words');
+    set(caption, '--lift', '0px');
+    const clear = box().top >= (last?.getBoundingClientRect().bottom ?? 0);
+    if (stand && clear && caption.textContent.toLowerCase().includes(stand))
+      return clearLines(caption, words);
+    return put(caption, 'top');
+  }
   // Over what is shown there stand but kept words, as over a day's tape: its end is hidden sooner than they.
   set(caption, '--lift', '0px');
   const ceiling = heldDown(words, KEPT);

@@ -17,8 +17,13 @@ export const bandsIn = (inner: Element, most = Infinity): readonly Band[] => {
     const press = node.parentElement?.closest('button');
     if (press && press.getBoundingClientRect().height < most) continue;
     range.selectNodeContents(node);
-    for (const { top, bottom, height } of range.getClientRects())
-      bands.push({ top: top + OVER * height, bottom: bottom - UNDER * height });
+    // A caution's bar reaches over its first line: without it a stub of the bar would stand there alone.
+    const bar = node.parentElement?.closest('.act-care')?.getBoundingClientRect().top ?? Infinity;
+    for (const { top, bottom, height } of range.getClientRects()) {
+      const ink = top + OVER * height;
+      const first = bar < bottom && bar > top - height / 2;
+      bands.push({ top: first ? Math.min(ink, bar) : ink, bottom: bottom - UNDER * height });
+    }
   }
   return bands.filter(({ top, bottom }) => bottom > top);
 };

@@ -37,3 +37,52 @@ export async function captionCovers(page: Page): Promise<readonly string[]> {
     });
   }, INK);
 }
+
+/** Of a line's height, what stands empty over its letters and under the longest of them: Overpass, measured. */
+const OVER = 0.1;
+const UNDER = 0.14;
+/** Nearer than this to a letter a border looks like a part of it, px. */
+const TOUCHING = 2;
+
+/**
+ * The lines that the caption's edges, or what it covers above itself, touch or cut: letters that stand on a
+ * border are not read.
+ */
+export async function captionCuts(page: Page): Promise<readonly string[]> {
+  await settled(page);
+  return page.evaluate(
+    ([over, under, touching]) => {
+      const caption = document.querySelector<HTMLElement>('.caption[data-seen]');
+      const box = caption?.getBoundingClientRect();
+      if (!caption || !box || document.querySelector('.sheet')) return [];
+      const rise = parseFloat(caption.style.getPropertyValue('--rise')) || 0;
+      // What it covers above itself has no border that could touch anything.
+      const covers = caption.dataset['place'] === 'words' ? rise : 0;
+      const edge = box.top - covers + (covers > 0 ? touching! : 0);
+      const words = document.createTreeWalker(
+        document.querySelector('.bench')!,
+        NodeFilter.SHOW_TEXT,
+      );
+      // Of words that are read on only whole lines are in sight.
+      const foot = document.querySelector('.bench-words')!.getBoundingClientRect().bottom + 1;
+      const found: string[] = [];
+      const range = document.createRange();
+      for (let node = words.nextNode(); node !== null; node = words.nextNode()) {
+        if (caption.contains(node)) continue;
+        range.selectNodeContents(node);
+        for (const { top, bottom, left, right, height } of range.getClientRects())
+          if (
+            left < box.right &&
+            right > box.left &&
+            (bottom - under! * height <= foot || !node.parentElement!.closest('.bench-words')) &&
+            ((top + over! * height < edge && bottom - under! * height > edge - touching!) ||
+              (top + over! * height < box.bottom + touching! &&
+                bottom - under! * height > box.bottom))
+          )
+            found.push(`${node.textContent}: ${(edge - bottom + under! * height).toFixed(1)} px`);
+      }
+      return found;
+    },
+    [OVER, UNDER, TOUCHING],
+  );
+}

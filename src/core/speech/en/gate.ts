@@ -36,7 +36,7 @@ export const childTasks: Readonly<Record<Hazard, readonly string[]>> = {
     'Call out when the door is shut.',
   ],
   blade: ['Draw the cut you want to see.', 'Sit down. Count the dry baskets.'],
-  machine: ['Sit down. Watch for the oven light.', 'Draw the pot in the oven.'],
+  machine: ['Sit down. Watch for the oven light.', 'Draw the oven, its door shut.'],
   heavy: ['Hold the door wide.', 'Clear a spot on the table.'],
   raw: ['Press the big button for the baker.', 'Read out what the scale shows.'],
 };
