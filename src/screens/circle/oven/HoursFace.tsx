@@ -60,9 +60,11 @@ export function HoursFace(
     if (its === null) return hoursPage.never;
     return fill(hoursPage.closesValue, { date: daysWords(its.days), time: words(its.at) });
   };
-  const overMidnight = (): boolean => {
+  /** Once they are said the presses tell them: their room is the presses' own. */
+  const detail = (): string | undefined => {
     const { oven } = ways();
-    return oven !== null && oven.to <= oven.from;
+    if (oven === null) return hoursPage.detail;
+    return oven.to <= oven.from ? hoursPage.nextDay : undefined;
   };
   const setFrom = async (from: MinuteOfDay): Promise<boolean> => {
     const { oven } = ways();
@@ -91,10 +93,7 @@ export function HoursFace(
           back={props.back}
           onBack={() => props.onBack()}
           words={
-            <Words
-              headline={hoursPage.headline}
-              detail={overMidnight() ? hoursPage.nextDay : hoursPage.detail}
-            >
+            <Words headline={hoursPage.headline} detail={detail()}>
               <div class="circle-grid">
                 <Control
                   label={hoursPage.from}
