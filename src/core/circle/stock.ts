@@ -1,3 +1,4 @@
+import type { Recipe } from '../formula/recipe.ts';
 import type { LogRecord } from '../records/record.ts';
 import type { Grams, Instant } from '../units.ts';
 import type { Ingredient } from './circle.ts';
@@ -30,16 +31,35 @@ const HAIR = 0.01;
  */
 export const asBought = (grams: Grams, usable: number): Grams => grams / usable;
 
-/** What bakes took, in the order of the log. A start that was taken back took nothing. */
+/** What of a bake's lists was weighed by a stage at which it was ended. */
+function weighedBy(stage: string, { lines }: Recipe): Recipe['lines'] {
+  const none = { feed: [], first: [], second: [], filling: [] };
+  if (stage.startsWith('read.') || stage === 'levain.feed') return none;
+  return stage.startsWith('levain.') || stage === 'mix.weigh'
+    ? { ...none, feed: lines.feed }
+    : lines;
+}
+
+/**
+ * What bakes took, in the order of the log. A start that was taken back took nothing, and a bake that
+ * was ended before its dough was weighed took at most its feed.
+ */
 export function takenBy(records: readonly LogRecord[]): readonly Taken[] {
   const withdrawn = new Set(
     records.flatMap(({ fact }) => (fact.kind === 'takeBack' ? [fact.target] : [])),
   );
-  return records.flatMap(({ fact }) =>
-    fact.kind === 'start' && !withdrawn.has(fact.id)
-      ? [{ at: fact.at, uses: usesOf(fact.recipe) }]
-      : [],
-  );
+  const endedAt = new Map<string, string>();
+  for (const [i, { fact }] of records.entries()) {
+    if (fact.kind !== 'press' || fact.act !== 'ended' || withdrawn.has(fact.id)) continue;
+    const stage = records[i - 1]?.position.bakes[fact.who]?.stage;
+    if (stage !== undefined) endedAt.set(fact.who, stage);
+  }
+  return records.flatMap(({ fact }) => {
+    if (fact.kind !== 'start' || withdrawn.has(fact.id)) return [];
+    const stage = endedAt.get(fact.bake);
+    const lines = stage === undefined ? fact.recipe.lines : weighedBy(stage, fact.recipe);
+    return [{ at: fact.at, uses: usesOf({ lines }) }];
+  });
 }
 
 /**

@@ -2,6 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { counted, packsMore, stockOf, takenBy } from '../../../src/core/circle/stock.ts';
 import { usesOf } from '../../../src/core/circle/uses.ts';
+import type { Deed } from '../../../src/core/records/fact.ts';
+import type { LogRecord } from '../../../src/core/records/record.ts';
+import type { BakeStage } from '../../../src/core/records/stage.ts';
 import { HOUR } from '../../../src/core/units.ts';
 import { FROM, ingredient, recipeOf, rowsOf, startOf } from './support.ts';
 
@@ -23,6 +26,27 @@ describe('what should be in the cupboard', () => {
   it('does not miss what a start that was taken back would have used', () => {
     const taken = takenBy(rowsOf(startOf(recipe), { kind: 'takeBack', target: 'f1' }));
     expect(stockOf([flour(500, FROM - 1)], taken)(id)).toEqual({ grams: 500, why: null });
+  });
+
+  it('misses of a bake that was ended only what was weighed by then', () => {
+    const end = { kind: 'press', who: 'bake-2', act: 'ended' } as const;
+    const left = (stage: BakeStage, ...more: readonly Deed[]): number => {
+      const [first, ...others] = rowsOf(startOf(recipe), end, ...more);
+      const bakes = { 'bake-2': { stage } } as unknown as LogRecord['position']['bakes'];
+      const row = { ...first!, position: { ...first!.position, bakes } };
+      return stockOf([flour(10_000, FROM - 1)], takenBy([row, ...others]))(id).grams!;
+    };
+    const fed = recipe.lines.feed.find(({ name }) => name === id)!.grams;
+    expect(left('read.plan')).toBe(10_000);
+    expect(left('levain.feed')).toBe(10_000);
+    expect(left('levain.ripening')).toBeCloseTo(10_000 - fed, 6);
+    expect(left('mix.weigh')).toBeCloseTo(10_000 - fed, 6);
+    expect(left('mix.first')).toBeCloseTo(10_000 - wheat!.grams, 6);
+    // The end was taken back: the bake goes on.
+    expect(left('levain.feed', { kind: 'takeBack', target: 'f2' })).toBeCloseTo(
+      10_000 - wheat!.grams,
+      6,
+    );
   });
 
   it('is never below nothing: it was counted too long ago', () => {
