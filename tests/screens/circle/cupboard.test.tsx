@@ -167,6 +167,23 @@ describe('the store cupboard', { timeout: 30_000 }, () => {
     expect(circle.circle().ingredients).toMatchObject([{ id: 'rice flour', name: 'Rice flour' }]);
   });
 
+  it('takes off its list what no bread has, and takes that back; what a bread has stays', async () => {
+    const { circle } = await open({ ingredients: [ingredient('Aniseed')] });
+    press(/^Barley flour/);
+    expect(screen.queryByRole('button', { name: /^Off the list/ })).toBeNull();
+    press(/^That’s it/);
+    press(/^Aniseed/);
+    press(/^Off the list/);
+    await vi.waitFor(() =>
+      expect(screen.getByRole('button', { name: /^Take that back/ })).toBeTruthy(),
+    );
+    expect(headline()).toMatch(/^What is there/);
+    expect(screen.queryByRole('button', { name: /^Aniseed/ })).toBeNull();
+    press(/^Take that back/);
+    await vi.waitFor(() => expect(screen.getByRole('button', { name: /^Aniseed/ })).toBeTruthy());
+    expect(circle.circle().ingredients).toEqual([ingredient('Aniseed')]);
+  });
+
   it('shows nothing that could not be written, and says so', async () => {
     const { circle, house } = await open({ ingredients: [wheat({})] }, () => 'full');
     toWheat();

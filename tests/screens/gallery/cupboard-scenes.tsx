@@ -88,6 +88,7 @@ const list = (sought: string) => (store: Store) => (
     store={store}
     sought={sought}
     at={0}
+    dropped={false}
     onPage={nothing}
     back="Circle"
     onPick={nothing}
@@ -106,6 +107,7 @@ const one = (id: string) => (store: Store) => {
       onCount={nothing}
       onPack={nothing}
       onUsable={nothing}
+      onDrop={nothing}
       onBack={nothing}
     />
   );

@@ -39,6 +39,8 @@ export const ingredientPage = {
   percent: '{percent} %',
   allGone: 'All gone',
   packMore: 'A full pack more',
+  /** Of one that no bread of the Book has. */
+  drop: 'Off the list',
   countAsk: 'How much is there?',
   countDetail: 'By the scale or by eye.',
   packAsk: 'How much is in a pack?',

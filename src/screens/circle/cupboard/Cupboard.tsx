@@ -33,6 +33,16 @@ export default function Cupboard(props: {
     setPage(0);
   };
   const one = () => (at() === null ? null : store.ingredient(at()!));
+  const [dropped, setDropped] = createSignal(false);
+  const pick = (id: string): void => {
+    setDropped(false);
+    setAt(id);
+  };
+  const drop = async (id: string): Promise<void> => {
+    if (!(await store.drop(id))) return;
+    setAt(null);
+    setDropped(true);
+  };
   const add = async (name: string): Promise<void> => {
     const fresh = freshIngredient(name);
     if (fresh.id === '' || !(await store.keep(fresh))) return;
@@ -49,7 +59,14 @@ export default function Cupboard(props: {
   return (
     <Switch fallback={<MenuFace onOpen={setFace} onBack={() => props.onBack()} />}>
       <Match when={one()}>
-        {(its) => <OpenIngredient store={store} one={its()} onBack={() => setAt(null)} />}
+        {(its) => (
+          <OpenIngredient
+            store={store}
+            one={its()}
+            onDrop={() => void drop(its().id)}
+            onBack={() => setAt(null)}
+          />
+        )}
       </Match>
       <Match when={face() === 'find'}>
         <TextFace
@@ -79,7 +96,8 @@ export default function Cupboard(props: {
               at={page()}
               onPage={setPage}
               back={text === '' ? cupboard.title : cupboard.list}
-              onPick={setAt}
+              dropped={dropped()}
+              onPick={pick}
               onFind={() => setFace('find')}
               onAll={() => seek('')}
               onAdd={(name) => void add(name)}

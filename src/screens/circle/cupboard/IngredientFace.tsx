@@ -2,7 +2,6 @@ import { createMemo, Show, type JSX } from 'solid-js';
 import type { Ingredient } from '../../../core/circle/circle.ts';
 import { usableCost } from '../../../core/circle/cost.ts';
 import { counted, packsMore } from '../../../core/circle/stock.ts';
-import { controls } from '../../../core/speech/en/controls.ts';
 import { cupboard, ingredientPage as words } from '../../../core/speech/en/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showUnitCost } from '../../../core/speech/money.ts';
@@ -10,7 +9,7 @@ import { showNumber } from '../../../core/speech/numbers.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
-import { written } from '../written.ts';
+import { TakeBack } from '../orders/TakeBack.tsx';
 import { CupboardPage } from './CupboardPage.tsx';
 import type { Store } from './store.ts';
 import { begun, packTold, priceWeight, storeWeight, thereTold } from './words.ts';
@@ -22,6 +21,8 @@ export function IngredientFace(props: {
   readonly onCount: () => void;
   readonly onPack: () => void;
   readonly onUsable: () => void;
+  /** Off the list, where no bread has it. */
+  readonly onDrop: () => void;
   readonly onBack: () => void;
 }): JSX.Element {
   const units = () => props.store.house.ways();
@@ -96,13 +97,10 @@ export function IngredientFace(props: {
               onPress={() => void props.store.keep(packsMore(props.one, 1, there(), now()))}
             />
           </Show>
-          <Show when={props.store.circle.canTakeBack()}>
-            <Control
-              label={controls.takeBack}
-              does="takeBack"
-              onPress={() => void written(props.store.house, props.store.circle.takeBack())}
-            />
+          <Show when={props.store.isSpare(props.one.id)}>
+            <Control label={words.drop} onPress={() => props.onDrop()} />
           </Show>
+          <TakeBack house={props.store.house} circle={props.store.circle} />
         </>
       }
     />

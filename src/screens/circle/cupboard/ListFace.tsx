@@ -8,6 +8,7 @@ import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
+import { TakeBack } from '../orders/TakeBack.tsx';
 import { CupboardPage } from './CupboardPage.tsx';
 import { PAGE, pagedName, PageControls } from './PageControls.tsx';
 import type { Store } from './store.ts';
@@ -20,6 +21,8 @@ export function ListFace(props: {
   /** Which page. */
   readonly at: number;
   readonly onPage: (at: number) => void;
+  /** One was just taken off it: that can be taken back here. */
+  readonly dropped: boolean;
   readonly back: string;
   readonly onPick: (id: string) => void;
   readonly onFind: () => void;
@@ -74,6 +77,9 @@ export function ListFace(props: {
             }
           >
             <Control label={cupboard.find} onPress={() => props.onFind()} />
+          </Show>
+          <Show when={props.dropped}>
+            <TakeBack house={props.store.house} circle={props.store.circle} />
           </Show>
           <PageControls at={page().at} pages={page().pages} onPage={(n) => props.onPage(n)} />
         </>

@@ -20,6 +20,7 @@ const USABLE = { least: 1, most: 100 } as const;
 export function OpenIngredient(props: {
   readonly store: Store;
   readonly one: Ingredient;
+  readonly onDrop: () => void;
   readonly onBack: () => void;
 }): JSX.Element {
   const [face, setFace] = createSignal<'page' | 'count' | 'pack' | 'usable'>('page');
@@ -47,6 +48,7 @@ export function OpenIngredient(props: {
           onCount={() => setFace('count')}
           onPack={() => setFace('pack')}
           onUsable={() => setFace('usable')}
+          onDrop={() => props.onDrop()}
           onBack={() => props.onBack()}
         />
       </Match>

@@ -1,7 +1,7 @@
 import { createMemo, type Accessor } from 'solid-js';
 import type { CircleWays, Ingredient } from '../../../core/circle/circle.ts';
 import { cupboardOf } from '../../../core/circle/cupboard.ts';
-import { put, type Change } from '../../../core/circle/row.ts';
+import { drop, put, type Change } from '../../../core/circle/row.ts';
 import { stockOf, takenBy, type There } from '../../../core/circle/stock.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
 import type { HouseCircle } from '../../house-circle.ts';
@@ -19,6 +19,9 @@ export interface Store {
   there(id: string): There;
   /** Keeps what was said of ingredients; false where it could not be written: then it is told. */
   keep(...ingredients: readonly Ingredient[]): Promise<boolean>;
+  /** Whether no bread of the Book has it: then it may be taken off the list. */
+  isSpare(id: string): boolean;
+  drop(id: string): Promise<boolean>;
   keepWays(ways: Partial<CircleWays>): Promise<boolean>;
 }
 
@@ -31,6 +34,7 @@ export function openStore(house: House, circle: HouseCircle): Store {
   const taken = createMemo(() => takenBy(house.records()));
   const stock = createMemo(() => stockOf(circle.circle().ingredients, taken()));
   const byId = createMemo(() => new Map(ingredients().map((one) => [one.id, one])));
+  const inBook = createMemo(() => new Set(cupboardOf([], formulas()).map(({ id }) => id)));
   const write = (change: Change): Promise<boolean> => written(house, circle.write(change));
   return {
     house,
@@ -40,6 +44,8 @@ export function openStore(house: House, circle: HouseCircle): Store {
     ingredient: (id) => byId().get(id) ?? null,
     there: (id) => stock()(id),
     keep: (...all) => write({ puts: all.map((one) => put('ingredients', one)) }),
+    isSpare: (id) => !inBook().has(id),
+    drop: (id) => write({ puts: [drop('ingredients', id)] }),
     keepWays: (ways) => write({ puts: [], ways }),
   };
 }
