@@ -1,7 +1,7 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Neighbour } from '../../core/circle/circle.ts';
 import { NAME_LETTERS } from '../../core/circle/name.ts';
-import { erased, hasName, ordersToCome, ownName } from '../../core/circle/neighbours.ts';
+import { erased, ordersToCome, ownName } from '../../core/circle/neighbours.ts';
 import { put } from '../../core/circle/row.ts';
 import { neighbourWords as words } from '../../core/speech/en/circle.ts';
 import { fill } from '../../core/speech/fill.ts';
@@ -10,6 +10,7 @@ import { HoldSlab } from '../../parts/HoldSlab.tsx';
 import { TwoTaps } from '../../parts/TwoTaps.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { createCircleClock } from './circle-clock.ts';
+import { alreadyTold } from './already-told.ts';
 import { CirclePage } from './CirclePage.tsx';
 import type { FaceProps } from './face.ts';
 import { TakeBack } from './orders/TakeBack.tsx';
@@ -129,16 +130,4 @@ export function NeighbourFace(props: FaceProps & { readonly id: string }): JSX.E
       </Match>
     </Switch>
   );
-}
-
-/** What is to be said of a name that somebody else has, while it is typed. */
-export function alreadyTold(
-  props: Pick<FaceProps, 'circle'>,
-  typed: string,
-  besides: string | null,
-): string | undefined {
-  const circle = props.circle.circle();
-  return hasName(circle, typed, besides)
-    ? fill(words.already, { name: typed.trim(), other: ownName(circle, typed, besides) })
-    : undefined;
 }

@@ -3,8 +3,8 @@ import { NAME_LETTERS } from '../../core/circle/name.ts';
 import { ownName } from '../../core/circle/neighbours.ts';
 import { put } from '../../core/circle/row.ts';
 import { neighbourWords } from '../../core/speech/en/circle.ts';
+import { alreadyTold } from './already-told.ts';
 import type { FaceProps } from './face.ts';
-import { alreadyTold } from './NeighbourFace.tsx';
 import { TextFace } from './TextFace.tsx';
 import { written } from './written.ts';
 

@@ -120,6 +120,18 @@ describe('a bake day', { timeout: 30_000 }, () => {
     expect(on()[0]!.lines).toEqual([{ ...wheat, count: 1 }]);
   });
 
+  it('tells somebody new apart from another of that name', async () => {
+    const { circle } = await open();
+    await press(/^Add an order/, /^Somebody new/);
+    const input = screen.getByRole<HTMLInputElement>('textbox');
+    input.value = 'm of the mill';
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    shows(/There is a m of the mill already. This one is written as m of the mill 2./);
+    await press(/^That’s it/);
+    expect(circle.circle().neighbours.at(-1)!.name).toBe('m of the mill 2');
+    expect(headline()).toBe('What does m of the mill 2 have?');
+  });
+
   it('is over when its day is: nothing is added any more', async () => {
     await open({}, undefined, '2031-05-02');
     expect(screen.getByRole('button', { name: /^Add an order/ }).ariaDisabled).toBe('true');

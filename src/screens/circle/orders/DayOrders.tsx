@@ -1,7 +1,8 @@
 import { createSignal, Match, Switch, untrack, type JSX } from 'solid-js';
-import { cleanName, NAME_LETTERS } from '../../../core/circle/name.ts';
+import { NAME_LETTERS } from '../../../core/circle/name.ts';
 import type { Order } from '../../../core/circle/circle.ts';
 import type { DayKey } from '../../../core/circle/day-key.ts';
+import { ownName } from '../../../core/circle/neighbours.ts';
 import { withLines } from '../../../core/circle/order-changes.ts';
 import { put } from '../../../core/circle/row.ts';
 import { neighbourWords } from '../../../core/speech/en/circle.ts';
@@ -10,6 +11,7 @@ import { fill } from '../../../core/speech/fill.ts';
 import { Words } from '../../../parts/Words.tsx';
 import { createCircleClock } from '../circle-clock.ts';
 import { CirclePage } from '../CirclePage.tsx';
+import { alreadyTold } from '../already-told.ts';
 import type { FaceProps } from '../face.ts';
 import { TextFace } from '../TextFace.tsx';
 import { written } from '../written.ts';
@@ -82,7 +84,7 @@ export function DayOrders(
       then: show,
     });
   const add = async (typed: string): Promise<void> => {
-    const name = cleanName(typed);
+    const name = ownName(props.circle.circle(), typed);
     if (name === '') return;
     const one = { id: props.circle.freshId(), name, watch: [] };
     const deed = props.circle.write({ puts: [put('neighbours', one)] });
@@ -140,6 +142,7 @@ export function DayOrders(
           most={NAME_LETTERS}
           blank={false}
           back={orderPage.who}
+          care={(typed) => alreadyTold(props, typed, null)}
           onTake={(name) => void add(name)}
           onBack={() => go('who')}
         />
