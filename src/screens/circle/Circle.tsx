@@ -103,7 +103,7 @@ export default function Circle(props: {
                   order={order}
                   scope={scope}
                   cap={roomSays(props.house, its())}
-                  turns={<DayTurns day={day} onOpen={onOpen} />}
+                  turns={(today) => <DayTurns day={day} today={today} onOpen={onOpen} />}
                 />
               )}
             </Match>

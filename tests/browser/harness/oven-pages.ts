@@ -36,7 +36,7 @@ export const OVEN_PAGES: readonly PageStep[] = [
     async go(baker) {
       await turned(baker, '.slab:visible');
       await baker.tap('.slab:has-text("New order")');
-      await press(baker, ['Sun', 'Room left']);
+      await press(baker, ['Sun', 'More of this day', 'Room left']);
     },
   },
   {
@@ -64,7 +64,7 @@ export const OVEN_PAGES: readonly PageStep[] = [
       await turned(baker, '.slab:visible');
       await turned(baker, '.slab:visible');
       await turned(baker, '.slab:visible');
-      await press(baker, ['Room left']);
+      await press(baker, ['More of this day', 'Room left']);
     },
   },
   to('room, as a table', 'As a table'),

@@ -6,6 +6,7 @@ import { DAY_PAGES } from './day-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
 import { OVEN_PAGES } from './oven-pages.ts';
 import { DOUGH_PAGES } from './dough-pages.ts';
+import { ORDER_PAGES } from './order-pages.ts';
 import type { PageStep } from './page-step.ts';
 import { PAGES } from './pages.ts';
 import { SHARE_PAGES } from './share-pages.ts';
@@ -36,6 +37,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'circle', file: 'circle', pages: CIRCLE_PAGES },
   { name: 'oven', file: 'circle', pages: OVEN_PAGES },
   { name: 'dough', file: 'circle', pages: DOUGH_PAGES },
+  { name: 'orders', file: 'circle', pages: ORDER_PAGES },
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },

@@ -207,7 +207,7 @@ it('shows the next days with their loaves, each one press from what is ordered',
   expect(days()).toHaveLength(2);
   await press(/^The next days/);
   await press(/^Sat 10 May/);
-  expect(headline()).toBe('Bake for Sat 10 May');
+  expect(headline()).toBe('Bake 2 loaves for Sat 10 May');
   expect(screen.getByRole('button', { name: /^Zanzibar/ })).toBeTruthy();
   await press(/^Circle/);
   expect(headline()).toBe('Circle');

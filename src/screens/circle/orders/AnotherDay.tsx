@@ -16,7 +16,11 @@ export function AnotherDay(props: FaceProps): JSX.Element {
       first={clock.today()}
       step={1}
       back={circleWords.title}
-      onDay={(day) => props.onOpen({ at: 'day', day })}
+      onDay={(day) => {
+        // In this page's place: from the day it is one press back to the Circle.
+        props.onBack();
+        props.onOpen({ at: 'day', day });
+      }}
       onBack={() => props.onBack()}
     />
   );

@@ -4,16 +4,17 @@ import type { DayKey } from '../../../core/circle/day-key.ts';
 import { ordersOn, totalsOf } from '../../../core/circle/orders.ts';
 import { circle as circleWords } from '../../../core/speech/en/circle.ts';
 import { orderPage } from '../../../core/speech/en/orders.ts';
+import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import type { CircleClock } from '../circle-clock.ts';
 import { CirclePage } from '../CirclePage.tsx';
 import type { FaceProps } from '../face.ts';
-import type { CapSays } from './cap-says.ts';
-import { dayCount, linesWords, nameOf, totalWords } from './order-words.ts';
+import { briefly, nameOf, totalWords } from './order-words.ts';
 import { TakeBack } from './TakeBack.tsx';
 import './Orders.css';
 
@@ -22,7 +23,8 @@ export function DayFace(
   props: Pick<FaceProps, 'house' | 'circle' | 'onBack'> & {
     readonly clock: CircleClock;
     readonly day: DayKey;
-    readonly cap?: CapSays | undefined;
+    /** What the day still takes, in one line. */
+    readonly room?: string | null | undefined;
     /** Presses to the day's other pages. */
     readonly turns?: JSX.Element;
     readonly onOrder: (order: Order) => void;
@@ -34,12 +36,12 @@ export function DayFace(
   const totals = createMemo(() => totalsOf(orders()));
   const loaves = (): number => totals().reduce((sum, { count }) => sum + count, 0);
   const date = (): string => props.clock.date(props.day);
-  const told = ({ paid, handed, standing }: Order): string =>
+  const has = ({ lines, paid, handed }: Order): string =>
     [
+      briefly(props.house, lines),
       ...(handed === null ? [] : [orderPage.handed]),
       ...(paid ? [orderPage.paid] : []),
-      ...(standing === null ? [] : [orderPage.weekly]),
-    ].join(', ');
+    ].join(' · ');
   const isOver = (): boolean => props.day < props.clock.today();
   return (
     <CirclePage
@@ -48,20 +50,14 @@ export function DayFace(
       onBack={() => props.onBack()}
       words={
         <Words
-          headline={fill(orderPage.title, { date: date() })}
-          detail={
+          headline={
             orders().length === 0
-              ? orderPage.noneHere
-              : dayCount({ loaves: loaves(), orders: orders() })
+              ? fill(orderPage.title, { date: date() })
+              : fill(orderPage.titled, { ...shown({ loaves: loaves() }), date: date() })
           }
+          detail={orders().length === 0 ? orderPage.noneHere : undefined}
         >
-          <ul class="orders-totals circle-top" aria-label={orderPage.totals}>
-            <For each={totals()}>{(total) => <li>{totalWords(props.house, total)}</li>}</For>
-            <Show when={props.cap?.line(props.day)}>
-              {(line) => <li class="orders-cap">{line()}</li>}
-            </Show>
-          </ul>
-          <div class="orders-grid" role="group" aria-label={orderPage.orders}>
+          <div class="orders-grid orders-day circle-top" role="group" aria-label={orderPage.orders}>
             <For each={orders()}>
               {(order) => (
                 <Pressable
@@ -73,12 +69,19 @@ export function DayFace(
                     {order.at === null ? '' : `${props.clock.hour(order.at)} `}
                     {nameOf(circle(), order.who)}
                   </b>
-                  <span>{linesWords(props.house, order.lines)}</span>
-                  <Show when={told(order)}>{(words) => <span>{words()}</span>}</Show>
+                  <span>{unbroken(has(order))}</span>
                 </Pressable>
               )}
             </For>
           </div>
+          <ul class="orders-totals" aria-label={orderPage.totals}>
+            <For each={totals()}>
+              {(total) => <li>{unbroken(totalWords(props.house, total))}</li>}
+            </For>
+            <Show when={props.room}>
+              {(line) => <li class="orders-cap">{unbroken(line())}</li>}
+            </Show>
+          </ul>
         </Words>
       }
       slab={

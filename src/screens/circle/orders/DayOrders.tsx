@@ -1,4 +1,4 @@
-import { createSignal, Match, Switch, untrack, type JSX } from 'solid-js';
+import { createMemo, createSignal, Match, Switch, untrack, type JSX } from 'solid-js';
 import { NAME_LETTERS } from '../../../core/circle/name.ts';
 import type { Order } from '../../../core/circle/circle.ts';
 import type { DayKey } from '../../../core/circle/day-key.ts';
@@ -43,7 +43,7 @@ export function DayOrders(
     readonly scope?: Scope | undefined;
     readonly cap?: CapSays | undefined;
     /** Presses on the day's page to what else is done with it. */
-    readonly turns?: JSX.Element;
+    readonly turns?: ((today: DayKey) => JSX.Element) | undefined;
   },
 ): JSX.Element {
   // eslint-disable-next-line solid/reactivity -- the house is one
@@ -95,6 +95,7 @@ export function DayOrders(
     return now.at === which ? (now as Extract<At, { readonly at: A }>) : null;
   };
   const order = changing.order;
+  const room = createMemo(() => props.cap?.line(props.day) ?? null);
   const line = (): number => is('line')?.line ?? -1;
   return (
     <Switch
@@ -116,8 +117,8 @@ export function DayOrders(
           circle={props.circle}
           clock={clock}
           day={props.day}
-          cap={props.cap}
-          turns={props.turns}
+          room={room()}
+          turns={props.turns?.(clock.today())}
           onOrder={show}
           onAdd={() => go('who')}
           onBack={() => props.onBack()}
@@ -154,6 +155,7 @@ export function DayOrders(
             circle={props.circle}
             clock={clock}
             who={its().who}
+            room={room()}
             back={orderPage.who}
             onTake={(had) => take(its().who, had)}
             onBack={() => go('who')}
@@ -167,6 +169,7 @@ export function DayOrders(
             circle={props.circle}
             clock={clock}
             order={its()}
+            room={room()}
             scope={changing.scope()}
             back={date()}
             onScope={(scope) => changing.setScope(scope)}

@@ -86,7 +86,7 @@ export function LineFace(
           unit=""
           least={LINE.least}
           most={LINE.most}
-          range={`${LINE.least}–${LINE.most}`}
+          range={`${LINE.least} to ${LINE.most}`}
           now={String(props.line.count)}
           back={name()}
           onTake={(count) => set({ count })}

@@ -1,7 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
-import type { Order } from '../../../core/circle/circle.ts';
+import type { Order, OrderLine } from '../../../core/circle/circle.ts';
 import { weekdayOf } from '../../../core/circle/day-key.ts';
-import { orderFace, orderPage } from '../../../core/speech/en/orders.ts';
+import { orderFace, orderLine, orderPage } from '../../../core/speech/en/orders.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import { Control } from '../../../parts/Control.tsx';
@@ -10,7 +10,6 @@ import { CirclePage } from '../CirclePage.tsx';
 import type { CircleClock } from '../circle-clock.ts';
 import type { FaceProps } from '../face.ts';
 import { breadName, nameOf } from './order-words.ts';
-import { orderLine } from '../../../core/speech/en/orders.ts';
 import { TakeBack } from './TakeBack.tsx';
 
 /** Whether a change of a weekly order is of one day alone, or of all from that day on. */
@@ -20,6 +19,8 @@ export type Scope = 'day' | 'all';
 export function OrderFace(
   props: Pick<FaceProps, 'house' | 'circle' | 'onBack'> & {
     readonly clock: CircleClock;
+    /** What the day still takes, in one line. */
+    readonly room?: string | null | undefined;
     readonly order: Order;
     readonly scope: Scope;
     readonly back: string;
@@ -34,11 +35,12 @@ export function OrderFace(
 ): JSX.Element {
   const weekday = (): string => props.clock.weekday(weekdayOf(props.order.day));
   const isWeekly = (): boolean => props.order.standing !== null;
-  const how = (at: number): string => {
-    const { grams, cut } = props.order.lines[at]!;
-    const weight = grams === null ? orderLine.asPiece : showWeight(grams, props.house.ways());
-    return cut ? `${weight}, ${orderLine.cutShort}` : weight;
-  };
+  /** What is not as usual: whole, and as its piece comes out. */
+  const how = ({ grams, cut }: OrderLine): string =>
+    [
+      ...(grams === null ? [] : [showWeight(grams, props.house.ways())]),
+      ...(cut ? [orderLine.cutShort] : []),
+    ].join(', ');
   const off = (): string =>
     !isWeekly() ? orderFace.off : props.scope === 'all' ? orderFace.end : orderFace.skip;
   return (
@@ -52,7 +54,7 @@ export function OrderFace(
             name: nameOf(props.circle.circle(), props.order.who),
             date: props.clock.date(props.order.day),
           })}
-          detail={isWeekly() ? fill(orderFace.isWeekly, { date: weekday() }) : undefined}
+          detail={props.room ?? undefined}
         >
           <div class="circle-grid circle-top orders-lines">
             <For each={props.order.lines}>
@@ -62,7 +64,7 @@ export function OrderFace(
                     count: line.count,
                     name: breadName(props.house, line.bread),
                   })}
-                  value={how(at())}
+                  value={how(line) || undefined}
                   onPress={() => props.onLine(at())}
                 />
               )}
@@ -95,7 +97,7 @@ export function OrderFace(
             }
           >
             <Control
-              label={orderFace.scope}
+              label={fill(orderFace.scope, { date: weekday() })}
               value={props.scope === 'all' ? orderFace.fromHere : orderFace.onlyHere}
               onPress={() => props.onScope(props.scope === 'all' ? 'day' : 'all')}
             />

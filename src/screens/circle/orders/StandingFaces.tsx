@@ -9,6 +9,7 @@ import { orderFace, standingWords } from '../../../core/speech/en/orders.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import { createCircleClock } from '../circle-clock.ts';
 import { CirclePage } from '../CirclePage.tsx';
@@ -97,7 +98,7 @@ export function StandingFaces(props: FaceProps): JSX.Element {
                       }}
                     >
                       <b>{title(one)}</b>
-                      <span>{told(one)}</span>
+                      <span>{unbroken(told(one))}</span>
                     </Pressable>
                   )}
                 </For>
@@ -115,7 +116,7 @@ export function StandingFaces(props: FaceProps): JSX.Element {
             back={standingWords.title}
             onBack={() => setAt('list')}
             words={
-              <Words headline={title(one())} detail={told(one())}>
+              <Words headline={title(one())} detail={linesWords(props.house, one().lines)}>
                 <div class="circle-grid circle-top orders-lines">
                   <Control
                     label={standingWords.what}

@@ -9,7 +9,7 @@ import { Words } from '../../../parts/Words.tsx';
 import type { CircleClock } from '../circle-clock.ts';
 import { CirclePage } from '../CirclePage.tsx';
 import type { FaceProps } from '../face.ts';
-import { linesWords, nameOf } from './order-words.ts';
+import { briefly, nameOf } from './order-words.ts';
 
 /** The breads of the Book's list, to press one. */
 export function BreadGrid(props: {
@@ -21,7 +21,7 @@ export function BreadGrid(props: {
     props.house.formulas().flatMap(({ formula }) => (formula ? [formula] : [])),
   );
   return (
-    <div class="circle-grid circle-top" role="group" aria-label={props.label}>
+    <div class="orders-breads circle-top" role="group" aria-label={props.label}>
       <For each={breads()}>
         {({ id, name }) => (
           <Control label={name} fresh={`bread ${id}`} onPress={() => props.onBread(id)} />
@@ -35,6 +35,8 @@ export function BreadGrid(props: {
 export function WhatFace(
   props: Pick<FaceProps, 'house' | 'circle' | 'onBack'> & {
     readonly clock: CircleClock;
+    /** What the day still takes, in one line. */
+    readonly room?: string | null | undefined;
     readonly who: string;
     readonly back: string;
     readonly onTake: (had: Pick<Order, 'lines' | 'at'>) => void;
@@ -44,14 +46,14 @@ export function WhatFace(
     fill(orderPage.what, { name: nameOf(props.circle.circle(), props.who) });
   const last = createMemo(() => lastOf(props.circle.circle(), props.who));
   const had = ({ lines, at }: Pick<Order, 'lines' | 'at'>): string =>
-    [linesWords(props.house, lines), ...(at === null ? [] : [props.clock.hour(at)])].join(', ');
+    [briefly(props.house, lines), ...(at === null ? [] : [props.clock.hour(at)])].join(', ');
   return (
     <CirclePage
       wide
       back={props.back}
       onBack={() => props.onBack()}
       words={
-        <Words headline={ask()}>
+        <Words headline={ask()} detail={props.room ?? undefined}>
           <BreadGrid
             house={props.house}
             label={ask()}

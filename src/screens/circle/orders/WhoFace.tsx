@@ -5,10 +5,11 @@ import { orderPage } from '../../../core/speech/en/orders.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import { CirclePage } from '../CirclePage.tsx';
 import type { FaceProps } from '../face.ts';
-import { linesWords } from './order-words.ts';
+import { shortWords } from './order-words.ts';
 
 /** Whose order it is: those who are known by name, each with what they had last. */
 export function WhoFace(
@@ -23,7 +24,7 @@ export function WhoFace(
   );
   const last = ({ id }: Neighbour): string => {
     const had = lastOf(props.circle.circle(), id);
-    return had ? fill(orderPage.lastTime, { line: linesWords(props.house, had.lines) }) : '';
+    return had ? fill(orderPage.lastTime, { line: shortWords(props.house, had.lines) }) : '';
   };
   return (
     <CirclePage
@@ -44,7 +45,7 @@ export function WhoFace(
                   onPress={() => props.onWho(one.id)}
                 >
                   <b>{one.name}</b>
-                  <span>{last(one)}</span>
+                  <span>{unbroken(last(one))}</span>
                 </Pressable>
               )}
             </For>

@@ -1,5 +1,5 @@
 import type { Circle, OrderLine } from '../../../core/circle/circle.ts';
-import type { BakeDay, BreadTotal } from '../../../core/circle/orders.ts';
+import { totalsOf, type BreadTotal } from '../../../core/circle/orders.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
 import { orderLine, orderPage } from '../../../core/speech/en/orders.ts';
 import { shown } from '../../../core/speech/facts.ts';
@@ -28,6 +28,20 @@ export function lineWords(house: House, { bread, count, grams, cut }: OrderLine)
   return [name, ...weight, ...(cut ? [orderLine.cutShort] : [])].join(', ');
 }
 
+/** Without weight and cut: what somebody has in the fewest words. */
+export const shortWords = (house: House, lines: readonly OrderLine[]): string =>
+  totalsOf([{ lines }])
+    .map(({ bread, count }) => fill(orderLine.loaves, { count, name: breadName(house, bread) }))
+    .join(' · ');
+
+/** In fewer still: '13 loaves of 2 breads' where there are more than one. */
+export function briefly(house: House, lines: readonly OrderLine[]): string {
+  const breads = totalsOf([{ lines }]);
+  if (breads.length < 2) return shortWords(house, lines);
+  const loaves = breads.reduce((sum, { count }) => sum + count, 0);
+  return fill(orderLine.several, { ...shown({ loaves }), count: breads.length });
+}
+
 export const linesWords = (house: House, lines: readonly OrderLine[]): string =>
   lines.map((line) => lineWords(house, line)).join(' · ');
 
@@ -40,10 +54,3 @@ export function totalWords(house: House, { bread, count, sizes }: BreadTotal): s
   });
   return own.length === 0 ? name : fill(orderLine.sized, { name, line: own.join(', ') });
 }
-
-/** '12 loaves in 5 orders' */
-export const dayCount = ({ loaves, orders }: Pick<BakeDay, 'loaves' | 'orders'>): string =>
-  fill(orders.length === 1 ? orderPage.inOne : orderPage.inSome, {
-    ...shown({ loaves }),
-    count: orders.length,
-  });
