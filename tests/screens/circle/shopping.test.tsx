@@ -109,8 +109,8 @@ describe('the shopping list', { timeout: 30_000 }, () => {
     expect(button(/^Barley flour/)).toBeTruthy();
     press(/^Days, print, copy/);
     press(/^Other days/);
-    press(/^Sun 4 May 2031\s*2 loaves/);
-    expect(shown()).toContain('Sun 4 May 2031: 2 loaves to bake.');
+    press(/^Sun 4 May\s*2 loaves/);
+    expect(shown()).toContain('Sun 4 May: 2 loaves to bake.');
     expect(screen.queryByRole('button', { name: /^Barley flour/ })).toBeNull();
   });
 
@@ -166,8 +166,8 @@ describe('the shopping of one day', { timeout: 30_000 }, () => {
       ),
       { orders: [order('2031-05-10', 'barley-tin', 1), order('2031-05-04', 'lane-wheat', 2)] },
     );
-    expect(shown()).toContain('Sun 4 May 2031: 2 loaves to bake.');
-    press(/^That’s it\s*Orders/);
+    expect(shown()).toContain('Sun 4 May: 2 loaves to bake.');
+    press(/^That’s it\s*Sun 4 May/);
     expect(onBack).toHaveBeenCalledOnce();
   });
 });

@@ -99,8 +99,6 @@ export const costPage = {
 /** What is to be bought for the bread that is ordered. */
 export const shopping = {
   title: 'Shopping list',
-  /** To the orders it came from. */
-  back: 'Orders',
   all: 'The next two weeks',
   forDays: '{days}: {loaves} to bake.',
   noOrders: 'No bread is ordered.',

@@ -1,6 +1,7 @@
 import type { JSX } from 'solid-js';
 import type { DayKey } from '../../../core/circle/day-key.ts';
-import { shopping } from '../../../core/speech/en/cupboard.ts';
+import { circle } from '../../../core/speech/en/circle.ts';
+import { showDay } from '../../../core/speech/show-day.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
 import { Shopping } from './Shopping.tsx';
@@ -16,6 +17,11 @@ export default function ShoppingFor(props: {
   // eslint-disable-next-line solid/reactivity -- the house and its circle are one
   const store = openStore(props.house, props.circle);
   return (
-    <Shopping store={store} day={props.day} back={shopping.back} onBack={() => props.onBack()} />
+    <Shopping
+      store={store}
+      day={props.day}
+      back={props.day === null ? circle.title : showDay(props.day)}
+      onBack={() => props.onBack()}
+    />
   );
 }

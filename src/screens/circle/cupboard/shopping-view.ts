@@ -3,9 +3,9 @@ import type { DayKey } from '../../../core/circle/day-key.ts';
 import { isToBuy, type ShoppingLine } from '../../../core/circle/shopping.ts';
 import { shopping as words } from '../../../core/speech/en/cupboard.ts';
 import { shown } from '../../../core/speech/facts.ts';
+import { showDay } from '../../../core/speech/show-day.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { Units } from '../../../core/units.ts';
-import { dateShown, weekdayShown } from '../today.ts';
 import type { ShoppingList } from './shopping-list.ts';
 import { begun, storeWeight, thereTold } from './words.ts';
 
@@ -21,9 +21,8 @@ export interface BuyView {
   readonly there: string;
 }
 
-/** 'Sat 3 May 2031', or all days. */
-export const daysTold = (day: DayKey | null): string =>
-  day === null ? words.all : `${weekdayShown(day)} ${dateShown(day)}`;
+/** 'Sat 3 May', or all days. */
+export const daysTold = (day: DayKey | null): string => (day === null ? words.all : showDay(day));
 
 /** How much of it is to be bought. Weights are rounded up: too little is no bread. */
 function muchTold({ lacking, packs }: ShoppingLine, one: Ingredient | null, units: Units): string {
