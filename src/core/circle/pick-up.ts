@@ -59,12 +59,15 @@ function totalsOf(pickUps: readonly PickUp[]): readonly HandTotal[] {
         handed: old.handed + (order.handed === null ? 0 : count),
       });
     }
-  return [...totals.values()];
+  const breads = [...new Set([...totals.values()].map(({ bread }) => bread))];
+  return [...totals.values()].toSorted(
+    (a, b) => breads.indexOf(a.bread) - breads.indexOf(b.bread) || (a.grams ?? 0) - (b.grams ?? 0),
+  );
 }
 
 /**
  * The orders of one day in the order they are fetched: by hour, then by name; those without an hour last.
- * One that holds no loaf is left out. Totals stand in the order in which their breads first come.
+ * One that holds no loaf is left out. Totals stand in the order in which their breads first come, those of a weight last.
  *
  * @example
  * pickUps([], []).loaves // → 0

@@ -56,7 +56,7 @@ describe('a day’s pick-up list', () => {
     const list = pickUps(
       [
         order('k', 540, [line('wheat', 2, { cut: true }), line('rye', 1)], { handed: 7 }),
-        order('a', 540, [line('wheat', 3), line('wheat', 1, { grams: 500 })]),
+        order('a', 540, [line('wheat', 3), line('rye', 1), line('wheat', 1, { grams: 500 })]),
         order('m', 540, [line('wheat', 0)]),
         order('m', 600, []),
       ],
@@ -66,9 +66,9 @@ describe('a day’s pick-up list', () => {
     expect(list.totals).toEqual([
       { bread: 'wheat', grams: null, count: 5, cut: 2, handed: 2 },
       { bread: 'wheat', grams: 500, count: 1, cut: 0, handed: 0 },
-      { bread: 'rye', grams: null, count: 1, cut: 0, handed: 1 },
+      { bread: 'rye', grams: null, count: 2, cut: 0, handed: 1 },
     ]);
-    expect([list.loaves, list.handed]).toEqual([7, 3]);
+    expect([list.loaves, list.handed]).toEqual([8, 3]);
     expect(list.toCome.map(({ name }) => name)).toEqual(['A']);
   });
 });

@@ -82,12 +82,12 @@ it('one press hands over at its instant, and a second one takes it back', async 
   const at = house.now();
   await press(/16:00 K/);
   expect(circle.circle().orders[0]).toMatchObject({ id: 'o', handed: at, paid: false });
-  expect(text()).toContain(`Handed over ${house.hour(at)}`);
+  expect(text()).toContain(`Gone ${house.hour(at)}`);
   expect(text()).toContain('Hand over: 1 to come');
   expect(button(/16:00 K/).getAttribute('aria-pressed')).toBe('true');
   await press(/16:00 K/);
   expect(circle.circle().orders[0]).toMatchObject({ handed: null });
-  expect(text()).not.toContain('Handed over 0');
+  expect(text()).not.toContain('Gone');
   expect(circle.written).toHaveLength(2);
 });
 

@@ -13,7 +13,7 @@ export const handOver = {
   unknownBread: 'a bread no longer in the Book',
   paid: 'Paid',
   toPay: 'To pay: {value}.',
-  handed: 'Handed over {time}',
+  handed: 'Gone {time}',
   /** For ears: whose payment it is. */
   payment: 'Paid: {name}',
   watch: 'Must not eat: {allergens}.',
@@ -61,7 +61,7 @@ export const handMessage = {
   another: 'For another',
   title: 'Copy a message',
   ask: 'For whom is it?',
-  detail: 'This tablet sends nothing. You paste it where you like.',
+  detail: 'This tablet sends nothing.',
   everyone: 'For all',
   names: 'Names are in it. This tablet sends nothing.',
   copy: 'Copy it',

@@ -28,7 +28,10 @@ function Row(props: {
       >
         <i class="hand-box" aria-hidden="true" />
         <span class="hand-words">
-          <b class="hand-who">{`${props.row.hour} ${props.row.name}`}</b>
+          <span class="hand-who">
+            <b>{`${props.row.hour} ${props.row.name}`}</b>
+            <Show when={props.row.handed}>{(handed) => <span>{handed()}</span>}</Show>
+          </span>
           <For each={props.row.lines}>{(line) => <span>{unbroken(line)}</span>}</For>
           <For each={props.row.cautions}>
             {(caution) => <span class="hand-care">{unbroken(caution)}</span>}
@@ -37,7 +40,6 @@ function Row(props: {
             {(warm) => <span class="hand-care">{unbroken(warm())}</span>}
           </Show>
           <Show when={props.row.toPay}>{(price) => <span>{price()}</span>}</Show>
-          <Show when={props.row.handed}>{(handed) => <span>{handed()}</span>}</Show>
         </span>
       </Pressable>
       <Control
