@@ -48,9 +48,13 @@ export function Control(props: ControlProps): JSX.Element {
         )}
       </Show>
       <span class="control-label">
-        {unbroken(props.label)}
-        <Show when={props.value}>
-          {(value) => <b class="control-value">{unbroken(value())}</b>}
+        <Show when={props.value} fallback={unbroken(props.label)}>
+          {(value) => (
+            <>
+              <span class="control-ask">{unbroken(props.label)}</span>
+              <b class="control-value">{unbroken(value())}</b>
+            </>
+          )}
         </Show>
       </span>
     </Pressable>

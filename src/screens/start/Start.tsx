@@ -111,7 +111,8 @@ export default function Start(props: {
     <Control label={start.toCircle} onPress={() => props.onCircle()} />
   );
   const cell = (ask: string, value: string, to: Face): JSX.Element => (
-    <Control label={ask} value={value} onPress={() => setFace(to)} />
+    // Named whole: where a notice takes the height not every question is in sight.
+    <Control label={ask} value={value} name={`${ask} ${value}`} onPress={() => setFace(to)} />
   );
   return (
     <>
