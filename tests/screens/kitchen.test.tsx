@@ -1,10 +1,10 @@
-import { cleanup, render, screen } from '@solidjs/testing-library';
+import { cleanup, fireEvent, render, screen } from '@solidjs/testing-library';
 import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openHouse } from '../../src/app/open-house.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import type { HouseCircle } from '../../src/screens/house-circle.ts';
-import type { House } from '../../src/screens/house.ts';
+import type { House, LogFile } from '../../src/screens/house.ts';
 import Kitchen from '../../src/screens/kitchen/Kitchen.tsx';
 import { fakeCircle } from '../fakes/circle.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
@@ -16,6 +16,7 @@ let house: House;
 let home: number;
 let saved: (boolean | undefined)[];
 let circle: HouseCircle;
+let file: LogFile;
 const clock = turnedClock();
 
 beforeEach(async () => {
@@ -26,7 +27,9 @@ beforeEach(async () => {
   circle = fakeCircle({ neighbours: [{ id: 'b', name: 'B', watch: [] }] });
   const real = await createRoot(() => openHouse(world));
   const saveAsFile = (names?: boolean) => void saved.push(names);
-  house = { ...real, saveAsFile, circle: () => Promise.resolve(circle) };
+  file = { records: [], equipment: null, pictures: [], circle: null, bakes: 2, last: 0 };
+  const readFile = () => Promise.resolve({ file, why: null });
+  house = { ...real, saveAsFile, readFile, circle: () => Promise.resolve(circle) };
   render(() => (
     <PressGround now={clock}>
       <Kitchen house={house} fromBench={false} onHome={() => (home += 1)} />
@@ -141,6 +144,19 @@ describe('the Kitchen', () => {
       expect(headline()).toBe('This tablet');
     }
     expect(saved).toEqual([false, true, false]);
+  });
+
+  it('says of a saved file what it holds, and of its circle what comes in', async () => {
+    press(/^This tablet/);
+    press(/^Read a saved file/);
+    const input = screen.getByLabelText<HTMLInputElement>('Choose the file');
+    const chosen = { text: () => Promise.resolve('') };
+    Object.defineProperty(input, 'files', { get: () => [chosen] });
+    fireEvent.change(input);
+    await screen.findByText(/^Bakes in it: 2\. Last entry: [^.]+\.$/);
+    file = { ...file, circle: { puts: [] } };
+    fireEvent.change(input);
+    await screen.findByText(/^Bakes in it: 2\. .+\. Of its circle comes in what is not here\.$/);
   });
 
   it('says in three sentences what a tablet cannot promise', () => {
