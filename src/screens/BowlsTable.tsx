@@ -4,10 +4,13 @@ import { bowlPage } from '../core/speech/en/bowls.ts';
 import { fill } from '../core/speech/fill.ts';
 import { showShares } from '../core/speech/in-bowls.ts';
 import { showWeight } from '../core/speech/weights.ts';
-import type { Units } from '../core/units.ts';
+import type { Grams, Units } from '../core/units.ts';
 
-/** More columns than these are not read on a tablet that stands upright. */
+/** More columns of weights than these are not read on a tablet that stands upright. */
 const COLUMNS = 3;
+
+const sum = (shares: readonly Grams[]): Grams =>
+  shares.reduce((all, grams) => all + Math.round(grams * 10), 0) / 10;
 
 /** What each bowl of a dough takes, line by line. */
 export function BowlsTable(props: {
@@ -15,14 +18,22 @@ export function BowlsTable(props: {
   readonly units: Units;
   /** How the screen it stands on draws a table. */
   readonly class: string;
+  /** A column of what the bowls have together, where there are several. */
+  readonly totals?: boolean;
 }): JSX.Element {
-  const isWide = (): boolean => props.bowls.length <= COLUMNS;
-  const weights = (shares: readonly number[]): readonly string[] =>
-    isWide()
-      ? shares.map((grams) => showWeight(grams, props.units))
-      : [showShares(shares, props.units)];
-  const columns = (): readonly string[] =>
-    isWide() ? props.bowls.map((_, i) => fill(bowlPage.bowl, { bowl: i + 1 })) : [bowlPage.each];
+  const hasTotals = (): boolean => props.totals === true && props.bowls.length > 1;
+  const isWide = (): boolean => props.bowls.length + (hasTotals() ? 1 : 0) <= COLUMNS;
+  const weight = (grams: Grams): string => showWeight(grams, props.units);
+  const weights = (shares: readonly Grams[]): readonly string[] => [
+    ...(isWide() ? shares.map(weight) : [showShares(shares, props.units)]),
+    ...(hasTotals() ? [weight(sum(shares))] : []),
+  ];
+  const columns = (): readonly string[] => [
+    ...(isWide()
+      ? props.bowls.map((_, i) => fill(bowlPage.bowl, { bowl: i + 1 }))
+      : [bowlPage.each]),
+    ...(hasTotals() ? [bowlPage.together] : []),
+  ];
   const rows = () => [
     ...(props.bowls[0]?.lines ?? []).map(({ item, name }) => ({
       name,

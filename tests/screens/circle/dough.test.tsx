@@ -114,6 +114,9 @@ it('mixes as one what differs in its filling only, and says what goes in later',
   await vi.waitFor(() => expect(at.text()).toContain('Sat 3 May: 12 loaves.'));
   at.press(/^Bowl by bowl/);
   expect(at.headline()).toMatch(/^4 bowls, /);
+  const [flour, ...others] = at.rows();
+  expect(flour).toEqual(['strong wheat flour', '4 × 985 g', '3940 g']);
+  expect(others.at(-1)![2]).toMatch(/^9\d{3} g$/);
   expect(screen.queryByRole('button', { name: /^Next dough/ })).toBeNull();
   expect(at.text()).toContain('For Lane wheat, 700 g · Lane fig.');
   expect(at.text()).toMatch(/Lane fig, 4 loaves36\d g figs/);

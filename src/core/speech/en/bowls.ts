@@ -29,5 +29,6 @@ export const bowlPage = {
   bowl: 'Bowl {bowl}',
   each: 'Bowls',
   all: 'All of it',
+  together: 'Together',
   needs: '{grams} {name}: {shares}',
 } as const;

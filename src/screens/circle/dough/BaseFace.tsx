@@ -40,7 +40,7 @@ export function BaseFace(props: {
           detail={tellClocks(bowls().length)?.shown}
         >
           <p class="dough-for circle-top">{fill(doughBowls.of, { name: names() })}</p>
-          <BowlsTable bowls={bowls()} units={units()} class="circle-table" />
+          <BowlsTable bowls={bowls()} units={units()} class="circle-table" totals />
           <Show when={filled().length > 0}>
             <table class="circle-table dough-later">
               <thead>
