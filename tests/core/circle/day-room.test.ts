@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CIRCLE, type Circle, type Order, type Standing } from '../../../src/core/circle/circle.ts';
 import { askRoom, breadRoom, dayRoom, type RoomAsk } from '../../../src/core/circle/day-room.ts';
+import { earlyOrders } from '../../../src/core/circle/early-orders.ts';
 import { EQUIPMENT } from '../../../src/core/kitchen/equipment.ts';
 import { shippedFormula } from '../formula/shipped.ts';
 
@@ -83,5 +84,31 @@ describe('what a day has on it', () => {
       ['lane-wheat', 1],
       ['barley-tin', 1],
     ]);
+  });
+
+  it('knows who comes before their bread is cool, sliced bread later than whole, two thousand at once', () => {
+    const at = (id: string, minute: number | null, cut = false): Order => ({
+      ...written,
+      id,
+      at: minute,
+      lines: [line(1, 'barley-tin', cut)],
+    });
+    const quick = shippedFormula('barley-tin');
+    const breads = [{ ...quick, process: { ...quick.process, cool: 60 } }];
+    // Five tins in two places: 3 × 40 + 2 × 10 min from eight, an hour to cool, two before it is sliced.
+    const orders = [
+      at('a', 679),
+      at('b', 680),
+      at('c', 739, true),
+      at('d', 740, true),
+      at('e', null),
+    ];
+    const some = { ...circle, orders, standing: [] };
+    expect(earlyOrders(ask({ circle: some, breads })).map(({ id }) => id)).toEqual(['a', 'c']);
+    expect(earlyOrders(ask({ circle: { ...some, ways: CIRCLE.ways }, breads }))).toEqual([]);
+    const many = Array.from({ length: 2000 }, (_, i) => at(`${i}`, i % 1440));
+    const begun = performance.now();
+    expect(earlyOrders(ask({ circle: { ...some, orders: many }, breads })).length).toBe(2000);
+    expect(performance.now() - begun).toBeLessThan(250);
   });
 });

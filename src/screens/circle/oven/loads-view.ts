@@ -1,8 +1,6 @@
 import { dayRoom, type RoomAsk } from '../../../core/circle/day-room.ts';
-import type { Order } from '../../../core/circle/circle.ts';
-import { bakingMinutes, coolAfter, ovenDay } from '../../../core/circle/oven-day.ts';
-import { ovenBatches, type OvenBatch } from '../../../core/circle/oven-batch.ts';
-import { tooEarly } from '../../../core/circle/would-take.ts';
+import { earlyOrders } from '../../../core/circle/early-orders.ts';
+import { bakingMinutes, ovenDay } from '../../../core/circle/oven-day.ts';
 import { loadsPage } from '../../../core/speech/en/circle-oven.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
@@ -30,26 +28,9 @@ export interface LoadsShown {
 /** Loads on a page: more are no home oven's day. Judgement. */
 const MOST = 60;
 
-/** Whether an order is fetched before its bread of that day is cool. */
-function isEarly(ask: RoomAsk, { at, lines }: Order, taken: readonly OvenBatch[]): boolean {
-  const from = ask.circle.ways.oven?.from;
-  if (at === null || from === undefined) return false;
-  const asked = lines.flatMap((line) =>
-    ovenBatches([line], ask.breads, ask.kitchen, ask.weighIns).batches.map((batch) => ({
-      ...batch,
-      sliced: line.cut,
-    })),
-  );
-  const after = coolAfter(taken, asked);
-  return (
-    after !== null &&
-    tooEarly(at, { warmUntil: from + after.warm, coolAt: from + after.cool }) !== null
-  );
-}
-
 /** The loads of a day in order, with hours where the oven's are said. */
 export function loadsShown(ask: RoomAsk, units: Units, clock: Clock): LoadsShown {
-  const { taken, has, from, orders } = dayRoom(ask);
+  const { taken, has, from } = dayRoom(ask);
   const bakes = taken.filter(({ places }) => places > 0);
   if (bakes.length === 0) return { detail: loadsPage.none, loads: [], told: [] };
   const day = ovenDay(bakes, (from ?? 0) * MINUTE);
@@ -76,7 +57,7 @@ export function loadsShown(ask: RoomAsk, units: Units, clock: Clock): LoadsShown
         cool: time(out + its.coolAt - its.out),
       };
     });
-  const early = orders.filter((order) => isEarly(ask, order, bakes)).length;
+  const early = earlyOrders(ask).length;
   const past = has.oven !== null && bakingMinutes(bakes) > has.oven;
   return {
     detail: fill(loadsPage.detail, { until: time(day.lastOut!), time: time(day.coolAt!) }),

@@ -1,5 +1,5 @@
 import { over, roomFor, usedOf, type Bound } from '../../../core/circle/cap.ts';
-import { breadRoom, dayRoom, type RoomAsk } from '../../../core/circle/day-room.ts';
+import { dayRoom, type RoomAsk } from '../../../core/circle/day-room.ts';
 import { ovenBatch } from '../../../core/circle/oven-batch.ts';
 import { breadsPage, roomPage } from '../../../core/speech/en/circle-oven.ts';
 import { fill } from '../../../core/speech/fill.ts';
@@ -76,22 +76,24 @@ export interface BreadShown {
 
 /** Every bread that is ordered or may be, the most ordered first. */
 export function breadsShown(ask: RoomAsk, listed: readonly Formula[]): readonly BreadShown[] {
+  const { taken, has } = dayRoom(ask);
   const ordered = new Map<string, number>();
-  for (const { bread, count } of dayRoom(ask).taken) {
+  for (const { bread, count } of taken) {
     ordered.set(bread, (ordered.get(bread) ?? 0) + count);
   }
   const some = ask.breads.filter(
     ({ id }) => ordered.has(id) || listed.some((formula) => formula.id === id),
   );
   return some
-    .map(({ id, name }) => {
-      const room = breadRoom(ask, id, null);
+    .map((formula) => {
+      const { id, name } = formula;
+      const { more, binds } = roomFor(ovenBatch(formula, ask.kitchen, 1), taken, has);
       return {
         bread: id,
         name,
         ordered: ordered.get(id) ?? 0,
-        more: String(room?.more ?? breadsPage.noLimit),
-        binds: room?.binds.map((bound) => breadsPage.binds[bound]).join(', ') || NONE,
+        more: String(more ?? breadsPage.noLimit),
+        binds: binds.map((bound) => breadsPage.binds[bound]).join(', ') || NONE,
       };
     })
     .toSorted((a, b) => b.ordered - a.ordered);
