@@ -1,6 +1,7 @@
 import { cleanup, fireEvent, screen } from '@solidjs/testing-library';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Circle, Ingredient } from '../../../src/core/circle/circle.ts';
+import { put } from '../../../src/core/circle/row.ts';
 import { usesOf } from '../../../src/core/circle/uses.ts';
 import type { NotWritten } from '../../../src/screens/house-circle.ts';
 import Cupboard from '../../../src/screens/circle/cupboard/Cupboard.tsx';
@@ -88,7 +89,10 @@ describe('the store cupboard', { timeout: 30_000 }, () => {
     });
     toWheat();
     press(/^A full pack more/);
-    await vi.waitFor(() => expect(itsWheat(circle)!.counted!.grams).toBe(1200));
+    await vi.waitFor(() =>
+      expect(screen.getByRole('button', { name: /^Take that back/ })).toBeTruthy(),
+    );
+    expect(itsWheat(circle)!.counted!.grams).toBe(1200);
     press(/^Take that back/);
     await vi.waitFor(() => expect(itsWheat(circle)!.counted).toEqual({ grams: 200, at: AT }));
     press(/^All gone/);
@@ -165,6 +169,30 @@ describe('the store cupboard', { timeout: 30_000 }, () => {
     press(/^Add it/);
     await vi.waitFor(() => expect(headline()).toBe('Rice flour'));
     expect(circle.circle().ingredients).toMatchObject([{ id: 'rice flour', name: 'Rice flour' }]);
+  });
+
+  it('takes back its own change only, and has what is half keyed of one ingredient for no other', async () => {
+    const { circle } = await open({ ingredients: [wheat({})] });
+    await circle.write({ puts: [put('neighbours', { id: 'a', name: 'B', watch: [] })] });
+    press(/^Salt/);
+    expect(screen.queryByRole('button', { name: /^Take that back/ })).toBeNull();
+    press(/^There now/);
+    key('7');
+    press(/^Salt/);
+    press(/^That’s it/);
+    press(/^Barley flour/);
+    press(/^There now/);
+    expect(screen.queryByText(/^Keyed before/)).toBeNull();
+    press(/^Barley flour/);
+    press(/^That’s it/);
+    press(/^Salt/);
+    press(/^There now/);
+    expect(screen.getByText(/^Keyed before/)).toBeTruthy();
+    press(/^That’s it/);
+    await vi.waitFor(() =>
+      expect(screen.getByRole('button', { name: /^Take that back/ })).toBeTruthy(),
+    );
+    expect(circle.circle().neighbours).toHaveLength(1);
   });
 
   it('takes off its list what no bread has, and takes that back; what a bread has stays', async () => {

@@ -104,6 +104,8 @@ const one = (id: string) => (store: Store) => {
     <IngredientFace
       store={store}
       one={store.ingredient(id)!}
+      isTouched
+      onKeep={nothing}
       onCount={nothing}
       onPack={nothing}
       onUsable={nothing}
@@ -141,7 +143,7 @@ export const cupboardScenes: Record<string, Component> = {
   'cupboard: found': page(list('rye')),
   'cupboard: ingredient': page(one('dry-cured olives, new pack')),
   'cupboard: pack': page((store) => (
-    <PackFaces store={store} one={store.ingredient('salt')!} onBack={nothing} />
+    <PackFaces store={store} one={store.ingredient('salt')!} onKept={nothing} onBack={nothing} />
   )),
   'cupboard: shopping': page((store) => (
     <Shopping store={store} day={null} back="Store cupboard" onBack={nothing} />

@@ -57,7 +57,14 @@ export function Costs(props: { readonly store: Store; readonly onBack: () => voi
           }
         >
           <Match when={priced()}>
-            {(one) => <PackFaces store={props.store} one={one()} onBack={() => setPrice(null)} />}
+            {(one) => (
+              <PackFaces
+                store={props.store}
+                one={one()}
+                onKept={() => setPrice(null)}
+                onBack={() => setPrice(null)}
+              />
+            )}
           </Match>
           <Match when={face() === 'loaves'}>
             <LoavesFace loaves={loaves()} back={its().name} onChange={setLoaves} onBack={toCost} />
@@ -76,6 +83,7 @@ export function Costs(props: { readonly store: Store; readonly onBack: () => voi
             <KeyFace
               house={props.store.house}
               ask={words.besidesAsk}
+              of={currency()}
               unit={currencySign(currency())}
               least={BESIDES.least}
               most={BESIDES.most}
@@ -92,6 +100,7 @@ export function Costs(props: { readonly store: Store; readonly onBack: () => voi
             <KeyFace
               house={props.store.house}
               ask={words.timesAsk}
+              of=""
               unit={words.timesUnit}
               least={TIMES.least}
               most={TIMES.most}

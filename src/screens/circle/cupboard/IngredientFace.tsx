@@ -18,6 +18,9 @@ import { begun, packTold, priceWeight, storeWeight, thereTold } from './words.ts
 export function IngredientFace(props: {
   readonly store: Store;
   readonly one: Ingredient;
+  /** Something was written here, and can be taken back. */
+  readonly isTouched: boolean;
+  readonly onKeep: (fresh: Ingredient) => void;
   readonly onCount: () => void;
   readonly onPack: () => void;
   readonly onUsable: () => void;
@@ -89,18 +92,20 @@ export function IngredientFace(props: {
           <Control
             label={words.allGone}
             disabled={there().grams === 0}
-            onPress={() => void props.store.keep(counted(props.one, 0, now()))}
+            onPress={() => props.onKeep(counted(props.one, 0, now()))}
           />
           <Show when={props.one.pack}>
             <Control
               label={words.packMore}
-              onPress={() => void props.store.keep(packsMore(props.one, 1, there(), now()))}
+              onPress={() => props.onKeep(packsMore(props.one, 1, there(), now()))}
             />
           </Show>
           <Show when={props.store.isSpare(props.one.id)}>
             <Control label={words.drop} onPress={() => props.onDrop()} />
           </Show>
-          <TakeBack house={props.store.house} circle={props.store.circle} />
+          <Show when={props.isTouched}>
+            <TakeBack house={props.store.house} circle={props.store.circle} />
+          </Show>
         </>
       }
     />

@@ -17,6 +17,8 @@ import { CupboardPage } from './CupboardPage.tsx';
 export function KeyFace(props: {
   readonly house: House;
   readonly ask: string;
+  /** Of what it is asked: what is half keyed of one is not another's. */
+  readonly of: string;
   readonly unit: string;
   readonly least: number;
   readonly most: number;
@@ -33,7 +35,7 @@ export function KeyFace(props: {
   readonly beside?: JSX.Element;
 }): JSX.Element {
   const [typed, setTyped] = createSignal<number | null>(null);
-  const half = () => props.house.half(`cupboard ${props.ask} ${props.unit}`);
+  const half = () => props.house.half(`cupboard ${props.ask} ${props.of} ${props.unit}`);
   const will = (): boolean => {
     const n = typed();
     return n === null ? props.blank : n >= props.least && n <= props.most;

@@ -24,18 +24,22 @@ export function OpenIngredient(props: {
   readonly onBack: () => void;
 }): JSX.Element {
   const [face, setFace] = createSignal<'page' | 'count' | 'pack' | 'usable'>('page');
+  /** Something was written here: the last change of the circle is one of this page. */
+  const [isTouched, setTouched] = createSignal(false);
   const toPage = (): void => void setFace('page');
+  const keep = async (fresh: Ingredient): Promise<void> => {
+    if (!(await props.store.keep(fresh))) return;
+    setTouched(true);
+    toPage();
+  };
   const name = () => begun(props.one.name);
   const keyed = () => keyedWeight(COUNT, props.store.house.ways());
-  const count = async (typed: number): Promise<void> => {
-    const fresh = counted(props.one, keyed().record(typed), props.store.house.now());
-    if (await props.store.keep(fresh)) toPage();
-  };
+  const count = (grams: number): Promise<void> =>
+    keep(counted(props.one, grams, props.store.house.now()));
   const use = async (percent: number): Promise<void> => {
     const { pack } = props.one;
     if (pack === null) return;
-    const fresh = { ...props.one, pack: { ...pack, usable: percent / 100 } };
-    if (await props.store.keep(fresh)) toPage();
+    await keep({ ...props.one, pack: { ...pack, usable: percent / 100 } });
   };
   const share = () =>
     fill(words.percent, { percent: showNumber((props.one.pack?.usable ?? 1) * 100) });
@@ -45,6 +49,8 @@ export function OpenIngredient(props: {
         <IngredientFace
           store={props.store}
           one={props.one}
+          isTouched={isTouched()}
+          onKeep={(fresh) => void keep(fresh)}
           onCount={() => setFace('count')}
           onPack={() => setFace('pack')}
           onUsable={() => setFace('usable')}
@@ -56,6 +62,7 @@ export function OpenIngredient(props: {
         <KeyFace
           house={props.store.house}
           ask={words.countAsk}
+          of={props.one.id}
           unit={keyed().unit}
           least={keyed().least}
           most={keyed().most}
@@ -63,17 +70,26 @@ export function OpenIngredient(props: {
           blank={false}
           then={name()}
           back={name()}
-          onTake={(typed) => void count(typed!)}
+          onTake={(typed) => void count(keyed().record(typed!))}
           onBack={toPage}
         />
       </Match>
       <Match when={face() === 'pack'}>
-        <PackFaces store={props.store} one={props.one} onBack={toPage} />
+        <PackFaces
+          store={props.store}
+          one={props.one}
+          onKept={() => {
+            setTouched(true);
+            toPage();
+          }}
+          onBack={toPage}
+        />
       </Match>
       <Match when={face() === 'usable'}>
         <KeyFace
           house={props.store.house}
           ask={words.usableAsk}
+          of={props.one.id}
           unit={words.percentUnit}
           least={USABLE.least}
           most={USABLE.most}

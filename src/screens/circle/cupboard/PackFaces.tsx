@@ -21,6 +21,8 @@ const PRICE = { least: 0, most: 99_999 } as const;
 export function PackFaces(props: {
   readonly store: Store;
   readonly one: Ingredient;
+  /** It was written. */
+  readonly onKept: () => void;
   readonly onBack: () => void;
 }): JSX.Element {
   const [grams, setGrams] = createSignal<Grams | null>(null);
@@ -33,7 +35,7 @@ export function PackFaces(props: {
   const pack = () => props.one.pack;
   const keep = async (cost: number): Promise<void> => {
     const packed = { grams: grams()!, cost, usable: pack()?.usable ?? 1 };
-    if (await props.store.keep({ ...props.one, pack: packed })) props.onBack();
+    if (await props.store.keep({ ...props.one, pack: packed })) props.onKept();
   };
   const take = (typed: number | null): void => {
     if (typed === 0) setFree(true);
@@ -54,6 +56,7 @@ export function PackFaces(props: {
         <KeyFace
           house={props.store.house}
           ask={words.packAsk}
+          of={props.one.id}
           unit={keyed().unit}
           least={keyed().least}
           most={keyed().most}
@@ -69,6 +72,7 @@ export function PackFaces(props: {
         <KeyFace
           house={props.store.house}
           ask={words.priceAsk}
+          of={props.one.id}
           unit={currencySign(currency())}
           least={PRICE.least}
           most={PRICE.most}

@@ -80,6 +80,7 @@ export function Shopping(props: {
           <KeyFace
             house={props.store.house}
             ask={words.boughtAsk}
+            of={line().id}
             unit={keyed().unit}
             least={keyed().least}
             most={keyed().most}
