@@ -101,7 +101,7 @@ it('tells what cannot be read, and not whose it is', async () => {
   const { circle, told } = await open(rows);
   expect(names(circle)).toEqual(['B']);
   expect(told.map(({ text }) => text)).toEqual([
-    '2 of the circle cannot be read and is left out. First: neighbours.watch, expected a list of 0 to 200, got a text.',
+    '2 of the circle cannot be read and is left out. First: neighbours.watch, expected a list of 0 to 2000, got a text.',
   ]);
 });
 

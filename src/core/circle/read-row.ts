@@ -16,7 +16,7 @@ import { NAME_LETTERS, oneLine } from './name.ts';
 import { LISTS, type Change, type ListName, type Put, type Thing } from './row.ts';
 
 /** What a row can hold at most. Judgement: far beyond any circle, and too little to fill a tablet. */
-const MOST = { id: 200, text: 120, line: 200, list: 200, skips: 5_000, count: 9_999, grams: 1e6 };
+const MOST = { id: 200, text: 2_000, list: 2_000, skips: 5_000, count: 9_999, grams: 1e9 };
 /** The last instant there is, ms (ECMA-262, Time Values). */
 const LAST_INSTANT = 8.64e15;
 
@@ -116,7 +116,7 @@ const WAYS: { readonly [K in keyof CircleWays]: (of: Fields) => CircleWays[K] } 
     }),
   list: (of) => of.oneOf('list', LABEL_LISTS),
   paper: (of) => of.oneOf('paper', LABEL_PAPERS),
-  lines: (of) => of.list('lines', 0, MOST.list, readLine(MOST.line)),
+  lines: (of) => of.list('lines', 0, MOST.list, readLine(MOST.text)),
   currency: (of) =>
     of.by('currency', (value, path) =>
       typeof value === 'string' && /^[A-Z]{3}$/.test(value)

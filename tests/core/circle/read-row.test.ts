@@ -54,6 +54,19 @@ describe('rows as they were written', () => {
   });
 });
 
+describe('the longest that the pages let somebody write', () => {
+  it('is read back whole: a packet of many parts or one long one, a line of a label, a great store', () => {
+    const parts = Array.from({ length: 999 }, (_, n) => String(n % 10));
+    const counted = { grams: 5_000_000, at: 0 };
+    for (const madeOf of [parts, ['x'.repeat(2_000)]]) {
+      const thing = { ...INGREDIENT, madeOf, counted };
+      expect(readThing('ingredients', thing)).toEqual({ thing, reason: null });
+    }
+    const ways = { ...WAYS, lines: ['y'.repeat(240)] };
+    expect(readWays(ways)).toEqual({ ways, misread: [] });
+  });
+});
+
 describe('rows that make no sense', () => {
   const cases = {
     neighbours: NEIGHBOUR,
