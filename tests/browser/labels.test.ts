@@ -2,7 +2,6 @@ import { expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { answerAll, LABEL_PAGES } from './harness/label-pages.ts';
-import { dress, lookAt } from './harness/look-at.ts';
 import { openApp, VIEWPORTS } from './harness/open-app.ts';
 import { press, turned } from './harness/page-step.ts';
 
@@ -155,21 +154,6 @@ it('prints a long list whole: smaller letters first, then fewer on a sheet, long
       const all = paper === 'A4' ? 186 * 272 : 191.9 * 254.4;
       expect(all / ((place!.width / MM) * (place!.height / MM))).toBeLessThan(most + 0.5);
     } else expect(found.pages[0]![1]).toBeGreaterThan(100);
-  }
-  expectNoFaults(app.faults);
-});
-
-it('looks right on every page, plain and bigger, by day and by night, for both hands', async () => {
-  const app = await openApp();
-  const baker = new Baker(app);
-  for (const { name, go } of LABEL_PAGES) {
-    await go(baker);
-    await lookAt(app, name, [
-      { view: 'wide', theme: 'light', hands: 'right', text: 'bigger' },
-      { view: 'small', theme: 'dark', hands: 'left', text: 'plain' },
-      { view: 'tall', theme: 'light', hands: 'right', text: 'bigger' },
-    ]);
-    await dress(app, { view: 'wide', theme: 'light', hands: 'right', text: 'plain' });
   }
   expectNoFaults(app.faults);
 });

@@ -3,6 +3,7 @@ import { BOOK_PAGES } from './book-pages.ts';
 import { BOWL_PAGES } from './bowl-pages.ts';
 import { CIRCLE_PAGES } from './circle-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
+import { LABEL_PAGES } from './label-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
 import { OVEN_PAGES } from './oven-pages.ts';
 import { DOUGH_PAGES } from './dough-pages.ts';
@@ -38,6 +39,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'oven', file: 'circle', pages: OVEN_PAGES },
   { name: 'dough', file: 'circle', pages: DOUGH_PAGES },
   { name: 'orders', file: 'circle', pages: ORDER_PAGES },
+  { name: 'labels', file: 'circle', pages: LABEL_PAGES },
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },

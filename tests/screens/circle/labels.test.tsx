@@ -84,7 +84,7 @@ describe('labels', { timeout: 30_000 }, () => {
   it('are asked for by bake day or by bread', async () => {
     const { left } = await open({ orders: [order('n1', 'lane-wheat', 2)] }, null);
     expect(headline()).toBe('Labels for which bake?');
-    expect(has(/^Sun 4 May 2031\s*2 loaves/)).toBe(true);
+    expect(has(/^Sun 4 May\s*2 loaves/)).toBe(true);
     press(/^One bread/);
     press(/^Harbour rye/);
     expect(headline()).toBe('Print the labels');

@@ -5,7 +5,6 @@ import type { Allergen } from '../../../core/formula/allergens.ts';
 import { labelPage as words } from '../../../core/speech/en/label.ts';
 import { carePage } from '../../../core/speech/en/care-page.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
-import { fill } from '../../../core/speech/fill.ts';
 import { Tiles } from '../../../parts/Tiles.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { HouseCircle } from '../../house-circle.ts';
@@ -18,7 +17,7 @@ import { MadeOfFace } from './MadeOfFace.tsx';
 import { PacketAnswer } from './PacketAnswer.tsx';
 import { PartsFace } from './PartsFace.tsx';
 import { PrintFace } from './PrintFace.tsx';
-import { RowFace } from './RowFace.tsx';
+import { daysShown, RowFace } from './RowFace.tsx';
 import type { LabelRow } from './rows.ts';
 import { WhichFace } from './WhichFace.tsx';
 
@@ -149,7 +148,7 @@ function LabelsOf(props: {
                   chosen={labels.days(row.bread)?.toString()}
                   options={DAYS.map((days) => ({
                     value: String(days),
-                    label: days === 1 ? words.days.one : fill(words.days.many, { days }),
+                    label: daysShown(days),
                   }))}
                   onChoose={(days) => {
                     labels.setDays(row.bread, Number(days));

@@ -79,6 +79,7 @@ export function PrintFace(props: {
                   label={title(row)}
                   value={value(row)}
                   fresh={row.key}
+                  disabled={props.labels.formula(row.bread) === null}
                   onPress={() => props.onRow(row)}
                 />
               )}

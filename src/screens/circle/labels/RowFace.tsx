@@ -11,6 +11,9 @@ import type { Labels } from './labels.ts';
 import { MOST_LABELS, type LabelRow } from './rows.ts';
 import './Labels.css';
 
+export const daysShown = (days: number): string =>
+  days === 1 ? words.days.one : fill(words.days.many, { days });
+
 /** Labels of one kind: as they will be printed and how many, or what is asked before there are any. */
 export function RowFace(props: {
   readonly labels: Labels;
@@ -22,13 +25,18 @@ export function RowFace(props: {
   const made = () => props.labels.made(props.row);
   const formula = () => props.labels.formula(props.row.bread);
   const label = () => made()?.label ?? null;
+  const isCold = (): boolean => isKeptCold(formula() ?? { fillings: [] });
   const look = (): readonly string[] => {
     const its = made();
-    return its?.label
-      ? its.look.map(({ name, allergens }) =>
-          fill(words.look, { name, allergens: allergens.join(', ') }),
-        )
-      : [];
+    const otherwise = props.labels.otherwise(props.row.bread);
+    return [
+      ...(otherwise === null ? [] : [fill(words.otherwise, { n: otherwise })]),
+      ...(its?.label
+        ? its.look.map(({ name, allergens }) =>
+            fill(words.look, { name, allergens: allergens.join(', ') }),
+          )
+        : []),
+    ];
   };
   const askName = ({ key, values }: Wanting): string =>
     key === 'eatWithin' ? words.daysAsk : (values['name'] ?? '');
@@ -64,8 +72,8 @@ export function RowFace(props: {
           {(its) => (
             <Words
               headline={formula()?.name ?? ''}
-              detail={words.rules}
-              care={isKeptCold(formula() ?? { fillings: [] }) ? words.cold : undefined}
+              detail={isCold() ? undefined : words.rules}
+              care={isCold() ? words.cold : undefined}
             >
               <div class="label-row circle-top">
                 <Stepper
@@ -93,10 +101,11 @@ export function RowFace(props: {
       controls={
         <>
           <Control label={words.answers} onPress={() => props.onParts()} />
-          <Show when={label() !== null && isKeptCold(formula() ?? { fillings: [] })}>
+          <Show when={label() !== null && isCold()}>
             <Control
-              label={words.daysAsk}
-              fresh={words.daysAsk}
+              label={words.eatWithin}
+              value={daysShown(props.labels.days(props.row.bread) ?? 0)}
+              fresh={words.eatWithin}
               onPress={() => props.onAnswer({ key: 'eatWithin', of: null, values: {} })}
             />
           </Show>

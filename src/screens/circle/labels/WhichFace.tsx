@@ -8,7 +8,7 @@ import { Words } from '../../../parts/Words.tsx';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
-import { dateShown, todayOf, weekdayShown } from '../today.ts';
+import { createCircleClock } from '../circle-clock.ts';
 import type { LabelsFor } from './labels.ts';
 
 /** So many bake days at a time. */
@@ -25,7 +25,9 @@ export function WhichFace(props: {
   readonly onBack: () => void;
 }): JSX.Element {
   const [breads, setBreads] = createSignal(false);
-  const ahead = createMemo(() => daysAhead(props.circle.circle(), todayOf(props.house), AHEAD));
+  // eslint-disable-next-line solid/reactivity -- the house is one
+  const clock = createCircleClock(props.house);
+  const ahead = createMemo(() => daysAhead(props.circle.circle(), clock.today(), AHEAD));
   return (
     <Show
       when={breads()}
@@ -40,7 +42,7 @@ export function WhichFace(props: {
                 <For each={ahead()}>
                   {({ day, loaves }) => (
                     <Control
-                      label={`${weekdayShown(day)} ${dateShown(day)}`}
+                      label={clock.date(day)}
                       value={loavesShown(loaves)}
                       onPress={() => props.onChoose({ day })}
                     />

@@ -8,6 +8,7 @@ import type { Formula } from '../../../core/formula/formula.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
 import { dateShown, todayOf } from '../today.ts';
+import { bakedOtherwise } from './baked-otherwise.ts';
 import { fitLabel, labelPages, type LabelPage } from './fit.ts';
 import { measureLabel } from './measure.tsx';
 import { labelRows, oneBread, whosFor, type LabelRow } from './rows.ts';
@@ -36,6 +37,8 @@ export interface Labels {
   readonly lookUp: LookUp;
   days(bread: string): number | null;
   setDays(bread: string, days: number): void;
+  /** The version that was baked last, where it is made otherwise than the latest; null: it is the same. */
+  otherwise(bread: string): number | null;
   /** Names on this print alone. */
   readonly named: Accessor<boolean>;
   setNamed(named: boolean): void;
@@ -111,6 +114,10 @@ export function createLabels(house: House, its: HouseCircle, of: Accessor<Labels
     ...{ day, rows, count, formula, lookUp, named, setNamed, before, setBefore, printable },
     setCount: (row, to) => setCounts({ ...counts(), [row.key]: to }),
     made: (row) => make(row, null),
+    otherwise: (bread) => {
+      const entry = house.book().find(({ id }) => id === bread);
+      return entry ? bakedOtherwise(entry) : null;
+    },
     days: (bread) => days()[bread] ?? null,
     setDays: (bread, to) => setDays({ ...days(), [bread]: to }),
   };
