@@ -2,6 +2,7 @@ import { BAKE_PAGES } from './bake-pages.ts';
 import { BOOK_PAGES } from './book-pages.ts';
 import { BOWL_PAGES } from './bowl-pages.ts';
 import { CIRCLE_PAGES } from './circle-pages.ts';
+import { CUPBOARD_PAGES } from './cupboard-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
 import { LABEL_PAGES } from './label-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
@@ -40,6 +41,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'dough', file: 'circle', pages: DOUGH_PAGES },
   { name: 'orders', file: 'circle', pages: ORDER_PAGES },
   { name: 'labels', file: 'circle', pages: LABEL_PAGES },
+  { name: 'cupboard', file: 'circle', pages: CUPBOARD_PAGES },
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },
