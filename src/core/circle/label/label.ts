@@ -35,8 +35,8 @@ export interface Label {
   readonly who: string | null;
   readonly cut: string | null;
   readonly ingredients: readonly Run[];
-  /** Behind the ingredients: for the EU how the allergens are set apart, else what it contains. */
-  readonly allergens: string;
+  /** Behind the ingredients: for the EU how the allergens are set apart, else what it contains; null: nothing of that list. */
+  readonly allergens: string | null;
   readonly notFree: string | null;
   readonly weight: string;
   readonly baked: string;
@@ -69,6 +69,11 @@ const weightFor = (list: LabelList, grams: Grams): string => {
   return `${metric} (${showWeight(grams, { heat: 'F', weight: 'oz' })})`;
 };
 
+const allergenLine = (list: LabelList, names: readonly string[]): string | null => {
+  if (names.length === 0) return null;
+  return list === 'eu' ? onLabel.apart : fill(onLabel.contains, { allergens: names.join(', ') });
+};
+
 const keepLines = (formula: Formula, days: number | null): readonly string[] => {
   if (!isKeptCold(formula) || days === null) return [onLabel.paper];
   const { one, many } = onLabel.eatWithin;
@@ -85,7 +90,6 @@ export function makeLabel(ask: LabelAsk): MadeLabel {
   if (wanting.length > 0) return { label: null, wanting };
   const lines = inOrder(formula, list, lookUp);
   const brought = lines.flatMap(({ allergens }) => allergens);
-  const contains = namedBy(list, brought);
   const gluten = glutenIn(brought);
   const runs = ingredientRuns(lines);
   return {
@@ -94,8 +98,7 @@ export function makeLabel(ask: LabelAsk): MadeLabel {
       who: ask.who === null ? null : plainText(ask.who),
       cut: ask.cut ? onLabel.sliced : null,
       ingredients: list === 'eu' ? runs : runs.map((run) => ({ ...run, apart: false })),
-      allergens:
-        list === 'eu' ? onLabel.apart : fill(onLabel.contains, { allergens: contains.join(', ') }),
+      allergens: allergenLine(list, namedBy(list, brought)),
       notFree: gluten.length > 0 ? fill(onLabel.notFree, { allergens: gluten.join(', ') }) : null,
       weight: fill(onLabel.weight, {
         grams: weightFor(list, coolWeight(formula.piece, ask.grams)),

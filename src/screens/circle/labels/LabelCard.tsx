@@ -21,7 +21,7 @@ export function LabelCard(props: { readonly label: Label }): JSX.Element {
           )}
         </For>
       </p>
-      <p class="label-strong">{props.label.allergens}</p>
+      <Show when={props.label.allergens}>{(told) => <p class="label-strong">{told()}</p>}</Show>
       <Show when={props.label.notFree}>{(told) => <p>{told()}</p>}</Show>
       <p class="label-strong">
         {[props.label.weight, props.label.cut].filter(Boolean).join(' · ')}

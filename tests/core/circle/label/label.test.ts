@@ -90,6 +90,16 @@ describe('a label', () => {
       expect(labelOf({ list }).notFree).toBe('Not gluten-free: wheat, rye');
   });
 
+  it('says of a bread with nothing of a list nothing, and that it is not gluten-free', () => {
+    const rye = answered(shippedFormula('harbour-rye'));
+    const formula = { ...rye, flours: [{ ...rye.flours[0]!, pct: 100 }] };
+    expect(labelOf({ formula, list: 'us' })).toMatchObject({
+      allergens: null,
+      notFree: 'Not gluten-free: rye',
+    });
+    expect(labelOf({ formula, list: 'canada' }).allergens).toBe('Contains: rye');
+  });
+
   it('weighs the cool loaf: as ordered, else less what the oven takes, and never more', () => {
     expect(labelOf().weight).toBe('Net weight 780 g');
     expect(labelOf({ grams: 500 }).weight).toBe('Net weight 500 g');
