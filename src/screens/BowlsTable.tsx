@@ -5,6 +5,7 @@ import { fill } from '../core/speech/fill.ts';
 import { showShares } from '../core/speech/in-bowls.ts';
 import { showWeight } from '../core/speech/weights.ts';
 import type { Grams, Units } from '../core/units.ts';
+import { unbroken } from '../parts/unbroken.ts';
 
 /** More columns of weights than these are not read on a tablet that stands upright. */
 const COLUMNS = 3;
@@ -54,7 +55,7 @@ export function BowlsTable(props: {
           {(row) => (
             <tr>
               <th scope="row">{row.name}</th>
-              <For each={row.weights}>{(weight) => <td>{weight}</td>}</For>
+              <For each={row.weights}>{(weight) => <td>{unbroken(weight)}</td>}</For>
             </tr>
           )}
         </For>

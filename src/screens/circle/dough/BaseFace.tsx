@@ -7,6 +7,7 @@ import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { tellClocks, tellShares } from '../../../core/speech/in-bowls.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import { BowlsTable } from '../../BowlsTable.tsx';
 import type { House } from '../../house.ts';
@@ -39,8 +40,10 @@ export function BaseFace(props: {
           }
           detail={tellClocks(bowls().length)?.shown}
         >
-          <p class="dough-for circle-top">{fill(doughBowls.of, { name: names() })}</p>
-          <BowlsTable bowls={bowls()} units={units()} class="circle-table" totals />
+          <div class="dough-bowls circle-top">
+            <p class="dough-for">{fill(doughBowls.of, { name: names() })}</p>
+            <BowlsTable bowls={bowls()} units={units()} class="circle-table" totals />
+          </div>
           <Show when={filled().length > 0}>
             <table class="circle-table dough-later">
               <thead>
@@ -62,9 +65,7 @@ export function BaseFace(props: {
                               ...shown({ loaves: batch.loaves }),
                             })}
                           </th>
-                          <td>
-                            {showWeight(line.grams, units())} {line.name}
-                          </td>
+                          <td>{unbroken(`${showWeight(line.grams, units())} ${line.name}`)}</td>
                         </tr>
                       )}
                     </For>

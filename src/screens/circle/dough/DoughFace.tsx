@@ -5,6 +5,7 @@ import { fill } from '../../../core/speech/fill.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
@@ -64,9 +65,9 @@ export function DoughFace(props: {
                 <For each={props.all.baking}>
                   {({ batch, run }) => (
                     <tr>
-                      <th scope="row">{batchName(batch, units())}</th>
+                      <th scope="row">{unbroken(batchName(batch, units()))}</th>
                       <td>{batch.loaves}</td>
-                      <td>{showWeight(batch.piece, units())}</td>
+                      <td>{unbroken(showWeight(batch.piece, units()))}</td>
                       <td>{run?.loads ?? '–'}</td>
                     </tr>
                   )}

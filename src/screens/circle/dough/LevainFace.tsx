@@ -5,6 +5,7 @@ import { doughLevain, doughPage } from '../../../core/speech/en/circle-dough.ts'
 import { fill } from '../../../core/speech/fill.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { Grams, Instant } from '../../../core/units.ts';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
@@ -55,7 +56,7 @@ export function LevainFace(props: {
                 {({ name, grams }) => (
                   <tr>
                     <th scope="row">{name}</th>
-                    <td>{weight(grams)}</td>
+                    <td>{unbroken(weight(grams))}</td>
                   </tr>
                 )}
               </For>
@@ -65,7 +66,9 @@ export function LevainFace(props: {
             when={props.planned.length > 0}
             fallback={<p class="act-detail">{doughLevain.noPlan}</p>}
           >
-            <For each={props.planned}>{(feed) => <p class="act-detail">{fed(feed)}</p>}</For>
+            <For each={props.planned}>
+              {(feed) => <p class="act-detail">{unbroken(fed(feed))}</p>}
+            </For>
           </Show>
         </Words>
       }

@@ -4,6 +4,7 @@ import { doughLoads, doughPage } from '../../../core/speech/en/circle-dough.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { MINUTE, type Minutes } from '../../../core/units.ts';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
@@ -59,11 +60,11 @@ export function LoadsFace(props: {
               <For each={runs()}>
                 {({ batch, run }) => (
                   <tr>
-                    <th scope="row">{batchName(batch, props.house.ways())}</th>
+                    <th scope="row">{unbroken(batchName(batch, props.house.ways()))}</th>
                     <td>{run.loads}</td>
-                    <td>{when(run.from)}</td>
-                    <td>{when(run.out)}</td>
-                    <td>{when(run.out + run.batch.cool)}</td>
+                    <td>{unbroken(when(run.from))}</td>
+                    <td>{unbroken(when(run.out))}</td>
+                    <td>{unbroken(when(run.out + run.batch.cool))}</td>
                   </tr>
                 )}
               </For>
