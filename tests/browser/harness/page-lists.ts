@@ -6,6 +6,7 @@ import { CUPBOARD_PAGES } from './cupboard-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
 import { LABEL_PAGES } from './label-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
+import { HAND_PAGES } from './hand-pages.ts';
 import { OVEN_PAGES } from './oven-pages.ts';
 import { DOUGH_PAGES } from './dough-pages.ts';
 import { ORDER_PAGES } from './order-pages.ts';
@@ -42,6 +43,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'orders', file: 'circle', pages: ORDER_PAGES },
   { name: 'labels', file: 'circle', pages: LABEL_PAGES },
   { name: 'cupboard', file: 'circle', pages: CUPBOARD_PAGES },
+  { name: 'hand', file: 'circle', pages: HAND_PAGES },
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },
