@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkOrder, closingOf, type Asked } from '../../../src/core/circle/check-order.ts';
 import {
@@ -87,6 +88,22 @@ describe('an order that is refused', () => {
     expect(tell(many)).toBe('So many cannot be taken. Take 1 to 99 of a bread.');
     const heavy = check(asked({ lines: [{ ...line, grams: 2500 }] })).refused!;
     expect(tell(heavy)).toBe('No loaf of that weight can be taken. Choose 130 g to 2100 g.');
+  });
+
+  it('is every one with a count or a weight that is none, whatever was keyed', () => {
+    const any = fc.oneof(fc.double(), fc.integer(), fc.maxSafeInteger());
+    fc.assert(
+      fc.property(any, fc.option(any), (count, grams) => {
+        const { refused } = check(asked({ lines: [{ ...line, count, grams }] }));
+        const fits =
+          Number.isInteger(count) &&
+          count >= 1 &&
+          count <= 99 &&
+          (grams === null || (grams >= 130 && grams <= 2100));
+        expect(refused === null).toBe(fits);
+        if (refused) expect(tell(refused)).toMatch(/\d/);
+      }),
+    );
   });
 
   it('is not one of today, of one loaf and of ninety-nine, of the least and the most weight', () => {

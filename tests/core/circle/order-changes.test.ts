@@ -150,6 +150,42 @@ describe('a standing order from a day on', () => {
     expect(ordersOn(next, dayAfter(week(2), 1))).toHaveLength(1);
   });
 
+  it('leaves every day before it as it was, whatever is changed and whatever was written', () => {
+    const weeks = fc.integer({ min: 0, max: 5 });
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(weeks, { maxLength: 4 }),
+        fc.uniqueArray(weeks, { maxLength: 4 }),
+        weeks,
+        fc.record(
+          { lines: fc.constant([olive]), at: fc.constant(null), weekday: fc.nat(6) },
+          { requiredKeys: [] },
+        ),
+        (skips, own, from, part) => {
+          const first = circleOf({ standing: [{ ...weekly, skips: skips.map(week) }] });
+          const circle = own
+            .filter((n) => !skips.includes(n))
+            .reduce((one, n) => written(one, n, { lines: [olive, wheat] }), first);
+          const its = circle.standing[0]!;
+          const days = Array.from({ length: 7 * from }, (_, i) => dayAfter(FIRST, i));
+          const before = days.map((day) => ordersOn(circle, day));
+          for (const change of [
+            changedFrom(circle, its, week(from), part, 'n'),
+            endedBefore(circle, its, week(from)),
+          ]) {
+            const next = after(circle, change);
+            expect(days.map((day) => ordersOn(next, day))).toEqual(before);
+            // And never two of it on one day.
+            for (let n = from; n < 8; n++) {
+              const orders = ordersOn(next, week(n));
+              expect(new Set(orders.map(({ standing }) => standing)).size).toBe(orders.length);
+            }
+          }
+        },
+      ),
+    );
+  });
+
   it('ends, but for what is paid or handed over', () => {
     const circle = written(written(circleOf(), 2, { lines: [olive] }), 3, { handed: 5 });
     const next = after(circle, endedBefore(circle, weekly, week(2)));
