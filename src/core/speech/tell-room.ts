@@ -32,12 +32,6 @@ export function tellFull(rooms: readonly Room[]): string {
   return [roomWords.full, ...binds.map((bound) => boundWords[bound])].join(' ');
 }
 
-/** What an order is told that a day does not take: why, how much of it goes, and what would do. */
-export interface Refusal {
-  readonly headline: string;
-  readonly lines: readonly string[];
-}
-
 /**
  * Why a day does not take an order: what binds, of each bread how many still go, the hour that would do
  * where the oven going on is all it takes, and the next day with room. Null where it is taken.
@@ -47,25 +41,22 @@ export function tellRefusal(
   day: DayKey,
   nameOf: (bread: string) => string,
   clock: Clock,
-): Refusal | null {
+): readonly string[] | null {
   const { takes, binds, lines, ifOvenGoesOn, lastOut, coolAt, next } = answer;
   if (takes) return null;
   const go = lines.filter((one) => one.go > 0);
   const until = (minute: MinuteOfDay): string => tellMinute(day, minute, clock);
-  return {
-    headline: roomWords.refused,
-    lines: [
-      ...binds.map((bound) => boundWords[bound]),
-      ...go.map(({ line, go: loaves }) =>
-        fill(roomWords.still, { name: nameOf(line.bread), ...shown({ loaves }) }),
-      ),
-      ...(go.length === 0 ? [roomWords.goesNone] : []),
-      ...(ifOvenGoesOn && lastOut !== null && coolAt !== null
-        ? [fill(roomWords.goesOn, { until: until(lastOut), time: until(coolAt) })]
-        : []),
-      next === null ? roomWords.nextNone : fill(roomWords.next, { date: showDay(next) }),
-    ],
-  };
+  return [
+    ...binds.map((bound) => boundWords[bound]),
+    ...go.map(({ line, go: loaves }) =>
+      fill(roomWords.still, { name: nameOf(line.bread), ...shown({ loaves }) }),
+    ),
+    ...(go.length === 0 ? [roomWords.goesNone] : []),
+    ...(ifOvenGoesOn && lastOut !== null && coolAt !== null
+      ? [fill(roomWords.goesOn, { until: until(lastOut), time: until(coolAt) })]
+      : []),
+    next === null ? roomWords.nextNone : fill(roomWords.next, { date: showDay(next) }),
+  ];
 }
 
 /** Told where bread is to be fetched before it is cool; null where it is cool by then, or nobody said when. */

@@ -64,8 +64,6 @@ export const roomWords = {
   noLimit: '{name}: no limit is said.',
   none: '{name}: no room left.',
   full: 'No room left.',
-  cool: 'Fetch from {time}.',
-  refused: 'That day is too full',
   still: 'There is room for {loaves} of {name}.',
   goesNone: 'There is room for none of it.',
   goesOn: 'With the oven on until {until} it can be fetched from {time}.',
@@ -81,7 +79,6 @@ export const roomWords = {
 export const hoursPage = {
   title: 'Oven hours',
   headline: 'Say when the oven bakes',
-  detail: 'From the first loading to the last loaf out.',
   nextDay: 'It goes on past midnight.',
   from: 'First loading',
   to: 'Last loaf out',

@@ -60,11 +60,9 @@ export function HoursFace(
     if (its === null) return hoursPage.never;
     return fill(hoursPage.closesValue, { date: daysWords(its.days), time: words(its.at) });
   };
-  /** Once they are said the presses tell them: their room is the presses' own. */
-  const detail = (): string | undefined => {
+  const overMidnight = (): boolean => {
     const { oven } = ways();
-    if (oven === null) return hoursPage.detail;
-    return oven.to <= oven.from ? hoursPage.nextDay : undefined;
+    return oven !== null && oven.to <= oven.from;
   };
   const setFrom = async (from: MinuteOfDay): Promise<boolean> => {
     const { oven } = ways();
@@ -93,7 +91,10 @@ export function HoursFace(
           back={props.back}
           onBack={() => props.onBack()}
           words={
-            <Words headline={hoursPage.headline} detail={detail()}>
+            <Words
+              headline={hoursPage.headline}
+              detail={overMidnight() ? hoursPage.nextDay : undefined}
+            >
               <div class="circle-grid">
                 <Control
                   label={hoursPage.from}

@@ -32,7 +32,7 @@ export function roomSays(house: House, circle: Pick<HouseCircle, 'circle'>): Cap
       const { clock } = house.ways();
       const refusal = tellRefusal(answer, order.day, nameOf, clock);
       const early = tellEarly(answer, order.at, order.day, clock);
-      return [...(refusal ? [refusal.lines.join(' ')] : []), ...(early === null ? [] : [early])];
+      return [...(refusal ? [refusal.join(' ')] : []), ...(early === null ? [] : [early])];
     },
   };
 }
