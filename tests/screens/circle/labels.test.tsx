@@ -1,6 +1,6 @@
 import { cleanup, fireEvent, render, screen } from '@solidjs/testing-library';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { Circle, Order } from '../../../src/core/circle/circle.ts';
+import { CIRCLE, type Circle, type Order } from '../../../src/core/circle/circle.ts';
 import { ingredientKey } from '../../../src/core/circle/ingredient-key.ts';
 import { packetState } from '../../../src/core/formula/allergens.ts';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
@@ -227,6 +227,28 @@ describe('labels', { timeout: 30_000 }, () => {
     expect(text()).toContain('Keep refrigerated');
     expect(text()).toContain('Eat within 2 days of baking.');
     expect(text()).toContain('chill it within 2 hours of cooling');
+  });
+
+  it('ask which fish it is where the list names it by its kind', async () => {
+    const { house } = await open({
+      orders: [order('n1', 'lane-wheat', 1)],
+      ingredients: NAMES.map(justItself),
+      ways: { ...CIRCLE.ways, list: 'us' },
+    });
+    const formula = formulaOf(house, 'lane-wheat');
+    const flours = formula.flours.map((flour, n) => ({
+      ...flour,
+      ...{ allergens: n === 0 ? ['fish'] : [], packet: 'read' as const },
+    }));
+    await house.keepFormula({ ...formula, flours });
+    await vi.waitFor(() => expect(has(/^Lane wheat\s*1 to answer/)).toBe(true));
+    press(/^Lane wheat/);
+    press(/^strong wheat flour\s*which fish/);
+    expect(headline()).toBe('Which fish is it?');
+    fireEvent.input(screen.getByRole('textbox'), { target: { value: 'anchovy' } });
+    press(/^That’s it/);
+    await reads('Lane wheat');
+    expect(text()).toContain('Contains: fish (anchovy), wheat');
   });
 
   it('leave nothing of a change that was not written', async () => {
