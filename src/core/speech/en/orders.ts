@@ -22,8 +22,6 @@ export const orderAsked = {
 
 /** Bake days and one of them. */
 export const orderPage = {
-  days: 'Bake days',
-  none: 'No bread is ordered yet.',
   noneHere: 'No bread is ordered for this day yet.',
   title: 'Bake for {date}',
   titled: 'Bake {loaves} for {date}',
@@ -31,7 +29,6 @@ export const orderPage = {
   orders: 'Orders',
   add: 'Add an order',
   more: 'More of this day',
-  otherDay: 'Another day',
   dayAsk: 'Bake on which day?',
   anyHour: 'any hour',
   paid: 'paid',
