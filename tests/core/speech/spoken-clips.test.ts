@@ -127,9 +127,9 @@ describe('the spoken clips', () => {
     expect(rated).toBeGreaterThan(300);
   });
 
-  // 32 kbit/s is what they need: of 792 words in a loop of all the clips' words, each as likely, a recogniser
-  // misses 377 (379 of the same sound unpacked), at 24 kbit/s 408 to 425, at 16 kbit/s 692. They are no part
-  // of the first load: the offline store fetches them behind the first page, once a version.
+  // 32 kbit/s is what they need: at 24 a recogniser misses two pieces of numbers in ten in a noisy kitchen
+  // instead of one (docs/decisions/voice.md). They are no part of the first load: the offline store fetches
+  // them behind the first page, once a version.
   it('take less than 7.5 MB together', () => {
     const sizes = readdirSync(voice).map((file) => statSync(join(voice, file)).size);
     expect(sizes.reduce((a, b) => a + b, 0)).toBeLessThan(7_500_000);
