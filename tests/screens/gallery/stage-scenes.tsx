@@ -29,6 +29,25 @@ const timed = (hand: Hand, minutes: number): Hand => {
   return hand;
 };
 
+/** A filling that spoils is cut before the shaping; how far the dough rose is passed over. */
+const cut = (): Hand => {
+  const [first] = TIN.formula.fillings;
+  const spoils = { ...first!, keeps: 'perishable', prepare: ['cut'] } as const;
+  const hand = stands('bulk.proving', {
+    ...TIN,
+    formula: { ...TIN.formula, fillings: [spoils] },
+    process: { ...TIN.process, touches: [] },
+  });
+  for (const item of ['rise45', 'rise70', 'rise85']) {
+    const at = hand.kitchen.bakes['a']!.context.marks[`lead.${item}`];
+    if (at === undefined) continue;
+    hand.turnTo(at);
+    hand.heard('a');
+    hand.press('a', 'taskDone', { item, value: 'left' });
+  }
+  return called(hand);
+};
+
 /** A loaf that is over at the door of an oven with two pots: asked, and on its way into the tray. */
 const over = (goes: boolean): Hand => {
   const hand = new Hand({ wait: waitFor, now: Date.UTC(2031, 4, 3, 6) });
@@ -46,6 +65,7 @@ export const STAGES: Readonly<Record<string, () => Hand>> = {
   'stage: levain': () => stands('levain.ripening', RECIPE, 'levain.feed'),
   'stage: water': () => stands('mix.weigh', RECIPE, 'mix.weigh'),
   'stage: task': () => called(stands('mix.rest')),
+  'stage: task, spoils': cut,
   'stage: timer': () => timed(stands('bulk.proving'), 15),
   'stage: timer calls': () => called(timed(stands('bulk.proving'), 3)),
   'stage: fridge': () => stands('proof.retard'),
