@@ -2,7 +2,9 @@ import { render } from '@solidjs/testing-library';
 import { beforeAll, expect, it, vi } from 'vitest';
 import { STAGES, stageScenes } from './gallery/stage-scenes.tsx';
 
-const CALLS = ['task', 'timer calls', 'warm look', 'lid'].map((name) => `stage: ${name}`);
+const CALLS = ['task', 'task, spoils', 'timer calls', 'warm look', 'lid'].map(
+  (name) => `stage: ${name}`,
+);
 
 // The first to ask for a chunk waits for its compiling, in a whole run longer than a test may take.
 beforeAll(
