@@ -95,7 +95,7 @@ it('is read through with what each bowl takes, on the screen and aloud', async (
   const shown = within(list).getAllByRole('listitem');
   expect(shown).toHaveLength(lines.first.length + lines.second.length + lines.filling.length);
   for (const one of shown) expect(one.textContent).toMatch(/: (2 × |.* \+ )/);
-  expect(screen.getByText(/^Mix 2 bowls of 275\d\sg\. Start them 6\smin apart\./)).toBeTruthy();
+  expect(screen.getByText(/^Mix 2 bowls of 274\d\sg\. Start them 6\smin apart\./)).toBeTruthy();
   await at.press('Say that again');
-  expect(at.said.at(-1)).toMatch(/Mix 2 bowls of 275\d g\. Start them 6 min apart\./);
+  expect(at.said.at(-1)).toMatch(/Mix 2 bowls of 274\d g\. Start them 6 min apart\./);
 }, 20_000);
