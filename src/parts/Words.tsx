@@ -23,7 +23,7 @@ export function Words(props: WordsProps): JSX.Element {
       <Show when={props.picture}>{(picture) => <div class="act-picture">{picture()}</div>}</Show>
       <h1 class="act-headline">{unbroken(props.headline)}</h1>
       <Show when={props.detail}>{(detail) => <p class="act-detail">{unbroken(detail())}</p>}</Show>
-      <Show when={props.care}>{(care) => <p class="act-care">{unbroken(care())}</p>}</Show>
+      <Show when={props.care}>{(care) => <p class="act-care barred">{unbroken(care())}</p>}</Show>
       <Show when={props.children}>{(more) => <div class="act-more">{more()}</div>}</Show>
     </div>
   );

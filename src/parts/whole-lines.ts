@@ -17,8 +17,8 @@ export const bandsIn = (inner: Element, most = Infinity): readonly Band[] => {
     const press = node.parentElement?.closest('button');
     if (press && press.getBoundingClientRect().height < most) continue;
     range.selectNodeContents(node);
-    // A caution's bar reaches over its first line: without it a stub of the bar would stand there alone.
-    const bar = node.parentElement?.closest('.act-care')?.getBoundingClientRect().top ?? Infinity;
+    // The bar beside words reaches over its first line: without it a stub of the bar would stand there alone.
+    const bar = node.parentElement?.closest('.barred')?.getBoundingClientRect().top ?? Infinity;
     for (const { top, bottom, height } of range.getClientRects()) {
       const ink = top + OVER * height;
       const first = bar < bottom && bar > top - height / 2;

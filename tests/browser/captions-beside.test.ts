@@ -1,23 +1,11 @@
 import { expect, it } from 'vitest';
+import { barsAlone } from './harness/bar-alone.ts';
 import { Baker } from './harness/baker.ts';
 import { beginBread } from './harness/begin-bread.ts';
 import { captionCuts } from './harness/caption.ts';
 import { expectNoFaults } from './harness/faults.ts';
 import { openApp, VIEWPORTS, type App, type ViewportName } from './harness/open-app.ts';
 import { WHOLE_BAKE } from './harness/whole-bake.ts';
-
-/** A caution's bar in sight whose first line is not. */
-const stub = (app: App): Promise<boolean> =>
-  app.page.evaluate(() => {
-    const care = document.querySelector('.bench-words .act-care');
-    const inner = care?.closest<HTMLElement>('.bench-inner');
-    const below = /^inset\(\S+ \S+ (-?[\d.]+)px/.exec(inner?.style.clipPath ?? '');
-    if (!care || !inner || !below) return false;
-    const edge = inner.getBoundingClientRect().bottom - Number(below[1]);
-    const { top } = care.getBoundingClientRect();
-    const line = parseFloat(getComputedStyle(care).lineHeight);
-    return top < edge - 0.5 && top + line / 2 > edge;
-  });
 
 /** A bread begun beside two that wait, where its dough is. */
 const besideTwo = async (app: App, where: string): Promise<Baker> => {
@@ -49,7 +37,9 @@ it.each([
           await app.turn(50);
           const cut = await captionCuts(app.page);
           expect.soft(cut, `${name}, ${view}, ${text}`).toEqual([]);
-          expect.soft(await stub(app), `${name}, ${view}, ${text}: a bar alone`).toBe(false);
+          expect
+            .soft(await barsAlone(app.page), `${name}, ${view}, ${text}: a bar alone`)
+            .toEqual([]);
         }
         await app.page.evaluate(() => (document.documentElement.dataset['text'] = 'plain'));
       }

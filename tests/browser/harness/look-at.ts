@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { barsAlone } from './bar-alone.ts';
 import { captionCovers } from './caption.ts';
 import { check, checkPainted, measure, MM } from './look.ts';
 import type { App } from './open-app.ts';
@@ -38,6 +39,7 @@ export async function lookAt(app: App, name: string, ways: readonly LookedWay[])
     check(at, MM[way.view], way.text === 'bigger' ? 1.4 : 1, found);
     checkPainted(at, found, readPng(await app.page.screenshot()));
     expect.soft(await captionCovers(app.page), `${at}: under the caption`).toEqual([]);
+    expect.soft(await barsAlone(app.page), `${at}: a bar alone`).toEqual([]);
     expect.soft(await app.axe(), `axe: ${at}`).toEqual([]);
   }
   await dress(app, { view: 'wide', theme: 'light', hands: 'right', text: 'plain' });

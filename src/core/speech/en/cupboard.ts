@@ -90,7 +90,7 @@ export const costPage = {
   leave: 'Leave it out',
   currency: 'Currency',
   currencyAsk: 'Choose the currency',
-  currencyDetail: 'Numbers stay as they are. Nothing is changed into it.',
+  currencyDetail: 'Numbers stay as they are.',
   currencyOther: 'Another one',
   givePrice: 'Key in a price',
   timesUnit: '×',

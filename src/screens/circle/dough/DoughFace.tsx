@@ -48,7 +48,7 @@ export function DoughFace(props: {
         >
           <Show when={told().length > 0}>
             <ul class="circle-told circle-top" aria-label={doughPage.troubles}>
-              <For each={told()}>{(words) => <li>{words}</li>}</For>
+              <For each={told()}>{(words) => <li class="barred">{words}</li>}</For>
             </ul>
           </Show>
           <Show when={some()}>

@@ -34,10 +34,10 @@ function Row(props: {
           </span>
           <For each={props.row.lines}>{(line) => <span>{unbroken(line)}</span>}</For>
           <For each={props.row.cautions}>
-            {(caution) => <span class="hand-care">{unbroken(caution)}</span>}
+            {(caution) => <span class="hand-care barred">{unbroken(caution)}</span>}
           </For>
           <Show when={props.row.warm}>
-            {(warm) => <span class="hand-care">{unbroken(warm())}</span>}
+            {(warm) => <span class="hand-care barred">{unbroken(warm())}</span>}
           </Show>
           <Show when={props.row.toPay}>{(price) => <span>{price()}</span>}</Show>
         </span>

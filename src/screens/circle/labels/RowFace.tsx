@@ -88,7 +88,7 @@ export function RowFace(props: {
                 <div class="label-shown">
                   <Show when={look().length > 0}>
                     <ul class="circle-told">
-                      <For each={look()}>{(line) => <li>{line}</li>}</For>
+                      <For each={look()}>{(line) => <li class="barred">{line}</li>}</For>
                     </ul>
                   </Show>
                   <LabelCard label={its()} />

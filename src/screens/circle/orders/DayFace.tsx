@@ -78,9 +78,7 @@ export function DayFace(
             <For each={totals()}>
               {(total) => <li>{unbroken(totalWords(props.house, total))}</li>}
             </For>
-            <Show when={props.room}>
-              {(line) => <li class="orders-cap">{unbroken(line())}</li>}
-            </Show>
+            <Show when={props.room}>{(line) => <li class="barred">{unbroken(line())}</li>}</Show>
           </ul>
         </Words>
       }

@@ -85,7 +85,7 @@ export function RoomFace(
               </div>
               <Show when={told().length > 0}>
                 <ul class="circle-told">
-                  <For each={told()}>{(line) => <li>{line}</li>}</For>
+                  <For each={told()}>{(line) => <li class="barred">{line}</li>}</For>
                 </ul>
               </Show>
             </Words>
@@ -121,7 +121,7 @@ export function RoomFace(
             </Show>
             <Show when={loads().told.length > 0}>
               <ul class="circle-told">
-                <For each={loads().told}>{(line) => <li>{line}</li>}</For>
+                <For each={loads().told}>{(line) => <li class="barred">{line}</li>}</For>
               </ul>
             </Show>
           </>,
