@@ -4,14 +4,20 @@ import { back, press, to, turned, type PageStep } from './page-step.ts';
 const shows = (baker: Baker, words: string): Promise<number> =>
   baker.page.locator(`button:has-text("${words}")`).count();
 
+/** The first of those that say so: it is in sight, where the last may be read on to. */
+const first = (words: string): string => `button:has-text("${words}")`;
+
 /** Everything that keeps a label of a bread from being made, as a baker with plain packets has it. */
 export async function answerAll(baker: Baker): Promise<void> {
   while ((await shows(baker, 'packet not read')) > 0) {
-    await press(baker, ['packet not read', 'None of them']);
+    await turned(baker, first('packet not read'));
+    await press(baker, ['None of them']);
     await turned(baker, '.slab:visible');
   }
-  while ((await shows(baker, 'made of what?')) > 0)
-    await press(baker, ['made of what?', 'Just itself']);
+  while ((await shows(baker, 'made of what?')) > 0) {
+    await turned(baker, first('made of what?'));
+    await press(baker, ['Just itself']);
+  }
 }
 
 /** Labels, from the start page: of one bread that nobody ordered, and all that is asked of it. */
@@ -34,13 +40,16 @@ export const LABEL_PAGES: readonly PageStep[] = [
   to('labels, list and paper', 'List and paper'),
   to('labels, the baker’s lines', 'Your lines'),
   back('labels, what is asked', 2, 'Cheese and seed'),
-  to('labels, what a packet names', 'packet not read'),
+  {
+    name: 'labels, what a packet names',
+    go: (baker) => turned(baker, first('packet not read')),
+  },
   {
     name: 'labels, what it is made of',
     async go(baker) {
       await press(baker, ['None of them']);
       await turned(baker, '.slab:visible');
-      await press(baker, ['made of what?']);
+      await turned(baker, first('made of what?'));
     },
   },
   {
