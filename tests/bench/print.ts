@@ -3,6 +3,7 @@ import { firstLoad } from '../browser/harness/first-load.ts';
 import { asBuilt } from './as-built.ts';
 import { pressToPaint } from './first-screens.ts';
 import { interactionToPaint } from './inp.ts';
+import { manyOrders } from './many-orders.ts';
 import { pressToMoved } from './moved.ts';
 import { refold } from './refold.ts';
 import { showSpread } from './spread.ts';
@@ -43,6 +44,8 @@ tell(
   `reading taken → moved hour painted at 6×, ${moved.presses} readings, ${SPREAD}`,
   showSpread(moved),
 );
+for (const [page, ms] of await manyOrders(site, 4))
+  tell(`circle of 2,000 orders at 4×, ${page}`, `${ms.toFixed(0)} ms`);
 for (const [kind, times] of await interactionToPaint(site, 6)) {
   tell(`INP at 6×, ${kind}, ${times.presses} presses, ${SPREAD}`, showSpread(times));
 }
