@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 const SOURCES = import.meta.glob<string>(
   [
     '../../src/core/units.ts',
-    '../../src/core/{circle,clock,day,formula,heat,kitchen,oven,readiness,sheets}/*.ts',
+    '../../src/core/{circle,clock,day,formula,heat,kitchen,log,oven,readiness,sheets}/*.ts',
     '../../src/core/{day/laid,circle/label}/*.ts',
   ],
   { query: '?raw', import: 'default', eager: true },
@@ -12,7 +12,7 @@ const SOURCES = import.meta.glob<string>(
 const MODULES = import.meta.glob<Record<string, unknown>>(
   [
     '../../src/core/units.ts',
-    '../../src/core/{circle,clock,day,formula,heat,kitchen,oven,readiness,sheets}/*.ts',
+    '../../src/core/{circle,clock,day,formula,heat,kitchen,log,oven,readiness,sheets}/*.ts',
     '../../src/core/{day/laid,circle/label}/*.ts',
   ],
   { eager: true },
