@@ -13,12 +13,12 @@ import { openPosterior, quantile, weighIn } from '../../src/core/readiness/poste
  */
 export type World = 'right' | 'wrong';
 
-const WANTED = 0.9;
-const HORIZON = 60;
+export const WANTED = 0.9;
+export const HORIZON = 60;
 /** Scatter of the readings given, % points. */
-const READING_SD = 8;
+export const READING_SD = 8;
 const READINGS = 3;
-const MINUTES = 60;
+export const MINUTES = 60;
 
 /** Seeded uniform and normal numbers (mulberry32, Box–Muller). */
 export function makeDice(seed: number) {
@@ -35,7 +35,7 @@ export function makeDice(seed: number) {
       mean + sd * Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform()),
   };
 }
-type Dice = ReturnType<typeof makeDice>;
+export type Dice = ReturnType<typeof makeDice>;
 
 /** The true dough: its own Q10, gas held, temperature error and jar. */
 interface Truth {
@@ -46,7 +46,7 @@ interface Truth {
   readonly jar: number;
 }
 
-interface Dough {
+export interface Dough {
   readonly p: number;
   readonly factor: number;
   readonly from: number;
@@ -75,10 +75,10 @@ const throwDough = (dice: Dice, world: World): Dough => {
   return { p, factor, from, toward, tau, truth };
 };
 
-const DT = 1 / 60;
+export const DT = 1 / 60;
 
 /** Rise of the true dough, minute by minute, as shares of volume. */
-function trueRises({ p, factor, from, toward, tau, truth }: Dough): number[] {
+export function trueRises({ p, factor, from, toward, tau, truth }: Dough): number[] {
   const at = (t: number) => temperatureIn({ from, toward, tau }, t) + truth.off;
   const rate = (t: number) => {
     const celsius = at(t);
@@ -101,6 +101,14 @@ function trueRises({ p, factor, from, toward, tau, truth }: Dough): number[] {
   return rises;
 }
 
+/** Hours at which the true dough has risen as wanted, or null where it never does. */
+export function trueHours(rises: readonly number[]): number | null {
+  const ready = rises.findIndex((v) => v >= WANTED);
+  if (ready < 1) return null;
+  const share = (WANTED - rises[ready - 1]!) / (rises[ready]! - rises[ready - 1]!);
+  return (ready - 1 + share) * DT;
+}
+
 /** What one dough showed: true hours, and after each number of readings the estimate and its 80 %. */
 interface Outcome {
   readonly truth: number;
@@ -111,10 +119,8 @@ interface Outcome {
 function bake(dice: Dice, world: World): Outcome | null {
   const dough = throwDough(dice, world);
   const rises = trueRises(dough);
-  const ready = rises.findIndex((v) => v >= WANTED);
-  if (ready < 1) return null;
-  const share = (WANTED - rises[ready - 1]!) / (rises[ready]! - rises[ready - 1]!);
-  const truth = (ready - 1 + share) * DT;
+  const truth = trueHours(rises);
+  if (truth === null) return null;
   const { p, factor, from, toward, tau } = dough;
   const path: Path = [{ hours: HORIZON, from, toward, tau, factor }];
   const curve: ReadyCurve = readyCurve(path, 0, HORIZON, (c) => growthForRise(WANTED, p, c));
