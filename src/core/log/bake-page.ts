@@ -1,8 +1,11 @@
 import type { LogRecord } from '../records/record.ts';
 import type { Instant } from '../units.ts';
+import { bakeCalls, type BakeCall } from './bake-calls.ts';
+import { bakeLoads, type BakeLoad } from './bake-loads.ts';
 import { bakeReadings, type TakenReading } from './bake-readings.ts';
 import { bakeRows, withdrawnIn, type BakeRows, type Beside } from './bake-rows.ts';
 import { bakeStages, plannedTouches, type BakeStay } from './bake-stages.ts';
+import { bakeWeights, type BakeWeights } from './bake-weights.ts';
 
 /**
  * How a bake ended. `early`: it was cleared away at a stage; `tray`: gone over, it became flat bread;
@@ -22,9 +25,14 @@ export interface BakePage {
   /** null: it is open still. */
   readonly to: Instant | null;
   readonly begun: number;
+  /** Loaves that came out of the oven. */
+  readonly out: number;
   readonly end: BakeEnd;
   readonly stages: readonly BakeStay[];
   readonly readings: readonly TakenReading[];
+  readonly calls: readonly BakeCall[];
+  readonly loads: readonly BakeLoad[];
+  readonly weights: BakeWeights;
   /** What was noted as it was put away: a key of the catalogue's notes, or the baker's own words. */
   readonly note: string | null;
 }
@@ -55,6 +63,8 @@ export function bakePage(
   const { start, end } = found;
   const { formula } = start.recipe;
   const stages = bakeStages(found, plannedTouches(records, withdrawn, found));
+  const readings = bakeReadings(found);
+  const loads = bakeLoads(found);
   const noted = end?.fact;
   return {
     bake,
@@ -64,9 +74,13 @@ export function bakePage(
     from: start.at,
     to: end?.fact.at ?? null,
     begun: start.loaves.length,
+    out: new Set(loads.flatMap(({ out, loaves }) => (out === null ? [] : loaves))).size,
     end: endOf(found, stages),
     stages,
-    readings: bakeReadings(found),
+    readings,
+    calls: bakeCalls(found, stages, loads),
+    loads,
+    weights: bakeWeights(found, readings),
     note: (noted?.kind === 'press' && noted.act === 'noted' && noted.text) || null,
   };
 }
