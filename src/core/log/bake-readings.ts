@@ -1,4 +1,4 @@
-import type { Reading } from '../records/fact.ts';
+import type { Fact, Reading } from '../records/fact.ts';
 import type { Instant } from '../units.ts';
 import type { BakeRows } from './bake-rows.ts';
 
@@ -15,19 +15,38 @@ export interface TakenReading {
   readonly was: readonly { readonly reading: Reading; readonly until: Instant }[];
 }
 
+type Correct = Extract<Fact, { kind: 'correct' }>;
+
+/** The corrections among facts that stand, in their order, by the reading they change. */
+export function correctionsIn(standing: readonly Fact[]): ReadonlyMap<string, readonly Correct[]> {
+  const found = new Map<string, Correct[]>();
+  for (const fact of standing) {
+    if (fact.kind !== 'correct') continue;
+    found.set(fact.target, [...(found.get(fact.target) ?? []), fact]);
+  }
+  return found;
+}
+
+/** One reading with what was made of it. */
+export function takenReading(
+  { id, at, by, reading: first }: Extract<Fact, { kind: 'reading' }>,
+  corrections: readonly Correct[] = [],
+): TakenReading {
+  const said = [first, ...corrections.map(({ reading }) => reading)];
+  const reading = said.at(-1)!;
+  const was = corrections.map((one, n) => ({ reading: said[n]!, until: one.at }));
+  return { id, at, by, reading, odd: reading.odd === true, was };
+}
+
 /** The readings of a bake that no take-back withdrew, in the order they were taken. */
-export const bakeReadings = ({
+export function bakeReadings({
   start,
   standing,
-}: Pick<BakeRows, 'start' | 'standing'>): readonly TakenReading[] =>
-  standing.flatMap((fact): TakenReading[] => {
-    if (fact.kind !== 'reading' || fact.bake !== start.bake) return [];
-    const { id, at, by } = fact;
-    const mended = standing.flatMap((one) =>
-      one.kind === 'correct' && one.target === id ? [one] : [],
-    );
-    const said = [fact.reading, ...mended.map(({ reading }) => reading)];
-    const reading = said.at(-1)!;
-    const was = mended.map((one, n) => ({ reading: said[n]!, until: one.at }));
-    return [{ id, at, by, reading, odd: reading.odd === true, was }];
-  });
+}: Pick<BakeRows, 'start' | 'standing'>): readonly TakenReading[] {
+  const corrections = correctionsIn(standing);
+  return standing.flatMap((fact) =>
+    fact.kind === 'reading' && fact.bake === start.bake
+      ? [takenReading(fact, corrections.get(fact.id))]
+      : [],
+  );
+}
