@@ -2,7 +2,7 @@ import { MITTS, RAW_DOUGH } from './care.ts';
 
 /**
  * What to do about a sign at each stage: the sign, now, next time, and the caution where it can hurt.
- * Null: nothing is to be done. Filled with `showHeats` and the core’s window. Common practice, no source.
+ * Null: nothing is to be done. Filled with `showHeats`, and `crumbHeat` with the core’s least. Common practice, no source.
  */
 export const remedies = {
   levain: {
