@@ -94,6 +94,19 @@ describe('the page of a bake', () => {
     expect([fold.byDue, fold.to! - fold.from]).toEqual([true, 5 * MINUTE]);
   });
 
+  it('stands where a jump put it, though it had left that stage, and tells of a bake it left out', () => {
+    const hand = at(new Hand(), 'bulk.look');
+    const { position } = hand.records.at(-1)!;
+    walkTo(hand, 'a', 'shape.preshape');
+    hand.turn(5);
+    hand.do({ kind: 'jump', position });
+    const [before, last] = pageOf(hand).stages.slice(-2);
+    expect([before!.stage, before!.to]).toEqual(['shape.preshape', hand.now]);
+    expect([last!.stage, last!.from, last!.to]).toEqual([hand.stage('a'), hand.now, null]);
+    hand.do({ kind: 'jump', position: { ...position, bakes: {} } });
+    expect([pageOf(hand).end, pageOf(hand).to]).toEqual([{ how: 'left' }, hand.now]);
+  });
+
   it('is told apart from an earlier bake of the same name', () => {
     const hand = new Hand();
     hand.start('a', 'mix.weigh', ['a1']);

@@ -31,6 +31,9 @@ export interface Seen {
 const cameByDue = (from: Instant, at: Instant, before: Place | undefined): boolean =>
   from < at || Object.values(before?.marks ?? {}).includes(from);
 
+const inOrder = (found: ReadonlyMap<string, Found>): readonly Found[] =>
+  [...found.values()].toSorted((a, b) => a.from - b.from || a.row - b.row);
+
 /**
  * The stays of one machine in the order they came, read off where it stood after each fact. A take-back
  * takes those along that came with the press it withdraws. `over`: when it was done with; null: not yet.
@@ -44,7 +47,11 @@ export function visitsIn(
   let found = new Map<string, Found>();
   let last: Place | undefined;
   const see = (place: Place | undefined, at: Instant, row: number, known = found): void => {
-    for (const [stage, from] of Object.entries(place?.entered ?? {})) {
+    // Of stages of one instant the one it stands at came last.
+    const entered = Object.entries(place?.entered ?? {}).toSorted(
+      ([a], [b]) => Number(a === place?.stage) - Number(b === place?.stage),
+    );
+    for (const [stage, from] of entered) {
       const key = `${stage} ${from}`;
       const old = found.get(key) ?? known.get(key);
       const byDue =
@@ -52,6 +59,9 @@ export function visitsIn(
       found.set(key, { stage, from, byDue, row: old?.row ?? row });
     }
     last = place;
+    // After a jump it may stand where it had been before: its entry is the old one, its stay a new one.
+    if (place !== undefined && inOrder(found).at(-1)?.stage !== place.stage)
+      found.set(`${place.stage} again ${row}`, { stage: place.stage, from: at, byDue: false, row });
   };
   rows.forEach(({ fact, position }, row) => {
     const before = found;
@@ -60,7 +70,7 @@ export function visitsIn(
     see(placeIn(position), fact.at, row, before);
   });
   if (live !== null) see(placeIn(live), live.now, rows.length);
-  const sorted = [...found.values()].toSorted((a, b) => a.from - b.from || a.row - b.row);
+  const sorted = inOrder(found);
   return sorted.map(({ stage, from, byDue }, n) => ({
     stage,
     from,
