@@ -52,6 +52,9 @@ const COOLED = { cutHot: [0.85, 0.12, 0.03], else: [0.25, 0.35, 0.4] } as const;
 const LOW_CORE = { notBaked: 0.75, ovenLow: 0.5, cutHot: 0.12, else: 0.12 } as const;
 const SHORT_BAKE = { notBaked: 0.6, else: 0.12 } as const;
 
+/** These follow from each other: they weigh as one fact together, or three would outshout the loaf. */
+const ONE_STORY: readonly DayFact[] = ['rise', 'proof', 'dough'];
+
 /** The number of a cause, or what all others have. */
 const of = <T>(numbers: Readonly<Partial<Record<LoafCause, T>>> & { readonly else: T }) => {
   const known: Readonly<Partial<Record<LoafCause, T>>> = numbers;
@@ -102,7 +105,12 @@ export function dayLikely(day: LoafDay): { readonly fact: DayFact; readonly says
     ['baked', baked ? yesOrNo(baked.minutes < baked.least, of<number>(SHORT_BAKE)) : null],
     ['cooled', known(day.cooledMinutes) ? cooledSays(day.cooledMinutes) : null],
   ];
-  return told.flatMap(([fact, says]) => (says === null ? [] : [{ fact, says }]));
+  const facts = told.flatMap(([fact, says]) => (says === null ? [] : [{ fact, says }]));
+  const same = facts.filter(({ fact }) => ONE_STORY.includes(fact)).length;
+  return facts.map(({ fact, says }) => {
+    const share = ONE_STORY.includes(fact) ? 1 / same : 1;
+    return { fact, says: eachCause((cause) => says[cause] ** share) };
+  });
 }
 
 const known = (number: number | undefined): number is number =>

@@ -100,9 +100,9 @@ const nextSign = (answers: LoafAnswers, shares: Likely): LoafSign | null => {
 
 /**
  * Reads a cut loaf: what was answered of it, joined with what happened that day. At most two causes,
- * each likely, may be or hard to say, and one change. One sign alone names no single cause and changes
- * nothing: the sign to look at next is named. Facts of the day count as signs, but without a sign of
- * the loaf itself nothing is said.
+ * each likely, may be or hard to say, and one change. One sign names no single cause, and alone it
+ * changes nothing: the sign to look at next is named. Facts of the day count as signs, but without a
+ * sign of the loaf itself nothing is said.
  * Signs and facts are weighed as if each came by itself, though a dough that rose little both springs
  * and bursts: what is called likely is so by judgement, not a measured chance. Hands beat it.
  *
@@ -131,16 +131,18 @@ export function readLoaf(answers: LoafAnswers, day: LoafDay): LoafRead {
   const order = LOAF_CAUSES.toSorted((a, b) => shares[b] - shares[a]);
   const first = order[0] as LoafCause;
   const sure = sureOf(first);
+  const single = signs.length < GROUNDS;
   const rows = rowsFor(signs);
   const wanted = sure === 'likely' ? null : nextSign(answers, shares);
   const none = { causes: [], change: null, because: [], rows, shares };
   if (signs.length === 0) return { ...none, says: 'look', next: wanted };
-  if (first === 'well') return { ...none, says: sure === 'hard' ? 'look' : 'well', next: wanted };
+  if (first === 'well')
+    return { ...none, says: single || sure === 'hard' ? 'look' : 'well', next: wanted };
 
   const faults = order.filter((one): one is Exclude<LoafCause, 'well'> => one !== 'well');
   const named = faults
     .slice(0, 2)
-    .filter((one, i) => i === 0 || sure === 'hard' || shares[one] >= SURE.second);
+    .filter((one, i) => i === 0 || single || sure === 'hard' || shares[one] >= SURE.second);
   return {
     says: 'causes',
     causes: named.map((cause) => ({ cause, sure: sureOf(cause) })),

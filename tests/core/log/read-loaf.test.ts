@@ -127,7 +127,17 @@ describe('the day', () => {
     const long = readLoaf(hole, { rise: { percent: 130, doubt: 8 }, q: 1.6, coldHours: 8 });
     expect(little.shares.under + little.shares.short).toBeGreaterThan(0.5);
     expect(named(long)[0]).toBe('over');
-    expect(little.shares.over).toBeLessThan(0.05);
+    expect(little.shares.over).toBeLessThan(readLoaf(hole, {}).shares.over / 2);
+  });
+
+  test('does not outshout a loaf: rise, index and dough are one story', () => {
+    const over: LoafAnswers = { holes: 'underCrust', spread: 'spread', sour: 'sour' };
+    const rise = { percent: 35, doubt: 8 };
+    const read = readLoaf(over, { rise, q: 0.6, doughCelsius: 21 });
+    expect(named(read)[0]).toBe('over');
+    const shares = (that: LoafDay) => readLoaf(over, that).shares.over;
+    expect(shares({ rise })).toBeLessThan(shares({}));
+    expect(Math.abs(shares({ rise }) - shares({ rise, q: 0.6 }))).toBeLessThan(0.1);
   });
 
   test('a wide belief says less than a narrow one, and a long cold less than a short one', () => {
@@ -206,8 +216,10 @@ describe('any loaf on any day', () => {
       expect(alone.says).not.toBe('well');
       fc.assert(
         fc.property(day, (that) => {
-          for (const { sure } of readLoaf({ [sign]: shown }, that).causes)
-            expect(sure).not.toBe('likely');
+          const { causes, says } = readLoaf({ [sign]: shown }, that);
+          for (const { sure } of causes) expect(sure).not.toBe('likely');
+          expect([0, 2]).toContain(causes.length);
+          expect(says).not.toBe('well');
         }),
       );
     },
