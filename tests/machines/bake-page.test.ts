@@ -138,6 +138,7 @@ describe('when a stage was to begin', () => {
     expect(end).toEqual({ how: 'handedOver' });
     expect([of('mix.first').planned, of('mix.first').plannedBy]).toEqual([touch('mix'), 'plan']);
     expect(of('proof.toFridge').planned).toBe(touch('to fridge'));
+    expect(of('cool.cooling').planned).toBe(touch('unload 2'));
     expect(of('bulk.fold').plannedBy).toBe('bench');
   });
 });

@@ -25,6 +25,16 @@ const TOUCHED: Readonly<Record<string, string>> = {
   'proof.toFridge': 'to fridge',
 };
 
+/** Whether a touch begins a stage: bread cools from the last unload on. */
+const begins = (
+  stage: string,
+  { name }: PlannedTouch,
+  touches: readonly PlannedTouch[],
+): boolean =>
+  stage === 'cool.cooling'
+    ? name === touches.findLast((one) => one.name.startsWith('unload '))?.name
+    : name === TOUCHED[stage];
+
 /** What a wait's end is called among its marks, the likeliest first. */
 const ENDS = ['likely', 'end', 'touch', 'look', 'turn'] as const;
 
@@ -73,7 +83,7 @@ export function bakeStages(facts: BakeRows, touches: readonly PlannedTouch[]): r
   );
   return visits.map((visit, n) => {
     const isFirst = visits.findIndex(({ stage }) => stage === visit.stage) === n;
-    const touch = touches.find(({ name }) => isFirst && name === TOUCHED[visit.stage]);
+    const touch = touches.find((one) => isFirst && begins(visit.stage, one, touches));
     if (touch) return { ...visit, planned: touch.at, plannedBy: 'plan' };
     const before = visits[n - 1];
     const planned = before === undefined ? null : foretold(standing, bake, before);
