@@ -70,7 +70,7 @@ describe('the lines of a formula', { timeout: 30_000 }, () => {
       ['spelt-flour', 10],
     ]);
     toLine(/^Spelt flour/);
-    expect(text()).toMatch(/Now 10 % · \d+ g\. The others share the rest\./);
+    expect(text()).toMatch(/Now 10 % · \d+ g\. Others adapt\./);
     press(/^Take it out/);
     expect(round(draftOf(house, 'cherry-hazelnut').flours)).toEqual([
       ['wheat', 85],

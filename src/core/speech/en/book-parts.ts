@@ -9,7 +9,7 @@ export const bookParts = {
   nameAsk: 'What is it called?',
   grainAsk: 'Which grain is it of?',
   /** Beside a flour's number. */
-  sharing: '{value}. The others share the rest.',
+  sharing: '{value}. Others adapt.',
   about: 'About it',
   name: 'Its name',
   grain: 'Its grain',

@@ -2,7 +2,6 @@ import type { JSX } from 'solid-js';
 import { LOAVES } from '../../../core/formula/make-recipe.ts';
 import { costPage as words } from '../../../core/speech/en/cupboard.ts';
 import { start } from '../../../core/speech/en/start.ts';
-import { shown } from '../../../core/speech/facts.ts';
 import { Stepper } from '../../../parts/Stepper.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CupboardPage } from './CupboardPage.tsx';
@@ -23,7 +22,6 @@ export function LoavesFace(props: {
           <Stepper
             label={words.loaves}
             value={props.loaves}
-            shown={String(shown({ loaves: props.loaves }).loaves)}
             least={LOAVES.least}
             most={LOAVES.most}
             fewer={start.fewer}
