@@ -81,6 +81,20 @@ const answered = async (house: House): Promise<void> => {
 const printed = () => document.querySelector('.printed-page');
 
 describe('labels', { timeout: 30_000 }, () => {
+  it('keep a press that a finger is on when another answer comes from the disk', async () => {
+    const { circle } = await open({ orders: [order('n1', 'lane-wheat', 1)] });
+    press(/^Lane wheat/);
+    const asked = () =>
+      screen
+        .getAllByRole('button', { name: /made of what/ })
+        .find(({ textContent }) => textContent.includes('wholemeal'))!;
+    const before = asked();
+    const thing = justItself('strong wheat flour');
+    await circle.write({ puts: [{ list: 'ingredients', id: thing.id, thing }] });
+    expect(screen.getAllByRole('button', { name: /made of what/ })).toHaveLength(1);
+    expect(asked()).toBe(before);
+  });
+
   it('are asked for by bake day or by bread', async () => {
     const { left } = await open({ orders: [order('n1', 'lane-wheat', 2)] }, null);
     expect(headline()).toBe('Labels for which bake?');

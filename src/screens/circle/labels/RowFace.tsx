@@ -1,4 +1,4 @@
-import { For, Show, type JSX } from 'solid-js';
+import { createMemo, For, Show, type JSX } from 'solid-js';
 import { isKeptCold, type Wanting } from '../../../core/circle/label/wanting.ts';
 import { labelPage as words, wanting as asked } from '../../../core/speech/en/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
@@ -10,6 +10,8 @@ import { LabelCard } from './LabelCard.tsx';
 import type { Labels } from './labels.ts';
 import { MOST_LABELS, type LabelRow } from './rows.ts';
 import './Labels.css';
+
+const isSame = (a: Wanting, b: Wanting): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 export const daysShown = (days: number): string =>
   days === 1 ? words.days.one : fill(words.days.many, { days });
@@ -24,6 +26,11 @@ export function RowFace(props: {
 }): JSX.Element {
   const made = () => props.labels.made(props.row);
   const formula = () => props.labels.formula(props.row.bread);
+  /** What is asked still is the same press: an answer that comes late takes none from under a finger. */
+  const wanting = createMemo<readonly Wanting[]>(
+    (old) => (made()?.wanting ?? []).map((next) => old.find((one) => isSame(one, next)) ?? next),
+    [],
+  );
   const label = () => made()?.label ?? null;
   const isCold = (): boolean => isKeptCold(formula() ?? { fillings: [] });
   const look = (): readonly string[] => {
@@ -51,17 +58,13 @@ export function RowFace(props: {
           fallback={
             <Words headline={words.ask} detail={words.askDetail} care={words.rules}>
               <div class="circle-grid circle-top">
-                <For each={made()?.wanting ?? []}>
-                  {(wanting) => (
+                <For each={wanting()}>
+                  {(one) => (
                     <Control
-                      label={askName(wanting)}
-                      value={
-                        wanting.key === 'eatWithin'
-                          ? undefined
-                          : fill(asked[wanting.key], wanting.values)
-                      }
-                      fresh={`${wanting.key} ${wanting.of?.id}`}
-                      onPress={() => props.onAnswer(wanting)}
+                      label={askName(one)}
+                      value={one.key === 'eatWithin' ? undefined : fill(asked[one.key], one.values)}
+                      fresh={`${one.key} ${one.of?.id}`}
+                      onPress={() => props.onAnswer(one)}
                     />
                   )}
                 </For>
