@@ -24,7 +24,10 @@ it('copies a formula, changes its salt by taps alone, and bakes it from the star
     .poll(() => baker.page.locator('.pad-hint').innerText())
     .toMatch(/^That is 1\d\.\d\sg$/);
   await baker.tap('.slab');
-  // What is half changed outlives a reload.
+  // What is half changed outlives a reload, once it is on the disk.
+  await expect
+    .poll(async () => JSON.stringify(await app.storeRows('settings')))
+    .toMatch(/"salt":1\.7\b/);
   await app.reopen();
   await baker.page.locator('.start-grid').waitFor();
   await baker.press('Book of formulas');
