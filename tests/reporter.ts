@@ -17,6 +17,13 @@ export const NEEDS = 'needs ';
 /** Where the count is written as JSON; without it, it is printed. */
 export const COUNT_FILE = 'LOAFWARD_COUNT';
 
+/** A failure's first line and the line of the test it came from: the end of a log tells what failed and why. */
+function whyOf(error: { message: string; stack?: string } | undefined): string {
+  if (!error) return 'failed';
+  const at = /tests\/[^\s()]*\.test\.tsx?:\d+/.exec(error.stack ?? '')?.[0];
+  return `${error.message.split('\n')[0]!.slice(0, 300)}${at === undefined ? '' : ` (${at})`}`;
+}
+
 const failedItself = (suite: TestModule | TestSuite) => suite.errors().length > 0;
 
 /** Whether a hook or an import above a test failed, so that the test could not run. */
@@ -34,14 +41,15 @@ function countModule(module: TestModule, failures: string[], notRun: string[]): 
   const before = failures.length;
   let passed = 0;
   // A failed import, an empty file, a hook of the whole file; then the hooks of its groups.
-  if (failedItself(module)) failures.push(`${name}: ${module.errors()[0]?.message ?? 'failed'}`);
+  if (failedItself(module)) failures.push(`${name}: ${whyOf(module.errors()[0])}`);
   for (const suite of module.children.allSuites())
     if (failedItself(suite)) failures.push(`${name} > ${suite.fullName}: a hook failed`);
   for (const test of module.children.allTests()) {
     const result = test.result();
     const note = result.state === 'skipped' ? (result.note ?? '') : '';
     if (result.state === 'passed') passed += 1;
-    else if (result.state === 'failed') failures.push(`${name} > ${test.fullName}`);
+    else if (result.state === 'failed')
+      failures.push(`${name} > ${test.fullName}: ${whyOf(result.errors[0])}`);
     else if (note.startsWith(NEEDS)) notRun.push(`${name} > ${test.fullName}: ${note}`);
     // Tests are not left out here. Those that could not run are counted with what stopped them.
     else if (!isUnder(test.parent)) failures.push(`${name} > ${test.fullName}: did not run`);
