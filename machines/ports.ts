@@ -152,6 +152,27 @@ export interface CircleRows {
   write(rows: ReadonlyMap<string, unknown>): Promise<void>;
 }
 
+/**
+ * What is kept of bakes beside the log, as found: unread, unchecked. What a baker says of each, by its start's
+ * id; photos and spoken notes by that id, '/' and their own.
+ */
+export interface KeepsakeRows {
+  /** What is said of all bakes. Rejects with `closed`. */
+  load(): Promise<ReadonlyMap<unknown, unknown>>;
+  /** Photos and spoken notes of one bake; left out: of all. Rejects with `closed`. */
+  loadKept(start?: string): Promise<ReadonlyMap<unknown, unknown>>;
+  /** All of these in one durable transaction; null: no row any more. Rejects with a StoreError: none is written. */
+  write(said: ReadonlyMap<string, unknown>, kept: ReadonlyMap<string, unknown>): Promise<void>;
+}
+
+/** Logs of other tablets that were brought in, each row by its log's name, '/' and its seq, as found. */
+export interface OtherLogs {
+  /** Rejects with `closed`. */
+  load(): Promise<ReadonlyMap<string, readonly unknown[]>>;
+  /** A log under its name, in the place of what stood there; null: it is no more. All or nothing. Rejects with a StoreError. */
+  write(logs: ReadonlyMap<string, readonly LogRecord[] | null>): Promise<void>;
+}
+
 /** A file to be handed on. `text` is what it holds: bytes where that is no text. */
 export interface SharedFile {
   readonly name: string;

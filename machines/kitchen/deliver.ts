@@ -181,6 +181,9 @@ export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepp
       return { kitchen, taken: formulaFault(fact.formula) === null, says: [] };
     case 'formulaOff':
       return { kitchen, taken: fact.formula !== '', says: [] };
+    // Of a bake that is over: no machine hears of it.
+    case 'cut':
+      return { kitchen, taken: fact.target !== '', says: [] };
     case 'takeBack':
       return stepAttention(kitchen, machines, { type: 'wake', at: fact.at });
     case 'jump':

@@ -9,6 +9,7 @@ const Book = lazy(() => import('../screens/book/Book.tsx'));
 const Circle = lazy(() => import('../screens/circle/Circle.tsx'));
 const Day = lazy(() => import('../screens/day/Day.tsx'));
 const Kitchen = lazy(() => import('../screens/kitchen/Kitchen.tsx'));
+const Log = lazy(() => import('../screens/log/Log.tsx'));
 const OverAll = lazy(() => import('./OverAll.tsx'));
 const Pedal = lazy(() => import('./Pedal.tsx'));
 const Start = lazy(() => import('../screens/start/Start.tsx'));
@@ -22,6 +23,7 @@ export function App(props: { readonly house: House }): JSX.Element {
   const [kitchen, setKitchen] = createSignal(false);
   const [book, setBook] = createSignal(false);
   const [circle, setCircle] = createSignal(false);
+  const [log, setLog] = createSignal(false);
   const [day, setDay] = createSignal<false | 'plan' | 'live' | DayDraft>(false);
   const asked = (): DayDraft | undefined => {
     const its = day();
@@ -34,13 +36,16 @@ export function App(props: { readonly house: House }): JSX.Element {
     house.front.fetch();
   });
   createEffect(() => {
-    const shown = untrack(() => (kitchen() || day() || book() || circle() ? null : bake()));
+    const shown = untrack(() =>
+      kitchen() || day() || book() || circle() || log() ? null : bake(),
+    );
     const front = house.front.brings(shown);
     if (front === null) return;
     setKitchen(false);
     setDay(false);
     setBook(false);
     setCircle(false);
+    setLog(false);
     setBake(front);
   });
   return (
@@ -76,7 +81,10 @@ export function App(props: { readonly house: House }): JSX.Element {
               onDay={(draft) => setDay(draft)}
             />
           </Show>
-          <Show when={!day() && !kitchen() && !book() && !circle() && bake() === null}>
+          <Show when={log()}>
+            <Log house={house} onHome={() => setLog(false)} />
+          </Show>
+          <Show when={!day() && !kitchen() && !book() && !circle() && !log() && bake() === null}>
             <Start
               house={house}
               onBake={(id) => setBake(id)}
@@ -84,6 +92,7 @@ export function App(props: { readonly house: House }): JSX.Element {
               onDay={() => setDay('plan')}
               onBook={() => setBook(true)}
               onCircle={() => setCircle(true)}
+              onLog={() => setLog(true)}
             />
           </Show>
           {/* What is half done there waits behind the Kitchen and the Day: a reading begun, an open gate. */}

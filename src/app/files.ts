@@ -2,6 +2,7 @@ import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { House, Told } from '../screens/house.ts';
 import { laterCircle } from './later-circle.ts';
+import { laterLog } from './later-log.ts';
 import { laterPictures } from './later-pictures.ts';
 import type { World } from './world.ts';
 
@@ -18,10 +19,11 @@ export const makeFiles = (
   { records, equipment, equip, tell }: FilesParts,
 ): Pick<
   House,
-  'saveAsFile' | 'handOn' | 'sheets' | 'readFile' | 'takeFile' | 'pictures' | 'circle'
+  'saveAsFile' | 'handOn' | 'sheets' | 'readFile' | 'takeFile' | 'pictures' | 'circle' | 'log'
 > => ({
   pictures: laterPictures(world),
   circle: laterCircle(world, tell),
+  log: laterLog(world, tell),
   saveAsFile(names = false) {
     void import('./save-file.ts').then(async ({ saveFile }) => {
       await saveFile(world, records(), equipment(), names, tell);

@@ -56,6 +56,12 @@ const open = async (root: HTMLElement): Promise<void> => {
       import('../adapters/circle/open-circle-rows.ts').then((its) =>
         its.openCircleRows(!rehearses),
       ),
+    keepsakes: () =>
+      import('../adapters/log/open-keepsake-rows.ts').then((its) =>
+        its.openKeepsakeRows(!rehearses),
+      ),
+    otherLogs: () =>
+      import('../adapters/log/open-other-logs.ts').then((its) => its.openOtherLogs(!rehearses)),
     zone: () => new Intl.DateTimeFormat().resolvedOptions().timeZone,
     screen: makeScreenAwake(),
     update: makeLaterUpdate(),

@@ -2,7 +2,9 @@ import type { Accessor } from 'solid-js';
 import type {
   CircleRows,
   Clock,
+  KeepsakeRows,
   LogStore,
+  OtherLogs,
   Pictures,
   Planner,
   ScreenAwake,
@@ -36,6 +38,10 @@ export interface World {
   pictures(): Promise<Pictures>;
   /** Comes when it is first wanted. */
   circle(): Promise<CircleRows>;
+  /** Comes when it is first wanted. */
+  keepsakes(): Promise<KeepsakeRows>;
+  /** Comes when it is first wanted. */
+  otherLogs(): Promise<OtherLogs>;
   /** The wall's zone, an IANA name; a tablet may come to another. */
   zone(): string;
   readonly screen: ScreenAwake;

@@ -26,6 +26,7 @@ import type { Celsius, Grams, Instant, Units } from '../core/units.ts';
 import type { Half } from '../parts/half.ts';
 import type { BookPictures } from './book-pictures.ts';
 import type { HouseCircle } from './house-circle.ts';
+import type { HouseLog } from './house-log.ts';
 
 /** CSS pixels a millimetre that a screen can have: a wall's to a small telephone's. Judgement. */
 export const PX_PER_MM = { least: 3, most: 12 } as const;
@@ -152,6 +153,8 @@ export interface House {
   pictures(): Promise<BookPictures>;
   /** Orders and those who have them: come when they are first wanted. Rejects where they cannot be had. */
   circle(): Promise<HouseCircle>;
+  /** What is kept of bakes beside the records: comes when it is first wanted. Rejects where it cannot be had. */
+  log(): Promise<HouseLog>;
   readonly lastKitchen: Accessor<Celsius | null>;
   /** What this kitchen bakes with; a setting of the tablet. */
   readonly equipment: Accessor<Equipment>;

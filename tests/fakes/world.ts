@@ -3,6 +3,8 @@ import type { News } from '../../src/adapters/news.ts';
 import type { World } from '../../src/app/world.ts';
 import { readWays } from '../../src/app/ways.ts';
 import { makeMemoryCircle } from './memory-circle.ts';
+import { makeMemoryKeepsakes } from './memory-keepsakes.ts';
+import { makeMemoryOtherLogs } from './memory-other-logs.ts';
 import { makeMemoryPictures } from './memory-pictures.ts';
 import { makeMemorySettings } from './memory-settings.ts';
 import { makeMemoryStore } from './memory-store.ts';
@@ -30,6 +32,8 @@ export function makeFakeWorld(
     store?: ReturnType<typeof makeMemoryStore>;
     pictures?: ReturnType<typeof makeMemoryPictures>;
     circle?: ReturnType<typeof makeMemoryCircle>;
+    keepsakes?: ReturnType<typeof makeMemoryKeepsakes>;
+    otherLogs?: ReturnType<typeof makeMemoryOtherLogs>;
     at?: number;
     holds?: boolean;
     painting?: 'at once' | 'when told';
@@ -42,6 +46,8 @@ export function makeFakeWorld(
   const offers = new Set<(take: () => void) => void>();
   const pictures = parts.pictures ?? makeMemoryPictures();
   const circle = parts.circle ?? makeMemoryCircle();
+  const keepsakes = parts.keepsakes ?? makeMemoryKeepsakes();
+  const otherLogs = parts.otherLogs ?? makeMemoryOtherLogs();
   const [ways, setWays] = createSignal(readWays(null));
   const news: News = { tell: () => undefined, onNews: () => () => undefined };
   let n = 0;
@@ -63,6 +69,8 @@ export function makeFakeWorld(
     planner: () => Promise.resolve(makePlannerAtOnce()),
     pictures: () => Promise.resolve(pictures),
     circle: () => Promise.resolve(circle),
+    keepsakes: () => Promise.resolve(keepsakes),
+    otherLogs: () => Promise.resolve(otherLogs),
     zone: () => 'Europe/Berlin',
     screen: { state: () => 'held', onState: () => () => undefined, hold: () => () => undefined },
     update: {

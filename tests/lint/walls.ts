@@ -21,7 +21,7 @@ const WALLS: readonly Wall[] = [
     folder: 'src/adapters/',
     files: ['src/adapters/', 'src/core/', 'machines/ports.ts'],
     packages: [
-      ...['howler', 'idb-keyval'],
+      ...['howler', 'idb-keyval', '@noble/hashes'],
       ...['fflate', 'papaparse', 'read-excel-file', 'write-excel-file', 'uqr'],
     ],
   },
@@ -29,7 +29,7 @@ const WALLS: readonly Wall[] = [
   {
     folder: 'src/screens/',
     files: [OWN_SCREEN, 'src/parts/', 'machines/', 'src/core/'],
-    packages: ['solid-js'],
+    packages: ['solid-js', '@tanstack/solid-virtual'],
   },
   {
     folder: 'src/app/',

@@ -38,6 +38,7 @@ const open = async (world: FakeWorld): Promise<House> => {
         onDay={() => undefined}
         onBook={() => undefined}
         onCircle={() => undefined}
+        onLog={() => undefined}
       />
     </PressGround>
   ));

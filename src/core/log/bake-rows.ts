@@ -23,6 +23,8 @@ export interface Beside {
   readonly withdrawn?: ReadonlySet<string>;
   /** Where the kitchen stands now. */
   readonly live?: Position;
+  /** The id of the start fact that is meant; left out: the bake's last that stands. */
+  readonly begun?: string;
 }
 
 /** The ids of facts that a take-back withdrew. */
@@ -30,7 +32,7 @@ export const withdrawnIn = (records: readonly LogRecord[]): ReadonlySet<string> 
   new Set(records.flatMap(({ fact }) => (fact.kind === 'takeBack' ? [fact.target] : [])));
 
 /**
- * The rows of one bake, by its last start that stands; null where the log has none.
+ * The rows of one bake, by its last start that stands or the one that is meant; null where the log has none.
  *
  * @example
  * bakeRows([], 'cherry') // → null
@@ -38,10 +40,14 @@ export const withdrawnIn = (records: readonly LogRecord[]): ReadonlySet<string> 
 export function bakeRows(
   records: readonly LogRecord[],
   bake: string,
-  { withdrawn = withdrawnIn(records), live }: Beside = {},
+  { withdrawn = withdrawnIn(records), live, begun }: Beside = {},
 ): BakeRows | null {
   const from = records.findLastIndex(
-    ({ fact }) => fact.kind === 'start' && fact.bake === bake && !withdrawn.has(fact.id),
+    ({ fact }) =>
+      fact.kind === 'start' &&
+      fact.bake === bake &&
+      !withdrawn.has(fact.id) &&
+      (begun === undefined || fact.id === begun),
   );
   const start = records[from]?.fact;
   if (start?.kind !== 'start') return null;

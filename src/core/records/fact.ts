@@ -2,8 +2,10 @@ import type { Doubt } from '../clock/doubt.ts';
 import type { DayPlan } from '../day/laid/day-plan.ts';
 import type { Formula } from '../formula/formula.ts';
 import type { Recipe } from '../formula/recipe.ts';
+import type { LoafAnswers } from '../log/read-loaf.ts';
 import type { Belief } from '../readiness/belief.ts';
 import type { Celsius, Grams, Instant } from '../units.ts';
+import type { CutRead } from './cut-read.ts';
 import type { Position } from './position.ts';
 import type { StarterDeed } from './starter.ts';
 import type { Cored, TaughtCore, TaughtLoss, Weighed } from './taught.ts';
@@ -223,6 +225,13 @@ export type Deed =
   | { readonly kind: 'formula'; readonly formula: Formula }
   /** The formula of this id is taken off the Book's list; its versions are kept. */
   | { readonly kind: 'formulaOff'; readonly formula: string }
+  /** What a cut loaf of the bake with this start showed, and what was read of it; a bake's last one stands. */
+  | {
+      readonly kind: 'cut';
+      readonly target: string;
+      readonly answers: LoafAnswers;
+      readonly read: CutRead;
+    }
   | { readonly kind: 'takeBack'; readonly target: string }
   | { readonly kind: 'jump'; readonly position: Position };
 

@@ -30,6 +30,7 @@ const KINDS: readonly Fact['kind'][] = [
   'planOff',
   'formula',
   'formulaOff',
+  'cut',
   'takeBack',
   'jump',
 ];
@@ -73,6 +74,11 @@ const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, Type])[]>
   planOff: [['plan', 'string']],
   formula: [['formula', 'object']],
   formulaOff: [['formula', 'string']],
+  cut: [
+    ['target', 'string'],
+    ['answers', 'object'],
+    ['read', 'object'],
+  ],
   takeBack: [['target', 'string']],
   jump: [['position', 'object']],
 };

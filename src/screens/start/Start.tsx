@@ -23,7 +23,6 @@ import { joinsOf } from '../../core/records/stages-of.ts';
 import { breadQuestion, checkOrder, emptyDraft, loavesTold, type Draft } from './draft.ts';
 import { FormulaFace, WhereFace } from './faces.tsx';
 import { BrokenFormulas } from './BrokenFormulas.tsx';
-import { PastBakes } from './PastBakes.tsx';
 import { PlanDay } from './PlanDay.tsx';
 import { RunningBakes } from './RunningBakes.tsx';
 import { WaysSheet } from './WaysSheet.tsx';
@@ -32,8 +31,7 @@ import './Start.css';
 const Bread = lazy(() => import('./Bread.tsx'));
 const SoundPage = lazy(() => import('../SoundPage.tsx'));
 
-type Face =
-  'grid' | 'formula' | 'loaves' | 'bread' | 'kitchen' | 'where' | 'past' | 'ways' | 'sound';
+type Face = 'grid' | 'formula' | 'loaves' | 'bread' | 'kitchen' | 'where' | 'ways' | 'sound';
 
 /** The page a bake begins on: what, how many, how warm, and where the dough is. */
 export default function Start(props: {
@@ -43,6 +41,7 @@ export default function Start(props: {
   readonly onDay: () => void;
   readonly onBook: () => void;
   readonly onCircle: () => void;
+  readonly onLog: () => void;
 }): JSX.Element {
   const [draft, setDraft] = createSignal<Draft>(emptyDraft);
   onLink(() => props.onBook());
@@ -182,9 +181,6 @@ export default function Start(props: {
                   onPick={(from) => pick({ from })}
                 />
               </Match>
-              <Match when={face() === 'past'}>
-                <PastBakes house={props.house} />
-              </Match>
             </Switch>
           }
           slab={
@@ -218,7 +214,7 @@ export default function Start(props: {
               >
                 {circleHere()}
               </Show>
-              <Control label={start.pastBakes} onPress={() => setFace('past')} />
+              <Control label={start.toLog} onPress={() => props.onLog()} />
               <Control label={start.toKitchen} onPress={() => props.onKitchen()} />
             </Show>
           }

@@ -48,7 +48,7 @@ export const BAKE_PAGES: readonly PageStep[] = [
       await baker.page.locator('.act-headline:has-text("ended")').waitFor();
     },
   },
-  back('past bakes, one', 1, 'Past bakes'),
+  back('log, one bake', 1, 'Log'),
   {
     name: 'why this water',
     async go(baker) {

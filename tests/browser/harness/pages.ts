@@ -19,7 +19,7 @@ const START_PAGES: readonly PageStep[] = [
   back('how warm', 1, 'How warm is the kitchen?'),
   keyed('how warm, keyed in', '22'),
   back('where is the dough', 1, 'Where is your dough?'),
-  back('past bakes, none', 1, 'Past bakes'),
+  back('log, empty', 1, 'Log'),
   back('start, ready', 1),
   back('sound check before the first bake', 1),
   to('start, more', 'Start a bake', 'More'),

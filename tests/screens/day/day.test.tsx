@@ -172,6 +172,7 @@ it('is told on the start page by what comes next, after a reload too', async () 
       onDay={() => 0}
       onBook={() => 0}
       onCircle={() => 0}
+      onLog={() => undefined}
     />
   ));
   expect(screen.getByRole('button', { name: /^Plan a day/ }).textContent).toMatch(

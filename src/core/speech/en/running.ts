@@ -8,17 +8,6 @@ export const running = {
   more: 'and {count} more',
 } as const;
 
-/** Bakes that are over; the failed ones are kept too. */
-export const past = {
-  title: 'Past bakes',
-  line: '{date} · {name}, {loaves}',
-  note: '“{note}”',
-  noNote: 'No note.',
-  ended: 'ended at: {stage}',
-  rescued: 'baked flat',
-  empty: 'No bake yet.',
-} as const;
-
 /** After more than 30 s away. At most three lines; it stays until it is read. */
 export const returnCard = {
   title: 'While you were away',

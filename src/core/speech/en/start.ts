@@ -21,7 +21,7 @@ export const start = {
   noRecipe: 'It cannot be weighed yet.',
   noFormulas: 'No formula here yet.',
   planDay: 'Plan a day',
-  pastBakes: 'Past bakes',
+  toLog: 'Log',
   toKitchen: 'Kitchen',
   toBook: 'Book of formulas',
   toCircle: 'Bread circle',

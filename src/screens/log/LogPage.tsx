@@ -1,0 +1,17 @@
+import type { JSX } from 'solid-js';
+import { log } from '../../core/speech/en/log.ts';
+import { SidePage, type SidePageProps } from '../SidePage.tsx';
+import '../../parts/BenchWide.css';
+import './Log.css';
+
+/** One page of the Log: a month a long tick along its edge. */
+export function LogPage(
+  props: SidePageProps & {
+    /** Across the whole width. */
+    readonly wide?: boolean;
+    /** One control where the ear stands on a bench. */
+    readonly aside?: JSX.Element;
+  },
+): JSX.Element {
+  return <SidePage label={log.title} edge={log.edge} ticks={25} long={6} {...props} />;
+}

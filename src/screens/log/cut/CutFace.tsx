@@ -1,0 +1,15 @@
+import type { JSX } from 'solid-js';
+import { log } from '../../../core/speech/en/log.ts';
+import { Words } from '../../../parts/Words.tsx';
+import type { FaceProps } from '../face.ts';
+import { LogPage } from '../LogPage.tsx';
+
+export default function CutFace(props: FaceProps & { readonly start: string }): JSX.Element {
+  return (
+    <LogPage
+      back={log.title}
+      onBack={() => props.onBack()}
+      words={<Words headline={log.title} />}
+    />
+  );
+}

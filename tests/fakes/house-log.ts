@@ -1,0 +1,47 @@
+import { createSignal } from 'solid-js';
+import { NOTHING_SAID, type About, type Keepsake } from '../../src/core/log/about.ts';
+import type { LogRecord } from '../../src/core/records/record.ts';
+import type { NotWritten } from '../../src/screens/house-circle.ts';
+import type { HouseLog } from '../../src/screens/house-log.ts';
+
+/** A Log that writes nowhere. `fails`: what every write comes to, where it is not written. */
+export function fakeHouseLog(
+  first: {
+    readonly abouts?: Readonly<Record<string, About>>;
+    readonly others?: readonly (readonly LogRecord[])[];
+    readonly kept?: readonly Keepsake[];
+  } = {},
+  fails: () => NotWritten | null = () => null,
+): HouseLog {
+  const [abouts, setAbouts] = createSignal<Readonly<Record<string, About>>>(first.abouts ?? {});
+  let kept = first.kept ?? [];
+  const written = (deed: () => void): Promise<NotWritten | null> => {
+    const why = fails();
+    if (why === null) deed();
+    return Promise.resolve(why);
+  };
+  const put = async (start: string, kind: Keepsake['kind'], from: Blob) => {
+    const bytes = new Uint8Array(await from.arrayBuffer());
+    const id = `${kind}-${kept.length}`;
+    return written(() => (kept = [...kept, { id, start, kind, at: 0, type: from.type, bytes }]));
+  };
+  return {
+    others: () => first.others ?? [],
+    abouts,
+    say: (start, change) =>
+      written(() => {
+        const said = abouts()[start] ?? { ...NOTHING_SAID, at: 0 };
+        setAbouts({ ...abouts(), [start]: { ...said, ...change } });
+      }),
+    keepsakes: (start) => Promise.resolve(kept.filter((one) => one.start === start)),
+    takePhoto: (start, file) => put(start, 'photo', file),
+    takeVoice: (start, recorded) => put(start, 'voice', recorded),
+    erase: (_start, id) => written(() => (kept = kept.filter((one) => one.id !== id))),
+    eraseAll: (start) =>
+      written(() => {
+        kept = kept.filter((one) => one.start !== start);
+        const { [start]: said, ...others } = abouts();
+        setAbouts(said ? { ...others, [start]: { ...said, note: '', ate: [] } } : others);
+      }),
+  };
+}
