@@ -6,6 +6,7 @@ import { CUPBOARD_PAGES } from './cupboard-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
 import { LABEL_PAGES } from './label-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
+import { LOG_PAGES } from './log-pages.ts';
 import { HAND_PAGES } from './hand-pages.ts';
 import { OVEN_PAGES } from './oven-pages.ts';
 import { DOUGH_PAGES } from './dough-pages.ts';
@@ -16,7 +17,7 @@ import { SHARE_PAGES } from './share-pages.ts';
 import { STARTER_PAGES } from './starter-pages.ts';
 
 /** The files of tests/browser/looks that look at lists, each short enough to share its time with another. */
-export const LOOK_FILES = ['first', 'bake', 'day', 'book', 'circle'] as const;
+export const LOOK_FILES = ['first', 'bake', 'day', 'book', 'circle', 'log'] as const;
 export type LookFile = (typeof LOOK_FILES)[number];
 
 /** Pages that are come to one after the other in one sitting. */
@@ -44,6 +45,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'labels', file: 'circle', pages: LABEL_PAGES },
   { name: 'cupboard', file: 'circle', pages: CUPBOARD_PAGES },
   { name: 'hand', file: 'circle', pages: HAND_PAGES },
+  { name: 'log', file: 'log', pages: LOG_PAGES },
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },
