@@ -1,7 +1,9 @@
 import type { LogRecord } from '../records/record.ts';
+import type { Seen } from '../records/seen.ts';
 import type { Instant } from '../units.ts';
 import { bakeCalls, type BakeCall } from './bake-calls.ts';
 import { bakeLoads, type BakeLoad } from './bake-loads.ts';
+import { bakeLooks } from './bake-looks.ts';
 import { bakeReadings, type TakenReading } from './bake-readings.ts';
 import { bakeRows, withdrawnIn, type BakeRows, type Beside } from './bake-rows.ts';
 import { bakeStages, plannedTouches, type BakeStay } from './bake-stages.ts';
@@ -30,6 +32,8 @@ export interface BakePage {
   readonly end: BakeEnd;
   readonly stages: readonly BakeStay[];
   readonly readings: readonly TakenReading[];
+  /** What its looks answered, as readings: in none of the above. */
+  readonly looks: readonly Seen[];
   readonly calls: readonly BakeCall[];
   readonly loads: readonly BakeLoad[];
   readonly weights: BakeWeights;
@@ -78,6 +82,7 @@ export function bakePage(
     end: endOf(found, stages),
     stages,
     readings,
+    looks: bakeLooks(found),
     calls: bakeCalls(found, stages, loads),
     loads,
     weights: bakeWeights(found, readings),
