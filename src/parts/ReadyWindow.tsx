@@ -1,5 +1,5 @@
 import { createMemo, createSignal, For, onCleanup, onMount, Show, type JSX } from 'solid-js';
-import { spread } from './spread.ts';
+import { spread } from '../core/log/chart/spread.ts';
 import './ReadyWindow.css';
 
 export interface ReadyWindowProps {

@@ -5,7 +5,7 @@ const SOURCES = import.meta.glob<string>(
   [
     '../../src/core/units.ts',
     '../../src/core/{circle,clock,day,formula,heat,kitchen,log,oven,readiness,sheets}/*.ts',
-    '../../src/core/{day/laid,circle/label}/*.ts',
+    '../../src/core/{day/laid,circle/label,log/chart}/*.ts',
   ],
   { query: '?raw', import: 'default', eager: true },
 );
@@ -13,7 +13,7 @@ const MODULES = import.meta.glob<Record<string, unknown>>(
   [
     '../../src/core/units.ts',
     '../../src/core/{circle,clock,day,formula,heat,kitchen,log,oven,readiness,sheets}/*.ts',
-    '../../src/core/{day/laid,circle/label}/*.ts',
+    '../../src/core/{day/laid,circle/label,log/chart}/*.ts',
   ],
   { eager: true },
 );

@@ -2,7 +2,7 @@ import { cleanup, render, screen } from '@solidjs/testing-library';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { ReadyWindow } from '../../../src/parts/ReadyWindow.tsx';
-import { spread } from '../../../src/parts/spread.ts';
+import { spread } from '../../../src/core/log/chart/spread.ts';
 
 afterEach(cleanup);
 

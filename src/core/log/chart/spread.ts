@@ -3,7 +3,8 @@
  * leaves the line. Places, widths, gap and line are one unit; places ascend; the answer is each label's
  * left edge. Labels that cannot fit at all still keep their order and run over the end.
  *
- * @example spread([0, 50, 52], [20, 20, 20], 4, 100) // [0, 29, 53]: the last two share the want of room
+ * @example
+ * spread([0, 50, 52], [20, 20, 20], 4, 100) // → [0, 29, 53]
  */
 export function spread(
   places: readonly number[],
