@@ -144,9 +144,16 @@ export async function measure(app: App): Promise<Measured> {
       if (card && el.closest('.bench-words')) return [];
       if (el.closest('.unseen') || getComputedStyle(el).clipPath === 'inset(50%)') return [];
       if (el.closest('.ear-lit') && getComputedStyle(el).position === 'absolute') return [];
-      const range = document.createRange();
-      range.selectNodeContents(el);
-      return [...range.getClientRects()]
+      // Its own words: a space that stands by itself between two others' has nothing to be seen of.
+      const own = [...el.childNodes].filter(
+        (node) => node.nodeType === 3 && node.nodeValue?.trim(),
+      );
+      const rects = own.flatMap((node) => {
+        const range = document.createRange();
+        range.selectNodeContents(node);
+        return [...range.getClientRects()];
+      });
+      return rects
         .filter((r) => r.width > 4 && r.height > 4 && r.top >= 0 && r.bottom <= innerHeight)
         .map(({ left, top, right, bottom }) => ({
           name: el.textContent ?? '',
