@@ -1,6 +1,7 @@
 import type { BakeAct, Fact } from '../../src/core/records/fact.ts';
 import { formulaFault } from '../../src/core/records/formula-fault.ts';
 import { isLane } from '../../src/core/records/lane.ts';
+import { cutFault } from '../../src/core/records/read-cut.ts';
 import { slotOf } from '../../src/core/records/reading-slot.ts';
 import { JOINS, type BakeStage } from '../../src/core/records/stage.ts';
 import { planAfter } from '../../src/core/records/standing-plan.ts';
@@ -181,9 +182,9 @@ export const deliver = (kitchen: Kitchen, machines: Machines, fact: Fact): Stepp
       return { kitchen, taken: formulaFault(fact.formula) === null, says: [] };
     case 'formulaOff':
       return { kitchen, taken: fact.formula !== '', says: [] };
-    // Of a bake that is over: no machine hears of it.
+    // Of bread, not of a bake that runs: no machine hears of it. Unreadable, it is not written.
     case 'cut':
-      return { kitchen, taken: fact.target !== '', says: [] };
+      return { kitchen, taken: cutFault(fact) === null, says: [] };
     case 'takeBack':
       return stepAttention(kitchen, machines, { type: 'wake', at: fact.at });
     case 'jump':

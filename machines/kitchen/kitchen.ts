@@ -10,7 +10,7 @@ import { laneMachine } from '../oven/lane.ts';
 import { ovenMachine } from '../oven/oven.ts';
 
 /** The version written with every record. Raised with any change of states, lists or transitions. */
-export const MACHINE_VERSION = 11;
+export const MACHINE_VERSION = 12;
 
 export type BakeSnapshot = SnapshotFrom<typeof bakeMachine>;
 export type OvenSnapshot = SnapshotFrom<typeof ovenMachine>;

@@ -120,7 +120,7 @@ describe('a row of version 10', () => {
   it('began a bake whose filling is in with one press', () => {
     const start = { ...ROW.fact, kind: 'start', recipe: { piece: 900 } };
     const recipe = { piece: 900, fillingAtOnce: true };
-    expect(lift(start)).toMatchObject({ machineVersion: 11, fact: { ...start, recipe } });
+    expect(lift(start)).toMatchObject({ machineVersion: TODAY, fact: { ...start, recipe } });
   });
 
   it('gave any loaf another turn', () => {
@@ -129,7 +129,7 @@ describe('a row of version 10', () => {
       expect(lift(fact)).toMatchObject({ fact: { ...fact, freely: true } });
     }
     const other = { ...ROW.fact, kind: 'press', who: 'oven', act: 'scored' };
-    expect(lift(other)).toEqual({ ...ROW, machineVersion: 11, fact: other });
+    expect(lift(other)).toEqual({ ...ROW, machineVersion: TODAY, fact: other });
   });
 });
 

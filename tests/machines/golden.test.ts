@@ -7,6 +7,7 @@ import {
 } from '../../machines/attention/attention.ts';
 import { bakeSetup } from '../../machines/bake/bake-setup.ts';
 import { bakeMachine } from '../../machines/bake/bake.ts';
+import { advance } from '../../machines/kitchen/advance.ts';
 import { MACHINE_VERSION, MACHINES, type Machines } from '../../machines/kitchen/kitchen.ts';
 import { positionOf } from '../../machines/kitchen/position.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
@@ -18,6 +19,7 @@ import { laneMachine } from '../../machines/oven/lane.ts';
 import { ovenMachine } from '../../machines/oven/oven.ts';
 import { ovenSetup } from '../../machines/oven/oven-setup.ts';
 import { laneSetup } from '../../machines/oven/lane-setup.ts';
+import { cutOf } from '../../src/core/log/cut-of.ts';
 import { readRecord } from '../../src/core/records/read-record.ts';
 import type { LogRecord } from '../../src/core/records/record.ts';
 
@@ -378,5 +380,31 @@ describe('walk-8', () => {
       scatter: { ...states['scatter'], on: {} },
     }));
     expect(replay(walk1, machines).trouble?.seq).toBe(firstWith('"act":"scattered"'));
+  });
+});
+
+describe('walk-9', () => {
+  const walk9 = recordsOf(rowsOf('walk-9.json'));
+  const cuts = walk9.filter(({ fact }) => fact.kind === 'cut');
+
+  it('has a loaf read three times, first with something to change', () => {
+    expect(cuts.map(({ fact }) => fact.kind === 'cut' && fact.read.says)).toEqual([
+      'causes',
+      'well',
+      'well',
+    ]);
+    expect(cutOf(walk9, walk9[0]!.fact.id)).toBe(cuts[2]!.fact);
+  });
+
+  it('stands at each where it stood before, and no take-back withdraws one', () => {
+    for (const { seq, position } of cuts) {
+      const { now, ...places } = position;
+      const before = replay(walk9.slice(0, seq - 1), MACHINES).kitchen;
+      const { now: _, ...stood } = positionOf(advance(before, MACHINES, now).kitchen);
+      expect(samePlain(stood, places)).toBe(true);
+    }
+    const back = walk9.flatMap(({ fact }) => (fact.kind === 'takeBack' ? [fact.target] : []));
+    expect(back).toHaveLength(1);
+    expect(cuts.map(({ fact }) => fact.id)).not.toContain(back[0]);
   });
 });

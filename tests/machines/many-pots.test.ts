@@ -190,7 +190,7 @@ describe('pots of one oven', () => {
     expect(hand.press('oven', 'loafFirst', { item: 'a3', freely: true })).toBe(true);
     expect([oven(hand), hand.kitchen.oven.context.waiting[0]]).toEqual(['load', 'a3']);
     fill(hand, 'lane.left', 'a3');
-    const older = asWritten(hand, MACHINE_VERSION - 1);
+    const older = asWritten(hand, 10);
     expect(JSON.stringify(older)).not.toContain('freely');
     const read = (rows: readonly object[]): LogRecord[] =>
       rows.map((row) => readRecord(row, MACHINE_VERSION).record!);

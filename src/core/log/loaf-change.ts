@@ -1,23 +1,5 @@
 import type { LoafDay } from './loaf-day.ts';
-import type { LoafCause } from './loaf-signs.ts';
-
-/** One thing to change; its words are in `speech/en/cut-loaf.ts`. */
-export type LoafChange =
-  | 'warmerDough'
-  | 'longerBulk'
-  | 'longerProof'
-  | 'shorterBulk'
-  | 'coolerDough'
-  | 'shorterCold'
-  | 'coolLonger'
-  | 'bakeLonger'
-  | 'tighterSkin'
-  | 'coverSkin'
-  | 'lessFlour'
-  | 'hotterOven'
-  | 'coolerOven'
-  | 'trayBelow'
-  | 'drierFilling';
+import type { LoafCause, LoafChange } from './loaf-names.ts';
 
 /** A dough this cool or warm is the thing to change first, °C. Judgement. */
 const DOUGH = { cool: 22, warm: 28 } as const;

@@ -2,7 +2,8 @@ import { coldDoubt } from '../clock/proof-index.ts';
 import type { Metres } from '../oven/boiling.ts';
 import { coreTarget } from '../oven/core-target.ts';
 import type { Celsius, Hours, Minutes } from '../units.ts';
-import { eachCause, likelyTo, type Likely, type LoafCause, type Shown } from './loaf-signs.ts';
+import type { DayFact, LoafCause, Shown } from './loaf-names.ts';
+import { eachCause, likelyTo, type Likely } from './loaf-signs.ts';
 
 /** What really happened to the loaf that day. All that is not known is left out. */
 export interface LoafDay {
@@ -23,8 +24,6 @@ export interface LoafDay {
   readonly cooledMinutes?: Minutes;
   readonly filled?: boolean;
 }
-
-export type DayFact = 'rise' | 'proof' | 'dough' | 'poke' | 'core' | 'crust' | 'baked' | 'cooled';
 
 /** A wanted rise where the formula has none, %. Common practice, no source. */
 const WANTED = 75;

@@ -1,4 +1,4 @@
-import type { LoafSign, Shown } from './loaf-signs.ts';
+import type { LoafSign, Shown } from './loaf-names.ts';
 import { remedyFor, type Remedy } from './remedies.ts';
 
 /** The row of the remedies that a sign of a cut loaf belongs to, by sign and what it shows. */

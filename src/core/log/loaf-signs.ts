@@ -1,39 +1,13 @@
-/** What a loaf may have come by. `well`: nothing is to be changed. `short`: just short of its rise. */
-export const LOAF_CAUSES = [
-  'under',
-  'short',
-  'over',
-  'cutHot',
-  'notBaked',
-  'skin',
-  'benchFlour',
-  'ovenLow',
-  'ovenHot',
-  'wetFilling',
-  'well',
-] as const;
-export type LoafCause = (typeof LOAF_CAUSES)[number];
+import {
+  LOAF_CAUSES,
+  LOAF_SIGNS,
+  type LoafCause,
+  type LoafSign,
+  type Shown,
+} from './loaf-names.ts';
 
 /** A number for every cause: how likely something is under it. */
 export type Likely = Readonly<Record<LoafCause, number>>;
-
-/**
- * What is looked at in a cut loaf and what it may show. `tight` of a base: dense or gummy along the
- * bottom. `byFilling`: gaps round the filling. `burst`: at the side.
- */
-export const LOAF_SIGNS = {
-  holes: ['none', 'underCrust', 'throughout', 'byFilling'],
-  crumb: ['even', 'tight', 'bigHoles', 'gummy', 'streaks'],
-  spread: ['tall', 'spread', 'burst'],
-  base: ['even', 'tight', 'dark'],
-  crust: ['golden', 'pale', 'dark'],
-  sour: ['no', 'sour'],
-} as const;
-export type LoafSign = keyof typeof LOAF_SIGNS;
-export type Shown<S extends LoafSign = LoafSign> = (typeof LOAF_SIGNS)[S][number];
-
-/** Signs in the order they stand above, which breaks a tie between two worth asking. */
-export const SIGN_NAMES = Object.keys(LOAF_SIGNS) as readonly LoafSign[];
 
 /** How often each cause is met before anything is seen, as shares of one. Judgement. */
 export const BEFORE: Likely = {

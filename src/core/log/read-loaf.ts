@@ -1,29 +1,27 @@
-import { changeFor, type LoafChange } from './loaf-change.ts';
-import { dayLikely, type DayFact, type LoafDay } from './loaf-day.ts';
-import { rowsFor } from './loaf-rows.ts';
+import { changeFor } from './loaf-change.ts';
+import { dayLikely, type LoafDay } from './loaf-day.ts';
 import {
-  BEFORE,
-  eachCause,
-  likelyTo,
   LOAF_CAUSES,
   LOAF_SIGNS,
   SIGN_NAMES,
-  type Likely,
+  type DayFact,
+  type HowSure,
+  type LOAF_SAYS,
+  type LoafAnswers,
   type LoafCause,
+  type LoafChange,
   type LoafSign,
   type Shown,
-} from './loaf-signs.ts';
+} from './loaf-names.ts';
+import { rowsFor } from './loaf-rows.ts';
+import { BEFORE, eachCause, likelyTo, type Likely } from './loaf-signs.ts';
 import type { Remedy } from './remedies.ts';
 
-/** What was answered of the cut loaf. `unsure` is an answer: it is not asked again and says nothing. */
-export type LoafAnswers = { readonly [S in LoafSign]?: Shown<S> | 'unsure' };
-
-/** How sure: only `likely` and `mayBe` are a ground to change anything. */
-export type HowSure = 'likely' | 'mayBe' | 'hard';
+/** Written with what was read, so that a later tool knows which numbers it came by. */
+export const LOAF_MODEL = 'loaf-1';
 
 export interface LoafRead {
-  /** `well`: nothing to change. `look`: too little was seen; nothing is named. */
-  readonly says: 'well' | 'causes' | 'look';
+  readonly says: (typeof LOAF_SAYS)[number];
   /** Two at most, the likelier first. Where it is hard to say, two or none: never one from one sign. */
   readonly causes: readonly {
     readonly cause: Exclude<LoafCause, 'well'>;

@@ -2,7 +2,7 @@ import type { Doubt } from '../clock/doubt.ts';
 import type { DayPlan } from '../day/laid/day-plan.ts';
 import type { Formula } from '../formula/formula.ts';
 import type { Recipe } from '../formula/recipe.ts';
-import type { LoafAnswers } from '../log/read-loaf.ts';
+import type { LoafAnswers } from '../log/loaf-names.ts';
 import type { Belief } from '../readiness/belief.ts';
 import type { Celsius, Grams, Instant } from '../units.ts';
 import type { CutRead } from './cut-read.ts';

@@ -1,5 +1,6 @@
 import type { Fact } from './fact.ts';
 import { formulaFault } from './formula-fault.ts';
+import { cutFault } from './read-cut.ts';
 import { planFault } from './read-plan.ts';
 import { readReading } from './read-reading.ts';
 import { starterFault } from './read-starter.ts';
@@ -151,7 +152,9 @@ export function readRecord(
         ? planFault(fact['plan'])
         : fact['kind'] === 'formula'
           ? formulaFault(fact['formula'])
-          : null;
+          : fact['kind'] === 'cut'
+            ? cutFault(fact)
+            : null;
   if (fault) return fail(`fact.${fault.path}`, fault.expected, fault.got);
   return { record: upgrade(row, machineVersion as number) as LogRecord };
 }

@@ -2,16 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayLikely, type LoafDay } from '../../../src/core/log/loaf-day.ts';
 import {
-  BEFORE,
   LOAF_CAUSES,
   LOAF_SIGNS,
-  likelyTo,
-  SHOWS,
   SIGN_NAMES,
+  type LoafAnswers,
   type LoafCause,
   type LoafSign,
-} from '../../../src/core/log/loaf-signs.ts';
-import { readLoaf, type LoafAnswers, type LoafRead } from '../../../src/core/log/read-loaf.ts';
+} from '../../../src/core/log/loaf-names.ts';
+import { BEFORE, likelyTo, SHOWS } from '../../../src/core/log/loaf-signs.ts';
+import { readLoaf, type LoafRead } from '../../../src/core/log/read-loaf.ts';
 import { REMEDIES } from '../../../src/core/log/remedies.ts';
 import { causes as causeWords } from '../../../src/core/speech/en/causes.ts';
 import { cutLoaf, dayFacts, loafChanges } from '../../../src/core/speech/en/cut-loaf.ts';

@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { goldenNight } from './cold.ts';
+import { goldenCut } from './cut.ts';
 import { goldenDay } from './day.ts';
 import { goldenFlat } from './flat.ts';
 import { goldenHaste } from './haste.ts';
@@ -23,6 +24,7 @@ const walks: Readonly<Record<string, () => readonly object[]>> = {
   6: goldenFlat,
   7: goldenPlanned,
   8: goldenItems,
+  9: goldenCut,
 };
 const walk = walks[process.argv[2] ?? '1'];
 if (walk === undefined) throw new Error('No golden walk has this number.');

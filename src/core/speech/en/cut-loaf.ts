@@ -1,7 +1,11 @@
-import type { LoafChange } from '../../log/loaf-change.ts';
-import type { DayFact } from '../../log/loaf-day.ts';
-import type { LOAF_SIGNS, LoafSign } from '../../log/loaf-signs.ts';
-import type { HowSure, LoafRead } from '../../log/read-loaf.ts';
+import type {
+  DayFact,
+  HowSure,
+  LOAF_SAYS,
+  LOAF_SIGNS,
+  LoafChange,
+  LoafSign,
+} from '../../log/loaf-names.ts';
 
 /** What is asked of a cut loaf, one sign at a time; the words of the causes are in `causes.ts`. */
 export const cutLoaf = {
@@ -50,7 +54,9 @@ export const howSure: Readonly<Record<HowSure, string>> = {
   hard: 'Hard to say',
 };
 
-export const cutLoafSays: Readonly<Record<LoafRead['says'] | 'oneSign' | 'done', string>> = {
+export const cutLoafSays: Readonly<
+  Record<(typeof LOAF_SAYS)[number] | 'oneSign' | 'done', string>
+> = {
   well: 'A fine loaf. Keep it as it is.',
   causes: 'Change one thing, then look again.',
   look: 'Too little to go by yet.',
