@@ -2,9 +2,9 @@ import { StoreError, type Stop, type StoreTrouble } from '../../machines/ports.t
 
 /**
  * Object stores: rows of the log by seq, settings by name; in a database of their own each, pictures by
- * formula and the circle's rows by key.
+ * formula, the circle's rows by key, and what is said and kept of bakes.
  */
-export type StoreName = 'log' | 'settings' | 'pictures' | 'circle';
+export type StoreName = 'log' | 'settings' | 'pictures' | 'circle' | 'said' | 'kept';
 
 const KITCHEN: readonly StoreName[] = ['log', 'settings'];
 
@@ -19,8 +19,15 @@ export type Work<T> = (
 
 /** One connection to a kitchen's IndexedDB, opened when first needed and again when lost. */
 export interface Database {
-  /** Runs `work` in one strictly durable transaction: all of it or nothing. Rejects with StoreError. */
-  run<T>(store: StoreName, mode: IDBTransactionMode, work: Work<T>): Promise<T>;
+  /**
+   * Runs `work` in one strictly durable transaction: all of it or nothing. Rejects with StoreError. Of several
+   * stores it is handed the first, whose transaction has the others.
+   */
+  run<T>(
+    stores: StoreName | readonly [StoreName, ...StoreName[]],
+    mode: IDBTransactionMode,
+    work: Work<T>,
+  ): Promise<T>;
   readonly close: Stop;
 }
 
@@ -42,7 +49,8 @@ export function makeDatabase(name: string, stores = KITCHEN): Database {
     current = fresh;
     return fresh;
   };
-  const begin = async (store: StoreName, mode: IDBTransactionMode) => {
+  const begin = async (over: StoreName | readonly StoreName[], mode: IDBTransactionMode) => {
+    const store = over as string | string[];
     const used = connection();
     const options = { durability: 'strict' } as const;
     try {
@@ -57,14 +65,14 @@ export function makeDatabase(name: string, stores = KITCHEN): Database {
   };
 
   return {
-    async run(store, mode, work) {
+    async run(stores, mode, work) {
       let tx: IDBTransaction;
       try {
-        tx = await begin(store, mode);
+        tx = await begin(stores, mode);
       } catch (cause) {
         throw cause instanceof StoreError ? cause : new StoreError('closed', { cause });
       }
-      return settled(tx, store, work);
+      return settled(tx, typeof stores === 'string' ? stores : stores[0], work);
     },
     close() {
       const used = current;

@@ -1,5 +1,6 @@
 import { createSignal } from 'solid-js';
-import { NOTHING_SAID, type About, type Keepsake } from '../../src/core/log/about.ts';
+import type { About, Keepsake } from '../../src/core/log/about.ts';
+import { erasedSaid, saidWith } from '../../src/core/log/said-with.ts';
 import type { LogRecord } from '../../src/core/records/record.ts';
 import type { NotWritten } from '../../src/screens/house-circle.ts';
 import type { HouseLog } from '../../src/screens/house-log.ts';
@@ -15,6 +16,7 @@ export function fakeHouseLog(
 ): HouseLog {
   const [abouts, setAbouts] = createSignal<Readonly<Record<string, About>>>(first.abouts ?? {});
   let kept = first.kept ?? [];
+  let made = kept.length;
   const written = (deed: () => void): Promise<NotWritten | null> => {
     const why = fails();
     if (why === null) deed();
@@ -22,7 +24,7 @@ export function fakeHouseLog(
   };
   const put = async (start: string, kind: Keepsake['kind'], from: Blob) => {
     const bytes = new Uint8Array(await from.arrayBuffer());
-    const id = `${kind}-${kept.length}`;
+    const id = `${kind}-${(made += 1)}`;
     return written(() => (kept = [...kept, { id, start, kind, at: 0, type: from.type, bytes }]));
   };
   return {
@@ -30,8 +32,8 @@ export function fakeHouseLog(
     abouts,
     say: (start, change) =>
       written(() => {
-        const said = abouts()[start] ?? { ...NOTHING_SAID, at: 0 };
-        setAbouts({ ...abouts(), [start]: { ...said, ...change } });
+        const said = abouts()[start] ?? null;
+        setAbouts({ ...abouts(), [start]: saidWith(said, change, 0) });
       }),
     keepsakes: (start) => Promise.resolve(kept.filter((one) => one.start === start)),
     takePhoto: (start, file) => put(start, 'photo', file),
@@ -40,8 +42,7 @@ export function fakeHouseLog(
     eraseAll: (start) =>
       written(() => {
         kept = kept.filter((one) => one.start !== start);
-        const { [start]: said, ...others } = abouts();
-        setAbouts(said ? { ...others, [start]: { ...said, note: '', ate: [] } } : others);
+        setAbouts({ ...abouts(), [start]: erasedSaid(abouts()[start] ?? null, 0) });
       }),
   };
 }

@@ -1,4 +1,5 @@
 import { describe, Fields, readText, Refused, type Misread } from '../formula/read-fields.ts';
+import { readUntold } from '../formula/read-untold.ts';
 import type { MinuteOfDay } from '../kitchen/equipment.ts';
 import {
   CIRCLE,
@@ -128,26 +129,6 @@ const WAYS: { readonly [K in keyof CircleWays]: (of: Fields) => CircleWays[K] } 
 };
 const WAY_NAMES = Object.keys(WAYS) as readonly (keyof CircleWays)[];
 
-/** What a row says of somebody is told to nobody: of a text only that it is one. */
-const untold = (misread: Misread, path: string): Misread => ({
-  ...misread,
-  path: misread.path === 'the file' ? path : `${path}.${misread.path}`,
-  got: misread.got.startsWith('"') ? 'a text' : misread.got,
-});
-const tried = <T>(
-  path: string,
-  one: () => T,
-):
-  | { readonly read: T; readonly reason: null }
-  | { readonly read: null; readonly reason: Misread } => {
-  try {
-    return { read: one(), reason: null };
-  } catch (error) {
-    if (!(error instanceof Refused)) throw error;
-    return { read: null, reason: untold(error.misread, path) };
-  }
-};
-
 /**
  * One thing of a list, from the disk or from a file, or what of it cannot be read; never throws. Texts that
  * are too long are cut, a name to 40 characters. No reason repeats what stands in a text.
@@ -158,7 +139,7 @@ export const readThing = <L extends ListName>(
 ):
   | { readonly thing: Thing<L>; readonly reason: null }
   | { readonly thing: null; readonly reason: Misread } => {
-  const { read, reason } = tried(list, () => READERS[list](Fields.read(value, '')));
+  const { read, reason } = readUntold(list, () => READERS[list](Fields.read(value, '')));
   return reason === null ? { thing: read as Thing<L>, reason } : { thing: null, reason };
 };
 
@@ -167,7 +148,7 @@ export function readWays(value: unknown): {
   readonly ways: CircleWays;
   readonly misread: readonly Misread[];
 } {
-  const all = tried('ways', () => Fields.read(value, ''));
+  const all = readUntold('ways', () => Fields.read(value, ''));
   if (all.read === null) return { ways: CIRCLE.ways, misread: [all.reason] };
   const { ways, misread } = readSome(
     all.read,
@@ -181,7 +162,7 @@ function readSome(
   wanted: (name: keyof CircleWays) => boolean,
 ): { readonly ways: Partial<CircleWays>; readonly misread: readonly Misread[] } {
   const found = WAY_NAMES.filter(wanted).map(
-    (name) => [name, tried('ways', () => WAYS[name](of))] as const,
+    (name) => [name, readUntold('ways', () => WAYS[name](of))] as const,
   );
   return {
     ways: Object.fromEntries(
@@ -197,7 +178,7 @@ export function readChange(
 ):
   | { readonly change: Change; readonly reason: null }
   | { readonly change: null; readonly reason: Misread } {
-  const { read, reason } = tried('before', (): Change => {
+  const { read, reason } = readUntold('before', (): Change => {
     const of = Fields.read(value, '');
     const puts = of.list('puts', 0, Number.MAX_SAFE_INTEGER, (one, path): Put => {
       const each = Fields.read(one, path);
