@@ -48,7 +48,10 @@ interface Truth {
 
 export interface Dough {
   readonly p: number;
+  /** On the rate, once salted. */
   readonly factor: number;
+  /** The hour the salt went in, and the factor till then; left out, it was salted from the first. */
+  readonly salting?: { readonly hours: number; readonly unsalted: number };
   readonly from: number;
   readonly toward: number;
   readonly tau: number;
@@ -78,12 +81,13 @@ const throwDough = (dice: Dice, world: World): Dough => {
 export const DT = 1 / 60;
 
 /** Rise of the true dough, minute by minute, as shares of volume. */
-export function trueRises({ p, factor, from, toward, tau, truth }: Dough): number[] {
+export function trueRises({ p, factor, salting, from, toward, tau, truth }: Dough): number[] {
   const at = (t: number) => temperatureIn({ from, toward, tau }, t) + truth.off;
   const rate = (t: number) => {
     const celsius = at(t);
     const fade = Math.min(1, Math.max(0, celsius / 10));
-    return truth.q10 ** ((Math.min(celsius, 30) - 26) / 10) * fade * factor;
+    const slowed = salting && t < salting.hours ? salting.unsalted : factor;
+    return truth.q10 ** ((Math.min(celsius, 30) - 26) / 10) * fade * slowed;
   };
   const rises: number[] = [];
   let m = 0;
@@ -102,10 +106,10 @@ export function trueRises({ p, factor, from, toward, tau, truth }: Dough): numbe
 }
 
 /** Hours at which the true dough has risen as wanted, or null where it never does. */
-export function trueHours(rises: readonly number[]): number | null {
-  const ready = rises.findIndex((v) => v >= WANTED);
+export function trueHours(rises: readonly number[], wanted = WANTED): number | null {
+  const ready = rises.findIndex((v) => v >= wanted);
   if (ready < 1) return null;
-  const share = (WANTED - rises[ready - 1]!) / (rises[ready]! - rises[ready - 1]!);
+  const share = (wanted - rises[ready - 1]!) / (rises[ready]! - rises[ready - 1]!);
   return (ready - 1 + share) * DT;
 }
 
