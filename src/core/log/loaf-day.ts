@@ -9,8 +9,9 @@ import { eachCause, likelyTo, type Likely } from './loaf-signs.ts';
 export interface LoafDay {
   /** Rise at the end of the bulk and its doubt, % and % points; `wanted` as the formula has it. */
   readonly rise?: { readonly percent: number; readonly doubt: number; readonly wanted?: number };
-  /** Proof index when it went into the oven. */
+  /** Proof index when it went into the oven, and its sd; left out, the clock's own in the cold. */
   readonly q?: number;
+  readonly qDoubt?: number;
   readonly coldHours?: Hours;
   readonly doughCelsius?: Celsius;
   /** The last poke, and whether the loaf was cold. */
@@ -93,10 +94,21 @@ const cooledSays = (minutes: Minutes): Likely => {
  * dayLikely({ cooledMinutes: 15 }).map(({ fact }) => fact) // → ['cooled']
  */
 export function dayLikely(day: LoafDay): { readonly fact: DayFact; readonly says: Likely }[] {
-  const { rise, q, coldHours = 0, doughCelsius, poke, core, height = 0, crust, baked } = day;
+  const {
+    rise,
+    q,
+    qDoubt,
+    coldHours = 0,
+    doughCelsius,
+    poke,
+    core,
+    height = 0,
+    crust,
+    baked,
+  } = day;
   const told: [DayFact, Likely | null][] = [
     ['rise', rise ? risen(rise) : null],
-    ['proof', known(q) ? bell('proof', q, coldDoubt(coldHours)) : null],
+    ['proof', known(q) ? bell('proof', q, known(qDoubt) ? qDoubt : coldDoubt(coldHours)) : null],
     ['dough', known(doughCelsius) ? bell('dough', doughCelsius, 0) : null],
     ['poke', poke ? dentSays(poke) : null],
     ['core', known(core) ? yesOrNo(core < coreTarget(height).least, of<number>(LOW_CORE)) : null],
