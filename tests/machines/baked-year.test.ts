@@ -3,14 +3,14 @@ import { MACHINE_VERSION, MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { positionOf } from '../../machines/kitchen/position.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
 import { bakePage } from '../../src/core/log/bake-page.ts';
-import { listBakes } from '../../src/core/log/find-bakes.ts';
+import { makeBakeList } from '../../src/core/log/bake-list.ts';
 import { readRecord } from '../../src/core/records/read-record.ts';
 import { DAY } from '../../src/core/units.ts';
 import { bakedYear } from './support/baked-year.ts';
 
 const ASK = { bakes: 12, seed: 5 } as const;
 const rows = bakedYear(ASK);
-const pages = listBakes(rows, 'UTC').map(({ bake }) => bakePage(rows, bake)!);
+const pages = makeBakeList()(rows).bakes.map(({ bake }) => bakePage(rows, bake)!);
 const kinds = new Set(rows.map(({ fact }) => fact.kind));
 
 describe('an invented year of bakes', () => {
@@ -70,6 +70,6 @@ describe('an invented year of bakes', () => {
     const until = Date.UTC(2026, 2, 6);
     const early = bakedYear({ bakes: 3, seed: 9, until, leftOpen: false });
     expect(early.at(-1)!.fact.at).toBeLessThan(until);
-    expect(listBakes(early, 'UTC').every(({ to }) => to !== null)).toBe(true);
+    expect(makeBakeList()(early).bakes.every(({ to }) => to !== null)).toBe(true);
   });
 });

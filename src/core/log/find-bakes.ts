@@ -1,38 +1,31 @@
-import { wallTime } from '../day/plan/wall-clock.ts';
-import type { Fact } from '../records/fact.ts';
-import type { LogRecord } from '../records/record.ts';
 import { notes } from '../speech/en/note.ts';
-import type { Instant } from '../units.ts';
-import { withdrawnIn } from './bake-rows.ts';
-
-/** One bake of the list, with what it is found by. */
-export interface ListedBake {
-  readonly bake: string;
-  /** The id of its start fact: a bake's name may come again. */
-  readonly start: string;
-  readonly name: string;
-  readonly loaves: number;
-  readonly at: Instant;
-  /** When it was put away or ended; null: it is open, or the kitchen was put to a place without it. */
-  readonly to: Instant | null;
-  /** As the baker reads it. */
-  readonly note: string | null;
-  /** Of its start, "2031-05". */
-  readonly month: string;
-  /** Name and note without accents and capitals. */
-  readonly plain: string;
-}
+import type { About } from './about.ts';
+import type { ListedBake } from './bake-list.ts';
+import type { TurnedOut } from './turned-out.ts';
 
 /** What is looked for; what is left out leaves all in. */
 export interface BakeQuery {
-  /** Words or parts of them, in any order; all must be there, in the name or in the note. */
+  /** Words or parts of them, in any order; all must be there: in the name, a note or a tag. */
   readonly text?: string;
   /** "2031-05". */
   readonly month?: string;
+  /** A formula's id. */
+  readonly formula?: string;
+  readonly tag?: string;
+  readonly turned?: TurnedOut;
+  /** Those that were hidden too. */
+  readonly hidden?: boolean;
 }
 
-type Start = Extract<Fact, { kind: 'start' }>;
-type Last = Extract<Fact, { kind: 'press' }>;
+/** What a search knows beside the list. */
+export interface FindBeside {
+  /** What was said of bakes, by the ids of their starts. */
+  readonly abouts: Readonly<Record<string, About>>;
+  /** As the baker reads it. */
+  readonly tagName: (tag: string) => string;
+  /** The month a bake began in, "2031-05". */
+  readonly monthOf: (bake: ListedBake) => string;
+}
 
 /** A text without what nobody types: accents, capitals. */
 const plainOf = (text: string): string =>
@@ -41,73 +34,69 @@ const plainOf = (text: string): string =>
     .replace(/\p{M}+/gu, '')
     .toLowerCase();
 
-const noteOf = ({ act, text }: Last): string | null =>
-  act !== 'noted' || text === undefined || text === ''
-    ? null
-    : (notes.find(({ value }) => value === text)?.label ?? text);
+/** The note of its last press, as the baker reads it. */
+export const notedOf = ({ note }: ListedBake): string | null =>
+  notes.find(({ value }) => value === note)?.label ?? note;
+
+/** Lines and what is said of them do not change, they are made anew: each is made plain once. */
+const plains = new WeakMap<object, string>();
+const onceOf = (of: object, make: () => string): string => {
+  const known = plains.get(of);
+  if (known !== undefined) return known;
+  const plain = plainOf(make());
+  plains.set(of, plain);
+  return plain;
+};
+
+const foundIn = (
+  bake: ListedBake,
+  about: About | undefined,
+  word: string,
+  tagName: FindBeside['tagName'],
+): boolean =>
+  onceOf(bake, () => `${bake.name}\n${notedOf(bake) ?? ''}`).includes(word) ||
+  (about !== undefined &&
+    onceOf(about, () => [about.note, ...about.tags.map(tagName)].join('\n')).includes(word));
 
 /**
- * All bakes of a log, the latest begun first: made once for many searches.
- *
- * @param zone IANA name, of the months
- * @throws RangeError for a zone nobody knows
- * @example
- * listBakes([], 'UTC') // → []
- */
-export function listBakes(records: readonly LogRecord[], zone: string): readonly ListedBake[] {
-  const withdrawn = withdrawnIn(records);
-  const starts: Start[] = [];
-  const running = new Map<string, Start>();
-  const ends = new Map<string, Last>();
-  for (const { fact } of records) {
-    if (withdrawn.has(fact.id)) continue;
-    if (fact.kind === 'start') {
-      starts.push(fact);
-      running.set(fact.bake, fact);
-    } else if (fact.kind === 'press' && (fact.act === 'noted' || fact.act === 'ended')) {
-      const start = running.get(fact.who);
-      if (start) ends.set(start.id, fact);
-    }
-  }
-  return starts
-    .map(({ id, bake, at, loaves, recipe }): ListedBake => {
-      const last = ends.get(id);
-      const { name } = recipe.formula;
-      const note = last ? noteOf(last) : null;
-      const { year, month } = wallTime(at, zone);
-      return {
-        bake,
-        start: id,
-        name,
-        loaves: loaves.length,
-        at,
-        to: last?.at ?? null,
-        note,
-        month: `${year}-${String(month).padStart(2, '0')}`,
-        plain: plainOf(`${name} ${note ?? ''}`),
-      };
-    })
-    .toReversed();
-}
-
-/**
- * Those of a list that a query means, in the list's order.
+ * Those of a list that a query means, in the list's order; the list itself where that is all of it.
  *
  * @example
- * findBakes([], { text: 'cherry' }) // → []
+ * findBakes([], { text: 'cherry' }, { abouts: {}, tagName: (tag) => tag, monthOf: () => '' }) // → []
  */
 export function findBakes(
   bakes: readonly ListedBake[],
-  { text = '', month }: BakeQuery,
+  { text = '', month, formula, tag, turned, hidden = false }: BakeQuery,
+  { abouts, tagName, monthOf }: FindBeside,
 ): readonly ListedBake[] {
   const words = plainOf(text).split(/\s+/).filter(Boolean);
-  return bakes.filter(
-    (one) =>
-      (month === undefined || one.month === month) &&
-      words.every((word) => one.plain.includes(word)),
-  );
+  const found = bakes.filter((one) => {
+    const about = Object.hasOwn(abouts, one.start) ? abouts[one.start] : undefined;
+    return (
+      (hidden || about?.hidden !== true) &&
+      (formula === undefined || one.formula === formula) &&
+      (turned === undefined || one.turned === turned) &&
+      (tag === undefined || about?.tags.includes(tag) === true) &&
+      (month === undefined || monthOf(one) === month) &&
+      words.every((word) => foundIn(one, about, word, tagName))
+    );
+  });
+  return found.length === bakes.length ? bakes : found;
 }
 
-/** The months in which bakes of a list began, the latest first. */
-export const monthsOf = (bakes: readonly ListedBake[]): readonly string[] =>
-  [...new Set(bakes.map(({ month }) => month))].toSorted().toReversed();
+/** What one may choose to find bakes by, and how many of a list it would find. */
+export interface Choice<T extends string = string> {
+  readonly value: T;
+  readonly count: number;
+}
+
+/** Each value that bakes of a list have, in the order it comes in the list: the latest first. */
+export function choicesOf<T extends string>(
+  bakes: readonly ListedBake[],
+  valuesOf: (bake: ListedBake) => readonly T[],
+): readonly Choice<T>[] {
+  const counts = new Map<T, number>();
+  for (const bake of bakes)
+    for (const value of valuesOf(bake)) counts.set(value, (counts.get(value) ?? 0) + 1);
+  return [...counts].map(([value, count]) => ({ value, count }));
+}

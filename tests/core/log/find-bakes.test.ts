@@ -1,113 +1,104 @@
 import { describe, expect, it } from 'vitest';
-import { findBakes, listBakes, monthsOf } from '../../../src/core/log/find-bakes.ts';
-import type { Deed, Fact } from '../../../src/core/records/fact.ts';
-import type { LogRecord } from '../../../src/core/records/record.ts';
-import { DAY } from '../../../src/core/units.ts';
-import { makeRow } from '../../fakes/records.ts';
-import { RECIPE } from '../../machines/support/recipe.ts';
+import { NOTHING_SAID, type About } from '../../../src/core/log/about.ts';
+import { makeBakeList, type ListedBake } from '../../../src/core/log/bake-list.ts';
+import { choicesOf, findBakes, type BakeQuery } from '../../../src/core/log/find-bakes.ts';
+import type { Deed } from '../../../src/core/records/fact.ts';
+import { back, begun, noted, rowsOf } from './support/log-rows.ts';
 
-/** A log of such deeds, one a day from 30 April 2031, 23:00 UTC. */
-const FROM = Date.UTC(2031, 3, 30, 23);
-const log = (deeds: readonly Deed[]): readonly LogRecord[] =>
-  deeds.map((deed, n) => {
-    const at = FROM + n * DAY;
-    const fact = { ...deed, id: `f${n}`, device: 'counter', at, raw: at } as Fact;
-    return { ...makeRow(n + 1), fact };
-  });
-const start = (bake: string, name: string): Deed => ({
-  kind: 'start',
-  bake,
-  loaves: [`${bake}.1`],
-  from: 'read.plan',
-  recipe: { ...RECIPE, formula: { ...RECIPE.formula, name } },
-  kitchen: 22,
-});
-const noted = (who: string, text?: string): Deed => ({
-  kind: 'press',
-  who,
-  act: 'noted',
-  ...(text === undefined ? {} : { text }),
-});
-const listed = (deeds: readonly Deed[], zone = 'UTC') => listBakes(log(deeds), zone);
-const names = (bakes: readonly { readonly bake: string }[]) => bakes.map(({ bake }) => bake);
+const listed = (...deeds: readonly Deed[]) => makeBakeList()(rowsOf(deeds)).bakes;
+const about = (said: Partial<About>): About => ({ ...NOTHING_SAID, at: 0, ...said });
+const names = (bakes: readonly ListedBake[]) => bakes.map(({ bake }) => bake);
+const monthOf = ({ at }: ListedBake) => new Date(at).toISOString().slice(0, 7);
 
-describe('the list of bakes', () => {
-  it('has the latest begun first, with its end and its note as it is read', () => {
-    const bakes = listed([
-      start('a', 'Lane wheat'),
-      noted('a', 'dark'),
-      start('b', 'Barley tin'),
-      start('c', 'Olive and seed'),
-      { kind: 'press', who: 'c', act: 'ended' },
-    ]);
-    expect(bakes.map(({ bake, to, note }) => [bake, to === null, note])).toEqual([
-      ['c', false, null],
-      ['b', true, null],
-      ['a', false, 'Crust too dark'],
-    ]);
-  });
-
-  it('has nothing that was taken back: no start, no end, no note', () => {
-    const bakes = listed([
-      start('a', 'Lane wheat'),
-      noted('a', 'good'),
-      { kind: 'takeBack', target: 'f1' },
-      start('b', 'Barley tin'),
-      { kind: 'takeBack', target: 'f3' },
-    ]);
-    expect(bakes.map(({ bake, to, note }) => [bake, to, note])).toEqual([['a', null, null]]);
-  });
-
-  it('tells two bakes of one name apart', () => {
-    const bakes = listed([start('a', 'Lane wheat'), noted('a', 'good'), start('a', 'Barley tin')]);
-    expect(bakes.map(({ start: id, note }) => [id, note])).toEqual([
-      ['f2', null],
-      ['f0', 'It was good'],
-    ]);
-  });
-
-  it('counts a month by the wall of the kitchen', () => {
-    const deeds = [start('a', 'Lane wheat'), ...Array(40).fill(noted('x')), start('b', 'Tin')];
-    expect(monthsOf(listed(deeds))).toEqual(['2031-06', '2031-04']);
-    expect(monthsOf(listed(deeds, 'Europe/Berlin'))).toEqual(['2031-06', '2031-05']);
-  });
-});
+const bakes = listed(
+  begun('a', 'Crème and rye'),
+  noted('a', 'Sprang up, next time less water'),
+  begun('b', 'Lane wheat'),
+  noted('b', 'pale'),
+  begun('c', 'Rye tin'),
+);
+const abouts = {
+  f0: about({ tags: ['gift', 'Über the hill'], note: 'Zoë’s wedding' }),
+  f2: about({ hidden: true, tags: ['gift'] }),
+};
+const find = (query: BakeQuery, said: Readonly<Record<string, About>> = {}) =>
+  names(
+    findBakes(bakes, query, {
+      abouts: said,
+      tagName: (tag) => (tag === 'gift' ? 'For a gift' : tag),
+      monthOf,
+    }),
+  );
 
 describe('a search', () => {
-  const bakes = listed([
-    start('a', 'Crème and rye'),
-    noted('a', 'Sprang up, next time less water'),
-    start('b', 'Lane wheat'),
-    noted('b', 'pale'),
-    start('c', 'Rye tin'),
-  ]);
-
   it('finds words of name and note in any order, whatever their accents and capitals', () => {
-    expect(names(findBakes(bakes, { text: 'RYE' }))).toEqual(['c', 'a']);
-    expect(names(findBakes(bakes, { text: ' water creme ' }))).toEqual(['a']);
-    expect(names(findBakes(bakes, { text: 'too pale' }))).toEqual(['b']);
-    expect(findBakes(bakes, { text: 'rye pale' })).toEqual([]);
+    expect(find({ text: 'RYE' })).toEqual(['c', 'a']);
+    expect(find({ text: ' water creme ' })).toEqual(['a']);
+    expect(find({ text: 'too pale' })).toEqual(['b']);
+    expect(find({ text: 'rye pale' })).toEqual([]);
   });
 
-  it('finds all where nothing is looked for, and those of a month', () => {
-    expect(findBakes(bakes, {})).toEqual(bakes);
-    expect(findBakes(bakes, { text: '  ' })).toEqual(bakes);
-    expect(names(findBakes(bakes, { month: '2031-04' }))).toEqual(['a']);
-    expect(findBakes(bakes, { month: '2031-04', text: 'tin' })).toEqual([]);
+  it('finds what was said of a bake, and its tags as they are read', () => {
+    expect(find({ text: 'zoe' }, abouts)).toEqual(['a']);
+    expect(find({ text: 'uber' }, abouts)).toEqual(['a']);
+    expect(find({ text: 'gift' }, abouts)).toEqual(['a']);
+    expect(find({ text: 'zoe rye less' }, abouts)).toEqual(['a']);
+    expect(find({ text: 'zoe' })).toEqual([]);
+  });
+
+  it('finds by month, bread, tag and how it turned out, and by all of them', () => {
+    expect(find({ month: '2031-04' })).toEqual(['a']);
+    expect(find({ formula: 'Rye tin' })).toEqual(['c']);
+    expect(find({ turned: 'pale' })).toEqual(['b']);
+    expect(find({ tag: 'gift', hidden: true }, abouts)).toEqual(['b', 'a']);
+    expect(find({ tag: 'Gift', hidden: true }, abouts)).toEqual([]);
+    expect(find({ month: '2031-05', turned: 'open', text: 'tin' })).toEqual(['c']);
+    expect(find({ month: '2031-05', turned: 'open', text: 'wheat' })).toEqual([]);
+  });
+
+  it('leaves out what is hidden unless that is wanted too', () => {
+    expect(find({}, abouts)).toEqual(['c', 'a']);
+    expect(find({ hidden: true }, abouts)).toEqual(['c', 'b', 'a']);
+  });
+
+  it('hands back the very list where nothing is left out', () => {
+    const beside = { abouts: {}, tagName: (tag: string) => tag, monthOf };
+    expect(findBakes(bakes, {}, beside)).toBe(bakes);
+    expect(findBakes(bakes, { text: '  ' }, beside)).toBe(bakes);
+  });
+
+  it('knows no bake by a name that every object has', () => {
+    const odd = rowsOf([begun('a')]).map((row) => ({
+      ...row,
+      fact: { ...row.fact, id: 'constructor' },
+    }));
+    const beside = { abouts: {}, tagName: (tag: string) => tag, monthOf };
+    expect(findBakes(makeBakeList()(odd).bakes, { tag: 'gift' }, beside)).toEqual([]);
   });
 
   it('goes through five thousand bakes between two strokes of a key', () => {
     const many = Array.from({ length: 5_000 }, (_, n) => [
-      start(`b${n}`, n % 2 === 0 ? 'Cherry and hazelnut' : 'Lane wheat'),
+      begun(`b${n}`, n % 2 === 0 ? 'Cherry and hazelnut' : 'Lane wheat'),
       noted(`b${n}`, `Fold ${n} went well, less water next time`),
     ]).flat();
-    const all = listed(many);
+    const all = listed(...many);
+    const beside = { abouts: {}, tagName: (tag: string) => tag, monthOf };
     const runs = Array.from({ length: 5 }, () => {
       const began = performance.now();
-      expect(findBakes(all, { text: 'water 4999' })).toHaveLength(1);
+      expect(findBakes(all, { text: 'water 4999' }, beside)).toHaveLength(1);
       return performance.now() - began;
     });
     // The best of five: the others may have met a busy machine.
     expect(Math.min(...runs)).toBeLessThan(20);
+  });
+});
+
+describe('what may be chosen', () => {
+  it('is what bakes have, with how many of each, the latest first', () => {
+    expect(choicesOf(bakes, (one) => [monthOf(one)])).toEqual([
+      { value: '2031-05', count: 2 },
+      { value: '2031-04', count: 1 },
+    ]);
+    expect(choicesOf(listed(begun('a'), back('f0')), ({ turned }) => [turned])).toEqual([]);
   });
 });
