@@ -13,7 +13,7 @@ import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
 import { fillingLike, KNOWN_FILLINGS, knownFilling, type FillingToAdd } from './known-fillings.ts';
 import type { PartKey } from './parts.ts';
-import { TextFace } from './TextFace.tsx';
+import { TextFace } from '../TextFace.tsx';
 
 /** A tenth of the flour to begin with: light against the 10–20 % of dough in use. Judgement. */
 const BEGINS = 10;
@@ -83,6 +83,7 @@ export function FillingFace(props: {
       </Match>
       <Match when={face() === 'name'}>
         <TextFace
+          page={BookPage}
           ask={bookFillings.nameAsk}
           detail={bookFillings.nameDetail}
           begun={name()}

@@ -9,7 +9,7 @@ import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
-import { TextFace } from './TextFace.tsx';
+import { TextFace } from '../TextFace.tsx';
 
 type KnownFlour = keyof typeof flourNames;
 /** What the dough clock and the label make of each. */
@@ -93,6 +93,7 @@ export function FlourFace(props: {
       </Match>
       <Match when={face() === 'name'}>
         <TextFace
+          page={BookPage}
           ask={bookParts.nameAsk}
           begun={name()}
           lines="one"

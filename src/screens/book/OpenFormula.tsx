@@ -21,7 +21,8 @@ import type { PartKey } from './parts.ts';
 import { PictureFace } from './PictureFace.tsx';
 import { ScaleFace } from './ScaleFace.tsx';
 import { StepsFace } from './StepsFace.tsx';
-import { TextFace } from './TextFace.tsx';
+import { BookPage } from './BookPage.tsx';
+import { TextFace } from '../TextFace.tsx';
 import { VersionsFace } from './VersionsFace.tsx';
 
 type Face = OwnPage | MorePage;
@@ -182,6 +183,7 @@ export function OpenFormula(props: {
       </Match>
       <Match when={face() === 'name'}>
         <TextFace
+          page={BookPage}
           ask={bookMore.nameAsk}
           begun={formula().name}
           lines="one"
@@ -196,6 +198,7 @@ export function OpenFormula(props: {
       </Match>
       <Match when={face() === 'notes'}>
         <TextFace
+          page={BookPage}
           ask={bookMore.notesAsk}
           begun={formula().notes ?? ''}
           lines="many"

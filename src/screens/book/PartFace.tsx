@@ -18,7 +18,7 @@ import type { Editing } from './editing.ts';
 import { GrainTiles } from './FlourFace.tsx';
 import { NumberFace } from './NumberFace.tsx';
 import { partOf, renamed, shortState, tellPart, withPart, type PartKey } from './parts.ts';
-import { TextFace } from './TextFace.tsx';
+import { TextFace } from '../TextFace.tsx';
 import { lineName, scaleGrams } from './words.ts';
 
 type Face = 'about' | 'name' | 'grain' | 'allergens' | 'counted' | 'soak';
@@ -122,6 +122,7 @@ export function PartFace(props: {
       </Match>
       <Match when={face() === 'name'}>
         <TextFace
+          page={BookPage}
           ask={bookParts.nameAsk}
           begun={part().of.name}
           lines="one"

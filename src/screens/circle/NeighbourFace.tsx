@@ -14,7 +14,7 @@ import { alreadyTold } from './already-told.ts';
 import { CirclePage } from './CirclePage.tsx';
 import type { FaceProps } from './face.ts';
 import { TakeBack } from './orders/TakeBack.tsx';
-import { TextFace } from './TextFace.tsx';
+import { TextFace } from '../TextFace.tsx';
 import { WatchFace } from './WatchFace.tsx';
 import { written } from './written.ts';
 
@@ -73,6 +73,7 @@ export function NeighbourFace(props: FaceProps & { readonly id: string }): JSX.E
     >
       <Match when={face() === 'name' && one()}>
         <TextFace
+          page={CirclePage}
           ask={words.nameAsk}
           detail={words.nameDetail}
           begun={name()}

@@ -5,7 +5,8 @@ import { put } from '../../core/circle/row.ts';
 import { neighbourWords } from '../../core/speech/en/circle.ts';
 import { alreadyTold } from './already-told.ts';
 import type { FaceProps } from './face.ts';
-import { TextFace } from './TextFace.tsx';
+import { CirclePage } from './CirclePage.tsx';
+import { TextFace } from '../TextFace.tsx';
 import { written } from './written.ts';
 
 /** Somebody more who has bread. */
@@ -19,6 +20,7 @@ export function NewNeighbour(props: FaceProps): JSX.Element {
   };
   return (
     <TextFace
+      page={CirclePage}
       ask={neighbourWords.nameAsk}
       detail={neighbourWords.nameDetail}
       begun=""

@@ -4,7 +4,8 @@ import { ingredientKey } from '../../../core/circle/ingredient-key.ts';
 import { cupboard } from '../../../core/speech/en/cupboard.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
-import { TextFace } from '../TextFace.tsx';
+import { CirclePage } from '../CirclePage.tsx';
+import { TextFace } from '../../TextFace.tsx';
 import { Costs } from './Costs.tsx';
 import { ListFace } from './ListFace.tsx';
 import { MenuFace, type CupboardPart } from './MenuFace.tsx';
@@ -70,6 +71,7 @@ export default function Cupboard(props: {
       </Match>
       <Match when={face() === 'find'}>
         <TextFace
+          page={CirclePage}
           ask={cupboard.findAsk}
           detail={cupboard.findDetail}
           begun=""

@@ -7,7 +7,7 @@ import { Words } from '../../../parts/Words.tsx';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
-import { TextFace } from '../TextFace.tsx';
+import { TextFace } from '../../TextFace.tsx';
 import { written } from '../written.ts';
 
 /** A maker's lines: so many, and so long. Judgement: a label is small. */
@@ -76,6 +76,7 @@ export function LabelWaysFace(props: {
       }
     >
       <TextFace
+        page={CirclePage}
         ask={words.linesAsk}
         detail={words.linesDetail}
         begun={ways().lines.join('\n')}

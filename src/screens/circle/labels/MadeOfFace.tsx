@@ -12,6 +12,7 @@ import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
 import { written } from '../written.ts';
+import '../../TextFace.css';
 
 /** Letters of a packet's list. */
 const MOST = 2000;
@@ -44,7 +45,7 @@ export function MadeOfFace(props: {
       words={
         <Words headline={ask()} detail={words.madeOfDetail}>
           <textarea
-            class="circle-text circle-top"
+            class="typed-text"
             aria-label={ask()}
             maxlength={MOST}
             value={text()}

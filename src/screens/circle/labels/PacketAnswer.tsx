@@ -7,7 +7,7 @@ import { fill } from '../../../core/speech/fill.ts';
 import type { House } from '../../house.ts';
 import { PacketFace } from '../../PacketFace.tsx';
 import { CirclePage } from '../CirclePage.tsx';
-import { TextFace } from '../TextFace.tsx';
+import { TextFace } from '../../TextFace.tsx';
 import { withAnswer, type Part } from './answer-packet.ts';
 
 /** Letters of a fish's name. */
@@ -73,6 +73,7 @@ export function PacketAnswer(props: {
     >
       {(kind) => (
         <TextFace
+          page={CirclePage}
           ask={fill(words.kindAsk, { kinds: allergenNames[kind()] })}
           detail={fill(words.kindDetail, { name: part().of.name })}
           begun=""

@@ -13,7 +13,7 @@ import { createCircleClock } from '../circle-clock.ts';
 import { CirclePage } from '../CirclePage.tsx';
 import { alreadyTold } from '../already-told.ts';
 import type { FaceProps } from '../face.ts';
-import { TextFace } from '../TextFace.tsx';
+import { TextFace } from '../../TextFace.tsx';
 import { written } from '../written.ts';
 import { AskFace } from './AskFace.tsx';
 import type { CapSays } from './cap-says.ts';
@@ -136,6 +136,7 @@ export function DayOrders(
       </Match>
       <Match when={is('name')}>
         <TextFace
+          page={CirclePage}
           ask={neighbourWords.nameAsk}
           detail={neighbourWords.nameDetail}
           begun=""
