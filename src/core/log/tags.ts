@@ -1,4 +1,6 @@
-/** Tags that a bake may have beside its baker's own words; each has its words in `speech/en/keepsakes.ts`. */
+import { tagWords } from '../speech/en/tags.ts';
+
+/** Tags that a bake may have beside its baker's own words; each has its words in `speech/en/tags.ts`. */
 export const TAGS = [
   'best',
   'gift',
@@ -20,3 +22,12 @@ export type Tag = (typeof TAGS)[number];
  * isTag('for the mill') // → false
  */
 export const isTag = (tag: string): tag is Tag => TAGS.some((one) => one === tag);
+
+/**
+ * A tag as it is read: the catalogue's words, or the baker's own.
+ *
+ * @example
+ * tagName('gift') // → 'A gift'
+ * tagName('for the mill') // → 'for the mill'
+ */
+export const tagName = (tag: string): string => (isTag(tag) ? tagWords[tag] : tag);
