@@ -8,7 +8,9 @@ import { at, walkTo } from './support/onward.ts';
 /** A bake whose dough has just been mixed, and what was first told of its bulk. */
 const mixed = (from = 'mix.first') => {
   const hand = at(new Hand({ wait: waitFor }), 'bulk.between', from);
-  return { hand, told: hand.now, likely: hand.kitchen.bakes['a']!.context.marks['likely']! };
+  const { likely, earliest, latest } = hand.kitchen.bakes['a']!.context.marks;
+  const window = { earliest: earliest!, latest: latest! };
+  return { hand, told: hand.now, likely: likely!, window };
 };
 
 const toLook = (hand: Hand): Hand => walkTo(hand, 'a', 'bulk.look');
@@ -16,13 +18,15 @@ const errorOf = (hand: Hand) => forecastError(hand.records, 'a');
 
 describe('the first forecast of a bulk against its end', () => {
   it('is in minutes, above 0 where the dough took longer', () => {
-    const { hand, told, likely } = mixed();
+    const { hand, told, likely, window } = mixed();
     expect(errorOf(hand)).toBeNull();
     toLook(hand).turnTo(likely + 25 * MINUTE);
     expect(errorOf(hand)).toBeNull();
     hand.press('a', 'bulkReady');
     const ended = likely + 25 * MINUTE;
-    expect(errorOf(hand)).toEqual({ told, likely, ended, late: 25, over: false });
+    expect(errorOf(hand)).toEqual({ told, likely, window, ended, late: 25, over: false });
+    expect(window.earliest).toBeLessThan(likely);
+    expect(window.latest).toBeGreaterThan(likely);
   });
 
   it('is below 0 where it was ready sooner, whatever a reading made of the forecast meanwhile', () => {
@@ -62,6 +66,21 @@ describe('the first forecast of a bulk against its end', () => {
     toLook(hand).press('a', 'bulkReady');
     // The hours count from the minute levain met flour, which is as it was.
     expect(errorOf(hand)).toMatchObject({ told: told + 10 * MINUTE, likely });
+  });
+
+  it('is none of what was told on a temperature keyed wrong: the mended one told it', () => {
+    const hand = at(new Hand({ wait: waitFor }), 'mix.temperature', 'mix.first');
+    hand.dough('a', 18);
+    const target = hand.records.at(-1)!.fact.id;
+    const keyed = hand.kitchen.bakes['a']!.context.marks['likely']!;
+    hand.turn(1);
+    hand.do({ kind: 'correct', target, reading: { what: 'doughTemperature', celsius: 25 } });
+    const likely = hand.kitchen.bakes['a']!.context.marks['likely']!;
+    expect(likely).toBeLessThan(keyed);
+    const told = hand.now;
+    toLook(hand).turnTo(likely + 10 * MINUTE);
+    hand.press('a', 'bulkReady');
+    expect(errorOf(hand)).toMatchObject({ told, likely, late: 10 });
   });
 
   it('says that a dough was found gone over', () => {

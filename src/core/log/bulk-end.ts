@@ -3,6 +3,7 @@ import { IN_BOWL } from '../records/in-bowl.ts';
 import type { Seen } from '../records/seen.ts';
 import { HOUR, MINUTE, type Hours, type Instant, type Minutes } from '../units.ts';
 import type { BakePage } from './bake-page.ts';
+import type { Visit } from './visits.ts';
 
 /** How far a dough had risen as its bulk was said to be over. */
 export interface RiseAtEnd {
@@ -31,12 +32,13 @@ export interface BulkEnd {
 /** What a dough near its end may rise in an hour, % points. Judgement: 75 % in 4–6 h, the last half in less. */
 const HOURLY = 20;
 
-type Told = Pick<BakePage, 'stages' | 'readings' | 'looks'>;
+/** What is asked of a bake's page. */
+type Told = Pick<BakePage, 'readings' | 'looks'> & { readonly stages: readonly Visit[] };
 
 const isBulk = ({ stage }: { readonly stage: string }): boolean => stage.startsWith('bulk.');
 
 /** Rises of the dough itself: a jar is another body, and what was kept as odd is reckoned with in nothing. */
-const risesOf = ({ readings, looks }: Told) =>
+const risesOf = ({ readings, looks }: Pick<Told, 'readings' | 'looks'>) =>
   [...readings, ...looks].flatMap(({ at, reading }: Seen) =>
     reading.what === 'rise' && reading.of === 'dough' && reading.in !== 'jar' && !reading.odd
       ? [{ at, reading }]
@@ -91,7 +93,10 @@ export function bulkEnd(page: Told): BulkEnd | null {
  * @example
  * coldHours({ stages: [], loads: [] }) // → null
  */
-export function coldHours({ stages, loads }: Pick<BakePage, 'stages' | 'loads'>): Hours | null {
+export function coldHours({
+  stages,
+  loads,
+}: Pick<BakePage, 'loads'> & { readonly stages: readonly Visit[] }): Hours | null {
   const joined = stages[0]?.stage;
   const out = loads[0]?.in;
   if (out === undefined || joined === undefined) return null;
