@@ -1,20 +1,11 @@
 import { createSignal, createUniqueId, For, onCleanup, onMount, Show, type JSX } from 'solid-js';
-import type { Drawing, DrawingRoom, DrawnPart, MarkShape } from '../core/log/drawing.ts';
+import { MARK_PATHS } from '../core/log/chart/mark-paths.ts';
+import type { Drawing, DrawingRoom, DrawnPart } from '../core/log/drawing.ts';
 import './Drawn.css';
 
 /** Overpass: cap height and a letter's mean width in its font's size. */
 const CAP = 0.7;
 const LETTER = 0.58;
-
-/** In mm about its middle; hollow ones hide what lies under them. */
-const SHAPES: Readonly<Record<MarkShape, { readonly d: string; readonly hollow?: true }>> = {
-  dot: { d: 'M-1.3 0a1.3 1.3 0 1 0 2.6 0a1.3 1.3 0 1 0 -2.6 0z' },
-  ring: { d: 'M-1.3 0a1.3 1.3 0 1 0 2.6 0a1.3 1.3 0 1 0 -2.6 0z', hollow: true },
-  square: { d: 'M-1.2 -1.2h2.4v2.4h-2.4z' },
-  triangle: { d: 'M0 -1.6l1.6 2.8h-3.2z', hollow: true },
-  cross: { d: 'M-1.3 -1.3l2.6 2.6M1.3 -1.3l-2.6 2.6', hollow: true },
-  diamond: { d: 'M0 -1.7l1.7 1.7l-1.7 1.7l-1.7 -1.7z' },
-};
 
 const points = (spots: readonly (readonly [number, number])[]): string =>
   spots.map(([x, y]) => `${x.toFixed(2)},${y.toFixed(2)}`).join(' ');
@@ -33,7 +24,7 @@ function Part(props: { readonly part: DrawnPart; readonly hatch: string; readonl
     case 'area':
       return <polygon points={points(part.at)} fill={`url(#${props.hatch})`} data-weight="hair" />;
     case 'mark': {
-      const { d, hollow } = SHAPES[part.shape];
+      const { d, hollow } = MARK_PATHS[part.shape];
       return (
         <path
           d={d}

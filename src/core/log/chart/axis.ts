@@ -58,8 +58,8 @@ export function niceSpan(
 const rounded = (count: number, step: number): number => Number((count * step).toPrecision(12));
 
 /**
- * The values of a span that get a tick: whole steps, at most `most` of them (and never fewer than one where
- * a whole step lies in it).
+ * The values of a span that get a tick: whole steps, at most `most` of them, which need
+ * not be whole: one more than the pieces there is room for.
  *
  * @example
  * ticksIn([22, 26], 5) // → [22, 23, 24, 25, 26]
