@@ -2,9 +2,9 @@ import { StoreError, type Stop, type StoreTrouble } from '../../machines/ports.t
 
 /**
  * Object stores: rows of the log by seq, settings by name; in a database of their own each, pictures by
- * formula, the circle's rows by key, and what is said and kept of bakes.
+ * formula, the circle's rows by key, what is said and kept of bakes, and rows of other tablets' logs.
  */
-export type StoreName = 'log' | 'settings' | 'pictures' | 'circle' | 'said' | 'kept';
+export type StoreName = 'log' | 'settings' | 'pictures' | 'circle' | 'said' | 'kept' | 'others';
 
 const KITCHEN: readonly StoreName[] = ['log', 'settings'];
 
