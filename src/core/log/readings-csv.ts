@@ -61,13 +61,11 @@ function rowOf(start: Start, taken: TakenReading, { zone, units }: ReadingsAs): 
   ];
 }
 
-/**
- * The readings of bakes as a sheet, a row each in the order they were taken: what was taken back is not
- * among them, what was corrected says so. Of a bake with no reading there is no row.
- *
- * @throws RangeError for a zone nobody knows
- */
-export function readingsCsv(records: readonly LogRecord[], as: ReadingsAs): string {
+function rowsOf(
+  records: readonly LogRecord[],
+  as: ReadingsAs,
+  had: ReadonlySet<string>,
+): readonly (readonly Cell[])[] {
   const withdrawn = withdrawnIn(records);
   const standing = records.flatMap(({ fact }) => (withdrawn.has(fact.id) ? [] : [fact]));
   const corrections = correctionsIn(standing);
@@ -75,23 +73,52 @@ export function readingsCsv(records: readonly LogRecord[], as: ReadingsAs): stri
   const rows: (readonly Cell[])[] = [];
   for (const fact of standing) {
     if (fact.kind === 'start') starts.set(fact.bake, fact);
-    if (fact.kind !== 'reading' || as.bakes?.has(fact.bake) === false) continue;
+    if (fact.kind !== 'reading' || as.bakes?.has(fact.bake) === false || had.has(fact.id)) continue;
     const start = starts.get(fact.bake);
     if (start) rows.push(rowOf(start, takenReading(fact, corrections.get(fact.id)), as));
   }
-  const heads = [
-    words.bread,
-    words.version,
-    words.begun,
-    words.taken,
-    words.hours,
-    words.what,
-    words.number,
-    words.unit,
-    words.seen,
-    words.by,
-    words.odd,
-    words.was,
-  ];
-  return csvText([heads, ...rows]);
+  return rows;
+}
+
+const HEADS = [
+  words.bread,
+  words.version,
+  words.begun,
+  words.taken,
+  words.hours,
+  words.what,
+  words.number,
+  words.unit,
+  words.seen,
+  words.by,
+  words.odd,
+  words.was,
+];
+
+/**
+ * The readings of bakes as a sheet, a row each in the order they were taken: what was taken back is not
+ * among them, what was corrected says so. Of a bake with no reading there is no row.
+ *
+ * @throws RangeError for a zone nobody knows
+ */
+export const readingsCsv = (records: readonly LogRecord[], as: ReadingsAs): string =>
+  csvText([HEADS, ...rowsOf(records, as, new Set())]);
+
+/**
+ * The same of several logs, one behind the other, each by itself: a bake's name may come again in another. A
+ * reading that two of them have stands once. Null: there is none.
+ *
+ * @throws RangeError for a zone nobody knows
+ */
+export function readingsOfLogs(
+  logs: readonly (readonly LogRecord[])[],
+  as: ReadingsAs,
+): string | null {
+  const had = new Set<string>();
+  const rows = logs.flatMap((log) => {
+    const its = rowsOf(log, as, had);
+    for (const { fact } of log) had.add(fact.id);
+    return its;
+  });
+  return rows.length === 0 ? null : csvText([HEADS, ...rows]);
 }
