@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { starterWait } from '../../../src/core/day/starter-wait.ts';
 import { waitFor } from '../../../src/core/day/waits.ts';
 import type { Formula } from '../../../src/core/formula/formula.ts';
@@ -23,7 +22,8 @@ export interface YearAsk {
   readonly leftOpen?: boolean;
 }
 
-const FOLDER = fileURLToPath(new URL('../../../assets/formulas/', import.meta.url));
+/** From the folder that tests run in: a page's module has no path of its own. */
+const FOLDER = 'assets/formulas';
 /** A filled one and a plain one in pots, a plain one in tins. */
 const BREADS = ['lane-wheat', 'cherry-hazelnut', 'barley-tin'] as const;
 /** No bake of this kitchen takes longer. */
@@ -33,7 +33,7 @@ const KITCHEN = { middle: 21.5, swing: 3.5, sd: 0.8, warmest: 205 } as const;
 const UNTIL = Date.UTC(2031, 4, 2, 7);
 
 const recipeOf = (id: string, loaves: number): Recipe => {
-  const formula = JSON.parse(readFileSync(`${FOLDER}${id}.json`, 'utf8')) as Formula;
+  const formula = JSON.parse(readFileSync(`${FOLDER}/${id}.json`, 'utf8')) as Formula;
   const { recipe, reason } = makeRecipe(formula, { loaves, piece: formula.piece });
   if (recipe === null) throw new Error(`${id}: ${reason.key}`);
   return recipe;
