@@ -13,7 +13,7 @@ export interface FilesParts {
   readonly tell: (notice: Told) => void;
 }
 
-/** The log as a file, out and in, and the pictures and the circle beside it. What does either comes when it is first wanted. */
+/** All of it as a file, out and in, and what is beside the log. What does either comes when it is first wanted. */
 export const makeFiles = (
   world: World,
   { records, equipment, equip, tell }: FilesParts,
@@ -33,9 +33,9 @@ export const makeFiles = (
   handOn: async (file) => (await import('../adapters/share-file.ts')).shareFile(file),
   sheets: async () =>
     (await import('../adapters/sheets/make-sheets.ts')).makeSheets(`${location.origin}/`),
-  readFile: async (text) => (await import('./read-file.ts')).readFile(text, records()),
+  readFile: async (text) => (await import('./read-file.ts')).readFile(text, records(), world),
   takeFile: async (file) =>
     world.holds
-      ? (await import('./take-file.ts')).takeFile(file, world, equipment(), equip)
+      ? (await import('./take-file.ts')).takeFile(file, world, records(), equipment(), equip)
       : undefined,
 });

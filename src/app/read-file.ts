@@ -1,31 +1,44 @@
 import { MACHINE_VERSION, MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
-import { goesOn, readLogFile } from '../core/records/read-log-file.ts';
-import type { LogRecord } from '../core/records/record.ts';
+import { sumOf } from '../adapters/sum.ts';
+import type { InLine } from '../core/records/file-lines.ts';
+import type { Log } from '../core/records/merge-logs.ts';
+import { readLogFile } from '../core/records/read-log-file.ts';
 import { readAFile } from '../core/speech/en/read-a-file.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { FileRead } from '../screens/house.ts';
+import { incoming } from './incoming.ts';
+import type { World } from './world.ts';
+
+function whyNot(reason: InLine): string {
+  const { path } = reason;
+  if (path === 'machineVersion' || path === 'kitchenFile')
+    return fill(readAFile.newer, { line: reason.line });
+  if (path === 'cut') return fill(readAFile.cut, { ...reason });
+  if (path === 'sum') return readAFile.changed;
+  return fill(readAFile.unreadable, { ...reason, path: path || 'row' });
+}
+
+const startsIn = (log: Log): number => log.filter(({ fact }) => fact.kind === 'start').length;
 
 /**
- * A saved log held against this kitchen's: taken whole, into an empty kitchen or where it goes on
- * from what stands here; else the sentence why not. Nothing is written.
+ * A saved file held against what is here: what of it would come in, and how; else the sentence why nothing
+ * does. Nothing is written. Rejects where what is here cannot be read.
  */
-export function readFile(text: string, here: readonly LogRecord[]): FileRead {
+export async function readFile(
+  text: string,
+  here: Log,
+  world: Pick<World, 'otherLogs'>,
+): Promise<FileRead> {
   const no = (why: string): FileRead => ({ file: null, why });
-  const { records, equipment, pictures, circle, reason } = {
-    ...{ equipment: null, pictures: [], circle: null, reason: null },
-    ...readLogFile(text, MACHINE_VERSION),
-  };
-  if (records === null) {
-    const { path } = reason!;
-    return path === 'machineVersion' || path === 'kitchenFile'
-      ? no(fill(readAFile.newer, { line: reason!.line }))
-      : no(fill(readAFile.unreadable, { ...reason!, path: path || 'row' }));
-  }
-  if (!goesOn(here, records)) return no(readAFile.another);
-  const { trouble } = replay(records, MACHINES);
+  const { file, reason } = readLogFile(text, MACHINE_VERSION, sumOf);
+  if (reason !== null) return no(whyNot(reason));
+  // One that stood beside another kitchen's was refolded when it came there, by the program of that day.
+  const { trouble } = replay(file.records, MACHINES);
   if (trouble !== null) return no(fill(readAFile.differs, { seq: trouble.seq }));
-  const bakes = records.filter(({ fact }) => fact.kind === 'start').length;
-  const last = records.at(-1)?.fact.at ?? null;
-  return { file: { records, equipment, pictures, circle, bakes, last }, why: null };
+  const { merged, comes } = await incoming(file, here, await world.otherLogs());
+  if (merged.clash !== null) return no(fill(readAFile.clash, { seq: merged.clash.seq }));
+  const last = file.records.at(-1)?.fact.at ?? null;
+  const [bakes, fresh] = [startsIn(file.records), startsIn(merged.fresh)];
+  return { file: { ...file, bakes, fresh, last, comes }, why: null };
 }

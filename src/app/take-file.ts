@@ -1,25 +1,45 @@
-import type { CircleRows, KeptPicture, Pictures } from '../../machines/ports.ts';
+import {
+  StoreError,
+  type CircleRows,
+  type KeptPicture,
+  type Pictures,
+} from '../../machines/ports.ts';
 import { jpegOf } from '../adapters/pictures/saved.ts';
 import { readCircle, rowOf, WAYS_ROW } from '../core/circle/read-circle.ts';
 import type { Change } from '../core/circle/row.ts';
 import { broughtIn } from '../core/circle/saved-circle.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
+import { holdsNone, type SavedKeepsakes } from '../core/log/saved-keepsakes.ts';
 import type { SavedPicture } from '../core/pictures/saved-picture.ts';
+import type { Log } from '../core/records/merge-logs.ts';
 import type { LogFile } from '../screens/house.ts';
+import { incoming } from './incoming.ts';
+import { takeKeepsakes } from './keepsake-files.ts';
+import { takeOthers } from './take-logs.ts';
 import type { World } from './world.ts';
 
-/** Writes a file's pictures, each in the place of the one that is here; what undoes it. */
+const sameBytes = (one: Uint8Array, other: Uint8Array): boolean =>
+  one.length === other.length && one.every((byte, i) => byte === other[i]);
+
+/**
+ * Writes a file's pictures; what undoes it.
+ *
+ * @param over each in the place of the one that is here; else only where there is none
+ */
 async function takePictures(
   { load, write }: Pictures,
   saved: readonly SavedPicture[],
+  over: boolean,
 ): Promise<() => Promise<void>> {
   const here = await load();
   const was = new Map<string, KeptPicture | null>();
   const rows = new Map<string, KeptPicture>();
   for (const one of saved) {
     const row = here.get(one.picture) ?? null;
+    const [now, before] = [jpegOf(one), row?.now ?? null];
+    if (before !== null && (!over || sameBytes(now, before))) continue;
     was.set(one.picture, row);
-    rows.set(one.picture, { now: jpegOf(one), before: row?.now ?? null });
+    rows.set(one.picture, { now, before });
   }
   await write(rows);
   return () => write(was);
@@ -39,23 +59,61 @@ async function takeCircle(rows: CircleRows, saved: Change): Promise<() => Promis
   return () => rows.write(new Map([...next.keys()].map((key) => [key, found.get(key) ?? null])));
 }
 
-/** Writes a file's pictures, circle and log, all or none, then what the kitchen bakes with, and opens the page anew. */
+/** What is said of bakes, but who of those ate it that were erased here. */
+const withoutThose = (keepsakes: SavedKeepsakes, gone: ReadonlySet<string>): SavedKeepsakes => ({
+  ...keepsakes,
+  said: new Map(
+    [...keepsakes.said].map(([start, { about, erased }]) => {
+      const ate = about.ate.filter((who) => !gone.has(who));
+      return [start, { about: { ...about, ate }, erased }] as const;
+    }),
+  ),
+});
+
+type Writes = Pick<World, 'store' | 'pictures' | 'circle' | 'keepsakes' | 'otherLogs' | 'reload'>;
+
+/** All that is beside the kitchen's own log, each in a database of its own; `undo` gets what takes it back. */
+async function takeBeside(
+  { pictures, circle, keepsakes, comes }: LogFile,
+  world: Writes,
+  undo: (() => Promise<void>)[],
+): Promise<void> {
+  // Where the log is not gone on with, the breads here have the pictures that were taken here.
+  const over = comes === 'all' || comes === 'goesOn';
+  if (pictures.length > 0) undo.push(await takePictures(await world.pictures(), pictures, over));
+  if (circle !== null) undo.push(await takeCircle(await world.circle(), circle));
+  if (holdsNone(keepsakes)) return;
+  const { gone } = readCircle(await (await world.circle()).load());
+  undo.push(await takeKeepsakes(await world.keepsakes(), withoutThose(keepsakes, gone)));
+}
+
+/**
+ * Writes all that a file brings, or none of it, then what the kitchen bakes with where its log is gone on with,
+ * and opens the page anew.
+ *
+ * @param here the kitchen's own log as it is now: it may have gone on since the file was read
+ */
 export async function takeFile(
-  { records, equipment: found, pictures, circle }: LogFile,
-  world: Pick<World, 'store' | 'pictures' | 'circle' | 'reload'>,
+  file: LogFile,
+  world: Writes,
+  here: Log,
   { sound, readsOwn, savedAt }: Equipment,
   equip: (change: Partial<Equipment>) => void,
 ): Promise<void> {
+  const otherLogs = await world.otherLogs();
+  const found = await incoming(file, here, otherLogs);
+  const { merged } = found;
+  if (merged.logs === null || found.comes !== file.comes) throw new StoreError('taken');
   const undo: (() => Promise<void>)[] = [];
   try {
-    if (pictures.length > 0) undo.push(await takePictures(await world.pictures(), pictures));
-    if (circle !== null) undo.push(await takeCircle(await world.circle(), circle));
-    await world.store.rewrite(records);
+    await takeBeside(file, world, undo);
+    undo.push(await takeOthers(otherLogs, merged.logs.others, found));
+    if (merged.goesOn) await world.store.rewrite(file.records);
   } catch (cause) {
-    for (const each of undo) await each();
+    await Promise.allSettled(undo.toReversed().map((each) => each()));
     throw cause;
   }
   // How the calls are heard here, what reads aloud, and when the log was saved, is this tablet's own.
-  if (found) equip({ ...found, sound, readsOwn, savedAt });
+  if (merged.goesOn && file.equipment) equip({ ...file.equipment, sound, readsOwn, savedAt });
   world.reload();
 }

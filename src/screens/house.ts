@@ -11,14 +11,13 @@ import type {
   Stop,
   Studio,
 } from '../../machines/ports.ts';
-import type { Change } from '../core/circle/row.ts';
 import type { DayPlan } from '../core/day/laid/day-plan.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Notice } from '../core/formula/notice.ts';
 import type { Formula } from '../core/formula/formula.ts';
-import type { SavedPicture } from '../core/pictures/saved-picture.ts';
 import type { BookEntry } from '../core/records/book.ts';
 import type { Deed } from '../core/records/fact.ts';
+import type { SavedFile } from '../core/records/read-log-file.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { BakeStage, Join } from '../core/records/stage.ts';
 import type { Clock } from '../core/speech/show-time.ts';
@@ -166,28 +165,35 @@ export interface House {
   /** The instant the page was last left for more than 30 s, and came back; null when read. */
   readonly away: Accessor<{ readonly from: Instant; readonly to: Instant } | null>;
   readBack(): void;
-  /** `names`: with those who have bread, this once. */
+  /** `names`: with those who have bread, and what was spoken, this once. */
   saveAsFile(names?: boolean): void;
   /** Hands a file to the device's share sheet, or saves it. Call it inside a press. */
   handOn(file: SharedFile): Promise<Handed>;
   /** Formulas as files, links and codes. Rejects where it cannot be had. */
   sheets(): Promise<Sheets>;
-  /** A saved file's text held against this kitchen's log; nothing is written. */
+  /** A saved file's text held against what is here; nothing is written. Rejects where that cannot be read. */
   readFile(text: string): Promise<FileRead>;
-  /** Writes it in one go and opens the page anew. Rejects with a StoreError: then nothing was written. */
+  /**
+   * Writes it in one go and opens the page anew. Rejects with a StoreError: then nothing was written; `taken`,
+   * where what becomes of it is not what was told any more.
+   */
   takeFile(file: LogFile): Promise<void>;
   /** Where the log cannot tell: the baker says. Null when it can. */
   readonly lost: Accessor<Lost | null>;
 }
 
-/** A saved log that may be taken in: how many bakes it holds, and when its last entry was made. */
-export interface LogFile {
-  readonly records: readonly LogRecord[];
-  readonly equipment: Equipment | null;
-  readonly pictures: readonly SavedPicture[];
-  /** What it holds of the circle; null: nothing. */
-  readonly circle: Change | null;
+/**
+ * What becomes of a saved file's log: all of it comes into an empty kitchen; it goes on from the one that is
+ * here; it stays beside that; or no fact of it is new.
+ */
+export type Comes = 'all' | 'goesOn' | 'beside' | 'already';
+
+/** A saved file that may be taken in: how many bakes it holds, and when its last entry was made. */
+export interface LogFile extends SavedFile {
+  readonly comes: Comes;
   readonly bakes: number;
+  /** How many bakes are not here yet. */
+  readonly fresh: number;
   readonly last: Instant | null;
 }
 

@@ -1,9 +1,8 @@
 // @vitest-environment jsdom
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { exportLog } from '../../src/adapters/backup.ts';
-import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
-import { jpeg } from '../fakes/memory-pictures.ts';
-import { makeRow } from '../fakes/records.ts';
+import { exportFile } from '../../src/adapters/backup.ts';
+import { fromBase64, toBase64 } from '../../src/adapters/base64.ts';
+import { sumOf } from '../../src/adapters/sum.ts';
 
 const made: Blob[] = [];
 const clicked: { href: string; download: string }[] = [];
@@ -35,49 +34,31 @@ const text = (blob: Blob) =>
     reader.readAsText(blob);
   });
 
-it('downloads one record a line, which read back as they were', async () => {
-  const rows = [makeRow(1), makeRow(2, 'two\nlines “and” a quote"'), makeRow(3)];
-  exportLog(rows, EQUIPMENT);
+it('downloads a text as it is', async () => {
+  exportFile('two\nlines “and” a quote"\n');
   expect(clicked).toEqual([{ href: 'blob:loafward/1', download: 'loafward-log.jsonl' }]);
-  const lines = (await text(made[0]!)).split('\n');
-  expect(lines.pop()).toBe('');
-  expect(lines.map((line) => JSON.parse(line) as unknown)).toEqual([
-    { kitchenFile: 1, equipment: EQUIPMENT },
-    ...rows,
-  ]);
-});
-
-it('has the pictures behind its head, and a version that an older program refuses, for it would lose them', async () => {
-  const pictures = new Map([
-    ['lane-wheat', { now: jpeg(7), before: jpeg(8) }],
-    ['olive-seed', { now: null, before: jpeg(9) }],
-  ]);
-  exportLog([makeRow(1)], EQUIPMENT, pictures);
-  const lines = (await text(made[0]!)).trim().split('\n');
-  expect(lines.map((line) => JSON.parse(line) as unknown)).toEqual([
-    { kitchenFile: 2, equipment: EQUIPMENT },
-    { picture: 'lane-wheat', jpeg: '/9j/Bw==' },
-    makeRow(1),
-  ]);
-});
-
-it('has the circle behind the pictures, and how many rows of it follow, for a cut file lacks some', async () => {
-  const row = { circle: 'neighbours', row: { id: 'b', name: 'N 1', watch: [] } } as const;
-  exportLog([makeRow(1)], EQUIPMENT, new Map([['lane-wheat', { now: jpeg(7) }]]), [row]);
-  const lines = (await text(made[0]!)).trim().split('\n');
-  expect(lines.map((line) => JSON.parse(line) as unknown)).toEqual([
-    { kitchenFile: 3, equipment: EQUIPMENT, circle: 1 },
-    { picture: 'lane-wheat', jpeg: '/9j/Bw==' },
-    row,
-    makeRow(1),
-  ]);
+  expect(await text(made[0]!)).toBe('two\nlines “and” a quote"\n');
 });
 
 it('lets the file go only when the download has had its time', () => {
-  exportLog([makeRow(1)], EQUIPMENT, new Map(), [], 'harbour-lane.jsonl');
+  exportFile('', 'harbour-lane.jsonl');
   expect(clicked[0]?.download).toBe('harbour-lane.jsonl');
   vi.advanceTimersByTime(59_999);
   expect(revoked).not.toHaveBeenCalled();
   vi.advanceTimersByTime(1);
   expect(revoked).toHaveBeenCalledWith('blob:loafward/1');
+});
+
+it('sums as the standard does', () => {
+  // FIPS 180-4 by its published example "abc" (NIST, SHA-256 example values).
+  expect(sumOf('abc')).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad');
+  // Of letters beyond ASCII it is their UTF-8 that is summed.
+  expect(sumOf('ü')).toBe(sumOf(new TextDecoder().decode(Uint8Array.of(0xc3, 0xbc))));
+});
+
+it('has any bytes as letters and back', () => {
+  // RFC 4648 §10.
+  expect(toBase64(new TextEncoder().encode('foobar'))).toBe('Zm9vYmFy');
+  const bytes = Uint8Array.from({ length: 70_001 }, (_, i) => (i * 7) % 256);
+  expect([...fromBase64(toBase64(bytes))]).toEqual([...bytes]);
 });

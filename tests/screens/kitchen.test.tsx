@@ -1,12 +1,10 @@
-import { cleanup, fireEvent, render, screen } from '@solidjs/testing-library';
+import { cleanup, render, screen } from '@solidjs/testing-library';
 import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openHouse } from '../../src/app/open-house.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
-import type { HouseCircle } from '../../src/screens/house-circle.ts';
-import type { House, LogFile } from '../../src/screens/house.ts';
+import type { House } from '../../src/screens/house.ts';
 import Kitchen from '../../src/screens/kitchen/Kitchen.tsx';
-import { fakeCircle } from '../fakes/circle.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 import { tap, turnedClock } from './parts/touching.ts';
@@ -14,22 +12,13 @@ import { tap, turnedClock } from './parts/touching.ts';
 let world: FakeWorld;
 let house: House;
 let home: number;
-let saved: (boolean | undefined)[];
-let circle: HouseCircle;
-let file: LogFile;
 const clock = turnedClock();
 
 beforeEach(async () => {
   vi.stubGlobal('fetch', async () => new Response('{}'));
   world = makeFakeWorld();
   home = 0;
-  saved = [];
-  circle = fakeCircle({ neighbours: [{ id: 'b', name: 'B', watch: [] }] });
-  const real = await createRoot(() => openHouse(world));
-  const saveAsFile = (names?: boolean) => void saved.push(names);
-  file = { records: [], equipment: null, pictures: [], circle: null, bakes: 2, last: 0 };
-  const readFile = () => Promise.resolve({ file, why: null });
-  house = { ...real, saveAsFile, readFile, circle: () => Promise.resolve(circle) };
+  house = await createRoot(() => openHouse(world));
   render(() => (
     <PressGround now={clock}>
       <Kitchen house={house} fromBench={false} onHome={() => (home += 1)} />
@@ -127,36 +116,6 @@ describe('the Kitchen', () => {
     expect(screen.getByRole('button', { name: /^Sound check/ }).textContent).toContain(
       `Heard well, ${house.date(house.now())}`,
     );
-  });
-
-  it('saves all of it, with names only where that is ticked, and for that once', async () => {
-    press(/^This tablet/);
-    for (const names of [false, true, false]) {
-      press(/^Save as a file/);
-      expect(headline()).toBe('Save as a file');
-      const tick = await screen.findByRole('button', { name: /^With names/ });
-      expect(tick.getAttribute('aria-pressed')).toBe('false');
-      if (names) {
-        press(/^With names/);
-        expect(screen.getByText(/^Whoever has the file reads the names/)).toBeTruthy();
-      }
-      press(/^Save it/);
-      expect(headline()).toBe('This tablet');
-    }
-    expect(saved).toEqual([false, true, false]);
-  });
-
-  it('says of a saved file what it holds, and of its circle what comes in', async () => {
-    press(/^This tablet/);
-    press(/^Read a saved file/);
-    const input = screen.getByLabelText<HTMLInputElement>('Choose the file');
-    const chosen = { text: () => Promise.resolve('') };
-    Object.defineProperty(input, 'files', { get: () => [chosen] });
-    fireEvent.change(input);
-    await screen.findByText(/^Bakes in it: 2\. Last entry: [^.]+\.$/);
-    file = { ...file, circle: { puts: [] } };
-    fireEvent.change(input);
-    await screen.findByText(/^Bakes in it: 2\. .+\. Of its circle comes in what is not here\.$/);
   });
 
   it('says in three sentences what a tablet cannot promise', () => {

@@ -24,6 +24,9 @@ export interface SavedKeepsakes {
   readonly gone: ReadonlySet<string>;
 }
 
+export const holdsNone = ({ said, kept, gone }: SavedKeepsakes): boolean =>
+  said.size + kept.length + gone.size === 0;
+
 /** What of it goes out this once. Voices are in no file unless somebody says so. */
 export interface KeepsakesOut {
   /** Notes, and tags in the baker's own words: either may hold a name. */

@@ -1,107 +1,108 @@
 import type { Change } from '../circle/row.ts';
-import { kindOf, readSavedCircle } from '../circle/saved-circle.ts';
-import { readEquipment } from '../kitchen/read-equipment.ts';
+import { kindOf } from '../circle/saved-circle.ts';
 import type { Equipment } from '../kitchen/equipment.ts';
-import { isPictureLine, readSavedPicture, type SavedPicture } from '../pictures/saved-picture.ts';
-import { CIRCLE_VERSION, FILE_VERSION } from './log-file.ts';
-import { readRecord, type Unreadable } from './read-record.ts';
+import { readEquipment } from '../kitchen/read-equipment.ts';
+import type { SavedKeepsakes } from '../log/saved-keepsakes.ts';
+import { isPictureLine, type SavedPicture } from '../pictures/saved-picture.ts';
+import {
+  BadLine,
+  parseLine,
+  readCircleLines,
+  readPictures,
+  readRecords,
+  refuseLine,
+  type InLine,
+} from './file-lines.ts';
+import { CIRCLE_VERSION, FILE_VERSION, SEALED_VERSION, type Sum } from './log-file.ts';
+import { readSealedFile } from './read-sealed-file.ts';
 import type { LogRecord } from './record.ts';
 
+/** All that a file holds. */
+export interface SavedFile {
+  readonly records: readonly LogRecord[];
+  /** Logs of other tablets that stood beside it. */
+  readonly others: readonly (readonly LogRecord[])[];
+  /** Null: a bare log. */
+  readonly equipment: Equipment | null;
+  readonly pictures: readonly SavedPicture[];
+  /** Null: it holds none. */
+  readonly circle: Change | null;
+  readonly keepsakes: SavedKeepsakes;
+}
+
 export type ReadLogFile =
-  | {
-      readonly records: readonly LogRecord[];
-      readonly equipment: Equipment | null;
-      readonly pictures: readonly SavedPicture[];
-      /** Null: it holds none. */
-      readonly circle: Change | null;
-      readonly reason?: never;
-    }
-  | { readonly records: null; readonly reason: Unreadable & { readonly line: number } };
+  | { readonly file: SavedFile; readonly reason: null }
+  | { readonly file: null; readonly reason: InLine };
 
-const parse = (line: string): unknown => {
-  try {
-    return JSON.parse(line) as unknown;
-  } catch {
-    return undefined;
-  }
-};
+const NONE: SavedKeepsakes = { said: new Map(), kept: [], gone: new Set() };
 
-const isHead = (
-  value: unknown,
-): value is {
+interface OldHead {
   readonly kitchenFile: unknown;
   readonly equipment?: unknown;
   readonly circle?: unknown;
-} => typeof value === 'object' && value !== null && 'kitchenFile' in value;
+}
+
+const isHead = (value: unknown): value is OldHead =>
+  typeof value === 'object' && value !== null && 'kitchenFile' in value;
 
 /**
- * A saved log, one JSON value a line: a head with what the kitchen bakes with, then its formulas'
- * pictures, then so many lines of the circle as the head says, then the records, their seq running on by ones from 1. All of it or nothing: the first line that is no record, or
- * that a newer version wrote, is named with its number, counted from 1. Never throws.
+ * A file of before the sum: a head with what the kitchen bakes with, then its formulas' pictures, then so many
+ * lines of the circle as the head says, then the records. One without a head is a bare log.
+ *
+ * @throws BadLine
+ */
+function readOldFile(text: string, head: OldHead | null, newest: number): SavedFile {
+  const lines = text.split('\n').map((line) => line.trim());
+  while (lines.at(-1) === '') lines.pop();
+  const rest = { others: [], keepsakes: NONE };
+  if (head === null) {
+    if (lines.length === 0) return refuseLine(1, 'file', 'a log', 'nothing');
+    const records = readRecords({ lines, at: 0 }, newest);
+    return { records, equipment: null, pictures: [], circle: null, ...rest };
+  }
+  const { equipment, reason } = { reason: null, ...readEquipment(head.equipment) };
+  if (equipment === null)
+    return refuseLine(1, `equipment.${reason!.path}`, reason!.expected, reason!.got);
+  let at = 1;
+  while (at < lines.length && isPictureLine(parseLine(lines[at]!))) at += 1;
+  const pictures = readPictures({ lines: lines.slice(1, at), at: 1 });
+  let circle: Change | null = null;
+  if ((head.kitchenFile as number) >= CIRCLE_VERSION) {
+    const count = head.circle;
+    if (!(typeof count === 'number' && Number.isInteger(count) && count > 0))
+      return refuseLine(1, 'circle', 'how many rows of the circle follow', kindOf(count));
+    circle = readCircleLines({ lines: lines.slice(at, at + count), at });
+    if (lines.length < at + count)
+      return refuseLine(lines.length, 'circle', `${count} rows of it`, String(lines.length - at));
+    at += count;
+  }
+  const records = readRecords({ lines: lines.slice(at), at }, newest);
+  return { records, equipment, pictures, circle, ...rest };
+}
+
+/**
+ * A saved file (core/records/log-file.ts), or one that an older program saved. All of it or nothing: the first
+ * line that cannot be read, or that a newer version wrote, is named with its number, counted from 1. One that
+ * was cut is named by `cut`, one that was changed by `sum`. Never throws.
  *
  * @param newest the machine version of this program
  */
-export function readLogFile(text: string, newest: number): ReadLogFile {
-  const lines = text.split('\n').map((line) => line.trim());
-  while (lines.at(-1) === '') lines.pop();
-  const refuse = (line: number, path: string, expected: string, got: unknown): ReadLogFile => ({
-    records: null,
-    reason: { line, path, expected, got: String(got).slice(0, 60) },
-  });
-  const head = parse(lines[0] ?? '');
-  let equipment: Equipment | null = null;
-  if (isHead(head)) {
-    if (!Number.isInteger(head.kitchenFile) || (head.kitchenFile as number) > FILE_VERSION) {
-      return refuse(1, 'kitchenFile', `at most ${FILE_VERSION}`, head.kitchenFile);
-    }
-    const read = readEquipment(head.equipment);
-    if (read.equipment === null) {
-      return refuse(1, `equipment.${read.reason.path}`, read.reason.expected, read.reason.got);
-    }
-    equipment = read.equipment;
+export function readLogFile(text: string, newest: number, sum: Sum): ReadLogFile {
+  try {
+    const end = text.indexOf('\n');
+    const first = parseLine((end < 0 ? text : text.slice(0, end)).trim());
+    const head = isHead(first) ? first : null;
+    if (head === null) return { file: readOldFile(text, null, newest), reason: null };
+    const version = head.kitchenFile;
+    if (!Number.isInteger(version) || (version as number) > FILE_VERSION)
+      refuseLine(1, 'kitchenFile', `at most ${FILE_VERSION}`, version);
+    const file =
+      version === SEALED_VERSION
+        ? readSealedFile(text, newest, sum)
+        : readOldFile(text, head, newest);
+    return { file, reason: null };
+  } catch (error) {
+    if (!(error instanceof BadLine)) throw error;
+    return { file: null, reason: error.reason };
   }
-  let first = equipment === null ? 0 : 1;
-  const pictures = new Map<string, SavedPicture>();
-  for (const line of equipment === null ? [] : lines.slice(1)) {
-    const row = parse(line);
-    if (!isPictureLine(row)) break;
-    first += 1;
-    const { saved, reason } = readSavedPicture(row);
-    if (saved === null) return { records: null, reason: { line: first, ...reason } };
-    if (pictures.has(saved.picture))
-      return refuse(first, 'picture', 'a formula of its own', saved.picture);
-    pictures.set(saved.picture, saved);
-  }
-  let circle: Change | null = null;
-  if (isHead(head) && (head.kitchenFile as number) >= CIRCLE_VERSION) {
-    const count = head.circle;
-    if (!(typeof count === 'number' && Number.isInteger(count) && count > 0))
-      return refuse(1, 'circle', 'how many rows of the circle follow', kindOf(count));
-    const { saved, reason } = readSavedCircle(lines.slice(first, first + count).map(parse));
-    if (reason !== null) {
-      const { path, expected, got } = reason;
-      return refuse(first + reason.at + 1, path, expected, got);
-    }
-    if (lines.length < first + count)
-      return refuse(lines.length, 'circle', `${count} rows of it`, String(lines.length - first));
-    circle = saved;
-    first += count;
-  }
-  const records: LogRecord[] = [];
-  const ids = new Set<string>();
-  for (const [i, line] of lines.slice(first).entries()) {
-    const at = first + i + 1;
-    const { record, reason } = { reason: null, ...readRecord(parse(line), newest) };
-    if (record === null) return { records: null, reason: { line: at, ...reason! } };
-    if (record.seq !== i + 1) return refuse(at, 'seq', String(i + 1), record.seq);
-    if (ids.has(record.fact.id)) return refuse(at, 'fact.id', 'an id of its own', record.fact.id);
-    ids.add(record.fact.id);
-    records.push(record);
-  }
-  if (records.length === 0 && equipment === null) return refuse(1, 'file', 'a log', 'nothing');
-  return { records, equipment, pictures: [...pictures.values()], circle };
 }
-
-/** Whether a file's log goes on from this one: each of these facts stands in its place there. */
-export const goesOn = (here: readonly LogRecord[], file: readonly LogRecord[]): boolean =>
-  here.every(({ fact }, i) => file[i]?.fact.id === fact.id);

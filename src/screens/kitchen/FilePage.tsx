@@ -1,14 +1,14 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import { readAFile } from '../../core/speech/en/read-a-file.ts';
 import { kitchenFields } from '../../core/speech/en/kitchen-fields.ts';
-import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House, LogFile } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
+import { bringsAnything, fileWords } from './file-words.ts';
 
-/** A saved log, chosen, told of, and taken in by a hold. */
+/** A saved file, chosen, told of before anything is written, and taken in by a hold. */
 export function FilePage(props: {
   readonly house: House;
   readonly onBack: () => void;
@@ -19,7 +19,10 @@ export function FilePage(props: {
   const read = async (): Promise<void> => {
     const [chosen] = input.files ?? [];
     if (!chosen) return;
-    const found = await props.house.readFile(await chosen.text());
+    const found = await chosen
+      .text()
+      .then((text) => props.house.readFile(text))
+      .catch(() => ({ file: null, why: readAFile.closed }));
     input.value = '';
     setFile(found.file);
     setWhy(found.why);
@@ -29,27 +32,19 @@ export function FilePage(props: {
     if (good === null) return;
     try {
       await props.house.takeFile(good);
-    } catch {
+    } catch (error) {
+      const { trouble } = error as { readonly trouble?: unknown };
       setFile(null);
-      setWhy(readAFile.failed);
+      setWhy(trouble === 'taken' ? readAFile.meanwhile : readAFile.failed);
     }
   };
-  const log = ({ bakes, last }: LogFile): string =>
-    last === null
-      ? readAFile.none
-      : fill(readAFile.found, { count: bakes, date: props.house.date(last) });
-  const told = (file: LogFile): string =>
-    file.circle === null ? log(file) : `${log(file)} ${readAFile.circle}`;
+  const told = () => fileWords(file(), (at) => props.house.date(at));
   return (
     <KitchenPage
       back={kitchenFields.tablet}
       onBack={() => props.onBack()}
       words={
-        <Words
-          headline={readAFile.title}
-          detail={file() ? told(file()!) : readAFile.detail}
-          care={why() ?? undefined}
-        >
+        <Words headline={told().headline} detail={told().detail} care={why() ?? undefined}>
           <input
             ref={input}
             type="file"
@@ -61,7 +56,7 @@ export function FilePage(props: {
         </Words>
       }
       slab={
-        file() ? (
+        bringsAnything(file()) ? (
           <HoldSlab
             label={readAFile.hold}
             holding={readAFile.holding}
@@ -73,7 +68,7 @@ export function FilePage(props: {
       controls={
         <>
           <Control label={readAFile.choose} onPress={() => input.click()} />
-          <Show when={file()}>
+          <Show when={bringsAnything(file())}>
             <Control label={kitchenFields.tablet} onPress={() => props.onBack()} />
           </Show>
         </>

@@ -1,4 +1,6 @@
-import { createSignal, Show, type JSX } from 'solid-js';
+import { createSignal, type JSX } from 'solid-js';
+import { readingsOfLogs } from '../../core/log/readings-csv.ts';
+import type { Log } from '../../core/records/merge-logs.ts';
 import { kitchenFields } from '../../core/speech/en/kitchen-fields.ts';
 import { saveAFile as words } from '../../core/speech/en/save-a-file.ts';
 import { saveAsFile } from '../../core/speech/en/trouble.ts';
@@ -8,21 +10,35 @@ import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
 
-/** All of it as a file; names of neighbours only where that is ticked, and then for this once. */
+/** All of it as a file; names of neighbours and voices only where that is ticked, and then for this once. */
 export function SavePage(props: {
   readonly house: House;
   readonly onBack: () => void;
 }): JSX.Element {
   const [names, setNames] = createSignal(false);
-  const [anybody, setAnybody] = createSignal(false);
+  const [others, setOthers] = createSignal<readonly Log[]>([]);
+  const [sheet, setSheet] = createSignal<string>();
+  // Where they cannot be read, the sheet has the readings of this kitchen alone.
   // eslint-disable-next-line solid/reactivity -- the house is one
-  props.house.circle().then(
-    (its) => setAnybody(its.circle().neighbours.length > 0),
+  props.house.log().then(
+    (its) => setOthers(its.others()),
     () => undefined,
   );
   const save = (): void => {
     props.house.saveAsFile(names());
     props.onBack();
+  };
+  const readings = async (): Promise<void> => {
+    const { house } = props;
+    const text = readingsOfLogs([house.records(), ...others()], {
+      zone: house.zone(),
+      units: house.ways(),
+    });
+    if (text === null) return void setSheet(words.noReadings);
+    const handed = await house
+      .handOn({ name: words.sheetFile, type: 'text/csv', text })
+      .catch(() => 'failed' as const);
+    setSheet(words.handed[handed]);
   };
   return (
     <KitchenPage
@@ -32,7 +48,7 @@ export function SavePage(props: {
         <Words
           headline={saveAsFile}
           detail={words.detail}
-          care={names() ? words.care : undefined}
+          care={names() ? words.care : words.notes}
         />
       }
       slab={
@@ -40,14 +56,13 @@ export function SavePage(props: {
       }
       controls={
         <>
-          <Show when={anybody()}>
-            <Control
-              label={words.names}
-              value={names() ? words.named : words.marks}
-              chosen={names()}
-              onPress={() => setNames(!names())}
-            />
-          </Show>
+          <Control
+            label={words.names}
+            value={names() ? words.named : words.marks}
+            chosen={names()}
+            onPress={() => setNames(!names())}
+          />
+          <Control label={words.sheet} value={sheet()} onPress={() => void readings()} />
           <Control label={kitchenFields.tablet} onPress={() => props.onBack()} />
         </>
       }
