@@ -117,6 +117,23 @@ export interface Studio {
   drop(id: string): Promise<void>;
 }
 
+/** How a spoken note ended that was played. `stopped`: something else came first. */
+export type Played = 'heard' | 'stopped' | 'lost';
+
+/** A spoken note, in what the browser records in. */
+export interface VoiceNote {
+  readonly type: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** Spoken notes: recorded as the browser does it, and heard again. */
+export interface SpokenNotes {
+  /** Over by itself after the longest that one may be (core/log/keepsake-limits.ts). */
+  record(onHeard: (heard: boolean) => void): Take<VoiceNote>;
+  /** Once, from its beginning; silent within 200 ms of a stop. Call it inside a press. */
+  play(voice: VoiceNote): { readonly over: Promise<Played>; readonly stop: Stop };
+}
+
 /** What was understood. The engine comes later; the port is here so that screens can show its state. */
 export interface Ear {
   readonly state: 'none' | 'shut' | 'open';

@@ -3,7 +3,10 @@ import type { World } from './world.ts';
 
 /** What is kept of bakes beside the log, opened when a page of it is; once, unless that failed. */
 export function laterLog(
-  world: Pick<World, 'keepsakes' | 'otherLogs' | 'pictures' | 'holds' | 'clock' | 'ids'>,
+  world: Pick<
+    World,
+    'keepsakes' | 'otherLogs' | 'pictures' | 'spokenNotes' | 'holds' | 'clock' | 'ids'
+  >,
   tell: House['tell'],
 ): House['log'] {
   let coming: ReturnType<House['log']> | null = null;

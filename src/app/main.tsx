@@ -48,6 +48,8 @@ const open = async (root: HTMLElement): Promise<void> => {
     speaker: makeSpeaker({ context: sound.context, later, settings }),
     studio: () =>
       import('../adapters/speaker/studio.ts').then(({ openStudio }) => openStudio(settings, later)),
+    spokenNotes: () =>
+      import('../adapters/speaker/spoken-notes.ts').then((its) => its.openSpokenNotes(later)),
     planner: () =>
       import('../adapters/planner/planner.ts').then(({ makePlanner }) => makePlanner()),
     pictures: () =>

@@ -10,7 +10,7 @@ import type { World } from './world.ts';
  * may be written over then. What makes no sense is left out and told.
  */
 export async function openHouseLog(
-  world: Pick<World, 'pictures' | 'holds' | 'clock' | 'ids'>,
+  world: Pick<World, 'pictures' | 'spokenNotes' | 'holds' | 'clock' | 'ids'>,
   keepsakes: KeepsakeRows,
   others: OtherLogs,
   tell: House['tell'],

@@ -22,7 +22,13 @@ const NONE: ReadonlyMap<string, unknown> = new Map();
  */
 export async function openKeepsakes(
   rows: KeepsakeRows,
-  { pictures, holds, clock, ids }: Pick<World, 'pictures' | 'holds' | 'clock' | 'ids'>,
+  {
+    pictures,
+    spokenNotes,
+    holds,
+    clock,
+    ids,
+  }: Pick<World, 'pictures' | 'spokenNotes' | 'holds' | 'clock' | 'ids'>,
   tell: House['tell'],
 ): Promise<Omit<HouseLog, 'others'>> {
   const tellOf = ([first, ...others]: readonly Misread[]): void => {
@@ -97,12 +103,9 @@ export async function openKeepsakes(
       if (typeof small === 'string') return small;
       return inTurn(() => keep(start, { kind: 'photo', type: 'image/jpeg', bytes: small }));
     },
-    async takeVoice(start, recorded) {
-      const bytes = await recorded.arrayBuffer().catch(() => null);
-      if (bytes === null) return 'closed';
-      const voice = { type: recorded.type, bytes: new Uint8Array(bytes) };
-      return inTurn(() => keep(start, { kind: 'voice', ...voice }));
-    },
+    voices: () => spokenNotes(),
+    takeVoice: (start, { type, bytes }) =>
+      inTurn(() => keep(start, { kind: 'voice', type, bytes })),
     erase: (start, id) =>
       inTurn(() => put(new Map(), new Map([[keepsakeKey(start, id), GONE_ROW]]))),
     eraseAll: (start) =>

@@ -11,6 +11,7 @@ import type {
   Settings,
   Sound,
   Speaker,
+  SpokenNotes,
   Stop,
   Studio,
   Update,
@@ -32,6 +33,8 @@ export interface World {
   readonly speaker: Speaker;
   /** Comes when it is first wanted. */
   studio(): Promise<Studio>;
+  /** Comes when it is first wanted. */
+  spokenNotes(): Promise<SpokenNotes>;
   /** Comes when it is first wanted. */
   planner(): Promise<Planner>;
   /** Comes when it is first wanted. */

@@ -1,5 +1,5 @@
 import type { Accessor } from 'solid-js';
-import type { NoPicture } from '../../machines/ports.ts';
+import type { NoPicture, SpokenNotes, VoiceNote } from '../../machines/ports.ts';
 import type { About, Keepsake } from '../core/log/about.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { NotWritten } from './house-circle.ts';
@@ -14,7 +14,9 @@ export interface HouseLog {
   /** Photos and spoken notes of a bake, the oldest first. Rejects where they cannot be had. */
   keepsakes(start: string): Promise<readonly Keepsake[]>;
   takePhoto(start: string, file: Blob): Promise<NoPicture | null>;
-  takeVoice(start: string, recorded: Blob): Promise<NotWritten | null>;
+  /** The microphone and what plays a note. Rejects where it cannot be had. */
+  voices(): Promise<SpokenNotes>;
+  takeVoice(start: string, recorded: VoiceNote): Promise<NotWritten | null>;
   /** For good: no later file brings it back. */
   erase(start: string, id: string): Promise<NotWritten | null>;
   /** All that names anybody, is heard or seen: note, who ate it, photos and voices of this bake. */

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { recordTake, type RecorderParts } from '../../src/adapters/speaker/recorder.ts';
-import { openStudio } from '../../src/adapters/speaker/studio.ts';
+import { listen, type RecorderParts } from '../../src/adapters/speaker/recorder.ts';
+import { clipOf, openStudio } from '../../src/adapters/speaker/studio.ts';
 import type { Sound } from '../../src/core/speech/recording.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 
@@ -26,6 +26,8 @@ let recorder: {
 };
 let level: ((heard: boolean) => void) | null;
 let parts: RecorderParts;
+const recordTake = (its: RecorderParts, onHeard: (heard: boolean) => void) =>
+  listen(its, clipOf(its), onHeard);
 const settled = async (): Promise<void> => {
   for (let i = 0; i < 30; i += 1) await Promise.resolve();
 };

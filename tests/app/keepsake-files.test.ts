@@ -17,7 +17,7 @@ const begun = async () => {
   const log = await open(rows);
   await log.say('f-1', { note: 'Sour', tags: ['best'] });
   await log.takePhoto('f-1', new Blob([jpeg(...Array(300).keys())]));
-  await log.takeVoice('f-1', new Blob([Uint8Array.of(1, 2, 0, 255)], { type: 'audio/webm' }));
+  await log.takeVoice('f-1', { type: 'audio/webm', bytes: Uint8Array.of(1, 2, 0, 255) });
   return { rows, log };
 };
 

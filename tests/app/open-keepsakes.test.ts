@@ -17,8 +17,10 @@ const open = async (rows: KeepsakeRows, parts: Parameters<typeof makeFakeWorld>[
   return { log: await openKeepsakes(rows, world, (notice) => told.push(notice)), told, world };
 };
 const file = (...bytes: number[]) => new Blob([jpeg(...bytes)], { type: 'image/jpeg' });
-const voice = (size = 4) =>
-  new Blob([new Uint8Array(size).fill(7)], { type: 'audio/webm;codecs=opus' });
+const voice = (size = 4) => ({
+  type: 'audio/webm;codecs=opus',
+  bytes: new Uint8Array(size).fill(7),
+});
 
 afterEach(() => {
   vi.restoreAllMocks();
@@ -89,7 +91,7 @@ it('keeps nothing that could not be read back', async () => {
   const { log } = await open(rows);
   expect(await log.takeVoice('f-1', voice(0))).toBe('closed');
   expect(await log.takeVoice('f-1', voice(KEEPSAKE_LIMITS.voiceBytes + 1))).toBe('closed');
-  expect(await log.takeVoice('f-1', new Blob(['x'], { type: 'text/html' }))).toBe('closed');
+  expect(await log.takeVoice('f-1', { ...voice(), type: 'text/html' })).toBe('closed');
   expect(rows.kept.size).toBe(0);
 });
 
@@ -161,7 +163,7 @@ it('leaves nothing of what is erased on the disk but that it was there', async (
     tags: ['best', 'Zanzibar’s feast'],
   });
   await log.takePhoto('f-1', file(...secret));
-  await log.takeVoice('f-1', new Blob([Uint8Array.from(secret)], { type: 'audio/webm' }));
+  await log.takeVoice('f-1', { type: 'audio/webm', bytes: Uint8Array.from(secret) });
   await log.takePhoto('f-2', file(9));
   const its = await log.keepsakes('f-1');
   expect((await allOnDisk(store)).match(/Zanzibar/g)).toHaveLength(5);

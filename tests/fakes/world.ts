@@ -66,6 +66,7 @@ export function makeFakeWorld(
       reads: () => Promise.resolve(false),
     },
     studio: () => Promise.reject(new Error('No studio here.')),
+    spokenNotes: () => Promise.reject(new Error('No microphone here.')),
     planner: () => Promise.resolve(makePlannerAtOnce()),
     pictures: () => Promise.resolve(pictures),
     circle: () => Promise.resolve(circle),

@@ -3,7 +3,7 @@ import { waitFor } from '../../src/core/day/waits.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { focusOn } from '../../src/screens/focus.ts';
 import { benchView } from '../../src/screens/bench/view.ts';
-import { mayRecord } from '../../src/screens/kitchen/record-view.ts';
+import { mayRecord } from '../../src/screens/may-record.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { walkTo } from '../machines/support/onward.ts';
 import { RECIPE } from '../machines/support/recipe.ts';

@@ -28,7 +28,8 @@ function levelOf(stream: MediaStream, then: (heard: boolean) => void): Stop {
 /** This browser's microphone. */
 export const browserRecorder = (later: RecorderParts['later']): RecorderParts => ({
   media: navigator.mediaDevices,
-  open: (stream) => new MediaRecorder(stream),
+  open: (stream, bits) =>
+    new MediaRecorder(stream, bits === undefined ? {} : { audioBitsPerSecond: bits }),
   async decode(file) {
     const sound = await new OfflineAudioContext(1, 1, RATE).decodeAudioData(
       await file.arrayBuffer(),

@@ -1,9 +1,10 @@
 import type { NoTake, Stop, Take } from '../../../machines/ports.ts';
-import { makeClip, waveOf, type Sound } from '../../core/speech/recording.ts';
+import type { Sound } from '../../core/speech/recording.ts';
 
 export interface RecorderParts {
   readonly media: Pick<MediaDevices, 'getUserMedia'> | undefined;
-  readonly open: (stream: MediaStream) => MediaRecorder;
+  /** So many bits a second, or as many as the browser likes. */
+  readonly open: (stream: MediaStream, bits?: number) => MediaRecorder;
   readonly decode: (file: Blob) => Promise<Sound>;
   /** Tells again and again whether anything is heard just now. */
   readonly level: (stream: MediaStream, then: (heard: boolean) => void) => Stop;
@@ -13,8 +14,14 @@ export interface RecorderParts {
   readonly later: (ms: number, then: () => void) => Stop;
 }
 
-/** Nothing that is said takes longer, ms. */
-const MOST = 15_000;
+/** What becomes of what the microphone heard. */
+export interface Wanted<T> {
+  /** It is over by itself after so long, ms. */
+  readonly most: number;
+  readonly bits?: number;
+  /** Rejects where it cannot be read. */
+  readonly made: (file: Blob) => Promise<T | NoTake>;
+}
 /** A recorder that was stopped hands over what it has within this, ms. Judgement. */
 const HANDS_OVER = 3_000;
 
@@ -25,16 +32,17 @@ const whyOf = (cause: unknown): NoTake => {
 };
 
 /** Listens from now until it is stopped. The microphone is let go at once, whatever comes of it. */
-export function recordTake(
+export function listen<T>(
   parts: RecorderParts,
+  { most, bits, made }: Wanted<T>,
   onHeard: (heard: boolean) => void,
-): Take<ArrayBuffer> {
+): Take<T> {
   let isOver = false;
-  let end: (ended: ArrayBuffer | NoTake) => void = () => {};
-  const over = new Promise<ArrayBuffer | NoTake>((resolve) => (end = resolve));
+  let end: (ended: T | NoTake) => void = () => {};
+  const over = new Promise<T | NoTake>((resolve) => (end = resolve));
   let letGo: Stop = () => {};
   let stopWaiting: Stop = () => {};
-  const close = (ended: ArrayBuffer | NoTake): void => {
+  const close = (ended: T | NoTake): void => {
     isOver = true;
     stopWaiting();
     letGo();
@@ -43,8 +51,7 @@ export function recordTake(
   let finish: Stop = () => close('stopped');
 
   const take = async (blobs: readonly Blob[]): Promise<void> => {
-    const clip = makeClip(await parts.decode(new Blob([...blobs], { type: blobs[0]?.type ?? '' })));
-    close(clip === null ? 'silent' : waveOf(clip));
+    close(await made(new Blob([...blobs], { type: blobs[0]?.type ?? '' })));
   };
 
   const begin = async (): Promise<void> => {
@@ -62,7 +69,7 @@ export function recordTake(
       stopTracks();
       parts.session(false);
     };
-    const recorder = parts.open(stream);
+    const recorder = parts.open(stream, bits);
     recorder.ondataavailable = ({ data }) => void (data.size > 0 && blobs.push(data));
     recorder.onerror = () => close('failed');
     recorder.onstop = () => {
@@ -78,7 +85,7 @@ export function recordTake(
     };
     recorder.start();
     stopLevel = parts.level(stream, onHeard);
-    stopWaiting = parts.later(MOST, () => finish());
+    stopWaiting = parts.later(most, () => finish());
   };
   begin().catch((cause: unknown) => close(whyOf(cause)));
   return {

@@ -7,7 +7,8 @@ import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
-import { mayRecord, wordsOf, type Clip } from './record-view.ts';
+import { mayRecord } from '../may-record.ts';
+import { wordsOf, type Clip } from './record-view.ts';
 
 /** `ready`: nothing is held. `listens`: the microphone is open. `waits`: it is shut. `held`: to be kept. */
 type State = 'ready' | 'listens' | 'waits' | 'held';

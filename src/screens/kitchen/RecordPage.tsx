@@ -9,9 +9,9 @@ import { HoldSlab } from '../../parts/HoldSlab.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
+import { mayRecord } from '../may-record.ts';
 import {
   clipsOf,
-  mayRecord,
   nextToRecord,
   pagesOf,
   shortWords,

@@ -16,7 +16,7 @@ import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
-import { mayRecord } from './record-view.ts';
+import { mayRecord } from '../may-record.ts';
 
 const RecordPage = lazy(() => import('./RecordPage.tsx'));
 

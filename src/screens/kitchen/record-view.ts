@@ -1,20 +1,10 @@
-import { nextCall } from '../../../machines/kitchen/next-call.ts';
-import { MACHINES, type Kitchen } from '../../../machines/kitchen/kitchen.ts';
-import { openTasks } from '../../../machines/kitchen/open-tasks.ts';
-import { metaOf, stageOf } from '../../../machines/kitchen/stage-of.ts';
 import type { Studio } from '../../../machines/ports.ts';
-import type { Task } from '../../core/records/task.ts';
 import { record } from '../../core/speech/en/record.ts';
-import type { Instant } from '../../core/units.ts';
 
-/** What a gate stands before. */
-const GATED: ReadonlySet<string> = new Set(['hot', 'blade', 'machine']);
 /** Clips on one page: with two presses to turn it, six at most. */
 const ON_PAGE = 4;
 /** As many words of a clip as a small press shows. */
 const WORDS = 6;
-/** The microphone is let go this long before a call, ms: the kitchen's time moves on by the second. Judgement. */
-const BEFORE_CALL = 3_000;
 
 export type Clip = Studio['clips'][number];
 export const STAGES = Object.keys(record.stages) as readonly (keyof typeof record.stages)[];
@@ -47,23 +37,4 @@ export function nextToRecord(
 ): Clip | null {
   const left = ({ id }: Clip): boolean => !recorded.has(id);
   return clips.slice(from).find(left) ?? clips.find(left) ?? null;
-}
-
-/** Tasks of free hands at a hot tray, a boiling pot or a blade. */
-const HOT_TASKS: ReadonlySet<string> = new Set<Task>(['toast', 'kettle', 'cut']);
-
-/** One of them was asked for and is not done: somebody may be at it. */
-const isAtHotTask = (machine: Parameters<typeof openTasks>[0]): boolean =>
-  openTasks(machine).some(({ task, called }) => called !== null && HOT_TASKS.has(task));
-
-/** Nothing is hot, and nothing calls or is about to: the tablet may listen. */
-export function mayRecord(kitchen: Kitchen, now: Instant): boolean {
-  const isHot =
-    stageOf(kitchen.oven) !== 'off' ||
-    Object.values(kitchen.timers).some(({ call }) => call === 'hot') ||
-    [kitchen.oven, ...Object.values(kitchen.bakes)].some(isAtHotTask) ||
-    Object.values(kitchen.bakes).some((bake) => GATED.has(metaOf(bake).hazard ?? 'none'));
-  if (isHot) return false;
-  const call = nextCall(kitchen, MACHINES, () => null);
-  return call === null || call.at - now > BEFORE_CALL;
 }
