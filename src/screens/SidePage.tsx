@@ -1,7 +1,8 @@
-import type { JSX } from 'solid-js';
+import { Show, type JSX } from 'solid-js';
 import { bench } from '../core/speech/en/bench.ts';
 import { controls } from '../core/speech/en/controls.ts';
 import { BenchFrame } from '../parts/BenchFrame.tsx';
+import { Caption } from '../parts/Caption.tsx';
 import { RuledEdge } from '../parts/RuledEdge.tsx';
 import { Slab } from '../parts/Slab.tsx';
 
@@ -26,6 +27,8 @@ export function SidePage(
     readonly wide?: boolean | undefined;
     /** One control where the ear stands on a bench. */
     readonly aside?: JSX.Element;
+    /** What is being said, on a page that speaks. */
+    readonly caption?: string | undefined;
   },
 ): JSX.Element {
   const marks = () =>
@@ -49,6 +52,11 @@ export function SidePage(
       }
       controls={props.controls}
       ear={props.aside}
+      over={
+        <Show when={props.caption !== undefined}>
+          <Caption text={props.caption ?? ''} seen />
+        </Show>
+      }
     />
   );
 }

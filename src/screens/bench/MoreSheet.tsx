@@ -9,6 +9,7 @@ import { controls } from '../../core/speech/en/controls.ts';
 import { leapt } from '../../core/speech/en/leapt.ts';
 import { live } from '../../core/speech/en/live.ts';
 import { ear } from '../../core/speech/en/kitchen.ts';
+import { remedyPage } from '../../core/speech/en/remedy-page.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { running } from '../../core/speech/en/running.ts';
 import { taskPress } from '../../core/speech/en/tasks.ts';
@@ -28,10 +29,12 @@ import { loavesToKeep } from './loaves-to-keep.ts';
 import { longerWords } from './longer.ts';
 import { aboutOf } from '../timer-view.ts';
 import type { ReadingPage } from './readings/page.ts';
+import { remediesHere } from './remedies-here.ts';
 import type { BenchView } from './view.ts';
 
 const FewerSheet = lazy(() => import('./FewerSheet.tsx'));
 const LeapSheet = lazy(() => import('../LeapSheet.tsx'));
+const RemedySheet = lazy(() => import('./RemedySheet.tsx'));
 const TimerSheet = lazy(() => import('../TimerSheet.tsx'));
 
 export interface MoreSheetProps {
@@ -49,7 +52,9 @@ export interface MoreSheetProps {
 
 /** Everything that is not the act: wiping, other bakes, ways of showing, the end. */
 export default function MoreSheet(props: MoreSheetProps): JSX.Element {
-  const [page, setPage] = createSignal<'more' | 'end' | 'fewer' | 'timers' | 'leap' | 'wipe'>(
+  const [page, setPage] = createSignal<
+    'more' | 'end' | 'fewer' | 'timers' | 'leap' | 'wipe' | 'wrong'
+  >(
     // eslint-disable-next-line solid/reactivity -- it begins with it and turns its own pages
     props.begins,
   );
@@ -125,6 +130,9 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             <Show when={rises()}>
               <Control label={controls.showRise} onPress={() => read({ at: 'rise' })} />
             </Show>
+            <Show when={remediesHere(props.house, props.bake).length > 0}>
+              <Control label={remedyPage.open} onPress={() => setPage('wrong')} />
+            </Show>
             <Control
               label={controls.howMuchLonger}
               onPress={() => props.house.say(longerWords(props.house, props.view))}
@@ -197,6 +205,11 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
       <Show when={page() === 'timers'}>
         <Suspense>
           <TimerSheet house={props.house} onClose={() => props.onClose()} />
+        </Suspense>
+      </Show>
+      <Show when={page() === 'wrong'}>
+        <Suspense>
+          <RemedySheet house={props.house} bake={props.bake} onClose={() => props.onClose()} />
         </Suspense>
       </Show>
       <Show when={page() === 'leap'}>

@@ -11,6 +11,8 @@ export function LogPage(
     readonly wide?: boolean;
     /** One control where the ear stands on a bench. */
     readonly aside?: JSX.Element;
+    /** What is being said, on a page that speaks. */
+    readonly caption?: string | undefined;
   },
 ): JSX.Element {
   return <SidePage label={log.title} edge={log.edge} ticks={25} long={6} {...props} />;

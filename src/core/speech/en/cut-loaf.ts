@@ -94,3 +94,27 @@ export const dayFacts: Readonly<Record<DayFact, string>> = {
   baked: 'its time in the oven',
   cooled: 'how long it cooled',
 };
+
+/** The page a cut loaf is read on. */
+export const cutPage = {
+  title: 'Cut loaf',
+  well: 'A fine loaf',
+  keepIt: 'Keep it as it is.',
+  hard: 'Hard to say',
+  perhaps: 'Perhaps {name}, or {other}.',
+  look: 'Too little to go by',
+  same: 'Bake it the same way and look again.',
+  cause: '{value}: {name}',
+  also: '{value}, too: {name}',
+  change: 'Next time',
+  because: 'That day speaks for it: {lines}.',
+  keep: 'Keep it',
+  keepThen: 'in this bake’s record',
+  kept: 'Looked at on {date}',
+  todo: 'What to do about it',
+  before: 'The answer before',
+  again: 'Look again',
+  back: 'Back to the loaf',
+  /** The house does not take it: another window holds the kitchen. */
+  refused: 'It was not kept. Try once more.',
+} as const;

@@ -1,0 +1,10 @@
+/** The page of what can be done about a sign, on a bench and behind a cut loaf. */
+export const remedyPage = {
+  open: 'Something is wrong',
+  ask: 'What do you see?',
+  detail: 'Choose what it looks like most.',
+  now: 'Now',
+  next: 'Next time',
+  nothingNow: 'Nothing to do now.',
+  others: 'Other signs',
+} as const;
