@@ -18,31 +18,22 @@ export interface Replayed {
 }
 
 /** Start facts of every row: a jump's position names them, however old they are. */
-const startsIn = (records: readonly LogRecord[]): Record<string, StartFact> =>
+export const startsIn = (records: readonly LogRecord[]): Record<string, StartFact> =>
   Object.fromEntries(
     records.flatMap(({ fact }) => (fact.kind === 'start' ? [[fact.id, fact] as const] : [])),
   );
 
 /**
- * Folds a log in seq order, from its last jump on, and holds each stored position against the
- * fold's. Stops at the first that differs, or whose number is not the next. Models are never called:
- * their results are in the facts.
+ * Folds rows into a kitchen in seq order, and holds each stored position against the fold's. Stops at the
+ * first that differs, or whose number is not the next.
  */
-export const replay = (records: readonly LogRecord[], machines: Machines): Replayed => {
-  const from = Math.max(
-    0,
-    records.findLastIndex(({ fact }) => fact.kind === 'jump'),
-  );
-  const before = records.slice(0, from);
-  const plan = standingPlan(before);
-  let kitchen: Kitchen = {
-    ...emptyKitchen(machines),
-    seq: (records[from]?.seq ?? 1) - 1,
-    starts: startsIn(before),
-    plan,
-    planAtBase: plan,
-  };
-  for (const { seq, fact, position } of records.slice(from)) {
+export const replayOn = (
+  begun: Kitchen,
+  records: readonly LogRecord[],
+  machines: Machines,
+): Replayed => {
+  let kitchen = begun;
+  for (const { seq, fact, position } of records) {
     let next;
     try {
       // A row missing, doubled or out of place may well lead to the same position: its number tells.
@@ -56,4 +47,25 @@ export const replay = (records: readonly LogRecord[], machines: Machines): Repla
     kitchen = next.kitchen;
   }
   return { kitchen, trouble: null };
+};
+
+/**
+ * Folds a whole log in seq order, from its last jump on. Models are never called: their results are in the
+ * facts.
+ */
+export const replay = (records: readonly LogRecord[], machines: Machines): Replayed => {
+  const from = Math.max(
+    0,
+    records.findLastIndex(({ fact }) => fact.kind === 'jump'),
+  );
+  const before = records.slice(0, from);
+  const plan = standingPlan(before);
+  const kitchen: Kitchen = {
+    ...emptyKitchen(machines),
+    seq: (records[from]?.seq ?? 1) - 1,
+    starts: startsIn(before),
+    plan,
+    planAtBase: plan,
+  };
+  return replayOn(kitchen, records.slice(from), machines);
 };

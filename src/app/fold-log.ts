@@ -1,4 +1,4 @@
-import { replay } from '../../machines/kitchen/replay.ts';
+import { openFold } from '../../machines/kitchen/open-fold.ts';
 import { MACHINE_VERSION, type Machines } from '../../machines/kitchen/kitchen.ts';
 import { readRecord } from '../core/records/read-record.ts';
 import type { LogRecord } from '../core/records/record.ts';
@@ -10,12 +10,12 @@ export function foldLog(rows: readonly unknown[], machines: Machines): Opened {
   for (const row of rows) {
     const read = readRecord(row, MACHINE_VERSION);
     if (read.record === null) {
-      const { kitchen } = replay(records, machines);
+      const { kitchen } = openFold(records, machines);
       const seq = records.length + 1;
       return { records, kitchen, trouble: { kind: 'unreadable', reason: read.reason, seq } };
     }
     records.push(read.record);
   }
-  const { kitchen, trouble } = replay(records, machines);
+  const { kitchen, trouble } = openFold(records, machines);
   return { records, kitchen, trouble: trouble ? { kind: 'differs', ...trouble } : null };
 }

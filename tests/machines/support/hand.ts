@@ -6,7 +6,9 @@ import type { Kitchen, Machines } from '../../../machines/kitchen/kitchen.ts';
 import type { WaitModel } from '../../../machines/kitchen/results.ts';
 import type { StarterModel } from '../../../machines/kitchen/starter-result.ts';
 import type { Say } from '../../../machines/kitchen/step.ts';
+import type { Replayed } from '../../../machines/kitchen/replay.ts';
 import { FOLD, type Fold } from './fold.ts';
+import { openedShort } from './opens-alike.ts';
 import { RECIPE } from './recipe.ts';
 import { plainStarter, plainWait } from './waits.ts';
 
@@ -182,9 +184,13 @@ export class Hand {
     });
   }
 
-  /** As after a reload: the log read again from plain text. */
-  replayed(records: readonly LogRecord[] = this.records) {
+  /** As after a reload: the log read again from plain text, whole and the short way, which are one. */
+  replayed(records: readonly LogRecord[] = this.records): Replayed {
     const read = JSON.parse(JSON.stringify(records)) as LogRecord[];
-    return this.fold.replay(read, this.machines);
+    const whole = this.fold.replay(read, this.machines);
+    // An altered fold is held against itself alone.
+    return this.fold === FOLD
+      ? { ...whole, kitchen: openedShort(read, whole, this.machines) }
+      : whole;
   }
 }
