@@ -3,7 +3,7 @@
  * a bake's start does not wait for the oven's words. `tests/core/speech/clips.test.ts` walks bakes
  * and holds whatever they say against this.
  */
-export const PACKS = ['start', 'dough', 'proof', 'oven', 'numbers'] as const;
+export const PACKS = ['start', 'dough', 'proof', 'oven', 'log', 'numbers'] as const;
 export type Pack = (typeof PACKS)[number];
 
 const START = [
@@ -85,11 +85,23 @@ const OVEN = [
   /^running\.nothingRuns$/,
 ];
 
+/** A cut loaf, and what is done about a sign. */
+const LOG = [
+  /^cut-loaf\.cutLoaf\..*\.ask$/,
+  /^cut-loaf\.cutLoafSays\.(well|done)$/,
+  /^cut-loaf\.howSure\.(likely|mayBe)$/,
+  /^cut-loaf\.cutPage\.also$/,
+  /^cut-loaf\.loafChanges\./,
+  /^causes\.causes\.(under|short|over|cutHot|notBaked|skin|benchFlour|ovenLow|ovenHot|wetFilling)$/,
+  /^remedies\.remedies\..*\.care$/,
+];
+
 const SPOKEN: Readonly<Record<Exclude<Pack, 'numbers'>, readonly RegExp[]>> = {
   start: START,
   dough: DOUGH,
   proof: PROOF,
   oven: OVEN,
+  log: LOG,
 };
 
 /** The file that holds the clips of a text; null where it is read and never said. */

@@ -27,15 +27,19 @@ const ofCauses = ({
     value: howSure[sure],
     name: causeWords[cause],
   }));
+  const isSure = causes[1]?.sure !== 'hard';
   if (first === undefined) return [cutPage.look, cutPage.same, cutPage.same];
   if (change === null) {
     const both = second ? fill(cutPage.perhaps, { name: first.name, other: second.name }) : null;
     return [cutPage.hard, both, cutLoafSays.done];
   }
+  const also = second && (isSure ? fill(cutPage.cause, second) : fill(cutPage.also, second));
   return [
     fill(cutPage.cause, first),
-    second ? fill(cutPage.also, second) : null,
-    [first, ...(second ? [second] : [])].map(({ value, name }) => `${value} ${name}.`).join(' '),
+    also ?? null,
+    [fill(cutPage.cause, first), ...(also ? [also] : [])]
+      .map((one) => `${one.replace(':', '')}.`)
+      .join(' '),
   ];
 };
 

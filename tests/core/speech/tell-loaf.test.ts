@@ -9,7 +9,12 @@ import {
 import type { LoafDay } from '../../../src/core/log/loaf-day.ts';
 import { LOAF_MODEL, readLoaf } from '../../../src/core/log/read-loaf.ts';
 import type { CutRead } from '../../../src/core/records/cut-read.ts';
+import { cutLoaf } from '../../../src/core/speech/en/cut-loaf.ts';
+import { REMEDIES } from '../../../src/core/log/remedies.ts';
+import { tellRemedy } from '../../../src/core/speech/tell-remedy.ts';
 import { tellLoaf } from '../../../src/core/speech/tell-loaf.ts';
+import { layClips } from '../../../src/core/speech/clips.ts';
+import { clipIndex } from './support/as-spoken.ts';
 import { grade } from './support/grade.ts';
 import { sentencesOf, wordsOf } from './support/catalogue.ts';
 
@@ -51,10 +56,20 @@ describe('what is told of a cut loaf', () => {
           for (const one of sentencesOf(text ?? ''))
             expect(wordsOf(one).length, one).toBeLessThanOrEqual(12);
         expect(Object.values(told).join(' ')).not.toMatch(/[{}]|undefined/);
-        expect(told.said).not.toBe('');
+        expect(layClips(told.said, (id) => clipIndex.has(id)).missing).toEqual([]);
         all.push(told.said);
       }),
     );
     expect(grade(all)).toBeLessThanOrEqual(6);
   });
+});
+
+it('asks each sign, and cautions about each remedy, in words that have a clip', () => {
+  const texts = [
+    ...Object.values(cutLoaf).map(({ ask }) => ask),
+    ...REMEDIES.flatMap((row) => tellRemedy(row, { heat: 'C', weight: 'g' }, 0).care ?? []),
+  ];
+  for (const text of texts)
+    expect(layClips(text, (id) => clipIndex.has(id)).missing, text).toEqual([]);
+  expect(texts.length).toBeGreaterThan(10);
 });

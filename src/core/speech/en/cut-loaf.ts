@@ -105,7 +105,7 @@ export const cutPage = {
   look: 'Too little to go by',
   same: 'Bake it the same way and look again.',
   cause: '{value}: {name}',
-  also: '{value}, too: {name}',
+  also: 'Perhaps {name}',
   change: 'Next time',
   because: 'That day speaks for it: {lines}.',
   keep: 'Keep it',
