@@ -7,38 +7,9 @@ import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { BookPictures } from '../book-pictures.ts';
 import type { House } from '../house.ts';
+import { FileControl } from '../FileControl.tsx';
 import { BookPage } from './BookPage.tsx';
 import './Picture.css';
-
-/** A file of the tablet's: `camera` has it taken there and then, where there is one. */
-function Chooser(props: {
-  readonly label: string;
-  readonly camera?: boolean;
-  readonly disabled: boolean;
-  readonly onFile: (file: File) => void;
-}): JSX.Element {
-  let input!: HTMLInputElement;
-  const chosen = (): void => {
-    const [file] = input.files ?? [];
-    if (file) props.onFile(file);
-    // The same one again is a choice too.
-    input.value = '';
-  };
-  return (
-    <>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        accept="image/*"
-        capture={props.camera ? 'environment' : undefined}
-        aria-label={props.label}
-        onChange={chosen}
-      />
-      <Control label={props.label} disabled={props.disabled} onPress={() => input.click()} />
-    </>
-  );
-}
 
 /** A formula's picture as large as there is room; taken, replaced and taken away, each taken back by a press. */
 export function PictureFace(props: {
@@ -85,13 +56,19 @@ export function PictureFace(props: {
       }
       controls={
         <>
-          <Chooser
+          <FileControl
             label={picture.camera}
+            accept="image/*"
             camera
             disabled={still()}
             onFile={(file) => void take(file)}
           />
-          <Chooser label={picture.choose} disabled={still()} onFile={(file) => void take(file)} />
+          <FileControl
+            label={picture.choose}
+            accept="image/*"
+            disabled={still()}
+            onFile={(file) => void take(file)}
+          />
           <Show when={address()}>
             <Control
               label={picture.drop}

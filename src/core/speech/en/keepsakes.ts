@@ -1,5 +1,121 @@
+/** What is kept of a bake beside its facts. Shown, never said. */
+export const keepsakes = {
+  title: 'Kept of this bake',
+  detail: 'It is all on this tablet, and you can erase it.',
+  opening: 'One moment',
+  closed: 'It cannot be opened',
+  closedDetail: 'Nothing of it was changed. Open this page once more.',
+  back: 'The bake',
+  photos: 'Photos',
+  note: 'Note',
+  voices: 'Spoken notes',
+  who: 'Who ate it',
+  tags: 'Tags',
+  none: 'none yet',
+  of: '{n} of {most}',
+  hide: 'Hide this bake',
+  hidden: 'It is hidden: the list leaves it out.',
+  show: 'Show it again',
+  erase: 'Erase for good',
+  later: 'Further on',
+  first: 'From the top',
+  /** Letters of a note or of names that stand on a press, before it goes on unread. */
+  goesOn: '{words}…',
+} as const;
+
+/** Photos of crust and crumb. */
+export const photoWords = {
+  none: 'No photo yet',
+  noneDetail: 'Crust or crumb: kept small, without place and hour.',
+  one: 'Photo {n} of {of}',
+  oneDetail: '{date}. Kept small, without place and hour.',
+  alt: 'Photo {n} of this bake',
+  camera: 'Use the camera',
+  choose: 'Choose one',
+  next: 'Next photo',
+  erase: 'Erase this one',
+  eraseAsk: 'Erase this photo for good?',
+  eraseDetail: 'No taking back, and no file brings it back here.',
+  busy: 'Making it small',
+  full: 'That is as many as one bake keeps.',
+} as const;
+
+/** What somebody says of a bake. */
+export const spokenWords = {
+  title: 'Spoken notes',
+  none: 'Say what to remember, a minute at most.',
+  detail: 'They stay on this tablet, and in a saved file only if you say so.',
+  one: 'Note {n}',
+  at: '{day} {hour}',
+  plays: 'stop',
+  record: 'Record',
+  recordThen: 'press again to stop',
+  stop: 'Stop',
+  heard: 'I hear you',
+  unheard: 'Speak now',
+  wait: 'One moment',
+  full: 'Full',
+  fullThen: 'erase one first',
+  erase: 'Erase note {n}',
+  eraseAsk: 'Erase note {n} for good?',
+  eraseDetail: 'No taking back, and no file brings it back here.',
+  lost: 'It cannot be heard on this tablet.',
+  noMicrophone: 'The microphone cannot be had. Open this page once more.',
+  why: {
+    denied: 'The microphone is not allowed. Allow it in the browser.',
+    none: 'This tablet has no microphone.',
+    silent: 'Nobody was heard. Nothing was kept.',
+    failed: 'That could not be recorded. Try once more.',
+    stopped: 'It stopped, and nothing was kept: a call comes first.',
+    hot: 'Not while it is hot or a call comes.',
+  },
+} as const;
+
+/** Who had this bread. */
+export const whoWords = {
+  title: 'Who ate it?',
+  detail: 'Press each. Only a mark is kept; names stay in the circle.',
+  home: 'At home',
+  ate: 'ate it',
+  nobody: 'Neighbours of your circle stand here too.',
+  lost: 'The circle cannot be opened. Its names are not shown.',
+} as const;
+
+/** Words that a bake is found again by. */
+export const tagPage = {
+  title: 'Which tags?',
+  detail: 'Press one on, press again for off.',
+  on: 'on',
+  own: 'Your own words',
+  ownAsk: 'Which words of your own?',
+  ownDetail: 'Short: it stands on a press. It goes when you erase.',
+  full: 'That is as many as one bake has.',
+} as const;
+
+/** The typed note. */
+export const noteWords = {
+  ask: 'What to remember?',
+  detail: 'It may hold names: it is kept apart, and can be erased.',
+} as const;
+
+/** Gone, and not to be had back. */
+export const eraseWords = {
+  ask: 'Erase it all for good?',
+  detail: 'Photos, spoken notes, note, who ate it, your own tags.',
+  stays: 'The facts of the bake stay: times, weights, readings, the crumb you judged.',
+  hold: 'Hold to erase',
+  holding: 'Keep holding',
+  two: 'Or two taps, far apart',
+  first: 'Tap here first',
+  second: 'Then tap here',
+  keep: 'Keep it',
+} as const;
+
 /** What is told of what is kept of a bake, without a word of what stands in it. */
 export const keepsakesTold = {
   misread:
     '{count} of what is kept of bakes cannot be read and is left out. First: {path}, expected {expected}, got {got}.',
+  full: 'The tablet is full. Nothing was changed: make room, then press again.',
+  shows: 'This page only shows the kitchen. Change it in the other one.',
+  closed: 'It could not be written. Nothing was changed: press again.',
 } as const;

@@ -1,0 +1,36 @@
+import type { JSX } from 'solid-js';
+import { eraseWords as words } from '../../../core/speech/en/keepsakes.ts';
+import { Control } from '../../../parts/Control.tsx';
+import { HoldSlab } from '../../../parts/HoldSlab.tsx';
+import { TwoTaps } from '../../../parts/TwoTaps.tsx';
+import { Words } from '../../../parts/Words.tsx';
+import { LogPage } from '../LogPage.tsx';
+
+/** What cannot be had back is asked for by a hold, or by two taps far apart. */
+export function EraseFace(props: {
+  readonly ask: string;
+  readonly detail: string;
+  /** What stays. */
+  readonly care?: string;
+  readonly back: string;
+  readonly onErase: () => void;
+  readonly onBack: () => void;
+}): JSX.Element {
+  return (
+    <LogPage
+      back={props.back}
+      onBack={() => props.onBack()}
+      words={<Words headline={props.ask} detail={props.detail} care={props.care} />}
+      slab={<HoldSlab label={words.hold} holding={words.holding} onHeld={() => props.onErase()} />}
+      controls={
+        <TwoTaps
+          label={words.two}
+          first={words.first}
+          second={words.second}
+          onBoth={() => props.onErase()}
+          between={<Control label={words.keep} onPress={() => props.onBack()} />}
+        />
+      }
+    />
+  );
+}
