@@ -81,7 +81,7 @@ export async function openHouse(world: World): Promise<House> {
   const kitchen = () => kept().kitchen;
   const records = () => kept().records;
   const keeps = world.holds && clock.rate === 1;
-  const book = laterBook(records, (deed) => take(deed), settings, keeps, world.lent);
+  const book = laterBook(records, (deed) => take(deed), settings, keeps, world);
   const files = makeFiles(world, { records, equipment, equip, tell: (notice) => tell(notice) });
   const { told, tell, troubles } = laterTold({
     store: () => kept().trouble,

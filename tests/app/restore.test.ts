@@ -21,6 +21,9 @@ afterAll(async () => {
   await loadedLater();
 });
 
+/** A loaded machine may be long in importing. */
+const WITHIN = { timeout: 20_000 };
+
 /** The lines of a file's facts, its own and those of other tablets. */
 function factLines(file: string): readonly string[] {
   const [contents, ...lines] = bodyOf(file);
@@ -151,6 +154,39 @@ describe('the files of two tablets', () => {
   });
 });
 
+describe('formulas that only another tablet has', () => {
+  it('are on offer here, go on from there, and leave the same id begun here as it is', async () => {
+    const [counter, harbour] = [await newTablet('counter'), await newTablet('harbour')];
+    await bakes(harbour);
+    const wheat = harbour.house.formulas()[0]!.formula!;
+    const named = (id: string, name: string) => ({ ...wheat, id, name });
+    await harbour.house.keepFormula(named('jetty-loaf', 'Jetty loaf'));
+    await harbour.house.keepFormula(named('quay-loaf', 'Quay loaf of theirs'));
+    await harbour.house.keepFormula(named('off-loaf', 'Off loaf'));
+    await harbour.house.dropFormula('off-loaf');
+    await harbour.house.keepFormula({ ...wheat, salt: 1.1 });
+    await bakes(counter);
+    await counter.house.keepFormula(named('quay-loaf', 'Quay loaf of ours'));
+    const { tablet } = await takes(counter, await savedBy(harbour));
+    const offered = () => tablet.house.formulas().flatMap(({ formula }) => formula ?? []);
+    await vi.waitFor(() => expect(offered().map(({ id }) => id)).toContain('jetty-loaf'), WITHIN);
+    const names = offered().map(({ name }) => name);
+    expect(names).toContain('Quay loaf of ours');
+    expect(names).not.toContain('Quay loaf of theirs');
+    expect(names).not.toContain('Off loaf');
+    expect(offered().find(({ id }) => id === wheat.id)).toMatchObject({ version: wheat.version });
+    const jetty = offered().find(({ id }) => id === 'jetty-loaf')!;
+    const bake = await tablet.house.begin({
+      ...{ formula: jetty, loaves: 1, kitchen: 22, from: 'bulk.proving' },
+    });
+    expect(bake).not.toBeNull();
+    expect(await tablet.house.keepFormula({ ...jetty, salt: 1.5 })).toMatchObject({ version: 2 });
+    const entry = tablet.house.book().find(({ id }) => id === 'jetty-loaf')!;
+    expect(entry.versions.map(({ formula }) => formula.version)).toEqual([1, 2]);
+    expect(entry.baked).toMatchObject({ version: 1 });
+  });
+});
+
 describe('a file that is taken in', () => {
   it('is written to every database or to none', async () => {
     const [counter, harbour] = [await newTablet('counter'), await newTablet('harbour')];
@@ -206,10 +242,12 @@ describe('a file that is taken in', () => {
       expect.stringContaining('row 1 cannot be read at machineVersion'),
     ]);
     expect(bodyOf(await savedBy(tablet))[0]).toContain('"others":[]');
-    await vi.waitFor(() =>
-      expect(tablet.house.told().map(({ text }) => text)).toContain(
-        'A log of another tablet could not be read. The saved file holds all but that.',
-      ),
+    await vi.waitFor(
+      () =>
+        expect(tablet.house.told().map(({ text }) => text)).toContain(
+          'A log of another tablet could not be read. The saved file holds all but that.',
+        ),
+      WITHIN,
     );
   });
 });

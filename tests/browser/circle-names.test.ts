@@ -62,7 +62,7 @@ async function ordered(baker: Baker, name: string, bread: string): Promise<void>
 /** A saved file's text; `named`: the names were ticked. */
 async function saved(baker: Baker, named: boolean): Promise<string> {
   await press(baker, ['Save as a file']);
-  if (named) await press(baker, ['With names']);
+  if (named) await press(baker, ['Names and voices']);
   const [file] = await Promise.all([
     baker.page.waitForEvent('download'),
     baker.tap('.slab:visible'),

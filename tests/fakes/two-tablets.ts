@@ -25,6 +25,9 @@ const freshDisk = () => ({
   otherLogs: makeMemoryOtherLogs(),
 });
 
+/** A loaded machine may be long in importing. */
+const WITHIN = { timeout: 20_000 };
+
 let given = 0;
 
 /** The page as it comes up over its disk. */
@@ -49,7 +52,7 @@ export async function bakes({ house }: Tablet): Promise<string> {
     const found = house.formulas().find((one) => one.formula !== null);
     if (!found?.formula) throw new Error('No formula yet.');
     return found.formula;
-  });
+  }, WITHIN);
   const bake = await house.begin({ formula, loaves: 2, kitchen: 22, from: 'bulk.proving' });
   const start = house.records().findLast(({ fact }) => fact.kind === 'start' && fact.bake === bake);
   if (!start) throw new Error('No bake began.');
@@ -66,7 +69,7 @@ export async function savedBy({ house }: Tablet, names = false): Promise<string>
   house.saveAsFile(names);
   await vi.waitFor(() => {
     if (files.length === 0) throw new Error('Nothing was saved.');
-  });
+  }, WITHIN);
   address.mockRestore();
   return files[0]!.text();
 }

@@ -1,3 +1,4 @@
+import { BACKUP_PAGES } from './backup-pages.ts';
 import { BAKE_PAGES } from './bake-pages.ts';
 import { BOOK_PAGES } from './book-pages.ts';
 import { BOWL_PAGES } from './bowl-pages.ts';
@@ -46,6 +47,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'cupboard', file: 'circle', pages: CUPBOARD_PAGES },
   { name: 'hand', file: 'circle', pages: HAND_PAGES },
   { name: 'log', file: 'log', pages: LOG_PAGES },
+  { name: 'backup', file: 'log', pages: BACKUP_PAGES },
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },
