@@ -170,7 +170,7 @@ describe('the page of saving', () => {
       show();
       const tick = screen.getByRole('button', { name: /^Names and voices/ });
       expect(tick.getAttribute('aria-pressed')).toBe('false');
-      expect(screen.getByText(/^Notes and photos of bakes are in it/)).toBeTruthy();
+      expect(screen.getByText(/notes and photos as they are\.$/)).toBeTruthy();
       if (names) {
         press(/^Names and voices/);
         expect(screen.getByText(/^Whoever has the file reads the names/)).toBeTruthy();

@@ -48,12 +48,13 @@ export function SavePage(props: {
         <Words
           headline={saveAsFile}
           detail={words.detail}
-          care={names() ? words.care : words.notes}
+          care={names() ? words.care : undefined}
         />
       }
       slab={
         <Slab label={words.slab} then={kitchenFields.tablet} fresh="save" onPress={() => save()} />
       }
+      aside={<Control label={words.sheet} value={sheet()} onPress={() => void readings()} />}
       controls={
         <>
           <Control
@@ -62,7 +63,6 @@ export function SavePage(props: {
             chosen={names()}
             onPress={() => setNames(!names())}
           />
-          <Control label={words.sheet} value={sheet()} onPress={() => void readings()} />
           <Control label={kitchenFields.tablet} onPress={() => props.onBack()} />
         </>
       }

@@ -1,13 +1,12 @@
 /** Saving all of it as a file. */
 export const saveAFile = {
-  detail: 'Log, notes, photos, kitchen, pictures and circle.',
+  /** A note or a photo may tell of somebody: they are in the file either way. */
+  detail: 'All that is here, notes and photos as they are.',
   names: 'Names and voices',
   /** Each time anew: names leave the tablet only where that is wanted. */
-  marks: 'no: N 1, N 2',
-  named: 'yes, this once',
+  marks: 'left out',
+  named: 'this once',
   care: 'Whoever has the file reads the names and hears the voices.',
-  /** A note may name somebody: it is in the file either way. */
-  notes: 'Notes and photos of bakes are in it as they are.',
   slab: 'Save it',
   sheet: 'Readings as a sheet',
   sheetFile: 'readings.csv',
