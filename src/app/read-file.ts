@@ -1,7 +1,8 @@
 import { MACHINE_VERSION, MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { replay } from '../../machines/kitchen/replay.ts';
-import { sumOf } from '../adapters/sum.ts';
+import { longSum } from '../adapters/sum.ts';
 import type { InLine } from '../core/records/file-lines.ts';
+import { bodyAt } from '../core/records/log-file.ts';
 import type { Log } from '../core/records/merge-logs.ts';
 import { readLogFile } from '../core/records/read-log-file.ts';
 import { readAFile } from '../core/speech/en/read-a-file.ts';
@@ -31,7 +32,8 @@ export async function readFile(
   world: Pick<World, 'otherLogs'>,
 ): Promise<FileRead> {
   const no = (why: string): FileRead => ({ file: null, why });
-  const { file, reason } = readLogFile(text, MACHINE_VERSION, sumOf);
+  const sum = await longSum(text.slice(bodyAt(text)));
+  const { file, reason } = readLogFile(text, MACHINE_VERSION, sum);
   if (reason !== null) return no(whyNot(reason));
   // One that stood beside another kitchen's was refolded when it came there, by the program of that day.
   const { trouble } = replay(file.records, MACHINES);

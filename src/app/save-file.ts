@@ -1,10 +1,10 @@
 import { exportFile } from '../adapters/backup.ts';
 import { toSaved } from '../adapters/pictures/saved.ts';
-import { sumOf } from '../adapters/sum.ts';
+import { longSum } from '../adapters/sum.ts';
 import { readCircle } from '../core/circle/read-circle.ts';
 import { savedCircle } from '../core/circle/saved-circle.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
-import { writeLogFile } from '../core/records/log-file.ts';
+import { fileBody, headOf } from '../core/records/log-file.ts';
 import type { Log } from '../core/records/merge-logs.ts';
 import { circleTold } from '../core/speech/en/circle.ts';
 import { pictureTold } from '../core/speech/en/picture.ts';
@@ -41,11 +41,11 @@ export async function saveFile(
   const others = await orNull(
     world.otherLogs().then(async (its) => readOtherLogs(await its.load())),
   );
-  const parts = {
+  const { lines, body } = fileBody({
     ...{ own, others: [...(others?.logs.values() ?? [])], equipment },
     ...{ pictures: pictures ?? [], circle: circle ?? [], keepsakes: keepsakes ?? [] },
-  };
-  exportFile(writeLogFile(parts, sumOf));
+  });
+  exportFile(`${headOf(lines, await longSum(body))}\n${body}`);
   const left = (id: string, text: string): void => tell({ id, text, action: null });
   if (pictures === null) left('pictures', pictureTold.leftOut);
   if (circle === null) left('circle', circleTold.leftOut);

@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
+import { webcrypto } from 'node:crypto';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { exportFile } from '../../src/adapters/backup.ts';
 import { fromBase64, toBase64 } from '../../src/adapters/base64.ts';
-import { sumOf } from '../../src/adapters/sum.ts';
+import { longSum, sumOf } from '../../src/adapters/sum.ts';
 
 const made: Blob[] = [];
 const clicked: { href: string; download: string }[] = [];
@@ -49,11 +50,18 @@ it('lets the file go only when the download has had its time', () => {
   expect(revoked).toHaveBeenCalledWith('blob:loafward/1');
 });
 
-it('sums as the standard does', () => {
+it('sums as the standard does, by the browser’s own or without it', async () => {
   // FIPS 180-4 by its published example "abc" (NIST, SHA-256 example values).
   expect(sumOf('abc')).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad');
   // Of letters beyond ASCII it is their UTF-8 that is summed.
-  expect(sumOf('ü')).toBe(sumOf(new TextDecoder().decode(Uint8Array.of(0xc3, 0xbc))));
+  const digest = vi.fn((_: AlgorithmIdentifier, of: BufferSource) =>
+    webcrypto.subtle.digest('SHA-256', of),
+  );
+  for (const text of ['', 'abc', 'ü “ear” 🍞'.repeat(99)]) {
+    expect(await longSum(text, { digest })).toBe(sumOf(text));
+    expect(await longSum(text, null)).toBe(sumOf(text));
+  }
+  expect(digest).toHaveBeenCalledTimes(3);
 });
 
 it('has any bytes as letters and back', () => {

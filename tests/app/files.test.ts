@@ -2,7 +2,6 @@ import { createRoot } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { MACHINE_VERSION } from '../../machines/kitchen/kitchen.ts';
 import { StoreError } from '../../machines/ports.ts';
-import { sumOf } from '../../src/adapters/sum.ts';
 import { openHouse } from '../../src/app/open-house.ts';
 import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import { readLogFile } from '../../src/core/records/read-log-file.ts';
@@ -11,6 +10,7 @@ import type { House } from '../../src/screens/house.ts';
 import { serveFormulas } from '../fakes/baking.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
 import { jpeg, makeMemoryPictures } from '../fakes/memory-pictures.ts';
+import { sumIn } from '../fakes/saved-file.ts';
 import { makeMemorySettings } from '../fakes/memory-settings.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 
@@ -28,7 +28,7 @@ const started = async (world: FakeWorld): Promise<House> => {
   await house.begin({ formula: formula!, loaves: 2, kitchen: 22, from: 'bulk.proving' });
   return house;
 };
-const readOld = (file: string) => readLogFile(file, MACHINE_VERSION, sumOf);
+const readOld = (file: string) => readLogFile(file, MACHINE_VERSION, sumIn(file));
 /** As a program of before the sum wrote it. */
 const text = (house: House): string =>
   [{ kitchenFile: 1, equipment: house.equipment() }, ...house.records()]

@@ -1,13 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sumOf } from '../../src/adapters/sum.ts';
 import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import { NOTHING_SAID } from '../../src/core/log/about.ts';
-import { writeLogFile, type FileParts } from '../../src/core/records/log-file.ts';
+import type { FileParts } from '../../src/core/records/log-file.ts';
 import { readLogFile } from '../../src/core/records/read-log-file.ts';
 import type { LogRecord } from '../../src/core/records/record.ts';
 import { makeRow } from '../fakes/records.ts';
-import { bodyOf, sealed } from '../fakes/saved-file.ts';
+import { bodyOf, fileOf, sealed, sumIn } from '../fakes/saved-file.ts';
 
 const NEWEST = 99;
 
@@ -40,8 +39,8 @@ const PARTS: FileParts = {
     { erased: { start: 'counter-1', id: 'q' } },
   ],
 };
-const FILE = writeLogFile(PARTS, sumOf);
-const read = (text: string) => readLogFile(text, NEWEST, sumOf);
+const FILE = fileOf(PARTS);
+const read = (text: string) => readLogFile(text, NEWEST, sumIn(text));
 const bytes = new TextEncoder().encode(FILE);
 /** As a browser reads a file's text. */
 const textOf = (of: Uint8Array): string => new TextDecoder().decode(of);

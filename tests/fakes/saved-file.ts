@@ -1,5 +1,20 @@
 import { sumOf } from '../../src/adapters/sum.ts';
-import { headOf, type FileRows } from '../../src/core/records/log-file.ts';
+import {
+  bodyAt,
+  fileBody,
+  headOf,
+  type FileParts,
+  type FileRows,
+} from '../../src/core/records/log-file.ts';
+
+/** What a tablet with this would save. */
+export function fileOf(parts: FileParts): string {
+  const { lines, body } = fileBody(parts);
+  return `${headOf(lines, sumOf(body))}\n${body}`;
+}
+
+/** The sum that its reader is handed. */
+export const sumIn = (file: string): string => sumOf(file.slice(bodyAt(file)));
 
 /** The lines behind the head. */
 export const bodyOf = (file: string): readonly string[] => file.split('\n').slice(1, -1);

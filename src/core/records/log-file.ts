@@ -11,9 +11,6 @@ export const CIRCLE_VERSION = 3;
 /** The first whose head has the sum of what follows. */
 export const SEALED_VERSION = 4;
 
-/** Of a text its SHA-256 (FIPS 180-4) as 64 small hexadecimal digits. */
-export type Sum = (text: string) => string;
-
 /** What a file is saved with. */
 export interface FileParts extends Logs {
   readonly equipment: Equipment;
@@ -44,13 +41,13 @@ export function readHead(line: string): { readonly lines: number; readonly sum: 
 }
 
 /**
- * All of it as a file, one JSON value a line: the head, then what the kitchen bakes with and how many lines
- * each part has, then the parts.
+ * All that stands behind the head, and how many lines it is: what the kitchen bakes with and how many lines
+ * each part has, then the parts, one JSON value a line.
  */
-export function writeLogFile(
-  { equipment, pictures, circle, keepsakes, own, others }: FileParts,
-  sum: Sum,
-): string {
+export function fileBody({ equipment, pictures, circle, keepsakes, own, others }: FileParts): {
+  readonly lines: number;
+  readonly body: string;
+} {
   const rows: FileRows = {
     pictures: pictures.length,
     circle: circle.length,
@@ -63,6 +60,11 @@ export function writeLogFile(
     ...[...pictures, ...circle, ...keepsakes, ...own],
     ...others.flat(),
   ].map((line) => `${JSON.stringify(line)}\n`);
-  const body = lines.join('');
-  return `${headOf(lines.length, sum(body))}\n${body}`;
+  return { lines: lines.length, body: lines.join('') };
 }
+
+/** Where the body of a file begins: behind its head's line. */
+export const bodyAt = (text: string): number => {
+  const end = text.indexOf('\n');
+  return end < 0 ? text.length : end + 1;
+};

@@ -13,7 +13,7 @@ import {
   refuseLine,
   type InLine,
 } from './file-lines.ts';
-import { CIRCLE_VERSION, FILE_VERSION, SEALED_VERSION, type Sum } from './log-file.ts';
+import { bodyAt, CIRCLE_VERSION, FILE_VERSION, SEALED_VERSION } from './log-file.ts';
 import { readSealedFile } from './read-sealed-file.ts';
 import type { LogRecord } from './record.ts';
 
@@ -86,11 +86,11 @@ function readOldFile(text: string, head: OldHead | null, newest: number): SavedF
  * was cut is named by `cut`, one that was changed by `sum`. Never throws.
  *
  * @param newest the machine version of this program
+ * @param sum SHA-256 of what stands from `bodyAt` on (FIPS 180-4), 64 small hexadecimal digits
  */
-export function readLogFile(text: string, newest: number, sum: Sum): ReadLogFile {
+export function readLogFile(text: string, newest: number, sum: string): ReadLogFile {
   try {
-    const end = text.indexOf('\n');
-    const first = parseLine((end < 0 ? text : text.slice(0, end)).trim());
+    const first = parseLine(text.slice(0, bodyAt(text)).trim());
     const head = isHead(first) ? first : null;
     if (head === null) return { file: readOldFile(text, null, newest), reason: null };
     const version = head.kitchenFile;

@@ -9,7 +9,7 @@ import {
   refuseLine,
   type Lines,
 } from './file-lines.ts';
-import { readHead, type FileRows, type Sum } from './log-file.ts';
+import { bodyAt, readHead, type FileRows } from './log-file.ts';
 import type { SavedFile } from './read-log-file.ts';
 
 /** More lines of one kind than a tablet could hold. */
@@ -57,27 +57,27 @@ function readContents(line: string, lines: number) {
  * It tells a cut or damaged file; it keeps nobody out, who can reckon it too.
  *
  * @param newest the machine version of this program
+ * @param sum SHA-256 of its body (FIPS 180-4), 64 small hexadecimal digits
  * @throws BadLine
  */
-export function readSealedFile(text: string, newest: number, sum: Sum): SavedFile {
-  const end = text.indexOf('\n');
-  const head = readHead(end < 0 ? text : text.slice(0, end));
+export function readSealedFile(text: string, newest: number, sum: string): SavedFile {
+  const at = bodyAt(text);
+  const head = readHead(text.slice(0, at).replace(/\n$/, ''));
   if (head === null) return refuseLine(1, 'head', 'its version, lines and sum', 'another');
-  const body = end < 0 ? '' : text.slice(end + 1);
-  const lines = body.split('\n');
+  const lines = text.slice(at).split('\n');
   // Behind the last line there is nothing; where it was cut it is no line.
   const rest = lines.pop();
   if (lines.length < head.lines) return refuseLine(1, 'cut', String(head.lines), lines.length);
-  if (rest !== '' || lines.length > head.lines || sum(body) !== head.sum)
+  if (rest !== '' || lines.length > head.lines || sum !== head.sum)
     return refuseLine(1, 'sum', head.sum, 'another');
   if (lines.length === 0) return refuseLine(1, 'lines', 'at least 1', 0);
 
   const { equipment, rows } = readContents(lines[0]!, head.lines);
   let next = 1;
   const part = (count: number): Lines => {
-    const at = next;
+    const from = next;
     next += count;
-    return { lines: lines.slice(at, next), at: at + 1 };
+    return { lines: lines.slice(from, next), at: from + 1 };
   };
   const pictures = readPictures(part(rows.pictures));
   const circle = rows.circle === 0 ? null : readCircleLines(part(rows.circle));

@@ -1,8 +1,7 @@
-import { sumOf } from '../../../src/adapters/sum.ts';
 import { EQUIPMENT } from '../../../src/core/kitchen/equipment.ts';
-import { writeLogFile } from '../../../src/core/records/log-file.ts';
 import type { LogRecord } from '../../../src/core/records/record.ts';
 import { DAY } from '../../../src/core/units.ts';
+import { fileOf } from '../../fakes/saved-file.ts';
 import { bakedYear } from '../../machines/support/baked-year.ts';
 import { START } from './open-app.ts';
 
@@ -22,10 +21,7 @@ export const chosen = (text: string): Chosen => ({
 
 /** What another invented tablet would have saved: its log alone. */
 export const savedLog = (own: readonly LogRecord[]): string =>
-  writeLogFile(
-    { own, others: [], equipment: EQUIPMENT, pictures: [], circle: [], keepsakes: [] },
-    sumOf,
-  );
+  fileOf({ own, others: [], equipment: EQUIPMENT, pictures: [], circle: [], keepsakes: [] });
 
 /** So many invented bakes of another tablet: no id of theirs is given on this one. */
 export const harbourRows = (bakes: number): readonly LogRecord[] =>
