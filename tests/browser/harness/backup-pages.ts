@@ -51,5 +51,11 @@ export const BACKUP_PAGES: readonly PageStep[] = [
     savedLog(harbourRows(2)).replace('bake-1', 'bake-2'),
   ),
   choose('read a saved file, another tablet’s', () => savedLog(harbourRows(2))),
+  choose('read a saved file, with circle and notes', () =>
+    savedLog(harbourRows(3), {
+      circle: [{ circle: 'neighbours', row: { id: 'b', name: 'N 1', watch: [] } }],
+      keepsakes: [{ erased: { start: 'harbour-1', id: 'a' } }],
+    }),
+  ),
   choose('read a saved file, all here', () => savedLog(yearRows())),
 ];

@@ -18,6 +18,9 @@ const ONCE: Readonly<Record<string, LookedWay>> = {
   // Rows of hours beside narrow names.
   'the day so far, taken': { ...plainly, view: 'tall' },
   'day, said': { ...plainly, view: 'tall' },
+  // The longest of what a file is told to bring, and a word wider than its press.
+  'read a saved file, with circle and notes': { ...plainly, view: 'small', hands: 'left' },
+  'save as a file, the sheet saved': { ...plainly, view: 'tall' },
   // Words wider than their presses, and the tape between presses in three rows.
   'day, the plan': { ...plainly, view: 'small' },
 };

@@ -1,3 +1,4 @@
+import type { FileParts } from '../../../src/core/records/log-file.ts';
 import { EQUIPMENT } from '../../../src/core/kitchen/equipment.ts';
 import type { LogRecord } from '../../../src/core/records/record.ts';
 import { DAY } from '../../../src/core/units.ts';
@@ -19,9 +20,15 @@ export const chosen = (text: string): Chosen => ({
   buffer: Buffer.from(text),
 });
 
-/** What another invented tablet would have saved: its log alone. */
-export const savedLog = (own: readonly LogRecord[]): string =>
-  fileOf({ own, others: [], equipment: EQUIPMENT, pictures: [], circle: [], keepsakes: [] });
+/** What another invented tablet would have saved: its log, and what else is said. */
+export const savedLog = (
+  own: readonly LogRecord[],
+  parts: Partial<Pick<FileParts, 'circle' | 'keepsakes'>> = {},
+): string =>
+  fileOf({
+    ...{ own, others: [], equipment: EQUIPMENT, pictures: [], circle: [], keepsakes: [] },
+    ...parts,
+  });
 
 /** So many invented bakes of another tablet: no id of theirs is given on this one. */
 export const harbourRows = (bakes: number): readonly LogRecord[] =>

@@ -1,7 +1,7 @@
 /** Taking in what was saved as a file. */
 export const readAFile = {
   title: 'Read a saved file',
-  detail: 'It brings back the log and what the kitchen holds.',
+  detail: 'First it tells what comes in. Then a hold takes it.',
   choose: 'Choose the file',
   /** What will happen, told before anything is written. */
   all: 'All of it comes in',
