@@ -4,7 +4,7 @@ import { isWarm } from '../../src/core/formula/is-warm.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import type { Metres } from '../../src/core/oven/boiling.ts';
 import { OPENING_BELIEF, type Belief } from '../../src/core/readiness/belief.ts';
-import { CARRY_MODEL, carriedBelief } from '../../src/core/readiness/carry-over.ts';
+import { CARRY_MODEL } from '../../src/core/readiness/carry-over.ts';
 import type { Fact, Result } from '../../src/core/records/fact.ts';
 import type { BakeStage, OvenStage } from '../../src/core/records/stage.ts';
 import type { Celsius, Instant } from '../../src/core/units.ts';
@@ -17,7 +17,7 @@ import type { BakeSnapshot, Kitchen, LaneSnapshot, OvenSnapshot } from './kitche
 import { loafMoves } from './loaf-moves.ts';
 import { loavesIn } from './lanes.ts';
 import { doneTasks } from '../tasks.ts';
-import { lastBelief } from './last-belief.ts';
+import { believedBefore, teaching } from './last-belief.ts';
 import { mixResult, offsetsBefore } from './mixes.ts';
 import { bakeInput } from './pinned.ts';
 import { soonBakes } from './settle.ts';
@@ -116,10 +116,10 @@ const openingOf = (kitchen: Kitchen, start: string, fact: Fact): Belief => {
   const found = kitchen.starts[start];
   if (found === undefined) return OPENING_BELIEF;
   if (fact.id !== start) return bakeInput(found).belief;
-  return carriedBelief(lastBelief(kitchen, found), found.recipe.formula);
+  return believedBefore(kitchen, found, found.recipe.formula);
 };
 
-/** A bake begins with a belief, a wait or not, and with what earlier mixes, cores and cool loaves taught. */
+/** A bake begins with a belief, a wait or not, and with what earlier doughs, mixes, cores and cool loaves taught. */
 const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
   if (fact.kind !== 'start') return [];
   const { bake: who, from: stage, at: since } = fact;
@@ -127,6 +127,7 @@ const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
   const offsets = offsetsBefore(kitchen, fact);
   const cores = coresTaught(kitchen, null, fact);
   const weighIns = weighInsOf(kitchen, fact);
+  const vigours = teaching(kitchen, fact);
   return [
     {
       who,
@@ -137,6 +138,7 @@ const startResult = (kitchen: Kitchen, fact: Fact): Result[] => {
       ...(offsets.length > 0 ? { offsets } : {}),
       ...(cores.length > 0 ? { cores } : {}),
       ...(weighIns.length > 0 ? { weighIns } : {}),
+      ...(vigours.length > 0 ? { vigours } : {}),
       model: CARRY_MODEL,
     },
   ];

@@ -1,9 +1,8 @@
 import type { StarterInput } from '../../src/core/day/starter-wait.ts';
-import { carriedBelief, type PastBelief } from '../../src/core/readiness/carry-over.ts';
-import { OPENING_BELIEF, type Belief } from '../../src/core/readiness/belief.ts';
+import type { Belief } from '../../src/core/readiness/belief.ts';
 import type { Fact, Result } from '../../src/core/records/fact.ts';
 import type { Kitchen } from './kitchen.ts';
-import { lastBelief } from './last-belief.ts';
+import { believedBefore } from './last-belief.ts';
 import { STARTER } from './starter.ts';
 
 /** What tells the starter its instants; the app gives the core's, tests a plain one. */
@@ -12,15 +11,14 @@ export type StarterModel = (
 ) => Pick<Result, 'marks' | 'belief' | 'doubt' | 'model'>;
 
 type Of = Pick<Fact, 'id' | 'at'>;
-const carried = (last: PastBelief | null): Belief =>
-  last === null ? OPENING_BELIEF : carriedBelief(last, last.formula);
 
-/** What is believed of the starter now: what the last bake taught, or it showed by itself since. */
-export const starterBelief = (kitchen: Kitchen, of: Of): Belief => carried(lastBelief(kitchen, of));
+/** What is believed of the starter now: what its bakes taught, or it showed by itself since. */
+export const starterBelief = (kitchen: Kitchen, of: Of): Belief =>
+  believedBefore(kitchen, of, null);
 
 /** What was believed as its last feed began: what was seen since is weighed in anew, never twice. */
 export const beliefAtFeed = (kitchen: Kitchen, of: Of): Belief =>
-  carried(lastBelief(kitchen, of, kitchen.starter.known ?? null));
+  believedBefore(kitchen, of, null, kitchen.starter.known ?? null);
 
 /** A feed, another place, a sign of how it rises, what a bake kept back: each has instants of its own. */
 const asks = (fact: Fact): boolean =>

@@ -4,7 +4,7 @@ import { waitFor } from '../../src/core/day/waits.ts';
 import { OPENING_BELIEF } from '../../src/core/readiness/belief.ts';
 import type { StarterDeed } from '../../src/core/records/starter.ts';
 import { MINUTE } from '../../src/core/units.ts';
-import { bakesTaught, lastBelief } from '../../machines/kitchen/last-belief.ts';
+import { bakesTaught } from '../../machines/kitchen/last-belief.ts';
 import { starterBelief } from '../../machines/kitchen/starter-result.ts';
 import { Hand } from './support/hand.ts';
 import { at, walkTo } from './support/onward.ts';
@@ -138,7 +138,7 @@ describe('what bakes taught of the starter', () => {
     hand.start('c');
     hand.press('c', 'ended');
     expect(bakesTaught(hand.kitchen)).toBe(2);
-    const before = lastBelief(hand.kitchen, { id: '', at: hand.now })!.belief;
+    const before = starterBelief(hand.kitchen, { id: '', at: hand.now });
     expect(before.mean).toBeGreaterThan(0.05);
     hand.turn(1);
     hand.tend({ did: 'renewed' });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { World } from './synthetic.ts';
-import { year, type Starter } from './year.ts';
+import type { Starter } from './year-days.ts';
+import { year, type Year } from './year.ts';
 
 /** Five fixed seeds; what is held is their mean. */
 const SEEDS = [1, 2, 3, 4, 5];
@@ -8,7 +9,14 @@ const SEEDS = [1, 2, 3, 4, 5];
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, one) => sum + one, 0) / values.length;
 
-const years = (starter: Starter, world: World) => SEEDS.map((seed) => year(starter, world, seed));
+const made = new Map<string, readonly Year[]>();
+/** The years of one kitchen: what several tests ask of is simulated once. */
+const years = (starter: Starter, world: World): readonly Year[] => {
+  const key = `${starter} ${world}`;
+  const runs = made.get(key) ?? SEEDS.map((seed) => year(starter, world, seed));
+  made.set(key, runs);
+  return runs;
+};
 
 /** An invented kitchen: the figures hold for it and claim nothing of a real one. */
 describe.each(['right', 'wrong'] as const)('a year in a kitchen of the %s model', (world) => {
@@ -46,11 +54,13 @@ describe('a year in a kitchen of the right model', () => {
     },
   );
 
-  it('is forecast worse by a quarter where every bake has another vigour', () => {
-    // The last bake then tells nothing, and twice the variance at most: √2 − 1 of error at the worst.
-    const gains = years('leaps', 'right').map(({ gain }) => gain);
-    expect(mean(gains)).toBeLessThan(-0.15);
-    expect(mean(gains)).toBeGreaterThan(-0.3);
-    expect(Math.min(...gains)).toBeGreaterThan(1 - Math.SQRT2);
+  it('loses next to nothing where every bake has another vigour, and keeps its 80 %', () => {
+    // Then past bakes tell the usual vigour alone: a few are lost on learning that they tell no more.
+    const runs = years('leaps', 'right');
+    expect(Math.abs(mean(runs.map(({ gain }) => gain)))).toBeLessThan(0.05);
+    expect(Math.min(...runs.map(({ gain }) => gain))).toBeGreaterThan(-0.1);
+    const held = mean(runs.map((run) => run.coverage));
+    expect(held).toBeGreaterThan(0.72);
+    expect(held).toBeLessThan(0.88);
   });
 });

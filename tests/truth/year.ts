@@ -3,8 +3,8 @@ import { growthForRise } from '../../src/core/clock/rise.ts';
 import { saltAndRye } from '../../src/core/clock/salt-and-rye.ts';
 import { temperatureIn, type Path } from '../../src/core/clock/stretch.ts';
 import { theta } from '../../src/core/clock/theta.ts';
-import { OPENING_BELIEF } from '../../src/core/readiness/belief.ts';
-import { carriedBelief, type PastBelief } from '../../src/core/readiness/carry-over.ts';
+import { OPENING_BELIEF, type Belief } from '../../src/core/readiness/belief.ts';
+import { carriedBelief, toldBy, type TaughtVigour } from '../../src/core/readiness/carry-over.ts';
 import { riseEvidence } from '../../src/core/readiness/evidence.ts';
 import { beliefOf, openPosterior, quantile, weighIn } from '../../src/core/readiness/posterior.ts';
 import {
@@ -20,43 +20,11 @@ import {
   type Dough,
   type World,
 } from './synthetic.ts';
+import { BAKES, BESIDE, LOOKS, yearDays, type Starter } from './year-days.ts';
 
-/**
- * A year of one kitchen, invented: 120 bakes of one dough, a kitchen that is warmest in late July, and
- * a starter whose ln v goes its own way from bake to bake. Every bake is forecast before anything was
- * seen of it, once with nothing ever learned and once from what the bakes before it told, three rises
- * each. In the 'wrong' world gas, Q10 and the tub's marks are off all
- * year long, and the thermometer anew each time.
- */
-const BAKES = 120;
-const DAYS = 365;
-const WARMEST = 205;
-/** Kitchen over the year, °C. Invented. */
-const KITCHEN = { middle: 21.5, swing: 3.5, sd: 1 } as const;
-/** The dough's own temperature: most of it the baker's water, some the kitchen's. Invented. */
-const MIXED = { middle: 25.5, share: 0.3, sd: 0.7 } as const;
 /** Levain 20 %, no rye, salt 2 %: one loaf all year. */
 const P = 0.0909;
 const FACTOR = saltAndRye(2, 0);
-
-const VIGOUR_SD = 0.25;
-const STEP_SD = 0.1;
-/** When a baker looks, as shares of the ETA as it then stands, and how far beside it. */
-const LOOKS = [0.45, 0.7, 0.85];
-const BESIDE = 0.05;
-
-/**
- * How the starter goes: 'walks' freely, sd .10 a bake; 'homes', the same but drawn back to its usual
- * speed, so that it keeps an sd of .25; 'leaps', each bake drawn anew.
- */
-export type Starter = 'walks' | 'homes' | 'leaps';
-
-const PULL = Math.sqrt(1 - (STEP_SD / VIGOUR_SD) ** 2);
-
-const next = (dice: Dice, starter: Starter, before: number): number => {
-  if (starter === 'leaps') return dice.normal(0, VIGOUR_SD);
-  return (starter === 'homes' ? PULL : 1) * before + dice.normal(0, STEP_SD);
-};
 
 /** First forecasts against what came, h: nothing learned, and with the vigour carried over. */
 export interface Forecast {
@@ -67,7 +35,12 @@ export interface Forecast {
   readonly covered: boolean;
 }
 
-/** The bakes of a year in order; null stands for one that had not risen after 60 h. */
+/**
+ * The bakes of an invented year in order, each forecast before anything was seen of it, once with nothing
+ * ever learned and once from what the bakes before it told, three rises each. In the 'wrong' world gas, Q10
+ * and the tub's marks are off all year long, and the thermometer anew each time. Null stands for one that
+ * had not risen after 60 h.
+ */
 export function bakeYear(starter: Starter, world: World, seed: number): (Forecast | null)[] {
   const dice = makeDice(seed);
   const wrong =
@@ -78,34 +51,31 @@ export function bakeYear(starter: Starter, world: World, seed: number): (Forecas
           held: Math.exp(dice.normal(0, 0.15)),
           jar: Math.exp(dice.normal(0, 0.07)),
         };
-  let lnV = dice.normal(0, VIGOUR_SD);
-  let last: PastBelief | null = null;
-  return Array.from({ length: BAKES }, (_, i) => {
-    if (i > 0) lnV = next(dice, starter, lnV);
-    const turn = Math.cos((2 * Math.PI * ((i * DAYS) / BAKES - WARMEST)) / DAYS);
-    const toward = dice.normal(KITCHEN.middle + KITCHEN.swing * turn, KITCHEN.sd);
-    const mixed = MIXED.middle + MIXED.share * (toward - KITCHEN.middle);
+  const past: TaughtVigour[] = [];
+  return yearDays(dice, starter).map(({ lnV, room, mixed }, i) => {
     const dough: Dough = {
       p: P,
       factor: FACTOR,
-      from: dice.normal(mixed, MIXED.sd),
-      toward,
+      from: mixed,
+      toward: room,
       tau: 5,
       truth: { v: Math.exp(lnV), ...wrong, off: world === 'right' ? 0 : dice.normal(0, 0.5) },
     };
-    const { forecast, belief } = bake(dice, dough, last);
-    last = { formula: null, belief };
+    const began = carriedBelief(past, null);
+    const { forecast, belief } = bake(dice, dough, began);
+    const alone = toldBy(began, belief);
+    if (alone) past.push({ ...alone, start: `${i}`, at: i, flours: { wheat: 100 } });
     return forecast;
   });
 }
 
-function bake(dice: Dice, dough: Dough, last: PastBelief | null) {
+function bake(dice: Dice, dough: Dough, began: Belief) {
   const { p, factor, from, toward, tau, truth: secret } = dough;
   const rises = trueRises(dough);
   const path: Path = [{ hours: HORIZON, from, toward, tau, factor }];
   const curve = readyCurve(path, 0, HORIZON, (c) => growthForRise(WANTED, p, c));
   const hours = (lnV: number): number => curve(Math.exp(lnV)) ?? HORIZON;
-  let posterior = openPosterior(carriedBelief(last, null));
+  let posterior = openPosterior(began);
   const carried = hours(quantile(posterior, 0.5));
   const [soonest, latest] = [hours(quantile(posterior, 0.9)), hours(quantile(posterior, 0.1))];
   let at = 0;

@@ -4,6 +4,7 @@ import type { Formula } from '../formula/formula.ts';
 import type { Recipe } from '../formula/recipe.ts';
 import type { LoafAnswers } from '../log/loaf-names.ts';
 import type { Belief } from '../readiness/belief.ts';
+import type { TaughtVigour } from '../readiness/carry-over.ts';
 import type { Celsius, Grams, Instant } from '../units.ts';
 import type { CutRead } from './cut-read.ts';
 import type { Position } from './position.ts';
@@ -163,6 +164,8 @@ export interface Result {
   readonly weighed?: Weighed;
   /** Of a start: what earlier cool loaves of this kitchen weighed, oldest first. */
   readonly weighIns?: readonly TaughtLoss[];
+  /** Of a start: what earlier bakes told of this starter, oldest first. */
+  readonly vigours?: readonly TaughtVigour[];
   readonly model: string;
 }
 

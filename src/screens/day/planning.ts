@@ -1,9 +1,8 @@
 import { createMemo, createSignal, untrack, type Accessor } from 'solid-js';
-import { lastBelief } from '../../../machines/kitchen/last-belief.ts';
+import { believedBefore } from '../../../machines/kitchen/last-belief.ts';
 import type { DayAsk, DayPlan } from '../../core/day/laid/day-plan.ts';
 import type { PlanResult } from '../../core/day/plan/types.ts';
 import type { Formula } from '../../core/formula/formula.ts';
-import { carriedBelief } from '../../core/readiness/carry-over.ts';
 import { touchPage } from '../../core/speech/en/day.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
@@ -46,8 +45,9 @@ export function createPlanning(house: House, first: DayDraft = EMPTY_DAY): Plann
     askOf(draft(), {
       formulas: formulas(),
       equipment: house.equipment(),
-      belief: carriedBelief(
-        lastBelief(house.kitchen(), { id: '', at: now() }),
+      belief: believedBefore(
+        house.kitchen(),
+        { id: '', at: now() },
         formulaOf(draft().bakes[0] ?? EMPTY_BAKE, formulas()),
       ),
       now: now(),
