@@ -2,6 +2,7 @@ import { createEffect, createSignal, lazy, Show, Suspense, untrack, type JSX } f
 import { PressGround } from '../parts/PressGround.tsx';
 import type { DayDraft } from '../screens/day-draft.ts';
 import type { House } from '../screens/house.ts';
+import type { Draft } from '../screens/start/draft.ts';
 
 /** Each screen comes when it is wanted; the service worker has them all without a network. */
 const Bench = lazy(() => import('../screens/bench/Bench.tsx'));
@@ -24,6 +25,8 @@ export function App(props: { readonly house: House }): JSX.Element {
   const [book, setBook] = createSignal(false);
   const [circle, setCircle] = createSignal(false);
   const [log, setLog] = createSignal(false);
+  // Whoever looks up a formula or a past bake finds the start as it was left.
+  const chosen = createSignal<Draft | null>(null);
   const [day, setDay] = createSignal<false | 'plan' | 'live' | DayDraft>(false);
   const asked = (): DayDraft | undefined => {
     const its = day();
@@ -93,6 +96,7 @@ export function App(props: { readonly house: House }): JSX.Element {
               onBook={() => setBook(true)}
               onCircle={() => setCircle(true)}
               onLog={() => setLog(true)}
+              chosen={chosen}
             />
           </Show>
           {/* What is half done there waits behind the Kitchen and the Day: a reading begun, an open gate. */}

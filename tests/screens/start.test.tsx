@@ -1,10 +1,12 @@
 import { cleanup, render, screen } from '@solidjs/testing-library';
+import { createSignal } from 'solid-js';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { bakeLoss } from '../../src/core/formula/bake-loss.ts';
 import { lossOf } from '../../src/core/oven/bake-loss-learned.ts';
 import { beforeOvenItems } from '../../src/core/records/lists.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import type { House } from '../../src/screens/house.ts';
+import type { Draft } from '../../src/screens/start/draft.ts';
 import Start from '../../src/screens/start/Start.tsx';
 import { openBaking, serveFormulas } from '../fakes/baking.ts';
 import { loadedLater } from '../fakes/loaded-later.ts';
@@ -27,8 +29,7 @@ afterAll(async () => {
   await loadedLater();
 });
 
-const open = async (world: FakeWorld): Promise<House> => {
-  const { house } = await openBaking(world);
+const show = (house: House, chosen = createSignal<Draft | null>(null)): void => {
   render(() => (
     <PressGround now={clock}>
       <Start
@@ -39,9 +40,14 @@ const open = async (world: FakeWorld): Promise<House> => {
         onBook={() => undefined}
         onCircle={() => undefined}
         onLog={() => undefined}
+        chosen={chosen}
       />
     </PressGround>
   ));
+};
+const open = async (world: FakeWorld): Promise<House> => {
+  const { house } = await openBaking(world);
+  show(house);
   return house;
 };
 const press = (name: RegExp): void => {
@@ -54,6 +60,26 @@ const ready = (): void => {
   press(/^That’s it/);
 };
 const headline = () => screen.getByRole('heading', { level: 1 }).textContent;
+
+it('is as it was left, once another page has been looked at, and empty after its bake was begun', async () => {
+  const { house } = await openBaking(makeFakeWorld());
+  const chosen = createSignal<Draft | null>(null);
+  show(house, chosen);
+  ready();
+  press(/^How many loaves/);
+  press(/^One more/);
+  press(/^That’s it/);
+  cleanup();
+  show(house, chosen);
+  screen.getByRole('button', { name: 'How warm is the kitchen? 22 °C' });
+  screen.getByRole('button', { name: /^How many loaves\? 3/ });
+  press(/^Start baking/);
+  await vi.waitFor(() => expect(headline()).toBe('Sound check'));
+  press(/^Sight only/);
+  press(/^Start baking/);
+  await vi.waitFor(() => expect(begun).toHaveLength(1));
+  expect(chosen[0]()).toBeNull();
+});
 
 describe('the first bake of a tablet', () => {
   it('begins by way of the sound check, and is begun by its slab', async () => {

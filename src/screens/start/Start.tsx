@@ -1,9 +1,18 @@
-import { createMemo, createSignal, lazy, Match, Show, Suspense, Switch, type JSX } from 'solid-js';
+import {
+  createMemo,
+  createSignal,
+  lazy,
+  Match,
+  Show,
+  Suspense,
+  Switch,
+  type JSX,
+  type Signal,
+} from 'solid-js';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { bench } from '../../core/speech/en/bench.ts';
-import { joins, start } from '../../core/speech/en/start.ts';
-import { showHeat } from '../../core/speech/heats.ts';
+import { start } from '../../core/speech/en/start.ts';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Control } from '../../parts/Control.tsx';
 import { RuledEdge } from '../../parts/RuledEdge.tsx';
@@ -18,12 +27,12 @@ import { starterIsTold } from '../starter-due.ts';
 import { starterForBake } from '../starter-view.ts';
 import { MOST_BESIDE, OtherBakes } from '../OtherBakes.tsx';
 import { othersOf } from '../others.ts';
-import { JOINS } from '../../core/records/stage.ts';
-import { joinsOf } from '../../core/records/stages-of.ts';
-import { breadQuestion, checkOrder, emptyDraft, loavesTold, type Draft } from './draft.ts';
+import { makeChosen } from './chosen.ts';
+import { breadQuestion, type Draft } from './draft.ts';
 import { FormulaFace, WhereFace } from './faces.tsx';
 import { BrokenFormulas } from './BrokenFormulas.tsx';
 import { PlanDay } from './PlanDay.tsx';
+import { Questions } from './Questions.tsx';
 import { RunningBakes } from './RunningBakes.tsx';
 import { WaysSheet } from './WaysSheet.tsx';
 import './Start.css';
@@ -42,30 +51,21 @@ export default function Start(props: {
   readonly onBook: () => void;
   readonly onCircle: () => void;
   readonly onLog: () => void;
+  /** What was chosen, kept by whoever shows another page meanwhile. */
+  readonly chosen: Signal<Draft | null>;
 }): JSX.Element {
-  const [draft, setDraft] = createSignal<Draft>(emptyDraft);
+  // eslint-disable-next-line solid/reactivity -- the same house and the same place all along
+  const its = makeChosen(props.house, props.chosen);
+  const { draft, formula, checked, change } = its;
   onLink(() => props.onBook());
   const [face, setFace] = createSignal<Face>('grid');
   const half = () => props.house.half('how warm is the kitchen');
   const formulas = () => props.house.formulas();
-  const formula = createMemo(() => {
-    const good = formulas().flatMap((found) => found.formula ?? []);
-    return good.find(({ id }) => id === draft().formula) ?? good[0] ?? null;
-  });
-  const checked = createMemo(() => checkOrder(draft(), formula(), props.house.ways()));
   const running = createMemo(() =>
     othersOf(props.house.kitchen(), null, bakeMarks(props.house.records()), (at) =>
       props.house.hour(at),
     ),
   );
-  const joinsHere = () => (formula() ? joinsOf(formula()!.process) : JOINS);
-  const change = (part: Partial<Draft>): void => {
-    setDraft((old) => ({ ...old, ...part }));
-    // Another formula may not pass where the dough was said to be.
-    if (!joinsHere().includes(draft().from)) {
-      setDraft((old) => ({ ...old, from: emptyDraft.from }));
-    }
-  };
   const pick = (part: Partial<Draft>): void => {
     change(part);
     setFace('grid');
@@ -86,13 +86,10 @@ export default function Start(props: {
     if (unheard()) return void setFace('sound');
     const bake = await props.house.begin(order);
     if (bake === null) return;
+    props.chosen[1](null);
     half().keep('');
     props.house.half(breadQuestion(order.formula.id)).keep('');
     props.onBake(bake);
-  };
-  const warmth = (): string => {
-    const { kitchen } = draft();
-    return kitchen === null ? '–' : showHeat(kitchen, props.house.ways());
   };
   const breadAt = (keys: boolean): JSX.Element => (
     <Suspense>
@@ -108,10 +105,6 @@ export default function Start(props: {
   );
   const circleHere = (): JSX.Element => (
     <Control label={start.toCircle} onPress={() => props.onCircle()} />
-  );
-  const cell = (ask: string, value: string, to: Face): JSX.Element => (
-    // Named whole: where a notice takes the height not every question is in sight.
-    <Control label={ask} value={value} name={`${ask} ${value}`} onPress={() => setFace(to)} />
   );
   return (
     <>
@@ -138,14 +131,10 @@ export default function Start(props: {
             <Switch>
               <Match when={face() === 'grid' || face() === 'ways'}>
                 <Words headline={start.title} detail={starterNow()}>
-                  <div class="start-grid">
-                    {cell(start.formula, formula()?.name ?? start.noFormulas, 'formula')}
-                    {cell(start.loaves, loavesTold(draft(), props.house.ways()), 'loaves')}
-                    {cell(start.kitchen, warmth(), 'kitchen')}
-                    {cell(start.where, joins[draft().from], 'where')}
+                  <Questions chosen={its} units={props.house.ways()} onAsk={setFace}>
                     <PlanDay house={props.house} onDay={() => props.onDay()} />
                     <Control label={start.toBook} onPress={() => props.onBook()} />
-                  </div>
+                  </Questions>
                   <RunningBakes
                     house={props.house}
                     bakes={running().slice(MOST_BESIDE)}
@@ -176,7 +165,7 @@ export default function Start(props: {
               </Match>
               <Match when={face() === 'where'}>
                 <WhereFace
-                  joins={joinsHere()}
+                  joins={its.joins()}
                   chosen={draft().from}
                   onPick={(from) => pick({ from })}
                 />

@@ -1,6 +1,8 @@
+import { createSignal } from 'solid-js';
 import { cleanup, render, screen, within } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
 import { MINUTE } from '../../../src/core/units.ts';
+import type { Draft } from '../../../src/screens/start/draft.ts';
 import Start from '../../../src/screens/start/Start.tsx';
 import { openBaking } from '../../fakes/baking.ts';
 import { onDay } from './on-day.tsx';
@@ -173,6 +175,7 @@ it('is told on the start page by what comes next, after a reload too', async () 
       onBook={() => 0}
       onCircle={() => 0}
       onLog={() => undefined}
+      chosen={createSignal<Draft | null>(null)}
     />
   ));
   expect(screen.getByRole('button', { name: /^Plan a day/ }).textContent).toMatch(
