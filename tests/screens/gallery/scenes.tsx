@@ -20,6 +20,7 @@ import { StandBack } from '../../../src/parts/StandBack.tsx';
 import { TwoTaps } from '../../../src/parts/TwoTaps.tsx';
 import { bookScenes } from './book-scenes.tsx';
 import { cupboardScenes } from './cupboard-scenes.tsx';
+import { cutScenes } from './cut-scenes.tsx';
 import { dayScenes } from './day-scenes.tsx';
 import { riseScenes } from './rise-scenes.tsx';
 import { stageScenes } from './stage-scenes.tsx';
@@ -57,6 +58,7 @@ const hour = (h: number, m: number, s = 0): number => Date.UTC(2031, 4, 9, h, m,
 export const scenes: Record<string, Component> = {
   ...bookScenes,
   ...cupboardScenes,
+  ...cutScenes,
   ...dayScenes,
   ...riseScenes,
   ...stageScenes,
