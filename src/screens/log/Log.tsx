@@ -5,6 +5,7 @@ import { Words } from '../../parts/Words.tsx';
 import type { HouseLog } from '../house-log.ts';
 import type { House } from '../house.ts';
 import type { Face, FaceProps } from './face.ts';
+import { makeFinding } from './list/finding.ts';
 import { ListFace } from './list/ListFace.tsx';
 import { LogPage } from './LogPage.tsx';
 
@@ -27,6 +28,7 @@ export default function Log(props: {
     (log) => setOpened(() => log),
     () => setOpened('closed'),
   );
+  const finding = makeFinding();
   const log = (): HouseLog | null => {
     const its = opened();
     return its === 'closed' ? null : its;
@@ -61,7 +63,7 @@ export default function Log(props: {
         const each = (): FaceProps => ({ house: props.house, log: its(), onOpen, onBack });
         return (
           <Suspense>
-            <Switch fallback={<ListFace {...each()} />}>
+            <Switch fallback={<ListFace {...each()} finding={finding} />}>
               <Match when={at('bake')} keyed>
                 {({ start }) => <BakeFace {...each()} start={start} />}
               </Match>
