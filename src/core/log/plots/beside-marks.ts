@@ -12,13 +12,24 @@ export interface Named {
 const MARK = 1.8;
 const APART = 2.6;
 
-/** Right, left, above, below: the first that is free. */
-const sides = ([x, y]: Spot, text: string, { cap }: Letters): readonly DrawnText[] => [
-  { kind: 'text', at: [x + APART, y + cap / 2], text, anchor: 'start', onGround: true },
-  { kind: 'text', at: [x - APART, y + cap / 2], text, anchor: 'end', onGround: true },
-  { kind: 'text', at: [x, y - APART], text, anchor: 'middle', onGround: true },
-  { kind: 'text', at: [x, y + APART + cap], text, anchor: 'middle', onGround: true },
-];
+/** Right, left, above, below, and above and below again leaning inward: the first that is free. */
+const sides = ([x, y]: Spot, text: string, { cap }: Letters): readonly DrawnText[] => {
+  const [above, level, below] = [y - APART - cap * 0.35, y + cap / 2, y + APART + cap];
+  const stand = (at: Spot, anchor: DrawnText['anchor']): DrawnText => ({
+    kind: 'text',
+    at,
+    text,
+    anchor,
+    onGround: true,
+  });
+  return [
+    stand([x + APART, level], 'start'),
+    stand([x - APART, level], 'end'),
+    ...[above, below].map((line) => stand([x, line], 'middle')),
+    ...[above, below].map((line) => stand([x + MARK, line], 'end')),
+    ...[above, below].map((line) => stand([x - MARK, line], 'start')),
+  ];
+};
 
 const isIn = (box: Box, { left, right, top, bottom }: Place): boolean =>
   box.left >= left && box.right <= right && box.top >= top && box.bottom <= bottom;

@@ -8,6 +8,7 @@ import { besideMarks } from './beside-marks.ts';
 import { flow } from './flow.ts';
 import { frame, type Tick } from './frame.ts';
 import type { PastBake } from './past-bake.ts';
+import { sideBySide } from './side-by-side.ts';
 import type { ToldIn } from './told-in.ts';
 import { PLOT_TURNS, TURN_SHAPES } from './plot-turn.ts';
 
@@ -25,7 +26,7 @@ type Placed = PastBake & {
 const isPlaced = (bake: PastBake): bake is Placed =>
   bake.rise !== null && bake.rise.doubt <= TOO_OLD && bake.coldHours !== null;
 
-const hours = (of: number): string => showNumber(of);
+const hours = (of: number): string => `${showNumber(of)} h`;
 
 const ticks = (span: readonly [number, number], most: number): readonly Tick[] =>
   ticksIn(span, most).map((value) => ({ value, label: showNumber(value) }));
@@ -35,7 +36,7 @@ function draw(placed: readonly Placed[], room: DrawingRoom, { date }: ToldIn): D
   const line = lineHeight(room);
   const key = flow(
     [
-      { text: words.up },
+      { text: words.axes },
       ...PLOT_TURNS.flatMap((turn) => {
         const count = placed.filter(({ turned }) => turned === turn).length;
         const text = `${logPlots.turns[turn]} ${count}`;
@@ -46,22 +47,20 @@ function draw(placed: readonly Placed[], room: DrawingRoom, { date }: ToldIn): D
     width,
     room,
   );
-  const foot = flow([{ text: words.along }], [0, height - cap * 0.35], width, room);
-  const place = {
-    left: 0,
-    right: width,
-    top: key.lines * line,
-    bottom: height - (foot.lines === 0 ? 0 : line),
-  };
+  const place = { left: 0, right: width, top: key.lines * line, bottom: height };
   const x = niceSpan([0, ...placed.map(({ coldHours }) => coldHours)], 8, 1);
-  const y = niceSpan([0, 100, ...placed.map(({ rise }) => rise.percent)], 5, 1);
+  const y = niceSpan(
+    placed.length === 0 ? [0, 100] : placed.map(({ rise }) => rise.percent),
+    4,
+    40,
+  );
   const framed = frame(
     place,
     {
       x: [0, x[1]],
-      y: [0, y[1]],
-      along: ticks([0, x[1]], 9),
-      up: ticks([0, y[1]], 6).map(({ value, label }) => ({ value, label: `${label} %` })),
+      y,
+      along: ticks([0, x[1]], 9).map(({ value, label }) => ({ value, label: `${label} h` })),
+      up: ticks(y, 5).map(({ value, label }) => ({ value, label: `${label} %` })),
     },
     room,
   );
@@ -69,7 +68,7 @@ function draw(placed: readonly Placed[], room: DrawingRoom, { date }: ToldIn): D
     framed.x(coldHours),
     framed.y(rise.percent),
   ];
-  const spots = placed.map(spotOf);
+  const spots = sideBySide(placed.map(spotOf), framed.inner);
   // The latest lies on top.
   const marks = placed
     .map((bake, n): DrawnPart => ({ kind: 'mark', shape: TURN_SHAPES[bake.turned], at: spots[n]! }))
@@ -80,10 +79,9 @@ function draw(placed: readonly Placed[], room: DrawingRoom, { date }: ToldIn): D
     height,
     parts: [
       ...key.parts,
-      ...foot.parts,
       ...framed.parts,
       ...marks,
-      ...besideMarks(names, spots, framed.inner, room),
+      ...besideMarks(names, spots, framed.panel, room),
     ],
   };
 }

@@ -21,7 +21,8 @@ const APART = 1;
 const MARGIN = 2.2;
 
 export interface Framed {
-  /** Where values may stand. */
+  /** All of the frame, and where values may stand in it. */
+  readonly panel: Place;
   readonly inner: Place;
   readonly x: Scale;
   readonly y: Scale;
@@ -36,7 +37,12 @@ export interface Axes {
   readonly up: readonly Tick[];
   /** Room for labels on the left, mm, where several frames are to stand alike; left out: its own need. */
   readonly gutter?: number;
+  /** Of the frame's own lines; hair where left out. */
+  readonly weight?: 'hair' | 'plain';
 }
+
+/** What a line of labels takes under a frame. */
+export const footOf = ({ cap }: Letters): number => cap * 1.35 + APART;
 
 /** What the labels of an upright axis take of the width. */
 export const gutterOf = (up: readonly Tick[], letters: Letters): number =>
@@ -48,7 +54,7 @@ export const gutterOf = (up: readonly Tick[], letters: Letters): number =>
  */
 export function frame(place: Place, axes: Axes, letters: Letters): Framed {
   const { cap } = letters;
-  const foot = axes.along.length === 0 ? 0 : cap * 1.35 + APART;
+  const foot = axes.along.length === 0 ? 0 : footOf(letters);
   const panel = {
     left: place.left + (axes.gutter ?? gutterOf(axes.up, letters)),
     right: place.right,
@@ -70,18 +76,22 @@ export function frame(place: Place, axes: Axes, letters: Letters): Framed {
     [panel.top, panel.bottom],
     cap * 0.5,
   ).map((n) => axes.up[n]!);
-  const alongs = thin(
-    axes.along.map(({ value, label }) => ({ at: x(value), width: textWidth(label, letters) })),
-    [place.left, place.right],
-  ).map((n) => axes.along[n]!);
+  // A label at a corner is moved inward, its tick is not.
+  const alongAt = axes.along.map(({ value, label }) => {
+    const width = textWidth(label, letters);
+    const at = Math.min(place.right - width / 2, Math.max(place.left + width / 2, x(value)));
+    return { at, width, value, label };
+  });
+  const alongs = thin(alongAt, [place.left - 1e-9, place.right + 1e-9]).map((n) => alongAt[n]!);
   return {
+    panel,
     inner,
     x,
     y,
     parts: [
       {
         kind: 'line',
-        weight: 'hair',
+        weight: axes.weight ?? 'hair',
         at: [
           [panel.left, panel.top],
           [panel.left, panel.bottom],
@@ -104,7 +114,7 @@ export function frame(place: Place, axes: Axes, letters: Letters): Framed {
           anchor: 'end',
         },
       ]),
-      ...alongs.flatMap(({ value, label }): DrawnPart[] => [
+      ...alongs.flatMap(({ at, value, label }): DrawnPart[] => [
         {
           kind: 'line',
           weight: 'hair',
@@ -115,7 +125,7 @@ export function frame(place: Place, axes: Axes, letters: Letters): Framed {
         },
         {
           kind: 'text',
-          at: [x(value), place.bottom - cap * 0.35],
+          at: [at, place.bottom - cap * 0.35],
           text: label,
           anchor: 'middle',
         },

@@ -18,9 +18,9 @@ const words = logPlots.vigour;
 type Believed = PastBake & { readonly belief: Belief };
 
 /** Share of the height that the starter's panel has; the kitchen's has the rest. */
-const STARTER = 0.6;
+const STARTER = 0.48;
 /** Cap heights that both panels need; in less the kitchen is left to the table. */
-const BOTH = 16;
+const BOTH = 14;
 /** What a speed may be marked at: the usual one first. */
 const SPEEDS = [1, 0.5, 2, 0.75, 1.5, 0.25, 4, 0.6, 1.25, 0.9, 1.1] as const;
 /** No bar is drawn beyond these, of the usual speed: the clock knows no such starter. Judgement. */
@@ -73,7 +73,7 @@ function panelsIn(bakes: readonly Believed[], room: DrawingRoom, told: ToldIn): 
     4,
     2,
   );
-  const warm = ticksIn(heats, 5).map((value): Tick => ({
+  const warm = [...new Set([...heats, ...ticksIn(heats, 5)])].map((value): Tick => ({
     value,
     label: showHeat(value, told.units),
   }));

@@ -66,7 +66,7 @@ describe('rise at the end of bulk over hours of cold', () => {
       ],
       TOLD,
     );
-    expect([left, table.rows]).toEqual([3, [['3 May 2031', 'Lane wheat', '75 %', '14', 'good']]]);
+    expect([left, table.rows]).toEqual([3, [['3 May 2031', 'Lane wheat', '75 %', '14 h', 'good']]]);
   });
 
   it('names the latest by its date, and tells where the good ones lie', () => {
