@@ -54,7 +54,8 @@ export function SavePage(props: {
       slab={
         <Slab label={words.slab} then={kitchenFields.tablet} fresh="save" onPress={() => save()} />
       }
-      aside={<Control label={words.sheet} value={sheet()} onPress={() => void readings()} />}
+      // Where the ear stands a tall tablet has no room for the longest word.
+      aside={<Control label={kitchenFields.tablet} onPress={() => props.onBack()} />}
       controls={
         <>
           <Control
@@ -63,7 +64,7 @@ export function SavePage(props: {
             chosen={names()}
             onPress={() => setNames(!names())}
           />
-          <Control label={kitchenFields.tablet} onPress={() => props.onBack()} />
+          <Control label={words.sheet} value={sheet()} onPress={() => void readings()} />
         </>
       }
     />
