@@ -42,13 +42,13 @@ const rows = (
   [from, to]: readonly [number, number] = [14, 58],
 ): readonly Hole[] =>
   tops.flatMap((cy, n) => {
-    const inset = cy < 13 ? 10 : cy < 18 ? 4 : 0;
+    const inset = cy < 14 ? 11 : cy < 22 ? 3 : 0;
     const first = from + inset + (n % 2) * (step / 2);
     const count = Math.max(0, Math.floor((to - inset - first) / step) + 1);
     return Array.from({ length: count }, (_, i): Hole => [first + i * step, cy, size]);
   });
 
-const EVEN = rows([13, 20, 27, 34], 8, 2);
+const EVEN = rows([13, 20, 27, 34], 7.6, 2, [15.4, 57]);
 const TIGHT = rows([12, 16, 20, 24, 28, 32, 36], 5, 0.7, [13, 60]);
 const BIG: readonly Hole[] = [
   [24, 22, 7, 5],
@@ -129,8 +129,8 @@ const CRUMB: Readonly<Record<Shown<'crumb'>, () => JSX.Element>> = {
   streaks: () => (
     <>
       <Holes holes={EVEN.filter(([, cy]) => cy === 13 || cy === 34)} />
-      <path d="M12 22c9-6 15 5 24 0s16 5 24-1" {...LINE} stroke-width="3.4" />
-      <path d="M11 29c9-5 16 5 25 0s16 4 25 0" {...LINE} stroke-width="3.4" />
+      <path d="M15 22c8-6 14 5 21 0s14 5 21-1" {...LINE} stroke-width="3.4" />
+      <path d="M14 29c8-5 15 5 22 0s15 4 22 0" {...LINE} stroke-width="3.4" />
     </>
   ),
 };

@@ -16,8 +16,8 @@ export interface ToldLoaf {
   readonly said: string;
 }
 
-/** No more facts of the day than one can hold in mind. Judgement. */
-const FACTS = 3;
+/** No more facts of the day than fit their page in bigger words. */
+const FACTS = 2;
 
 const ofCauses = ({
   causes,

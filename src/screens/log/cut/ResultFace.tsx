@@ -125,7 +125,7 @@ export function ResultFace(props: {
         }
       />
       <Show when={todo()}>
-        <Sheet title={cutPage.todo}>
+        <Sheet title={cutPage.todoTitle}>
           <For each={rows()}>{(told) => <RemedyWords told={told} named />}</For>
           <div class="sheet-grid">
             <Control label={cutPage.back} onPress={() => setTodo(false)} />
