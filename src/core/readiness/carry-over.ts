@@ -29,7 +29,12 @@ export interface TaughtVigour extends Belief {
   readonly flours: FlourShares;
 }
 
-/** @example floursOf({ flours: [] }) // → {} */
+/**
+ * The flours of a formula by grain.
+ *
+ * @example
+ * floursOf({ flours: [] }) // → {}
+ */
 export const floursOf = ({ flours }: Pick<Formula, 'flours'>): FlourShares => {
   const sum: Partial<Record<Grain, number>> = {};
   for (const { grain, pct } of flours) sum[grain] = (sum[grain] ?? 0) + pct;
