@@ -57,6 +57,8 @@ export function Drawn(props: {
   readonly draw: (room: DrawingRoom) => Drawing;
   /** For ears. */
   readonly alt: string;
+  /** The place there is, as it is laid out: told again whenever that changes. */
+  readonly onRoom?: (room: DrawingRoom) => void;
 }): JSX.Element {
   let figure!: HTMLElement;
   const hatch = createUniqueId();
@@ -66,8 +68,10 @@ export function Drawn(props: {
     const mm = Number.parseFloat(style.getPropertyValue('--px-per-mm'));
     const size = Number.parseFloat(style.fontSize) / mm;
     const [width, height] = [figure.clientWidth / mm, figure.clientHeight / mm];
-    if (width > 0 && height > 0 && size > 0)
-      setRoom({ width, height, size, cap: size * CAP, letter: size * LETTER });
+    if (!(width > 0 && height > 0 && size > 0)) return;
+    const its = { width, height, size, cap: size * CAP, letter: size * LETTER };
+    setRoom(its);
+    props.onRoom?.(its);
   };
   const observer = typeof ResizeObserver === 'undefined' ? null : new ResizeObserver(measure);
   onMount(() => observer?.observe(figure));

@@ -42,6 +42,16 @@ function heights({ panels, strip, stages }: Stacked, { height, cap, letter }: Dr
   return { rows, band, told, under, each, head: rows * line + over };
 }
 
+/** Lines of text of a panel that is read with ease. Judgement. */
+const EASY = 5;
+
+/** How many panels have room enough one under the other; never none. */
+export function panelsThatFit({ height, cap, letter }: Omit<DrawingRoom, 'width'>): number {
+  const line = lineHeight({ cap, letter });
+  // Two rows of steps, a strip of calls, the hours.
+  return Math.max(1, Math.floor((height - 4 * line) / (EASY * line)));
+}
+
 /** Draws panels, a strip, the stages above and the time below, for any room; nothing runs out of it. */
 export function drawStacked(of: Stacked, room: DrawingRoom): Drawing {
   const { span, panels, strip, stages, clock } = of;
