@@ -27,7 +27,11 @@ const WANTS = 3;
 const TICKS = 1.5;
 
 /** How a height is parted. */
-function heights({ panels, strip, stages }: Stacked, { height, cap, letter }: DrawingRoom) {
+function heights(
+  { panels, strip, stages }: Stacked,
+  { height, cap, letter }: DrawingRoom,
+  most: number,
+) {
   const line = lineHeight({ cap, letter });
   const wanted = strip ? Math.max(line, 2 * MARK_REACH + 1) : 0;
   const band = Math.min(wanted, height * 0.2);
@@ -37,7 +41,7 @@ function heights({ panels, strip, stages }: Stacked, { height, cap, letter }: Dr
   const under = TICKS + (told ? line + 0.6 : 0);
   const fits = (rows: number): boolean =>
     height - band - over - under - rows * line >= panels.length * (WANTS * line + APART);
-  const rows = stages.length === 0 ? 0 : fits(2) ? 2 : fits(1) ? 1 : 0;
+  const rows = stages.length === 0 ? 0 : ([2, 1].find((n) => n <= most && fits(n)) ?? 0);
   const each = (height - band - over - under - rows * line) / panels.length;
   return { rows, band, told, under, each, head: rows * line + over };
 }
@@ -53,10 +57,10 @@ export function panelsThatFit({ height, cap, letter }: Omit<DrawingRoom, 'width'
 }
 
 /** Draws panels, a strip, the stages above and the time below, for any room; nothing runs out of it. */
-export function drawStacked(of: Stacked, room: DrawingRoom): Drawing {
+export function drawStacked(of: Stacked, room: DrawingRoom, most = 2): Drawing {
   const { span, panels, strip, stages, clock } = of;
   const { width, height, cap, letter } = room;
-  const { rows, band, told, under, each, head } = heights(of, room);
+  const { rows, band, told, under, each, head } = heights(of, room, most);
   const tops = panels.map((_, n) => ({
     top: head + n * each,
     bottom: head + (n + 1) * each - (n < panels.length - 1 || strip ? APART : 0),
@@ -83,8 +87,12 @@ export function drawStacked(of: Stacked, room: DrawingRoom): Drawing {
   );
   const x = scaleOf(span, [left + MARK_REACH, right - MARK_REACH]);
   const bottom = height - under;
+  const steps = stageTicks(stages, { x, width, rows, bottom, until: span[1], cap, letter });
+  // All of their words stand in one row: the panels have the other.
+  const inSecond = steps.some(({ kind, at }) => kind === 'text' && at[1] > lineHeight(room));
+  if (rows === 2 && !inSecond) return drawStacked(of, room, 1);
   const parts: DrawnPart[] = [
-    ...stageTicks(stages, { x, width, rows, bottom, until: span[1], cap, letter }),
+    ...steps,
     ...timeAxis(span, { clock, x, left, right, rim: width, at: bottom, told, cap, letter }),
     ...all.flatMap(({ panel, top, bottom: low }) =>
       drawPanel(panel, { left, right, rim: width, top, bottom: low, x, cap, letter }),

@@ -93,6 +93,8 @@ export const logBake = {
   loaves: '{place}, {loaves}',
   vessels: { pot: 'Pot', tin: 'Tins', stone: 'Stone', tray: 'Tray' },
   colours: { pale: 'Pale', golden: 'Golden', dark: 'Dark' },
+  drawn: { heat: 'Warmth', rise: 'Rise', speed: 'Starter’s speed', lived: 'Dough hours' },
+  drawnTwo: '{one}, {other}',
   asTable: 'As a table',
   asChart: 'As a chart',
   sayChart: 'Say this chart',

@@ -3,6 +3,7 @@ import { bakeChart } from '../../../core/log/chart/bake-chart.ts';
 import { bakePanels, PANELS } from '../../../core/log/chart/bake-panels.ts';
 import { panelsThatFit } from '../../../core/log/chart/stacked.ts';
 import { logBake as words } from '../../../core/speech/en/log-bake.ts';
+import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Drawn } from '../../../parts/Drawn.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -32,6 +33,12 @@ export function ChartFace(props: {
   );
   const group = () => groups()[at() % Math.max(1, groups().length)] ?? [];
   const chart = createMemo(() => bakeChart(props.telling.charted, group(), props.telling));
+  /** Two panels are told; of more the chart itself tells. */
+  const headline = (): string => {
+    const [one, other, more] = group().map((name) => words.drawn[name]);
+    if (one === undefined || more !== undefined) return words.chart;
+    return other === undefined ? one : fill(words.drawnTwo, { one, other });
+  };
   return (
     <LogPage
       wide
@@ -41,7 +48,7 @@ export function ChartFace(props: {
       words={
         <Show when={chart()} fallback={<Words headline={words.chart} detail={words.empty.chart} />}>
           {(its) => (
-            <Words headline={words.chart}>
+            <Words headline={headline()}>
               <Show
                 when={table()}
                 fallback={
@@ -54,7 +61,7 @@ export function ChartFace(props: {
                   </div>
                 }
               >
-                <RowsTable table={its().table} label={words.chart} />
+                <RowsTable table={its().table} label={headline()} />
               </Show>
             </Words>
           )}

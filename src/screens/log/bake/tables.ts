@@ -89,15 +89,18 @@ function readingsPage({ page, when, units }: Telling): ToldPage | null {
   const looked = page.looks.map((one): Taken => ({ ...one, marks: [marks.look] }));
   const all = [...taken, ...looked].toSorted((a, b) => a.at - b.at);
   if (all.length === 0) return null;
+  const columns = all.some((one) => one.marks.length > 0) ? 4 : 3;
   return {
     table: {
-      heads: words.heads.readings,
-      rows: all.map(({ at, reading, marks: own }) => [
-        when(at),
-        readingNames[slotOf(reading)],
-        showReading(reading, units),
-        own.join(', '),
-      ]),
+      heads: words.heads.readings.slice(0, columns),
+      rows: all.map(({ at, reading, marks: own }) =>
+        [
+          when(at),
+          readingNames[slotOf(reading)],
+          showReading(reading, units),
+          own.join(', '),
+        ].slice(0, columns),
+      ),
     },
     says: all
       .map(({ reading }) =>
