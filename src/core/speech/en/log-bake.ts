@@ -78,7 +78,7 @@ export const logBake = {
     look: 'at a look',
   },
   answered: {
-    after: 'after {length}',
+    in: 'after {length}',
     atOnce: 'at once',
     never: 'not answered',
     off: 'put off {times} times',

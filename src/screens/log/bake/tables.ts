@@ -119,7 +119,7 @@ const answered = ({ late, snoozes }: BakeCall): string => {
       ? words.answered.never
       : late < 1
         ? words.answered.atOnce
-        : fill(words.answered.after, { length: showLength(late) });
+        : fill(words.answered.in, { length: showLength(late) });
   const times = snoozes.length;
   if (times === 0) return how;
   const off = times === 1 ? words.answered.offOnce : fill(words.answered.off, { times });
