@@ -18,6 +18,7 @@ const START = [
   /^left\.left\..*\.spoken$/,
   /^left\.clockAsk\.(care|said)$/,
   /^kitchen-warnings\./,
+  /^last-time\.(lastTimeLooked|lastTimeNoted|thisTime|theSameWay)\b/,
   /^live\.today\.said\./,
   /^kitchen\.night\.(plug|phone)$/,
   /^trouble\.trouble\.(pressRefused|nothingToTakeBack)$/,

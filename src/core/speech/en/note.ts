@@ -7,4 +7,7 @@ export const notes = [
   { value: 'pale', label: 'Crust too pale' },
 ] as const;
 
+/** What the log keeps of a note. */
+export type NoteValue = (typeof notes)[number]['value'];
+
 export const noNote = { label: 'No note', then: 'and this bake is done' } as const;
