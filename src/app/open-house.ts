@@ -104,7 +104,7 @@ export async function openHouse(world: World): Promise<House> {
   const speak = async (says: readonly Say[], pressed?: Pressed): Promise<void> => {
     const mine = spoken;
     const { sayAloud } = await import('./say-aloud.ts');
-    sayAloud(mine, says, hearing, kitchen(), hour, world.ways.ways(), equipment(), pressed);
+    sayAloud(mine, says, hearing, kept(), hour, world.ways.ways(), equipment(), pressed);
   };
   const followUp = makeFollowUp(world, () => runner.follow(keeper.kept().kitchen));
   const keeper = makeKeeper({

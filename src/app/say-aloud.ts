@@ -5,7 +5,7 @@ import type { Say } from '../../machines/kitchen/step.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Instant, Units } from '../core/units.ts';
 import type { Hearing } from './quiet.ts';
-import type { Pressed } from './keeper.ts';
+import type { Kept, Pressed } from './keeper.ts';
 import { speakEnd, speakOf } from './speak-of.ts';
 import { speakTwo } from './speak-two.ts';
 import { turnedTo } from './turned-to.ts';
@@ -47,14 +47,14 @@ export function sayAloud(
   voice: Pick<Voice, 'say' | 'done'>,
   says: readonly Say[],
   hearing: Pick<Hearing, 'ringing' | 'quiet'>,
-  kitchen: Kitchen,
+  { kitchen, records }: Pick<Kept, 'kitchen' | 'records'>,
   hour: (at: Instant) => string,
   units: Units,
   equipment: Equipment,
   pressed?: Pressed,
 ): void {
   const speak = (say: Say, behind = false): string | null =>
-    speakOf(say, kitchen, hour, units, equipment, behind);
+    speakOf(say, kitchen, hour, units, equipment, behind, records);
   const ends = (told?: Say): readonly string[] =>
     says
       .filter((say) => say !== told)

@@ -11,6 +11,7 @@ import { timerSaid } from '../screens/timer-view.ts';
 import { several } from '../core/speech/en/several.ts';
 import { headsUpOf } from './heads-up-of.ts';
 import { fill } from '../core/speech/fill.ts';
+import type { LogRecord } from '../core/records/record.ts';
 import type { Instant, Units } from '../core/units.ts';
 import { areSeveral, bakeSaid, sayFor } from '../screens/bake-name.ts';
 import { subjectOf } from '../screens/call-subject.ts';
@@ -24,7 +25,8 @@ import { benchView } from '../screens/bench/view.ts';
 /**
  * The sentence for a stage just entered: the call's own words where it calls, else what the bench
  * would say of it, caution included, after the end of the list that led there. Null where no bench
- * shows it (a bake that is over). `behind`: it follows the words of another call.
+ * shows it (a bake that is over). `behind`: it follows the words of another call. `records`: the log, for what
+ * the last bake left.
  */
 export function speakOf(
   { who, stage, ended }: Say,
@@ -33,6 +35,7 @@ export function speakOf(
   units: Units,
   equipment: Equipment,
   behind = false,
+  records: readonly LogRecord[] = [],
 ): string | null {
   if (who === TIMER) return timerSaid(kitchen, stage);
   if (who === STARTER) {
@@ -63,7 +66,7 @@ export function speakOf(
   const focus = fedFocus(kitchen, found);
   const plain = benchView(kitchen, focus, hour, null, units, equipment);
   if (plain.stage !== stage) return null;
-  const view = withTarget(plain, kitchen, focus, units, hour, kitchen.now);
+  const view = withTarget(plain, kitchen, focus, units, hour, kitchen.now, records);
   const words = [ended && listEnded(ended), view.spoken].filter(Boolean).join(' ');
   const spoken = sayFor(kitchen, focus.bake.context.id, words, hour);
   return [setAsideSaid(kitchen, who, stage, hour), spoken, view.care].filter(Boolean).join(' ');

@@ -76,7 +76,8 @@ export default function Bench(props: BenchProps): JSX.Element {
     const hour = (instant: Instant): string => house.hour(instant);
     const asked = lists?.questionView ?? null;
     const shown = benchView(kitchen, at, hour, asked, ways, house.equipment(), hourNow());
-    return measured.latest?.withTarget(shown, kitchen, at, ways, hour, minutesNow()) ?? shown;
+    const told = measured.latest?.withTarget;
+    return told?.(shown, kitchen, at, ways, hour, minutesNow(), house.records()) ?? shown;
   });
   // By the recipe alone: the edge stays as it is drawn while facts come and go.
   const recipe = createMemo(() => focus()?.bake.context.recipe);
