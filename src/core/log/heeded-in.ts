@@ -1,4 +1,4 @@
-import type { LoafChange } from './loaf-change.ts';
+import type { LoafChange } from './loaf-names.ts';
 
 /** The parts of a bake in their order, as they stand before the dot of a stage. */
 const PARTS = ['read', 'levain', 'mix', 'bulk', 'shape', 'proof', 'oven', 'cool'] as const;

@@ -30,3 +30,25 @@ export const sayLastTime = (note: LastNote): string | null => {
 /** The same to be read, the baker's own words as they are. */
 export const showLastTime = (note: LastNote): string =>
   note.from === 'own' ? fill(ownLastTime, { words: note.words }) : (sayLastTime(note) ?? '');
+
+/** As many first words as have so many letters, with an ellipsis for the others. */
+function firstWords(text: string, most: number): string {
+  if (text.length <= most) return text;
+  const cut = text.slice(0, most);
+  return `${cut.slice(0, Math.max(cut.lastIndexOf(' '), 0)) || cut.slice(0, -1)}…`;
+}
+
+/**
+ * The same in so many letters where it can be: what to do this time alone, or the first of the baker's own
+ * words.
+ *
+ * @example
+ * glanceLastTime({ from: 'note', was: 'dark', change: 'coolerOven' }, 50) // → 'This time set the oven a little lower.'
+ */
+export function glanceLastTime(note: LastNote, most: number): string {
+  const whole = showLastTime(note);
+  if (whole.length <= most) return whole;
+  if (note.from !== 'own') return tellChange(note);
+  const room = most - fill(ownLastTime, { words: '' }).length;
+  return fill(ownLastTime, { words: firstWords(note.words, room) });
+}

@@ -12,6 +12,7 @@ import { showShares } from '../../core/speech/in-bowls.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import { unbroken } from '../../parts/unbroken.ts';
 import type { House } from '../house.ts';
+import { lastTold } from '../last-told.ts';
 import { loadSize } from '../load-size.ts';
 import './ReadThrough.css';
 
@@ -59,11 +60,16 @@ export default function ReadThrough(props: {
     const shares = here.some(({ key }) => key.startsWith('bowls'));
     return [...recipe.warnings.filter(({ key }) => !(shares && key === 'heavyDough')), ...here];
   });
+  const last = createMemo(() => {
+    const formula = context()?.recipe.formula.id;
+    return formula === undefined ? null : lastTold(props.house, formula);
+  });
   const time = (at: number): string => `${props.house.day(at)} ${props.house.hour(at)}`;
   return (
     <Show when={outline()}>
       {(plan) => (
         <div class="through">
+          <Show when={last()}>{(told) => <p class="through-last">{unbroken(told())}</p>}</Show>
           <ul class="through-times">
             <li>{fill(readThrough.handsOn, shown({ minutes: plan().handsOn }))}</li>
             <li>

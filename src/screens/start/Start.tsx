@@ -30,6 +30,7 @@ import { othersOf } from '../others.ts';
 import { makeChosen } from './chosen.ts';
 import { breadQuestion, type Draft } from './draft.ts';
 import { FormulaFace, WhereFace } from './faces.tsx';
+import { makeLastTime } from './last-time.tsx';
 import { BrokenFormulas } from './BrokenFormulas.tsx';
 import { PlanDay } from './PlanDay.tsx';
 import { Questions } from './Questions.tsx';
@@ -80,6 +81,10 @@ export default function Start(props: {
     draft().from === 'levain.feed' && !starterIsTold(props.house.kitchen())
       ? (starterForBake(props.house) ?? undefined)
       : undefined;
+  const chosen = () => (draft().formula === null ? null : formula());
+  // eslint-disable-next-line solid/reactivity -- the same house all along
+  const lastTime = makeLastTime(props.house, chosen, starterNow);
+  const told = () => (lastTime() ? undefined : starterNow());
   const go = async (): Promise<void> => {
     const { order } = checked();
     if (order === null) return;
@@ -130,7 +135,7 @@ export default function Start(props: {
           words={
             <Switch>
               <Match when={face() === 'grid' || face() === 'ways'}>
-                <Words headline={start.title} detail={starterNow()}>
+                <Words headline={start.title} detail={told()} picture={lastTime()}>
                   <Questions chosen={its} units={props.house.ways()} onAsk={setFace}>
                     <PlanDay house={props.house} onDay={() => props.onDay()} />
                     <Control label={start.toBook} onPress={() => props.onBook()} />

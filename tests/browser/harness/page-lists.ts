@@ -8,6 +8,7 @@ import { DAY_PAGES } from './day-pages.ts';
 import { LABEL_PAGES } from './label-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
 import { LOG_PAGES } from './log-pages.ts';
+import { NEXT_PAGES } from './next-pages.ts';
 import { HAND_PAGES } from './hand-pages.ts';
 import { OVEN_PAGES } from './oven-pages.ts';
 import { DOUGH_PAGES } from './dough-pages.ts';
@@ -48,6 +49,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'hand', file: 'circle', pages: HAND_PAGES },
   { name: 'log', file: 'log', pages: LOG_PAGES },
   { name: 'backup', file: 'log', pages: BACKUP_PAGES },
+  { name: 'next', file: 'log', pages: NEXT_PAGES },
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },

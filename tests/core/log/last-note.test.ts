@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { canHeed } from '../../../src/core/log/heeded-in.ts';
 import { lastNote } from '../../../src/core/log/last-note.ts';
-import type { LoafChange } from '../../../src/core/log/loaf-change.ts';
+import type { LoafChange } from '../../../src/core/log/loaf-names.ts';
 import type { CutRead } from '../../../src/core/records/cut-read.ts';
 import type { Deed, Fact } from '../../../src/core/records/fact.ts';
 import type { LogRecord } from '../../../src/core/records/record.ts';

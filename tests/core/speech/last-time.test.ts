@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { LastNote } from '../../../src/core/log/last-note.ts';
-import type { LoafChange } from '../../../src/core/log/loaf-change.ts';
-import { LOAF_CAUSES } from '../../../src/core/log/loaf-signs.ts';
+import type { LoafChange } from '../../../src/core/log/loaf-names.ts';
+import { LOAF_CAUSES } from '../../../src/core/log/loaf-names.ts';
 import { loafChanges } from '../../../src/core/speech/en/cut-loaf.ts';
 import { lastTimeLooked, lastTimeNoted, thisTime } from '../../../src/core/speech/en/last-time.ts';
 import { notes } from '../../../src/core/speech/en/note.ts';
