@@ -44,7 +44,7 @@ export const photoWords = {
 export const spokenWords = {
   title: 'Spoken notes',
   none: 'Say what to remember, a minute at most.',
-  detail: 'They stay on this tablet, and in a saved file only if you say so.',
+  detail: 'They leave this tablet only in a file you tick them for.',
   one: 'Note {n}',
   at: '{day} {hour}',
   plays: 'stop',
@@ -95,14 +95,14 @@ export const tagPage = {
 /** The typed note. */
 export const noteWords = {
   ask: 'What to remember?',
-  detail: 'It may hold names: it is kept apart, and can be erased.',
+  detail: 'It stands in the saved file as it is, names too.',
 } as const;
 
 /** Gone, and not to be had back. */
 export const eraseWords = {
   ask: 'Erase it all for good?',
   detail: 'Photos, spoken notes, note, who ate it, your own tags.',
-  stays: 'The facts of the bake stay: times, weights, readings, the crumb you judged.',
+  stays: 'The facts of the bake stay: times, weights, readings, crumb.',
   hold: 'Hold to erase',
   holding: 'Keep holding',
   two: 'Or two taps, far apart',
