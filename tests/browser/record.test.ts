@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { Baker } from './harness/baker.ts';
 import { expectNoFaults } from './harness/faults.ts';
+import { MICROPHONE } from './harness/microphone.ts';
 import { openApp, type ViewportName } from './harness/open-app.ts';
 import { tabletsNow } from './harness/tablets.ts';
 import { settled } from './harness/settled.ts';
@@ -8,34 +9,6 @@ import { settled } from './harness/settled.ts';
 declare const mic: { readonly seconds: number; readonly live: number };
 
 const MM: Readonly<Record<ViewportName, number>> = { wide: 0.17, small: 0.1925, tall: 0.1785 };
-
-/** A microphone before which somebody speaks half a second in every one, once it is allowed. */
-const MICROPHONE = `
-  let opened = null, tracks = [];
-  window.allowed = false;
-  window.mic = {
-    get seconds() { return opened ? opened.currentTime : 0; },
-    get live() { return tracks.filter((track) => track.readyState === 'live').length; },
-  };
-  // An empty page has none.
-  if (navigator.mediaDevices) navigator.mediaDevices.getUserMedia = async () => {
-    if (!allowed) throw new DOMException('', 'NotAllowedError');
-    opened = new AudioContext();
-    await opened.resume();
-    const voice = opened.createOscillator();
-    const breath = opened.createGain();
-    const out = opened.createMediaStreamDestination();
-    breath.gain.value = 0;
-    for (let s = 0; s < 15; s += 1) {
-      breath.gain.setValueAtTime(0.2, s + 0.3);
-      breath.gain.setValueAtTime(0, s + 0.8);
-    }
-    voice.connect(breath).connect(out);
-    voice.start();
-    tracks = out.stream.getTracks();
-    return out.stream;
-  };
-`;
 
 it('records a clip in a grown-up’s voice, keeps it on the tablet and says it from then on', async () => {
   const app = await openApp();

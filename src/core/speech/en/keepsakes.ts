@@ -46,7 +46,7 @@ export const spokenWords = {
   none: 'Say what to remember, a minute at most.',
   detail: 'They leave this tablet only in a file you tick them for.',
   one: 'Note {n}',
-  at: '{day} {hour}',
+  at: '{date} {time}',
   plays: 'stop',
   record: 'Record',
   recordThen: 'press again to stop',

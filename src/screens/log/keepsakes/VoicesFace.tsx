@@ -146,8 +146,8 @@ export function VoicesFace(props: {
                         plays() === one.id
                           ? words.plays
                           : fill(words.at, {
-                              day: props.house.day(one.at),
-                              hour: props.house.hour(one.at),
+                              date: props.house.day(one.at),
+                              time: props.house.hour(one.at),
                             })
                       }
                       fresh={one.id}
