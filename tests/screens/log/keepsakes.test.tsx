@@ -402,6 +402,38 @@ describe('spoken notes', () => {
     expect(notes.now()).toBeNull();
   });
 
+  it('are six of a bake at most, and none where the microphone cannot be had', async () => {
+    await show({ kept: Array.from({ length: 6 }, (_, n) => voice(`v${n}`)) });
+    await press(/^Spoken notes/);
+    await press('Full erase one first');
+    expect(notes.now()).toBeNull();
+    cleanup();
+    log = { ...log, voices: () => Promise.reject(new Error('asleep')) };
+    render(() => (
+      <PressGround now={clock}>
+        <KeepsakesFace {...{ house, log, start: START }} onOpen={() => {}} onBack={() => {}} />
+      </PressGround>
+    ));
+    await settled();
+    await press(/^Spoken notes/);
+    expect(screen.getByText(/microphone cannot be had/)).toBeTruthy();
+    await press(/^Note 1/);
+    expect(notes.now()).toBeNull();
+  });
+
+  it('stay the same presses while others come and go', async () => {
+    await show({ kept: [voice('v'), voice('w')] });
+    await press(/^Spoken notes/);
+    const second = named(/^Note 2/);
+    await press(/^Record/);
+    await press(/^Stop/);
+    expect(named(/^Note 2/)).toBe(second);
+    await press(/^Note 1/);
+    await press('Erase note 1');
+    await twoTaps();
+    expect(screen.getAllByRole('button').filter((el) => /^Note/.test(nameOf(el)))).toHaveLength(2);
+  });
+
   it('give way to what the tablet says, and are still once the page is left', async () => {
     await show({ kept: [voice('v')] });
     await press(/^Spoken notes/);
