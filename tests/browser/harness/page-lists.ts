@@ -5,6 +5,7 @@ import { BOWL_PAGES } from './bowl-pages.ts';
 import { CIRCLE_PAGES } from './circle-pages.ts';
 import { CUPBOARD_PAGES } from './cupboard-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
+import { KEEPSAKE_PAGES } from './keepsake-pages.ts';
 import { LABEL_PAGES } from './label-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
 import { LOG_PAGES } from './log-pages.ts';
@@ -50,6 +51,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'log', file: 'log', pages: LOG_PAGES },
   { name: 'backup', file: 'log', pages: BACKUP_PAGES },
   { name: 'next', file: 'log', pages: NEXT_PAGES },
+  { name: 'keepsakes', file: 'log', pages: KEEPSAKE_PAGES },
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
+import { createMemo, createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import type { SpokenNotes } from '../../../../machines/ports.ts';
 import type { Neighbour } from '../../../core/circle/circle.ts';
 import { byName } from '../../../core/circle/neighbours.ts';
@@ -8,12 +8,12 @@ import {
   eraseWords,
   keepsakes as words,
   noteWords,
-  photoWords,
   whoWords,
 } from '../../../core/speech/en/keepsakes.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import type { HouseCircle } from '../../house-circle.ts';
 import { TextFace } from '../../TextFace.tsx';
@@ -68,6 +68,11 @@ export default function KeepsakesFace(props: FaceProps & { readonly start: strin
     setPhoto(id);
     setAt('photos');
   };
+  const detail = (): string => {
+    if (kept.closed()) return words.closedDetail;
+    return said().hidden ? words.hidden : words.detail;
+  };
+  const latest = () => kept.photos()?.at(-1);
   const hide = (): void => void kept.say({ hidden: !said().hidden });
   const erase = async (): Promise<void> => {
     if (await kept.eraseAll()) back();
@@ -81,34 +86,24 @@ export default function KeepsakesFace(props: FaceProps & { readonly start: strin
       back={words.back}
       onBack={() => props.onBack()}
       words={
-        <Words
-          headline={kept.closed() ? words.closed : words.title}
-          detail={kept.closed() ? words.closedDetail : words.detail}
-          care={said().hidden ? words.hidden : undefined}
-        >
+        <Words headline={kept.closed() ? words.closed : words.title} detail={detail()}>
           <Show when={!kept.closed()}>
-            <Show when={(kept.photos()?.length ?? 0) > 0}>
-              <div class="keep-photos" role="group" aria-label={words.photos}>
-                <For each={kept.photos()}>
-                  {(one, n) => (
-                    <Pressable
-                      class="keep-photo"
-                      fresh={one.id}
-                      name={fill(photoWords.alt, { n: n() + 1 })}
-                      onPress={() => openPhoto(one.id)}
-                    >
-                      <Photo of={one} class="keep-small" alt="" />
-                    </Pressable>
-                  )}
-                </For>
-              </div>
-            </Show>
-            <div class="keep-grid keep-top" role="group" aria-label={words.title}>
-              <Control
-                label={words.photos}
-                value={counted(kept.photos()?.length, KEEPSAKE_LIMITS.photos)}
-                onPress={() => openPhoto(undefined)}
-              />
+            <div class="keep-menu keep-top" role="group" aria-label={words.title}>
+              <Pressable
+                class="control keep-tall"
+                fresh={words.photos}
+                onPress={() => openPhoto(latest()?.id)}
+              >
+                <Show when={latest()} keyed>
+                  {(one) => <Photo of={one} class="keep-shown" alt={words.latest} />}
+                </Show>
+                <span class="control-label">
+                  <span class="control-ask">{words.photos}</span>
+                  <b class="control-value">
+                    {unbroken(counted(kept.photos()?.length, KEEPSAKE_LIMITS.photos))}
+                  </b>
+                </span>
+              </Pressable>
               <Control
                 label={words.note}
                 value={shortly(said().note) || words.none}

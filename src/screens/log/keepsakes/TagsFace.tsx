@@ -11,7 +11,7 @@ import { LogPage } from '../LogPage.tsx';
 import type { Kept } from './kept.ts';
 
 /** So many at once. */
-const ON_PAGE = 12;
+const ON_PAGE = 8;
 
 const alike = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 

@@ -8,7 +8,7 @@ import { LogPage } from '../LogPage.tsx';
 import type { Kept } from './kept.ts';
 
 /** So many names at once, beside those at home. */
-const NAMES = 11;
+const NAMES = 7;
 
 /** Who had of this bread: kept as marks, shown by the names that the circle has now. */
 export function WhoFace(props: {

@@ -9,6 +9,9 @@ export function shortly(text: string): string {
   const [line = '', ...others] = text.split('\n');
   const letters = [...line];
   if (letters.length <= MOST && others.length === 0) return line;
-  const words = letters.slice(0, MOST).join('').trimEnd();
+  const words = letters
+    .slice(0, MOST)
+    .join('')
+    .replace(/[\s.,;:]+$/u, '');
   return fill(keepsakes.goesOn, { words });
 }
