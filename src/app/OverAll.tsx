@@ -1,4 +1,4 @@
-import { createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { createSignal, For, lazy, onCleanup, onMount, Show, Suspense, type JSX } from 'solid-js';
 import { STARTER } from '../../machines/kitchen/starter.ts';
 import { rehearsal, saving } from '../core/speech/en/saving.ts';
 import { fill } from '../core/speech/fill.ts';
@@ -10,6 +10,7 @@ import type { House } from '../screens/house.ts';
 import { LeapNotice } from '../screens/LeapNotice.tsx';
 import { StarterNotice } from '../screens/StarterNotice.tsx';
 import { TimerCall } from '../screens/TimerCall.tsx';
+import { fetchLogAhead, whenIdle } from './log-ahead.ts';
 
 const LeapSheet = lazy(() => import('../screens/LeapSheet.tsx'));
 const StarterSheet = lazy(() => import('../screens/StarterSheet.tsx'));
@@ -20,6 +21,9 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
   const [saysLeap, setSaysLeap] = createSignal(false);
   /** On a bench, or over all of it; the starter's own call is what is told. */
   const calls = (): boolean => (props.house.ringing()?.who ?? STARTER) !== STARTER;
+  onMount(() => {
+    if (props.house.records().length > 0) onCleanup(fetchLogAhead(props.house, whenIdle));
+  });
   return (
     <>
       <Show when={props.house.rehearsal}>

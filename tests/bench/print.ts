@@ -3,6 +3,7 @@ import { firstLoad } from '../browser/harness/first-load.ts';
 import { asBuilt } from './as-built.ts';
 import { pressToPaint } from './first-screens.ts';
 import { interactionToPaint } from './inp.ts';
+import { manyBakes } from './many-bakes.ts';
 import { manyOrders } from './many-orders.ts';
 import { pressToMoved } from './moved.ts';
 import { refold } from './refold.ts';
@@ -46,6 +47,18 @@ tell(
 );
 for (const [page, ms] of await manyOrders(site, 4))
   tell(`circle of 2,000 orders at 4×, ${page}`, `${ms.toFixed(0)} ms`);
+const bakes = await manyBakes(site, 5_000, 4);
+const [unslowed, slowed] = bakes.opens.map((ms) => (ms / 1000).toFixed(1));
+tell(
+  'app with 5,000 bakes of five rows, load → start page, at 1× and 4×',
+  `${unslowed} / ${slowed} s`,
+);
+for (const [what, ms] of bakes.presses)
+  tell(`log of 5,000 bakes at 4×, ${what}`, `${ms.toFixed(0)} ms`);
+tell(
+  `log of 5,000 bakes at 4×, scrolled, ${bakes.frames.presses} frames, ${SPREAD}`,
+  showSpread(bakes.frames),
+);
 for (const [kind, times] of await interactionToPaint(site, 6)) {
   tell(`INP at 6×, ${kind}, ${times.presses} presses, ${SPREAD}`, showSpread(times));
 }

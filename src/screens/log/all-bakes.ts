@@ -1,4 +1,4 @@
-import { createMemo, type Accessor } from 'solid-js';
+import { createMemo, untrack, type Accessor } from 'solid-js';
 import { makeBakeList, type BakeList, type ListedBake } from '../../core/log/bake-list.ts';
 import { mergeBakes } from '../../core/log/merge-bakes.ts';
 import type { LogRecord } from '../../core/records/record.ts';
@@ -7,15 +7,31 @@ import type { House } from '../house.ts';
 import { logsOf } from './records-of.ts';
 
 /** What was read of a kitchen's own log is kept while its house stands: the next row is all there is to read. */
-const own = new WeakMap<House['records'], ReturnType<typeof makeBakeList>>();
+const own = new WeakMap<
+  House['records'],
+  { readonly read: ReturnType<typeof makeBakeList>; rows: number }
+>();
 /** Logs of other tablets are read whole, and once. */
 const others = new WeakMap<readonly LogRecord[], BakeList>();
 
-const ownList = ({ records }: Pick<House, 'records'>): BakeList => {
-  const read = own.get(records) ?? makeBakeList();
-  own.set(records, read);
-  return read(records());
+const readOwn = (of: House['records'], rows: readonly LogRecord[]): BakeList => {
+  const its = own.get(of) ?? { read: makeBakeList(), rows: 0 };
+  own.set(of, its);
+  its.rows = rows.length;
+  return its.read(rows);
 };
+const ownList = ({ records }: Pick<House, 'records'>): BakeList => readOwn(records, records());
+
+/**
+ * Reads the first rows of the kitchen's log before its list is wanted, where they were not read; whether
+ * there are more.
+ */
+export function readAhead({ records }: Pick<House, 'records'>, rows: number): boolean {
+  const all = untrack(records);
+  if (rows > (own.get(records)?.rows ?? 0)) readOwn(records, all.slice(0, rows));
+  return rows < all.length;
+}
+
 const otherList = (records: readonly LogRecord[]): BakeList => {
   const list = others.get(records) ?? makeBakeList()(records);
   others.set(records, list);

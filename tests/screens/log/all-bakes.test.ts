@@ -1,7 +1,7 @@
 import { createRoot, createSignal } from 'solid-js';
 import { describe, expect, it } from 'vitest';
 import type { LogRecord } from '../../../src/core/records/record.ts';
-import { makeAllBakes } from '../../../src/screens/log/all-bakes.ts';
+import { makeAllBakes, readAhead } from '../../../src/screens/log/all-bakes.ts';
 import { begun, noted, rowsOf } from '../../core/log/support/log-rows.ts';
 
 const here = rowsOf([begun('a'), noted('a', 'good'), begun('b')]);
@@ -36,5 +36,20 @@ describe('all bakes', () => {
     expect(bakes()[0]).toMatchObject({ start: 'f2', turned: 'pale' });
     expect(bakes().slice(1)).toEqual(before.slice(1));
     expect(bakes()[1]).toBe(before[1]);
+  });
+
+  it('may be read ahead in pieces, and never back behind what was read', () => {
+    let asked = 0;
+    const watched = here.map((row) =>
+      Object.defineProperty({ ...row }, 'fact', { get: () => ((asked += 1), row.fact) }),
+    );
+    const [records] = createSignal<readonly LogRecord[]>(watched);
+    expect(readAhead({ records }, 2)).toBe(true);
+    const house = { records, rehearsal: null };
+    const bakes = createRoot(() => makeAllBakes(house, { others: () => [] }));
+    expect(starts(bakes())).toEqual(['f2', 'f0']);
+    expect(readAhead({ records }, 2)).toBe(true);
+    expect(readAhead({ records }, 4)).toBe(false);
+    expect(asked).toBe(watched.length);
   });
 });

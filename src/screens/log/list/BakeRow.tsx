@@ -1,4 +1,4 @@
-import { Show, type JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import type { ListedBake } from '../../../core/log/bake-list.ts';
 import { notedOf } from '../../../core/log/find-bakes.ts';
 import { tagName } from '../../../core/log/tags.ts';
@@ -28,7 +28,8 @@ export function BakeRow(
   const isOwn = () => notedOf(props.bake) === props.bake.note;
   const loaves = () =>
     props.bake.loaves === 1 ? words.loaf : fill(words.loaves, { count: props.bake.loaves });
-  const date = () => props.house.date(props.bake.at);
+  // Asked of the browser's calendar, which is slow about it: once a row.
+  const date = createMemo(() => props.house.date(props.bake.at));
   const both = () => `${date()} · ${loaves()}`;
   /** Where a line has not the room for both the loaves go down to the next. */
   const isNarrow = () => both().length > props.letters;

@@ -149,10 +149,12 @@ export function makeRows<T extends object>(
       const px = untrack(pitch);
       if (px > 0) setTop((kept.top = Math.max(0, Math.round((its?.scrollTop ?? 0) / px))));
     };
-    its?.addEventListener('scroll', scrolled, { passive: true });
+    // Before the rows are drawn anew: asked of it after that, the page would be laid out for the answer.
+    const first = { passive: true, capture: true } as const;
+    its?.addEventListener('scroll', scrolled, first);
     its?.addEventListener('scrollend', settle);
     onCleanup(() => {
-      its?.removeEventListener('scroll', scrolled);
+      its?.removeEventListener('scroll', scrolled, first);
       its?.removeEventListener('scrollend', settle);
     });
   });
