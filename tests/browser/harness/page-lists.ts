@@ -10,6 +10,7 @@ import { LABEL_PAGES } from './label-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
 import { LOG_PAGES } from './log-pages.ts';
 import { NEXT_PAGES } from './next-pages.ts';
+import { LOG_PLOT_PAGES } from './log-plot-pages.ts';
 import { HAND_PAGES } from './hand-pages.ts';
 import { OVEN_PAGES } from './oven-pages.ts';
 import { DOUGH_PAGES } from './dough-pages.ts';
@@ -49,6 +50,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'cupboard', file: 'circle', pages: CUPBOARD_PAGES },
   { name: 'hand', file: 'circle', pages: HAND_PAGES },
   { name: 'log', file: 'log', pages: LOG_PAGES },
+  { name: 'log-plots', file: 'log', pages: LOG_PLOT_PAGES },
   { name: 'backup', file: 'log', pages: BACKUP_PAGES },
   { name: 'next', file: 'log', pages: NEXT_PAGES },
   { name: 'keepsakes', file: 'log', pages: KEEPSAKE_PAGES },
