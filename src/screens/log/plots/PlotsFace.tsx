@@ -57,7 +57,7 @@ export default function PlotsFace(props: FaceProps): JSX.Element {
     <PlotPage
       title={bread()?.name ?? words[name].title}
       detail={detail()}
-      tableDetail={name === 'forecast' ? forecast().plain.slice(2).join(' ') : undefined}
+      tableDetail={name === 'forecast' ? forecast().plain.join(' ') : undefined}
       none={count() > 0 ? null : past.done() ? words[name].none : words.counting}
       chart={chart()}
       paged={paged()}
