@@ -94,8 +94,10 @@ describe('a bake that is handed on', () => {
 
   it('has what was typed and the photos once their tiles are pressed, and a word of care', async () => {
     const { clock, handed } = await showBake('share', baked().records, 'f1', fakeHouseLog(LOG));
-    await expect.poll(() => screen.queryByRole('button', { name: /Photos.*Not in/ })).toBeTruthy();
-    press(clock, /What you typed/);
+    await expect
+      .poll(() => screen.queryByRole('button', { name: /Photos.*left out/ }))
+      .toBeTruthy();
+    press(clock, /Your words/);
     expect(texts()).toContain('it may name somebody');
     press(clock, /Photos/);
     expect(texts()).toContain('they may show somebody');
@@ -107,7 +109,7 @@ describe('a bake that is handed on', () => {
     expect(text.match(/data:image\/jpeg;base64,QUFB/g)).toHaveLength(1);
     // The voice's bytes, and who ate it.
     for (const word of ['WlpaWg', 'WlpZ', 'neighbour-7']) expect(text).not.toContain(word);
-    press(clock, /What you typed/);
+    press(clock, /Your words/);
     press(clock, /Photos/);
     handOn(clock);
     await expect.poll(() => handed.length).toBe(2);
@@ -117,7 +119,7 @@ describe('a bake that is handed on', () => {
 
   it('keeps a note that a press left: it names nobody', async () => {
     const { clock, handed } = await showBake('share', baked('good').records, 'f1');
-    expect(screen.getByRole('button', { name: /What you typed/ }).ariaDisabled).toBe('true');
+    expect(screen.getByRole('button', { name: /Your words/ }).ariaDisabled).toBe('true');
     handOn(clock);
     await expect.poll(() => handed.length).toBe(1);
     expect(bodyOf(handed[0]!.text as string)).toContain('It was good');
@@ -128,7 +130,7 @@ describe('a bake that is handed on', () => {
     hand.start('a', 'mix.temperature');
     hand.dough('a', 31);
     const { clock, handed } = await showBake('share', hand.records, 'f1');
-    press(clock, /Readings as a sheet/);
+    press(clock, /As a sheet/);
     await expect.poll(() => handed.length).toBe(1);
     const { name, type, text } = handed[0]!;
     expect([name, type]).toEqual(['cherry-and-hazelnut-2031-05-02.csv', 'text/csv']);

@@ -143,7 +143,14 @@ export function bakeChart(
         .toSorted((a, b) => a.at! - b.at!)
         .map(({ at, cells }) => [when(at!), ...cells.slice(0, hasBand ? 3 : 2)]),
       ...(panels.some(({ level }) => level)
-        ? [['', words.what.wanted, `${showNumber(bake.wanted)} %`, ...(hasBand ? [''] : [])]]
+        ? [
+            [
+              words.noTime,
+              words.what.wanted,
+              `${showNumber(bake.wanted)} %`,
+              ...(hasBand ? [''] : []),
+            ],
+          ]
         : []),
     ],
   };

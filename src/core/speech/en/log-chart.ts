@@ -11,6 +11,8 @@ export const logChart = {
   likely: 'Likely',
   band: '4 of 5 lie here',
   calls: 'Calls',
+  /** Of a row that holds all the while. */
+  noTime: '–',
   wanted: 'Wanted {percent}',
   odd: '{what}, odd',
   atLeast: '{percent} or more',

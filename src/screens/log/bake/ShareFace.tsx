@@ -95,6 +95,7 @@ function ShareOne(
   };
   return (
     <LogPage
+      wide
       back={props.telling.page.name}
       onBack={() => props.onBack()}
       words={
