@@ -149,7 +149,7 @@ describe('the page', () => {
     expect(heading()).toBe('Kept of this bake');
     expect(screen.getByText(/On.this.tablet/)).toBeTruthy();
     expect(named('Photos 2 of 6')).toBeTruthy();
-    expect(named('Note Sour,…')).toBeTruthy();
+    expect(named('Note Sour…')).toBeTruthy();
     expect(named('Spoken notes 1 of 6')).toBeTruthy();
     expect(named('Who ate it At home')).toBeTruthy();
     expect(named('Tags Best so far, for the mill')).toBeTruthy();
