@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { fetchLogAhead } from '../../src/app/log-ahead.ts';
 import { begun, noted, rowsOf } from '../core/log/support/log-rows.ts';
 
-it('asks for the page’s free time only, once for its script and once for each piece', async () => {
+it('waits for the page’s free time, and no more once the page is gone', () => {
   const waiting: (() => void)[] = [];
   const whenFree = (then: () => void) => {
     waiting.push(then);
