@@ -8,6 +8,7 @@ import { DAY_PAGES } from './day-pages.ts';
 import { KEEPSAKE_PAGES } from './keepsake-pages.ts';
 import { LABEL_PAGES } from './label-pages.ts';
 import { CAME_UP_PAGES, LATE_LEVAIN, LIVE_PAGES, MISSED_FOLD } from './live-pages.ts';
+import { AFTER_YEAR, LOG_BAKE_PAGES } from './log-bake-pages.ts';
 import { LOG_PAGES } from './log-pages.ts';
 import { NEXT_PAGES } from './next-pages.ts';
 import { LOG_PLOT_PAGES } from './log-plot-pages.ts';
@@ -50,6 +51,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'cupboard', file: 'circle', pages: CUPBOARD_PAGES },
   { name: 'hand', file: 'circle', pages: HAND_PAGES },
   { name: 'log', file: 'log', pages: LOG_PAGES },
+  { name: 'log-bake', file: 'log', pages: LOG_BAKE_PAGES, clock: AFTER_YEAR },
   { name: 'log-plots', file: 'log', pages: LOG_PLOT_PAGES },
   { name: 'backup', file: 'log', pages: BACKUP_PAGES },
   { name: 'next', file: 'log', pages: NEXT_PAGES },
