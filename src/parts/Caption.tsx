@@ -20,7 +20,12 @@ export function Caption(props: { readonly text: string; readonly seen: boolean }
   let caption!: HTMLParagraphElement;
   const wanted = createMemo(() => ({ text: props.text, seen: props.seen }));
   const [shown, setShown] = createSignal(untrack(wanted));
-  createEffect(on(wanted, (next) => onCleanup(afterPaint(() => setShown(next))), { defer: true }));
+  // Words that came before it was first looked after are no less said: nothing is passed over.
+  createEffect(
+    on(wanted, (next) => {
+      if (next !== untrack(shown)) onCleanup(afterPaint(() => setShown(next)));
+    }),
+  );
   onMount(() => onCleanup(keepPlace(caption)));
   return (
     <p
