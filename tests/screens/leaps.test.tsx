@@ -26,6 +26,7 @@ const houseWith = (from: Leaps, bakes: object) => {
     saving: () => 'saved',
     ringing: () => null,
     told: () => [],
+    records: () => [],
     now: () => 0,
     kitchen: () => ({ timers: {}, bakes, starter: { signs: [], marks: {} } }),
   } as unknown as House;
