@@ -4,6 +4,7 @@ import { BOOK_PAGES } from './book-pages.ts';
 import { BOWL_PAGES } from './bowl-pages.ts';
 import { CIRCLE_PAGES } from './circle-pages.ts';
 import { CUPBOARD_PAGES } from './cupboard-pages.ts';
+import { CUT_PAGES } from './cut-pages.ts';
 import { DAY_PAGES } from './day-pages.ts';
 import { KEEPSAKE_PAGES } from './keepsake-pages.ts';
 import { LABEL_PAGES } from './label-pages.ts';
@@ -53,6 +54,7 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'log', file: 'log', pages: LOG_PAGES },
   { name: 'log-bake', file: 'log', pages: LOG_BAKE_PAGES, clock: AFTER_YEAR },
   { name: 'log-plots', file: 'log', pages: LOG_PLOT_PAGES },
+  { name: 'cut', file: 'log', pages: CUT_PAGES },
   { name: 'backup', file: 'log', pages: BACKUP_PAGES },
   { name: 'next', file: 'log', pages: NEXT_PAGES },
   { name: 'keepsakes', file: 'log', pages: KEEPSAKE_PAGES },

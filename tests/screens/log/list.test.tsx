@@ -188,19 +188,19 @@ describe('a search in the Log', () => {
     expect(headline()).toBe('Which bakes?');
     press(/^How it was/);
     expect(screen.getAllByRole('button').map((one) => one.textContent)).toEqual(
-      expect.arrayContaining(['Any', 'Good · 2', 'Nothing said · 4']),
+      expect.arrayContaining(['Any', 'Good2 bakes', 'Nothing said4 bakes']),
     );
-    press(/^Good, 2 bakes$/);
+    press(/^Good ?2 bakes$/);
     expect(screen.getByText('2 of 6 bakes')).toBeTruthy();
     press(/^Bread/);
     // The other breads have none that was good.
     expect(screen.queryByRole('button', { name: /Lane wheat/ })).toBeNull();
-    press(/^Barley tin, 2 bakes$/);
+    press(/^Barley tin ?2 bakes$/);
     press(/^Tag/);
-    press(/^A gift, 1 bake$/);
+    press(/^A gift ?1 bake$/);
     expect(screen.getByText('1 of 6 bakes')).toBeTruthy();
     press(/^Month/);
-    press(/^May 2031, 1 bake$/);
+    press(/^May 2031 ?1 bake$/);
     press(/^That’s it/);
     expect(headline()).toBe('1 of 6 bakes');
     expect(rows()[0]).toContain('A gift · for the mill');

@@ -34,7 +34,6 @@ export const logFind = {
   shown: 'Shown',
   notShown: 'Not shown',
   any: 'Any',
-  pick: '{value} · {n}',
   more: 'More',
   first: 'First ones',
   whichMonth: 'Which month?',

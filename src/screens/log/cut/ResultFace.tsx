@@ -126,10 +126,11 @@ export function ResultFace(props: {
       />
       <Show when={todo()}>
         <Sheet title={cutPage.todoTitle}>
-          <For each={rows()}>{(told) => <RemedyWords told={told} named />}</For>
+          {/* The way back comes first: what is told may be read on. */}
           <div class="sheet-grid">
             <Control label={cutPage.back} onPress={() => setTodo(false)} />
           </div>
+          <For each={rows()}>{(told) => <RemedyWords told={told} named />}</For>
         </Sheet>
       </Show>
     </>

@@ -1,6 +1,5 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { logFind as words } from '../../../core/speech/en/log-list.ts';
-import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { LogPage } from '../LogPage.tsx';
@@ -54,8 +53,8 @@ export function PickFace(props: {
             <For each={values()}>
               {(value) => (
                 <Control
-                  label={fill(words.pick, { value: nameOf(value), n: countFor(value) })}
-                  name={`${nameOf(value)}, ${countOf(countFor(value), countFor(value))}`}
+                  label={nameOf(value)}
+                  value={countOf(countFor(value), countFor(value))}
                   chosen={chosen() === value}
                   fresh={value}
                   onPress={() => take(value)}
