@@ -12,8 +12,8 @@ import { pagedBy, PlotPage } from './PlotPage.tsx';
 
 const words = logPlots.compare;
 
-/** Panels on a page. */
-const EACH = 6;
+/** Panels on a page: in bigger words as many as still have their date over them. */
+const EACH = { plain: 6, bigger: 2 } as const;
 /** What the dough clock's hours are counted at, °C. */
 const CLOCK_AT = 26;
 
@@ -24,10 +24,11 @@ export default function CompareFace(props: FaceProps & { readonly start: string 
   // eslint-disable-next-line solid/reactivity -- read once a page opening
   const past = readPastBakes(props.house, props.log, ({ formula }) => formula === one?.formula);
   const [turned, setTurned] = createSignal<number | null>(null);
+  const each = (): number => EACH[props.house.ways().text];
   /** Where the bake is that one came from: its page is the first to be seen. */
   const its = createMemo(() => past.bakes().findIndex((bake) => bake.past.start === props.start));
   const paged = createMemo(() =>
-    pagedBy(past.bakes().length, EACH, turned() ?? Math.max(0, Math.floor(its() / EACH))),
+    pagedBy(past.bakes().length, each(), turned() ?? Math.max(0, Math.floor(its() / each()))),
   );
   const told = createMemo((): ToldIn => ({
     date: (at) => props.house.date(at),
@@ -36,7 +37,7 @@ export default function CompareFace(props: FaceProps & { readonly start: string 
   const shown = createMemo((): readonly Compared[] =>
     past
       .bakes()
-      .slice(paged().at * EACH, (paged().at + 1) * EACH)
+      .slice(paged().at * each(), (paged().at + 1) * each())
       .map(({ past: bake, curve }) => ({
         ...bake,
         curve: curve(),
