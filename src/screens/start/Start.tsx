@@ -10,6 +10,7 @@ import {
   type Signal,
 } from 'solid-js';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
+import { cutWaits } from '../../core/log/cut-waits.ts';
 import { controls } from '../../core/speech/en/controls.ts';
 import { bench } from '../../core/speech/en/bench.ts';
 import { start } from '../../core/speech/en/start.ts';
@@ -208,7 +209,13 @@ export default function Start(props: {
               >
                 {circleHere()}
               </Show>
-              <Control label={start.toLog} onPress={() => props.onLog()} />
+              <Control
+                label={start.toLog}
+                value={
+                  cutWaits(props.house.records(), props.house.now()) ? start.cutWaits : undefined
+                }
+                onPress={() => props.onLog()}
+              />
               <Control label={start.toKitchen} onPress={() => props.onKitchen()} />
             </Show>
           }
