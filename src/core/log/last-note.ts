@@ -4,8 +4,7 @@ import { lastTimeLooked, lastTimeNoted, thisTime } from '../speech/en/last-time.
 import type { NoteValue } from '../speech/en/note.ts';
 import type { Instant } from '../units.ts';
 import { withdrawnIn } from './bake-rows.ts';
-import type { LoafChange } from './loaf-names.ts';
-import type { LoafCause } from './loaf-names.ts';
+import type { LoafCause, LoafChange } from './loaf-names.ts';
 
 /** What the last bake of a formula leaves to the next one. `change` null: to be done the same way. */
 export type LastNote =

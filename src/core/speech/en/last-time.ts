@@ -1,5 +1,4 @@
-import type { LoafChange } from '../../log/loaf-names.ts';
-import type { LoafCause } from '../../log/loaf-names.ts';
+import type { LoafCause, LoafChange } from '../../log/loaf-names.ts';
 import type { NoteValue } from './note.ts';
 
 /** What a cut loaf of the last bake looked like: of the bread, never of its baker, and no surer than a look. */
