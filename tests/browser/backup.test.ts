@@ -75,6 +75,14 @@ const startsIn = (app: App, database: string, store: string): Promise<readonly s
     [database, store] as const,
   );
 
+/** A file is taken in, and its page opened anew: nothing is asked of one that is going. */
+const heldIn = async (baker: Baker): Promise<void> => {
+  const anew = baker.page.waitForEvent('load');
+  await baker.hold();
+  await anew;
+  await baker.page.locator('.start-grid, .bench').first().waitFor();
+};
+
 it('brings all of it back to a wiped tablet, line by line, and to another beside its own', async () => {
   const app = await openApp();
   const baker = new Baker(app);
@@ -98,7 +106,7 @@ it('brings all of it back to a wiped tablet, line by line, and to another beside
   await baker.tap('.slab:visible');
   await app.reopen();
   expect(await choose(baker, file)).toContain('All of it comes in');
-  await baker.hold();
+  await heldIn(baker);
   await expect.poll(() => app.countRows()).toBe(rows.records);
   await app.reopen();
   const again = bodyOf(await saved(baker));
@@ -112,7 +120,7 @@ it('brings all of it back to a wiped tablet, line by line, and to another beside
   expect(await choose(hand, file)).toMatch(
     /^A log of another tablet\s+Bakes that come beside yours: 1\. Yours stay\./,
   );
-  await hand.hold();
+  await heldIn(hand);
   await expect
     .poll(async () => (await databasesOf(other.page)).includes('loafward-others'))
     .toBe(true);

@@ -4,6 +4,7 @@ import { captionCovers } from './caption.ts';
 import { check, checkPainted, measure, MM } from './look.ts';
 import type { App } from './open-app.ts';
 import { readPng } from './pixels.ts';
+import { settled } from './settled.ts';
 import type { Way } from './ways.ts';
 
 /** In what ways each state is looked at. */
@@ -24,6 +25,9 @@ export async function dress(app: App, { view, theme, hands, text }: LookedWay): 
       text,
     });
   await put();
+  await app.turn(50);
+  // What the page puts off until a frame comes with the clock's next turn, however late the frame was.
+  await settled(app.page);
   await app.turn(50);
   // Once a minute of its clock the app writes its own ways there.
   await put();

@@ -80,6 +80,10 @@ it('walks two breads at once through the one oven, and no press lands in the oth
     if (act === 'divided' && third === 'none') {
       await toStart();
       await baker.press('Where is your dough?');
+      await app.turn(500);
+      // Where a call of the other bakes rang just then, the first touch only silenced it.
+      const ready = app.page.locator('button:has-text("My dough is ready to divide")');
+      if ((await ready.count()) === 0) await baker.press('Where is your dough?');
       await baker.press('My dough is ready to divide');
       await baker.begin('22', 'Lane wheat');
       third = 'runs';

@@ -111,7 +111,8 @@ export function makeRows<T extends object>(
   };
 
   const measure = (within: HTMLElement): void => {
-    const high = within.clientHeight;
+    // Rounded up it would let a row reach out of the list, and a scroll stand beside whole px.
+    const high = Math.floor(within.getBoundingClientRect().height);
     const gap = lengthOf(within, '--row-gap');
     const least = lengthOf(within, '--row-least');
     const hasSize = high > 0 && least > 0;
@@ -119,7 +120,7 @@ export function makeRows<T extends object>(
     const most =
       (within.clientWidth - lengthOf(within, '--row-beside')) / lengthOf(within, '--row-letter');
     const rowsAtOnce = hasSize ? Math.max(1, many) : PLAIN.fit;
-    const px = hasSize ? (high + gap) / rowsAtOnce : PLAIN.pitch;
+    const px = hasSize ? Math.floor((high + gap) / rowsAtOnce) : PLAIN.pitch;
     const isNew = px !== pitch();
     batch(() => {
       setFit(rowsAtOnce);
