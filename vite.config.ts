@@ -163,6 +163,7 @@ export default defineConfig({
       inOneWorld('truth'),
       inSolid('app', {
         include: ['tests/{screens,adapters,app}/**/*.test.ts'],
+        setupFiles: 'tests/app/settle.ts',
         environment: 'node',
         isolate: false,
       }),
