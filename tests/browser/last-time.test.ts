@@ -33,7 +33,13 @@ it('carries the one note of a bake to the next one: on the start, read through, 
   await expect.poll(() => caption.innerText()).toContain(words);
   expect((await clips).ok()).toBe(true);
   expect(await page.locator('.through-last').innerText()).toBe(words);
-  expect(await captionCovers(page)).toEqual([]);
+  // A caption has its place once it was painted.
+  await expect
+    .poll(async () => {
+      await app.turn(50);
+      return captionCovers(page);
+    })
+    .toEqual([]);
   // What is said of the page itself comes behind it.
   await expect
     .poll(async () => {
