@@ -3,6 +3,7 @@ import { circle as words } from '../../core/speech/en/circle.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { Words } from '../../parts/Words.tsx';
 import type { DayDraft } from '../day-draft.ts';
+import { makeFacePath } from '../face-path.ts';
 import type { HouseCircle } from '../house-circle.ts';
 import type { House } from '../house.ts';
 import { CirclePage } from './CirclePage.tsx';
@@ -33,7 +34,8 @@ export default function Circle(props: {
   readonly onDay: (draft: DayDraft) => void;
 }): JSX.Element {
   const [opened, setOpened] = createSignal<HouseCircle | 'closed' | null>(null);
-  const [path, setPath] = createSignal<readonly Face[]>([]);
+  // eslint-disable-next-line solid/reactivity -- called when it is gone back, as a handler is
+  const { at, onOpen, onBack } = makeFacePath<Face>({ at: 'home' }, () => props.onHome());
   // eslint-disable-next-line solid/reactivity -- the house is one
   props.house.circle().then(
     (circle) => setOpened(() => circle),
@@ -42,16 +44,6 @@ export default function Circle(props: {
   const circle = (): HouseCircle | null => {
     const its = opened();
     return its === 'closed' ? null : its;
-  };
-  const face = (): Face => path().at(-1) ?? { at: 'home' };
-  const at = <A extends Face['at']>(which: A): Extract<Face, { readonly at: A }> | null => {
-    const now = face();
-    return now.at === which ? (now as Extract<Face, { readonly at: A }>) : null;
-  };
-  const onOpen = (next: Face): void => void setPath([...path(), next]);
-  const onBack = (): void => {
-    if (path().length === 0) props.onHome();
-    else setPath(path().slice(0, -1));
   };
   return (
     <Show

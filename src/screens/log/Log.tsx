@@ -2,6 +2,7 @@ import { createSignal, lazy, Match, Show, Suspense, Switch, type JSX } from 'sol
 import { log as words } from '../../core/speech/en/log.ts';
 import { start } from '../../core/speech/en/start.ts';
 import { Words } from '../../parts/Words.tsx';
+import { makeFacePath } from '../face-path.ts';
 import type { HouseLog } from '../house-log.ts';
 import type { House } from '../house.ts';
 import type { Face, FaceProps } from './face.ts';
@@ -22,7 +23,8 @@ export default function Log(props: {
   readonly onHome: () => void;
 }): JSX.Element {
   const [opened, setOpened] = createSignal<HouseLog | 'closed' | null>(null);
-  const [path, setPath] = createSignal<readonly Face[]>([]);
+  // eslint-disable-next-line solid/reactivity -- called when it is gone back, as a handler is
+  const { at, onOpen, onBack } = makeFacePath<Face>({ at: 'list' }, () => props.onHome());
   // eslint-disable-next-line solid/reactivity -- the house is one
   props.house.log().then(
     (log) => setOpened(() => log),
@@ -32,16 +34,6 @@ export default function Log(props: {
   const log = (): HouseLog | null => {
     const its = opened();
     return its === 'closed' ? null : its;
-  };
-  const face = (): Face => path().at(-1) ?? { at: 'list' };
-  const at = <A extends Face['at']>(which: A): Extract<Face, { readonly at: A }> | null => {
-    const now = face();
-    return now.at === which ? (now as Extract<Face, { readonly at: A }>) : null;
-  };
-  const onOpen = (next: Face): void => void setPath([...path(), next]);
-  const onBack = (): void => {
-    if (path().length === 0) props.onHome();
-    else setPath(path().slice(0, -1));
   };
   const waiting = (
     <LogPage
