@@ -212,7 +212,11 @@ export default function Start(props: {
               <Control
                 label={start.toLog}
                 value={
-                  cutWaits(props.house.records(), props.house.now()) ? start.cutWaits : undefined
+                  // In bigger words it would take a question's place.
+                  props.house.ways().text === 'plain' &&
+                  cutWaits(props.house.records(), props.house.now())
+                    ? start.cutWaits
+                    : undefined
                 }
                 onPress={() => props.onLog()}
               />

@@ -22,7 +22,7 @@ export const start = {
   noFormulas: 'No formula here yet.',
   planDay: 'Plan a day',
   toLog: 'Log',
-  cutWaits: 'look at a cut loaf',
+  cutWaits: 'cut loaf?',
   toKitchen: 'Kitchen',
   toBook: 'Book of formulas',
   toCircle: 'Bread circle',
