@@ -1,6 +1,6 @@
 import { createSignal, For, lazy, onCleanup, onMount, Show, Suspense, type JSX } from 'solid-js';
 import { STARTER } from '../../machines/kitchen/starter.ts';
-import { rehearsal, saving } from '../core/speech/en/saving.ts';
+import { rehearsal, saving } from '../core/speech/words/saving.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Notice, Notices } from '../parts/Notice.tsx';
 import { RehearsalMark } from '../parts/RehearsalMark.tsx';

@@ -2,7 +2,7 @@ import { createEffect, createMemo, onCleanup, onMount } from 'solid-js';
 import type { Stop } from '../../machines/ports.ts';
 import { makeMediaKeys } from '../adapters/media-keys.ts';
 import { doneBy, mediaDoes, type PedalDoes } from '../core/kitchen/pedal-keys.ts';
-import { pedal as words } from '../core/speech/en/pedal.ts';
+import { pedal as words } from '../core/speech/words/pedal.ts';
 import { controlFor, nextOf, pressFor, slabOrChosen } from '../parts/pedal-press.ts';
 import { longerOf } from '../screens/bench/longer.ts';
 import type { House } from '../screens/house.ts';

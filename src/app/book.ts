@@ -5,7 +5,7 @@ import type { Deed, Fact } from '../core/records/fact.ts';
 import { formulasBeside } from '../core/records/formulas-beside.ts';
 import type { Log } from '../core/records/merge-logs.ts';
 import type { LogRecord } from '../core/records/record.ts';
-import { book } from '../core/speech/en/book.ts';
+import { book } from '../core/speech/words/book.ts';
 import type { Settings } from '../../machines/ports.ts';
 import type { FormulaFound, House } from '../screens/house.ts';
 import { openDrafts } from './book-drafts.ts';

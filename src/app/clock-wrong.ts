@@ -4,8 +4,8 @@ import type { Deed, Fact } from '../core/records/fact.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import { standingPlan } from '../core/records/standing-plan.ts';
 import { shiftPosition } from '../core/records/shift-position.ts';
-import { clockAsk } from '../core/speech/en/left.ts';
-import { leapt } from '../core/speech/en/leapt.ts';
+import { clockAsk } from '../core/speech/words/left.ts';
+import { leapt } from '../core/speech/words/leapt.ts';
 import type { Instant } from '../core/units.ts';
 import type { Leap } from './kitchen-time.ts';
 

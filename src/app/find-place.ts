@@ -2,7 +2,7 @@ import { MACHINES, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Deed } from '../core/records/fact.ts';
 import { JOINS } from '../core/records/stage.ts';
 import { joinsOf } from '../core/records/stages-of.ts';
-import { saveAsFile as saveWords, trouble } from '../core/speech/en/trouble.ts';
+import { trouble, troubleLines } from '../core/speech/words/trouble.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Lost, Told } from '../screens/house.ts';
 import type { KitchenTime } from './kitchen-time.ts';
@@ -39,7 +39,7 @@ export async function findPlace(parts: FindPlaceParts): Promise<Lost | null> {
             seq: found.seq,
             last: found.seq - 1,
           });
-    tell({ id: 'log', text, action: { label: saveWords, press: saveAsFile } });
+    tell({ id: 'log', text, action: { label: troubleLines.saveAsFile, press: saveAsFile } });
   }
   if (found?.kind !== 'differs') return null;
   if (canStandAt(found.last, kitchen, MACHINES)) {

@@ -2,7 +2,7 @@ import { createSignal } from 'solid-js';
 import { StoreError, type CircleRows } from '../../machines/ports.ts';
 import { BEFORE_ROW, goneRow, readCircle, rowOf, WAYS_ROW } from '../core/circle/read-circle.ts';
 import { changed, inverse, type Change } from '../core/circle/row.ts';
-import { circleTold } from '../core/speech/en/circle.ts';
+import { circleTold } from '../core/speech/words/circle.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { HouseCircle, NotWritten } from '../screens/house-circle.ts';
 import type { House } from '../screens/house.ts';

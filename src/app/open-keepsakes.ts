@@ -7,7 +7,7 @@ import { GONE_ROW, readKeepsake, readKept } from '../core/log/read-keepsake.ts';
 import { erasedSaid, saidWith } from '../core/log/said-with.ts';
 import { PICTURE_LIMITS } from '../core/pictures/picture-limits.ts';
 import type { Misread } from '../core/formula/read-fields.ts';
-import { keepsakesTold } from '../core/speech/en/keepsakes.ts';
+import { keepsakesTold } from '../core/speech/words/keepsakes.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { NotWritten } from '../screens/house-circle.ts';
 import type { HouseLog } from '../screens/house-log.ts';

@@ -1,7 +1,7 @@
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { OwnWords } from '../../machines/ports.ts';
-import { several } from '../core/speech/en/several.ts';
-import { weighWords } from '../core/speech/en/weigh.ts';
+import { several } from '../core/speech/words/several.ts';
+import { weighWords } from '../core/speech/words/weigh.ts';
 import { fill } from '../core/speech/fill.ts';
 import { shortName } from '../core/speech/short-name.ts';
 import type { Formula } from '../core/formula/formula.ts';

@@ -5,7 +5,7 @@ import type { InLine } from '../core/records/file-lines.ts';
 import { bodyAt } from '../core/records/log-file.ts';
 import type { Log } from '../core/records/merge-logs.ts';
 import { readLogFile } from '../core/records/read-log-file.ts';
-import { readAFile } from '../core/speech/en/read-a-file.ts';
+import { readAFile } from '../core/speech/words/read-a-file.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { FileRead } from '../screens/house.ts';
 import { incoming } from './incoming.ts';

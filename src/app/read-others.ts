@@ -1,7 +1,7 @@
 import { MACHINE_VERSION } from '../../machines/kitchen/kitchen.ts';
 import type { Log } from '../core/records/merge-logs.ts';
 import { readRecord, type Unreadable } from '../core/records/read-record.ts';
-import { readAFile } from '../core/speech/en/read-a-file.ts';
+import { readAFile } from '../core/speech/words/read-a-file.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { House } from '../screens/house.ts';
 

@@ -1,8 +1,8 @@
 import type { Call } from '../../machines/attention/attention.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { aloud } from '../core/speech/aloud.ts';
-import { calls } from '../core/speech/en/calls.ts';
-import { several } from '../core/speech/en/several.ts';
+import { calls } from '../core/speech/words/calls.ts';
+import { several } from '../core/speech/words/several.ts';
 import { fill } from '../core/speech/fill.ts';
 import { wordsIn } from '../core/speech/pace.ts';
 import type { Instant } from '../core/units.ts';

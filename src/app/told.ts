@@ -1,9 +1,9 @@
 import { createComputed, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { StoreTrouble } from '../../machines/ports.ts';
 import type { Misread } from '../core/formula/read-fields.ts';
-import { bench } from '../core/speech/en/bench.ts';
-import { twoPages, update } from '../core/speech/en/kitchen.ts';
-import { saveAsFile, trouble } from '../core/speech/en/trouble.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { twoPages, update } from '../core/speech/words/kitchen.ts';
+import { trouble, troubleLines } from '../core/speech/words/trouble.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { Told } from '../screens/house.ts';
 
@@ -82,7 +82,7 @@ export function makeTold(parts: ToldParts): {
             id: 'store',
             text: STORE[store],
             action: {
-              label: saveAsFile,
+              label: troubleLines.saveAsFile,
               // How many wait stays told; where the baker has to get at the rest, this lies over it.
               press() {
                 parts.saveAsFile();

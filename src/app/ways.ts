@@ -1,6 +1,8 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Settings } from '../../machines/ports.ts';
 import type { Stop } from '../../machines/ports.ts';
+import { AGES } from '../core/small/ages.ts';
+import { TONGUES } from '../core/speech/tongue.ts';
 import { PX_PER_MM, type Ways } from '../screens/house.ts';
 
 const NAME = 'ways';
@@ -14,6 +16,9 @@ const CHOICES = {
   heat: ['C', 'F'],
   weight: ['g', 'oz'],
   night: ['off', 'hours', 'dim'],
+  tongue: TONGUES,
+  small: ['off', ...AGES],
+  learner: ['off', 'on'],
 } as const satisfies { readonly [K in Exclude<keyof Ways, 'pxPerMm'>]: readonly Ways[K][] };
 
 const isScale = (value: unknown): value is number =>
@@ -32,6 +37,9 @@ export function readWays(kept: unknown): Ways {
     heat: one('heat', CHOICES.heat),
     weight: one('weight', CHOICES.weight),
     night: one('night', CHOICES.night),
+    tongue: one('tongue', CHOICES.tongue),
+    small: one('small', CHOICES.small),
+    learner: one('learner', CHOICES.learner),
     pxPerMm: isScale(found['pxPerMm']) ? found['pxPerMm'] : null,
   };
 }

@@ -1,5 +1,5 @@
 import { Show, type JSX } from 'solid-js';
-import { remedyPage } from '../core/speech/en/remedy-page.ts';
+import { remedyPage } from '../core/speech/words/remedy-page.ts';
 import type { ToldRemedy } from '../core/speech/tell-remedy.ts';
 import { unbroken } from './unbroken.ts';
 import './RemedyWords.css';

@@ -1,5 +1,5 @@
 import { onCleanup, onMount, Show, type JSX } from 'solid-js';
-import { controls } from '../core/speech/en/controls.ts';
+import { controls } from '../core/speech/words/controls.ts';
 import { Control } from './Control.tsx';
 import { focusBefore, giveBack } from './focus-owed.ts';
 import { makeOverflow } from './overflow.ts';

@@ -1,6 +1,6 @@
 import { createSignal, onMount, type JSX } from 'solid-js';
-import { bench } from '../core/speech/en/bench.ts';
-import { bankCard as words } from '../core/speech/en/ways.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { bankCard as words } from '../core/speech/words/ways.ts';
 import { Control } from '../parts/Control.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
 import { PX_PER_MM, type House } from './house.ts';

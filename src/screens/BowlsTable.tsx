@@ -1,6 +1,6 @@
 import { For, type JSX } from 'solid-js';
 import { doughIn, sharesOf, type Bowl } from '../core/kitchen/split-bowls.ts';
-import { bowlPage } from '../core/speech/en/bowls.ts';
+import { bowlPage } from '../core/speech/words/bowls.ts';
 import { fill } from '../core/speech/fill.ts';
 import { showShares } from '../core/speech/in-bowls.ts';
 import { showWeight } from '../core/speech/weights.ts';

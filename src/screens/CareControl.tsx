@@ -1,7 +1,7 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
-import { bench } from '../core/speech/en/bench.ts';
-import { carePage } from '../core/speech/en/care-page.ts';
-import { noPromise } from '../core/speech/en/kitchen.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { carePage } from '../core/speech/words/care-page.ts';
+import { noPromise } from '../core/speech/words/kitchen.ts';
 import { shown } from '../core/speech/facts.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Control } from '../parts/Control.tsx';

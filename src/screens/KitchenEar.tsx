@@ -1,7 +1,7 @@
 import type { JSX } from 'solid-js';
 import type { Call } from '../../machines/attention/attention.ts';
-import { bench } from '../core/speech/en/bench.ts';
-import { ear } from '../core/speech/en/kitchen.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { ear } from '../core/speech/words/kitchen.ts';
 import { Control } from '../parts/Control.tsx';
 import { EarPanel } from '../parts/EarPanel.tsx';
 import type { House } from './house.ts';

@@ -1,7 +1,7 @@
 import type { JSX } from 'solid-js';
-import { bench } from '../core/speech/en/bench.ts';
-import { keypad } from '../core/speech/en/controls.ts';
-import { start } from '../core/speech/en/start.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { keypad } from '../core/speech/words/controls.ts';
+import { start } from '../core/speech/words/start.ts';
 import { shown } from '../core/speech/facts.ts';
 import { fill } from '../core/speech/fill.ts';
 import { keyedHeat } from '../core/speech/keyed.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { kitchenPage } from '../core/speech/en/kitchen-page.ts';
+import { kitchenPage } from '../core/speech/words/kitchen-page.ts';
 import { SidePage, type SidePageProps } from './SidePage.tsx';
 import './KitchenPage.css';
 

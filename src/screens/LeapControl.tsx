@@ -1,5 +1,5 @@
 import { createSignal, lazy, Show, Suspense, type JSX } from 'solid-js';
-import { leapt } from '../core/speech/en/leapt.ts';
+import { leapt } from '../core/speech/words/leapt.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Control } from '../parts/Control.tsx';
 import type { House, Leaps } from './house.ts';

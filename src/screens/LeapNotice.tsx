@@ -1,6 +1,6 @@
 import { Show, type JSX } from 'solid-js';
-import { bench } from '../core/speech/en/bench.ts';
-import { leapt } from '../core/speech/en/leapt.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { leapt } from '../core/speech/words/leapt.ts';
 import { shown } from '../core/speech/facts.ts';
 import { fill } from '../core/speech/fill.ts';
 import { MINUTE } from '../core/units.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
 import { LOAVES } from '../core/formula/make-recipe.ts';
-import { start } from '../core/speech/en/start.ts';
+import { start } from '../core/speech/words/start.ts';
 import { Stepper } from '../parts/Stepper.tsx';
 import { Words } from '../parts/Words.tsx';
 

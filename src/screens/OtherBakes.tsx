@@ -1,5 +1,5 @@
 import { For, Show, type JSX } from 'solid-js';
-import { several } from '../core/speech/en/several.ts';
+import { several } from '../core/speech/words/several.ts';
 import { fill } from '../core/speech/fill.ts';
 import { BakeControl } from '../parts/BakeControl.tsx';
 import { runningText } from '../parts/running.ts';

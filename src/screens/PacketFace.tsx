@@ -22,7 +22,7 @@ import {
   allergenNames,
   allergenPage,
   glutenOf,
-} from '../core/speech/en/allergens.ts';
+} from '../core/speech/words/allergens.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Control } from '../parts/Control.tsx';
 import { Words } from '../parts/Words.tsx';

@@ -1,6 +1,6 @@
 import { Show, type JSX } from 'solid-js';
-import { bench } from '../core/speech/en/bench.ts';
-import { controls } from '../core/speech/en/controls.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { controls } from '../core/speech/words/controls.ts';
 import { BenchFrame } from '../parts/BenchFrame.tsx';
 import { Caption } from '../parts/Caption.tsx';
 import { RuledEdge } from '../parts/RuledEdge.tsx';

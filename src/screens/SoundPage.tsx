@@ -1,9 +1,9 @@
 import { createEffect, createSignal, For, onCleanup, Show, type JSX } from 'solid-js';
 import type { CallKind, Stop } from '../../machines/ports.ts';
 import { HEARD, type Heard } from '../core/kitchen/equipment.ts';
-import { callWords } from '../core/speech/en/calls.ts';
-import { ear } from '../core/speech/en/kitchen.ts';
-import { soundCheck } from '../core/speech/en/sound-check.ts';
+import { callWords } from '../core/speech/words/calls.ts';
+import { ear } from '../core/speech/words/kitchen.ts';
+import { soundCheck } from '../core/speech/words/sound-check.ts';
 import { CallMark } from '../parts/CallMark.tsx';
 import { Control } from '../parts/Control.tsx';
 import { Slab } from '../parts/Slab.tsx';

@@ -1,5 +1,5 @@
 import { createSignal, lazy, Show, Suspense, type JSX } from 'solid-js';
-import { starterWords as words } from '../core/speech/en/starter.ts';
+import { starterWords as words } from '../core/speech/words/starter.ts';
 import { Control } from '../parts/Control.tsx';
 import type { House } from './house.ts';
 

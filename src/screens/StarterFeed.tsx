@@ -1,8 +1,8 @@
 import { createMemo, createSignal, Show, untrack, type JSX } from 'solid-js';
 import { FEEDS } from '../core/records/starter.ts';
-import { bench } from '../core/speech/en/bench.ts';
-import { keypad } from '../core/speech/en/controls.ts';
-import { starterWords as words } from '../core/speech/en/starter.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { keypad } from '../core/speech/words/controls.ts';
+import { starterWords as words } from '../core/speech/words/starter.ts';
 import { said, shown } from '../core/speech/facts.ts';
 import { fill } from '../core/speech/fill.ts';
 import { keyedHeat } from '../core/speech/keyed.ts';

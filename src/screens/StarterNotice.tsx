@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { starterWords as words } from '../core/speech/en/starter.ts';
+import { starterWords as words } from '../core/speech/words/starter.ts';
 import { Notice } from '../parts/Notice.tsx';
 import type { House } from './house.ts';
 

@@ -1,8 +1,8 @@
 import { Show, type JSX } from 'solid-js';
 import type { Call } from '../../machines/attention/attention.ts';
 import { STARTER } from '../../machines/kitchen/starter.ts';
-import { bench } from '../core/speech/en/bench.ts';
-import { starterWords as words } from '../core/speech/en/starter.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { starterWords as words } from '../core/speech/words/starter.ts';
 import { DAY } from '../core/units.ts';
 import type { StarterDeed } from '../core/records/starter.ts';
 import { Control } from '../parts/Control.tsx';

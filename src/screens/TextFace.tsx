@@ -1,5 +1,5 @@
 import { createSignal, Show, type Component, type JSX } from 'solid-js';
-import { bench } from '../core/speech/en/bench.ts';
+import { bench } from '../core/speech/words/bench.ts';
 import { Control } from '../parts/Control.tsx';
 import { Slab } from '../parts/Slab.tsx';
 import { Words } from '../parts/Words.tsx';

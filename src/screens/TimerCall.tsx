@@ -1,9 +1,9 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import type { Call } from '../../machines/attention/attention.ts';
 import { TIMER } from '../../machines/kitchen/timers.ts';
-import { callWords } from '../core/speech/en/calls.ts';
-import { ear } from '../core/speech/en/kitchen.ts';
-import { timer as words } from '../core/speech/en/timers.ts';
+import { callWords } from '../core/speech/words/calls.ts';
+import { ear } from '../core/speech/words/kitchen.ts';
+import { timer as words } from '../core/speech/words/timers.ts';
 import { fill } from '../core/speech/fill.ts';
 import { CallMark } from '../parts/CallMark.tsx';
 import { Control } from '../parts/Control.tsx';

@@ -1,9 +1,9 @@
 import { createSignal, For, type JSX } from 'solid-js';
 import { MOST_TIMERS } from '../../machines/kitchen/set-timer.ts';
 import { TIMER_CALLS, TIMER_NAMES, type TimerName } from '../core/records/timer-names.ts';
-import { bench } from '../core/speech/en/bench.ts';
-import { controls, keypad } from '../core/speech/en/controls.ts';
-import { timer as words, timerWords } from '../core/speech/en/timers.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { controls, keypad } from '../core/speech/words/controls.ts';
+import { timer as words, timerWords } from '../core/speech/words/timers.ts';
 import { said } from '../core/speech/facts.ts';
 import { fill } from '../core/speech/fill.ts';
 import { MINUTE } from '../core/units.ts';

@@ -1,5 +1,5 @@
 import { For, type JSX } from 'solid-js';
-import { timer as words } from '../core/speech/en/timers.ts';
+import { timer as words } from '../core/speech/words/timers.ts';
 import { fill } from '../core/speech/fill.ts';
 import { Pressable } from '../parts/Pressable.tsx';
 import { runningText } from '../parts/running.ts';

@@ -1,5 +1,5 @@
 import { createSignal, lazy, Show, Suspense, type JSX } from 'solid-js';
-import { ways } from '../core/speech/en/ways.ts';
+import { ways } from '../core/speech/words/ways.ts';
 import { Control } from '../parts/Control.tsx';
 import type { House } from './house.ts';
 

@@ -1,6 +1,6 @@
 import { createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
-import { bench } from '../core/speech/en/bench.ts';
-import { ways as words } from '../core/speech/en/ways.ts';
+import { bench } from '../core/speech/words/bench.ts';
+import { ways as words } from '../core/speech/words/ways.ts';
 import { heatSign } from '../core/speech/heats.ts';
 import { weightSign } from '../core/speech/weights.ts';
 import { Control } from '../parts/Control.tsx';

@@ -1,9 +1,9 @@
 import { createSignal, Show, type JSX } from 'solid-js';
-import { controls } from '../core/speech/en/controls.ts';
-import { bench } from '../core/speech/en/bench.ts';
+import { controls } from '../core/speech/words/controls.ts';
+import { bench } from '../core/speech/words/bench.ts';
 import type { Join } from '../core/records/stage.ts';
-import { joins } from '../core/speech/en/start.ts';
-import { whereAreYou } from '../core/speech/en/trouble.ts';
+import { joins } from '../core/speech/words/start.ts';
+import { whereAreYou } from '../core/speech/words/trouble.ts';
 import { BenchFrame } from '../parts/BenchFrame.tsx';
 import { RuledEdge } from '../parts/RuledEdge.tsx';
 import { Slab } from '../parts/Slab.tsx';

@@ -1,5 +1,5 @@
 import type { Kitchen, StartFact } from '../../machines/kitchen/kitchen.ts';
-import { several } from '../core/speech/en/several.ts';
+import { several } from '../core/speech/words/several.ts';
 import { said } from '../core/speech/facts.ts';
 import { fill } from '../core/speech/fill.ts';
 import { shortName } from '../core/speech/short-name.ts';

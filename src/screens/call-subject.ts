@@ -1,8 +1,8 @@
 import { taskOf } from '../../machines/tasks.ts';
 import type { Task } from '../core/records/task.ts';
-import { callSubjects } from '../core/speech/en/calls.ts';
-import { pots } from '../core/speech/en/names.ts';
-import { tasks } from '../core/speech/en/tasks.ts';
+import { callSubjects } from '../core/speech/words/calls.ts';
+import { pots } from '../core/speech/words/names.ts';
+import { tasks } from '../core/speech/words/tasks.ts';
 import { fill } from '../core/speech/fill.ts';
 
 /**

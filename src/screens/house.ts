@@ -21,6 +21,8 @@ import type { SavedFile } from '../core/records/read-log-file.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { BakeStage, Join } from '../core/records/stage.ts';
 import type { Clock } from '../core/speech/show-time.ts';
+import type { Ages } from '../core/small/ages.ts';
+import type { Tongue } from '../core/speech/tongue.ts';
 import type { Celsius, Grams, Instant, Units } from '../core/units.ts';
 import type { Half } from '../parts/half.ts';
 import type { BookPictures } from './book-pictures.ts';
@@ -36,6 +38,12 @@ export interface Ways extends Units {
   readonly hands: 'right' | 'left';
   readonly text: 'plain' | 'bigger';
   readonly clock: Clock;
+  /** The tongue of words and captions; a change of it opens the page anew. */
+  readonly tongue: Tongue;
+  /** Which child's view of a bake is shown, by the ages it is for; `off`: the baker's. */
+  readonly small: 'off' | Ages;
+  /** Whether a first loaf is walked: why before what, and each word of the trade when it is first met. */
+  readonly learner: 'off' | 'on';
   /** A low light: never, in the night hours by itself, or from now on. */
   readonly night: 'off' | 'hours' | 'dim';
   /** CSS pixels a millimetre of this screen, held against a bank card; null: as its size tells. */

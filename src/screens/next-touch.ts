@@ -1,6 +1,6 @@
 import type { DayPlan } from '../core/day/laid/day-plan.ts';
 import type { PlannedTouch } from '../core/day/plan/types.ts';
-import { dayPlan } from '../core/speech/en/day.ts';
+import { dayPlan } from '../core/speech/words/day.ts';
 import { fill } from '../core/speech/fill.ts';
 import { touchWithin } from '../core/speech/tell-plan.ts';
 import type { Instant } from '../core/units.ts';

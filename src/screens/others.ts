@@ -2,7 +2,7 @@ import { deadlineOf } from '../../machines/kitchen/dues.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
 import { isLane } from '../core/records/lane.ts';
-import { callsNow, several, waitsFor } from '../core/speech/en/several.ts';
+import { callsNow, several, waitsFor } from '../core/speech/words/several.ts';
 import type { Instant } from '../core/units.ts';
 import { bakeName } from './bake-name.ts';
 import { bakeOf, focusOn } from './focus.ts';

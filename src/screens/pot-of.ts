@@ -3,7 +3,7 @@ import { freeLanes } from '../../machines/kitchen/lanes.ts';
 import { lanesFor } from '../../machines/kitchen/room.ts';
 import type { PotName } from '../core/kitchen/pots.ts';
 import { ONE_LANE, potOf } from '../core/records/lane.ts';
-import { pots, potTitles } from '../core/speech/en/names.ts';
+import { pots, potTitles } from '../core/speech/words/names.ts';
 
 /** The lane the next load goes into: hot and empty, the smallest that has room for it. */
 export const nextLane = (kitchen: Kitchen): string | undefined => {

@@ -1,7 +1,7 @@
 import { createMemo, type Accessor } from 'solid-js';
 import { SNOOZE_MS, snoozesLeft, type Call } from '../../machines/attention/attention.ts';
 import { samePlain } from '../../machines/kitchen/same-plain.ts';
-import { calls } from '../core/speech/en/calls.ts';
+import { calls } from '../core/speech/words/calls.ts';
 import { fill } from '../core/speech/fill.ts';
 import type { House } from './house.ts';
 

@@ -2,7 +2,7 @@ import type { BakeStage, OvenStage } from '../core/records/stage.ts';
 import { isLane } from '../core/records/lane.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { taskOf } from '../../machines/tasks.ts';
-import { bakeNames, ovenNames, ovenNamesIn, places } from '../core/speech/en/names.ts';
+import { bakeNames, ovenNames, ovenNamesIn, places } from '../core/speech/words/names.ts';
 import { fill } from '../core/speech/fill.ts';
 import { subjectOf } from './call-subject.ts';
 import { heatsIn, type Heats } from './heats-in.ts';

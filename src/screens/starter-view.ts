@@ -9,7 +9,7 @@ import {
 } from '../core/readiness/fridge-rest.ts';
 import { vigourOf } from '../core/readiness/vigour.ts';
 import type { Starter } from '../core/records/starter.ts';
-import { starterWords as words } from '../core/speech/en/starter.ts';
+import { starterWords as words } from '../core/speech/words/starter.ts';
 import { fill } from '../core/speech/fill.ts';
 import { DAY, type Instant } from '../core/units.ts';
 import type { House } from './house.ts';

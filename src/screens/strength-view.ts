@@ -3,7 +3,7 @@ import { beliefAtFeed, starterBelief } from '../../machines/kitchen/starter-resu
 import { starterWait } from '../core/day/starter-wait.ts';
 import { nextLookFrom, strengthOf } from '../core/readiness/starter-strength.ts';
 import type { Celsius, Instant } from '../core/units.ts';
-import { starterWords as words } from '../core/speech/en/starter.ts';
+import { starterWords as words } from '../core/speech/words/starter.ts';
 import { fill } from '../core/speech/fill.ts';
 import { ratioOf } from './starter-view.ts';
 

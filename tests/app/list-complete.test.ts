@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
-import { beforeOven, beforeStart } from '../../src/core/speech/en/before.ts';
+import { beforeOven, beforeStart } from '../../src/core/speech/words/before.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
 import { openBaking, serveFormulas } from '../fakes/baking.ts';

@@ -3,7 +3,7 @@ import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { openHouse } from '../../src/app/open-house.ts';
-import { trouble } from '../../src/core/speech/en/trouble.ts';
+import { trouble } from '../../src/core/speech/words/trouble.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
 import { makeHeardSpeaker } from '../fakes/heard-speaker.ts';

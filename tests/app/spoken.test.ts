@@ -7,7 +7,7 @@ import { waitFor } from '../../src/core/day/waits.ts';
 import { layClips } from '../../src/core/speech/clips.ts';
 import { bare } from '../../src/core/speech/own-words.ts';
 import { isPaced, rateOf } from '../../src/core/speech/pace.ts';
-import { several } from '../../src/core/speech/en/several.ts';
+import { several } from '../../src/core/speech/words/several.ts';
 import { fill } from '../../src/core/speech/fill.ts';
 import { utterancesOf } from '../../src/core/speech/utterances.ts';
 import { showTime } from '../../src/core/speech/show-time.ts';

@@ -11,6 +11,9 @@ const PLAIN = {
   heat: 'C',
   weight: 'g',
   night: 'off',
+  tongue: 'en',
+  small: 'off',
+  learner: 'off',
   pxPerMm: null,
 };
 

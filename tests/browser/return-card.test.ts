@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
-import { returnCard } from '../../src/core/speech/en/running.ts';
-import { timerWords } from '../../src/core/speech/en/timers.ts';
+import { returnCard } from '../../src/core/speech/words/running.ts';
+import { timerWords } from '../../src/core/speech/words/timers.ts';
 import { shown } from '../../src/core/speech/facts.ts';
 import { fill } from '../../src/core/speech/fill.ts';
 import { nameOf } from '../../src/screens/stage-names.ts';

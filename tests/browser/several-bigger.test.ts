@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { gate } from '../../src/core/speech/en/gate.ts';
+import { gate } from '../../src/core/speech/words/gate.ts';
 import { Baker } from './harness/baker.ts';
 import { beginBread } from './harness/begin-bread.ts';
 import { captionCovers } from './harness/caption.ts';
@@ -86,7 +86,7 @@ it('shows a hot call and its caution whole in bigger words', async () => {
 
 it.each([1, 2])('has every slab and gate beside %i bakes whole in bigger words', async (beside) => {
   const { slabs, headlines } = slabWords(
-    Object.values(import.meta.glob('../../src/core/speech/en/*.ts', { eager: true })),
+    Object.values(import.meta.glob('../../src/core/speech/words/*.ts', { eager: true })),
   );
   expect(slabs.length).toBeGreaterThan(100);
   const app = await openApp();

@@ -3,7 +3,7 @@ import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { CHECKLISTS, isChecklist } from '../../src/core/records/checklists.ts';
 import { beforeOvenItems, closes, ITEMS, LISTS } from '../../src/core/records/lists.ts';
 import type { BakeStage, OvenStage } from '../../src/core/records/stage.ts';
-import { questions } from '../../src/core/speech/en/questions.ts';
+import { questions } from '../../src/core/speech/words/questions.ts';
 import { focusOn } from '../../src/screens/focus.ts';
 import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView } from '../../src/screens/bench/view.ts';

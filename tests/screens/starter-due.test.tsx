@@ -3,7 +3,7 @@ import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import OverAll from '../../src/app/OverAll.tsx';
 import { openHouse } from '../../src/app/open-house.ts';
-import { starterWords as words } from '../../src/core/speech/en/starter.ts';
+import { starterWords as words } from '../../src/core/speech/words/starter.ts';
 import { DAY, MINUTE } from '../../src/core/units.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import { unbroken } from '../../src/parts/unbroken.ts';

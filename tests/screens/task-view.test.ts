@@ -3,7 +3,7 @@ import { waitFor } from '../../src/core/day/waits.ts';
 import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { TASKS } from '../../src/core/records/task.ts';
-import { tasks } from '../../src/core/speech/en/tasks.ts';
+import { tasks } from '../../src/core/speech/words/tasks.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import { subjectOf } from '../../src/screens/call-subject.ts';
 import { focusOn } from '../../src/screens/focus.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { TIMER_CALLS, TIMER_NAMES, type TimerName } from '../../src/core/records/timer-names.ts';
-import { timerWords } from '../../src/core/speech/en/timers.ts';
+import { timerWords } from '../../src/core/speech/words/timers.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import { aboutOf, calledOf, timerOver, timerSaid, timersOf } from '../../src/screens/timer-view.ts';
 import { wordsOf } from '../core/speech/support/catalogue.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { WaitModel } from '../../machines/kitchen/results.ts';
 import { waitFor } from '../../src/core/day/waits.ts';
-import { doubts } from '../../src/core/speech/en/doubts.ts';
+import { doubts } from '../../src/core/speech/words/doubts.ts';
 import { HOUR } from '../../src/core/units.ts';
 import { focusOn } from '../../src/screens/focus.ts';
 import { benchView } from '../../src/screens/bench/view.ts';

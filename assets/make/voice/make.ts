@@ -28,7 +28,7 @@ const { values } = parseArgs({
 const to = values.to ?? join(root, 'assets/voice');
 
 async function allPhrases(): Promise<readonly Phrase[]> {
-  const dir = join(root, 'src/core/speech/en');
+  const dir = join(root, 'src/core/speech/words');
   const texts = [];
   for (const file of readdirSync(dir).sort()) {
     const exports: unknown = await import(pathToFileURL(join(dir, file)).href);

@@ -18,7 +18,7 @@ const START = [
   /^left\.left\..*\.spoken$/,
   /^left\.clockAsk\.(care|said)$/,
   /^kitchen-warnings\./,
-  /^last-time\.(lastTimeLooked|lastTimeNoted|thisTime|theSameWay)\b/,
+  /^last-time\.(lastTimeLooked|lastTimeNoted|thisTime|lastTimeLines\.theSameWay)\b/,
   /^live\.today\.said\./,
   /^kitchen\.night\.(plug|phone)$/,
   /^trouble\.trouble\.(pressRefused|nothingToTakeBack)$/,
@@ -34,17 +34,17 @@ const START = [
 
 const DOUGH = [
   /^(mix|bulk|shape|weigh)\..*\.(spoken|care)$/,
-  /^weigh\.weighRough$/,
+  /^weigh\.weighLines\.weighRough$/,
   /^(mix|bulk|shape|weigh)\..*\.slab$/,
   /^verdicts\.verdicts\.bulk\.(despite$|acts\..*\.label$)/,
   /^tasks\.(tasks\..*\.done|taskPress\.leave)$/,
-  /^bulk\.fillingSlows$/,
+  /^bulk\.bulkLines\.fillingSlows$/,
   /^bowls\.(bowlClock\.later|bowlWeigh\.(spoken|more))$/,
-  /^doubts\.warmPlace$/,
+  /^doubts\.doubtsLines\.warmPlace$/,
   /^signs\.bulkSigns\..*\.(ask|label)$/,
-  /^verdicts\.(verdicts\.bulk\.because\.|readyForCold)/,
+  /^verdicts\.(verdicts\.bulk\.because\.|verdictsLines\.readyForCold)/,
   /^tasks\.tasks\..*\.(headline|detail|care)$/,
-  /^tasks\.spoilsToo$/,
+  /^tasks\.tasksLines\.spoilsToo$/,
   /^water\.water\.(spoken|moved|ice|hot|warmer|cooler)$/,
   /^water\.water\.guess\./,
   /^water\.mixTaught\./,
@@ -63,7 +63,7 @@ const PROOF = [
   /^signs\.(loafSigns|pokeSigns|warmSigns|crustSigns)\..*\.(ask|label)$/,
   /^crust\.crust\.(because|stays|more|asks)\./,
   /^door\.doorBecause\./,
-  /^verdicts\.(verdicts\.(loaf|warm|poke)\.because\.|standOut(Because|For)|standOnFor)/,
+  /^verdicts\.(verdicts\.(loaf|warm|poke)\.because\.|verdictsLines\.(standOut(Because|For)|standOnFor))/,
   /^names\.(bakeNames|ovenNames|ovenNamesIn)\./,
 ];
 
@@ -83,7 +83,7 @@ const OVEN = [
   /^names\.pots\./,
   /^pots-page\.potsPage\.(spoken|spokenLong|slow)$/,
   /^running\.countdown\..*\.ask$/,
-  /^running\.nothingRuns$/,
+  /^running\.runningLines\.nothingRuns$/,
 ];
 
 /** A cut loaf, and what is done about a sign. */

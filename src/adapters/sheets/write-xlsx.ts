@@ -2,7 +2,7 @@ import writeFile, { type Cell, type Feature } from 'write-excel-file/universal';
 import type { Formula } from '../../core/formula/formula.ts';
 import { flatten } from '../../core/sheets/flatten.ts';
 import { writeSheet, type WrittenCell } from '../../core/sheets/write-sheet.ts';
-import { sheetWords as words } from '../../core/speech/en/sheets.ts';
+import { sheetWords as words } from '../../core/speech/words/sheets.ts';
 import type { Grams } from '../../core/units.ts';
 
 const FORMATS = { pct: '0.##', grams: '0.0' } as const;

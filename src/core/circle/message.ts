@@ -1,4 +1,4 @@
-import { message as words } from '../speech/en/hand-over.ts';
+import { message as words } from '../speech/words/hand-over.ts';
 import { fill } from '../speech/fill.ts';
 import type { MinuteOfDay } from '../kitchen/equipment.ts';
 import type { Grams } from '../units.ts';

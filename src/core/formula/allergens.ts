@@ -1,7 +1,7 @@
-import { allergenKinds, allergenNames, glutenOf } from '../speech/en/allergens.ts';
+import { allergenKinds, allergenNames, glutenOf } from '../speech/words/allergens.ts';
 import type { Filling, Flour, Formula } from './formula.ts';
 
-/** What a label may have to name; words and source in speech/en/allergens.ts. */
+/** What a label may have to name; words and source in speech/words/allergens.ts. */
 export type Allergen = keyof typeof allergenNames;
 /** Those whose grain or nut is named with them. */
 export type KindedAllergen = keyof typeof allergenKinds;

@@ -1,6 +1,6 @@
 import type { Filling, FillingFrom } from './formula.ts';
 
-/** Kinds of filling that something is known of; their words are in speech/en/filling-kinds.ts. */
+/** Kinds of filling that something is known of; their words are in speech/words/filling-kinds.ts. */
 export const FILLING_KINDS = [
   'driedFruit',
   'candiedPeel',

@@ -1,4 +1,4 @@
-import { soakerWater } from '../speech/en/weigh.ts';
+import { weighLines } from '../speech/words/weigh.ts';
 import { fill } from '../speech/fill.ts';
 import type { Grams } from '../units.ts';
 import type { Amounts } from './amounts.ts';
@@ -40,7 +40,9 @@ export function weighDough(
       line('filling', `filling:${id}`, name, grams),
       ...exact.soakers
         .filter((soaker) => soaker.id === id)
-        .map((water) => line('filling', `soak:${id}`, fill(soakerWater, { name }), water.grams)),
+        .map((water) =>
+          line('filling', `soak:${id}`, fill(weighLines.soakerWater, { name }), water.grams),
+        ),
     ]),
   ].filter(({ grams, item }) => grams > 1e-9 || item === 'salt');
   const rounded = roundForScale(lines, exact.dough, 'one');

@@ -1,4 +1,4 @@
-import { notes } from '../speech/en/note.ts';
+import { notes } from '../speech/words/note.ts';
 import type { About } from './about.ts';
 import type { ListedBake } from './bake-list.ts';
 import type { TurnedOut } from './turned-out.ts';

@@ -1,7 +1,7 @@
 import type { Fact } from '../records/fact.ts';
 import type { LogRecord } from '../records/record.ts';
-import { lastTimeLooked, lastTimeNoted, thisTime } from '../speech/en/last-time.ts';
-import type { NoteValue } from '../speech/en/note.ts';
+import { lastTimeLooked, lastTimeNoted, thisTime } from '../speech/words/last-time.ts';
+import type { NoteValue } from '../speech/words/note.ts';
 import type { Instant } from '../units.ts';
 import { withdrawnIn } from './bake-rows.ts';
 import type { LoafCause, LoafChange } from './loaf-names.ts';

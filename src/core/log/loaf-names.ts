@@ -52,7 +52,7 @@ export const DAY_FACTS = [
 ] as const;
 export type DayFact = (typeof DAY_FACTS)[number];
 
-/** One thing to change; its words are in `speech/en/cut-loaf.ts`. */
+/** One thing to change; its words are in `speech/words/cut-loaf.ts`. */
 export const LOAF_CHANGES = [
   'warmerDough',
   'longerBulk',

@@ -1,5 +1,5 @@
-import type { causes } from '../speech/en/causes.ts';
-import { remedies } from '../speech/en/remedies.ts';
+import type { causes } from '../speech/words/causes.ts';
+import { remedies } from '../speech/words/remedies.ts';
 
 type Words = typeof remedies;
 
@@ -9,7 +9,7 @@ export type RemedyStage = keyof Words;
 export type RemedySign<S extends RemedyStage = RemedyStage> = S extends RemedyStage
   ? keyof Words[S]
   : never;
-/** What may lie behind a sign; its words are in `speech/en/causes.ts`. */
+/** What may lie behind a sign; its words are in `speech/words/causes.ts`. */
 export type RemedyCause = keyof typeof causes;
 
 export interface Remedy {

@@ -1,6 +1,6 @@
-import { tagWords } from '../speech/en/tags.ts';
+import { tagWords } from '../speech/words/tags.ts';
 
-/** Tags that a bake may have beside its baker's own words; each has its words in `speech/en/tags.ts`. */
+/** Tags that a bake may have beside its baker's own words; each has its words in `speech/words/tags.ts`. */
 export const TAGS = [
   'best',
   'gift',

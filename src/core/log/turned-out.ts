@@ -1,6 +1,6 @@
 import type { CutRead } from '../records/cut-read.ts';
 import type { Fact } from '../records/fact.ts';
-import { notes } from '../speech/en/note.ts';
+import { notes } from '../speech/words/note.ts';
 import type { LoafCause } from './loaf-names.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { Formula } from '../formula/formula.ts';
 import type { Misread } from '../formula/read-fields.ts';
 import { readFormula } from '../formula/read-formula.ts';
-import { sheetWords } from '../speech/en/sheets.ts';
+import { sheetWords } from '../speech/words/sheets.ts';
 import { unflatten } from './flatten.ts';
 import type { Table } from './table.ts';
 

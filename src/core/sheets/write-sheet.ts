@@ -1,6 +1,6 @@
 import type { Formula } from '../formula/formula.ts';
 import { levainShares } from '../formula/levain-shares.ts';
-import { sheetWords as words } from '../speech/en/sheets.ts';
+import { sheetWords as words } from '../speech/words/sheets.ts';
 import type { Grams } from '../units.ts';
 import { KIND_WORDS, TOLD_TWICE } from './line-kind.ts';
 

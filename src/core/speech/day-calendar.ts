@@ -2,7 +2,7 @@ import type { DayPlan } from '../day/laid/day-plan.ts';
 import { toIcs, touchKey } from '../day/plan/ics.ts';
 import type { PlannedTouch } from '../day/plan/types.ts';
 import type { Instant } from '../units.ts';
-import { planSlack } from './en/plan.ts';
+import { planSlack } from './words/plan.ts';
 import { fill } from './fill.ts';
 import { tellTouch } from './tell-plan.ts';
 

@@ -1,6 +1,6 @@
 import { BOWL_MINUTES, doughIn, type Bowl } from '../kitchen/split-bowls.ts';
 import type { Grams, Units } from '../units.ts';
-import { bowlClock, bowlShares, bowlWeigh } from './en/bowls.ts';
+import { bowlClock, bowlShares, bowlWeigh } from './words/bowls.ts';
 import { said, shown } from './facts.ts';
 import { fill } from './fill.ts';
 import { sayNumber } from './numbers.ts';

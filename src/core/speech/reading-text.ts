@@ -3,7 +3,7 @@ import { READING_RANGES } from '../records/reading-ranges.ts';
 import { numberIn } from '../records/reading-number.ts';
 import { slotOf, type NumberSlot } from '../records/reading-slot.ts';
 import type { Option } from './words.ts';
-import { readingPictures } from './en/readings.ts';
+import { readingPictures } from './words/readings.ts';
 import { sayHeat, showHeat } from './heats.ts';
 import { keyedHeat, keyedWeight, type Keyed } from './keyed.ts';
 import { sayNumber, showNumber } from './numbers.ts';

@@ -1,4 +1,4 @@
-import { joiners } from './en/several.ts';
+import { joiners } from './words/several.ts';
 
 /** As long as a name may be beside other bakes, in letters; a longer first word stays whole. */
 const MOST = 10;

@@ -1,6 +1,6 @@
 import { allergensOf } from '../formula/allergens.ts';
 import type { Formula } from '../formula/formula.ts';
-import { allergenPage, allergensTold } from './en/allergens.ts';
+import { allergenPage, allergensTold } from './words/allergens.ts';
 import { fill } from './fill.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { DayPlan } from '../day/laid/day-plan.ts';
 import type { PlannedTouch } from '../day/plan/types.ts';
 import { DAY, HOUR, type Instant } from '../units.ts';
-import { today } from './en/live.ts';
+import { today } from './words/live.ts';
 import { said } from './facts.ts';
 import { fill } from './fill.ts';
 import { showLength } from './lengths.ts';

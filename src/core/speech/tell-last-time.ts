@@ -1,18 +1,12 @@
 import type { LastNote } from '../log/last-note.ts';
-import {
-  lastTimeLooked,
-  lastTimeNoted,
-  ownLastTime,
-  theSameWay,
-  thisTime,
-} from './en/last-time.ts';
+import { lastTimeLooked, lastTimeNoted, thisTime, lastTimeLines } from './words/last-time.ts';
 import { fill } from './fill.ts';
 
 type Worded = Exclude<LastNote, { readonly from: 'own' }>;
 
 /** What to do about it, as a sentence. */
 export const tellChange = ({ change }: Worded): string =>
-  change === null ? theSameWay : thisTime[change];
+  change === null ? lastTimeLines.theSameWay : thisTime[change];
 
 /**
  * What it was last time and what to do this time, to be said; null where only the baker's own words are
@@ -29,7 +23,9 @@ export const sayLastTime = (note: LastNote): string | null => {
 
 /** The same to be read, the baker's own words as they are. */
 export const showLastTime = (note: LastNote): string =>
-  note.from === 'own' ? fill(ownLastTime, { words: note.words }) : (sayLastTime(note) ?? '');
+  note.from === 'own'
+    ? fill(lastTimeLines.ownLastTime, { words: note.words })
+    : (sayLastTime(note) ?? '');
 
 /** As many first words as have so many letters, with an ellipsis for the others. */
 function firstWords(text: string, most: number): string {
@@ -49,6 +45,6 @@ export function glanceLastTime(note: LastNote, most: number): string {
   const whole = showLastTime(note);
   if (whole.length <= most) return whole;
   if (note.from !== 'own') return tellChange(note);
-  const room = most - fill(ownLastTime, { words: '' }).length;
-  return fill(ownLastTime, { words: firstWords(note.words, room) });
+  const room = most - fill(lastTimeLines.ownLastTime, { words: '' }).length;
+  return fill(lastTimeLines.ownLastTime, { words: firstWords(note.words, room) });
 }

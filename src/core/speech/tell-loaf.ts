@@ -1,6 +1,6 @@
 import type { CutRead } from '../records/cut-read.ts';
-import { causes as causeWords } from './en/causes.ts';
-import { cutLoafSays, cutPage, dayFacts, howSure, loafChanges } from './en/cut-loaf.ts';
+import { causes as causeWords } from './words/causes.ts';
+import { cutLoafSays, cutPage, dayFacts, howSure, loafChanges } from './words/cut-loaf.ts';
 import { fill } from './fill.ts';
 
 /** What was read of a cut loaf, in words. */

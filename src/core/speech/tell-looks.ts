@@ -1,6 +1,6 @@
 import type { BakeLooks } from '../day/laid/live-looks.ts';
 import type { Instant } from '../units.ts';
-import { live, waitNames } from './en/live.ts';
+import { live, waitNames } from './words/live.ts';
 import { fill } from './fill.ts';
 
 /** Looks that are told at once; each new reading reckons them anew. */

@@ -1,6 +1,6 @@
 import type { Move, Why } from '../day/laid/moved.ts';
 import type { Instant } from '../units.ts';
-import { live, movedWhy, touchNouns, waitNames } from './en/live.ts';
+import { live, movedWhy, touchNouns, waitNames } from './words/live.ts';
 import { fill } from './fill.ts';
 import { showLength } from './lengths.ts';
 import { tellTouch, touchWithin } from './tell-plan.ts';

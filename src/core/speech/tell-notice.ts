@@ -1,5 +1,12 @@
-import { kitchenWarnings } from './en/kitchen-warnings.ts';
-import { lentReasons, processParts, reasons, stepReasons, swaps, warnings } from './en/notices.ts';
+import { kitchenWarnings } from './words/kitchen-warnings.ts';
+import {
+  lentReasons,
+  processParts,
+  reasons,
+  stepReasons,
+  swaps,
+  warnings,
+} from './words/notices.ts';
 import { fill } from './fill.ts';
 import { showHeat } from './heats.ts';
 import { showNumber } from './numbers.ts';

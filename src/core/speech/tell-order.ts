@@ -2,7 +2,7 @@ import type { DayKey } from '../circle/day-key.ts';
 import type { Notice } from '../formula/notice.ts';
 import type { MinuteOfDay } from '../kitchen/equipment.ts';
 import type { Units } from '../units.ts';
-import { orderAsked, orderRefused } from './en/orders.ts';
+import { orderAsked, orderRefused } from './words/orders.ts';
 import { fill } from './fill.ts';
 import { showWeight } from './weights.ts';
 

@@ -1,7 +1,7 @@
 import type { FillingTrouble } from '../day/plan/perishable.ts';
 import type { Change } from '../day/plan/types.ts';
 import { MINUTE, type Instant } from '../units.ts';
-import { planChanges, planFilling, planTouches, planWaits } from './en/plan.ts';
+import { planChanges, planFilling, planTouches, planWaits } from './words/plan.ts';
 import { fill } from './fill.ts';
 import { showLength } from './lengths.ts';
 

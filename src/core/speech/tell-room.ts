@@ -3,7 +3,7 @@ import type { Room } from '../circle/cap.ts';
 import { dayAfter, type DayKey } from '../circle/day-key.ts';
 import type { RoomAnswer } from '../circle/day-room.ts';
 import type { MinuteOfDay } from '../kitchen/equipment.ts';
-import { boundWords, roomWords } from './en/circle-oven.ts';
+import { boundWords, roomWords } from './words/circle-oven.ts';
 import { shown } from './facts.ts';
 import { fill } from './fill.ts';
 import { showDay } from './show-day.ts';

@@ -2,7 +2,7 @@ import type { Laid } from '../day/laid/came-up.ts';
 import { touchesAhead } from '../day/laid/moved.ts';
 import type { PlannedTouch } from '../day/plan/types.ts';
 import type { Instant, Units } from '../units.ts';
-import { waitNames, waysOn } from './en/live.ts';
+import { waitNames, waysOn } from './words/live.ts';
 import { fill } from './fill.ts';
 import { showHeat } from './heats.ts';
 import { showLength } from './lengths.ts';

@@ -1,8 +1,8 @@
 import { Show, type JSX } from 'solid-js';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
-import { clockAsk } from '../../core/speech/en/left.ts';
-import { controls } from '../../core/speech/en/controls.ts';
-import { ear } from '../../core/speech/en/kitchen.ts';
+import { clockAsk } from '../../core/speech/words/left.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { ear } from '../../core/speech/words/kitchen.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';

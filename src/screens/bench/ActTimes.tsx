@@ -1,7 +1,7 @@
 import { Show, type JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
-import { controls } from '../../core/speech/en/controls.ts';
-import { countdown } from '../../core/speech/en/running.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { countdown } from '../../core/speech/words/running.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Countdown } from '../../parts/Countdown.tsx';

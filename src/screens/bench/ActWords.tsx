@@ -1,9 +1,9 @@
 import { createMemo, lazy, Show, Suspense, type JSX } from 'solid-js';
 import { samePlain } from '../../../machines/kitchen/same-plain.ts';
-import { bench } from '../../core/speech/en/bench.ts';
-import { callWords } from '../../core/speech/en/calls.ts';
-import { readyWindow } from '../../core/speech/en/running.ts';
-import { taskPress } from '../../core/speech/en/tasks.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { callWords } from '../../core/speech/words/calls.ts';
+import { readyWindow } from '../../core/speech/words/running.ts';
+import { taskPress } from '../../core/speech/words/tasks.ts';
 import { HOUR } from '../../core/units.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';

@@ -1,5 +1,5 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
-import { taskPress, tasks } from '../../core/speech/en/tasks.ts';
+import { taskPress, tasks } from '../../core/speech/words/tasks.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';

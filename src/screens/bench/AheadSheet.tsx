@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
-import { controls } from '../../core/speech/en/controls.ts';
-import { taskPress } from '../../core/speech/en/tasks.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { taskPress } from '../../core/speech/words/tasks.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import type { House } from '../house.ts';

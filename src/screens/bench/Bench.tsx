@@ -11,8 +11,8 @@ import {
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Caption } from '../../parts/Caption.tsx';
 import { RuledEdge } from '../../parts/RuledEdge.tsx';
-import { bench } from '../../core/speech/en/bench.ts';
-import { controls } from '../../core/speech/en/controls.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { controls } from '../../core/speech/words/controls.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { HOUR, MINUTE, type Instant } from '../../core/units.ts';
 import type { House } from '../house.ts';

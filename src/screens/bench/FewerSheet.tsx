@@ -1,6 +1,6 @@
 import { createSignal, type JSX } from 'solid-js';
-import { controls } from '../../core/speech/en/controls.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';

@@ -1,6 +1,6 @@
 import { Show, type JSX } from 'solid-js';
-import { controls } from '../../core/speech/en/controls.ts';
-import { childTasks, gate, gateHazards, type Gated } from '../../core/speech/en/gate.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { childTasks, gate, gateHazards, type Gated } from '../../core/speech/words/gate.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';

@@ -1,11 +1,11 @@
 import { Show, type JSX } from 'solid-js';
-import { bakeWords } from '../../core/speech/en/bake-words.ts';
-import { bench } from '../../core/speech/en/bench.ts';
+import { bakeWords } from '../../core/speech/words/bake-words.ts';
+import { bench } from '../../core/speech/words/bench.ts';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { RuledEdge } from '../../parts/RuledEdge.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';
-import { controls } from '../../core/speech/en/controls.ts';
+import { controls } from '../../core/speech/words/controls.ts';
 import { Control } from '../../parts/Control.tsx';
 import type { House } from '../house.ts';
 

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, onCleanup, Show, type JSX } from 'solid-js';
 import type { Remedy } from '../../core/log/remedies.ts';
-import { controls } from '../../core/speech/en/controls.ts';
-import { remedyPage as words } from '../../core/speech/en/remedy-page.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { remedyPage as words } from '../../core/speech/words/remedy-page.ts';
 import { tellRemedy } from '../../core/speech/tell-remedy.ts';
 import { Control } from '../../parts/Control.tsx';
 import { RemedyWords } from '../../parts/RemedyWords.tsx';

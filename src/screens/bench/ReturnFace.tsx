@@ -1,5 +1,5 @@
 import { createMemo, type JSX } from 'solid-js';
-import { returnCard } from '../../core/speech/en/running.ts';
+import { returnCard } from '../../core/speech/words/running.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE } from '../../core/units.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
-import { controls } from '../../core/speech/en/controls.ts';
-import { feed } from '../../core/speech/en/feed.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { feed } from '../../core/speech/words/feed.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Target } from '../../parts/Target.tsx';
 import type { BenchView } from './view.ts';

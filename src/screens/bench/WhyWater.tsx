@@ -1,6 +1,6 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
-import { controls } from '../../core/speech/en/controls.ts';
+import { controls } from '../../core/speech/words/controls.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { unbroken } from '../../parts/unbroken.ts';

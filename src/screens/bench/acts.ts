@@ -1,6 +1,6 @@
 import type { BakeAct, OvenAct } from '../../core/records/fact.ts';
 import type { BakeStage, OvenStage } from '../../core/records/stage.ts';
-import type { VerdictOn } from '../../core/speech/en/verdicts.ts';
+import type { VerdictOn } from '../../core/speech/words/verdicts.ts';
 
 /** The one act a stage's slab stands for, where it is a plain press. */
 export const ACTS: Readonly<Partial<Record<BakeStage | OvenStage, BakeAct | OvenAct>>> = {

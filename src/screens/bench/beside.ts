@@ -2,7 +2,7 @@ import { createMemo, type Accessor } from 'solid-js';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import type { EdgeMark } from '../../parts/RuledEdge.tsx';
-import { several } from '../../core/speech/en/several.ts';
+import { several } from '../../core/speech/words/several.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { bakeSaid } from '../bake-name.ts';
 import { focusOn } from '../focus.ts';

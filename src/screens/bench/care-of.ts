@@ -7,8 +7,8 @@ import { fitsPot, potsOf } from '../../core/kitchen/pots.ts';
 import { coldWarnings, warnOf } from '../../core/kitchen/warn-of.ts';
 import { laneOf } from '../../core/records/lane.ts';
 import { tickedLines } from '../../core/records/ticked.ts';
-import { ALLERGENS } from '../../core/speech/en/care.ts';
-import { night } from '../../core/speech/en/kitchen.ts';
+import { careLines } from '../../core/speech/words/care.ts';
+import { night } from '../../core/speech/words/kitchen.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import { HOUR, type Celsius, type Instant, type Units } from '../../core/units.ts';
@@ -97,5 +97,7 @@ export function careOf(
         ].map((one) => tellNotice(one, units));
   const step = nightCare(stage, deadlineOf(machine), kitchen.now, hour) ?? usual;
   const fills = metaOf(machine).list === 'worked' && tickedLines(recipe, 'worked').length > 0;
-  return [...warned, ...(step ? [step] : []), ...(fills ? [ALLERGENS] : [])].join(' ') || null;
+  return (
+    [...warned, ...(step ? [step] : []), ...(fills ? [careLines.ALLERGENS] : [])].join(' ') || null
+  );
 }

@@ -2,12 +2,12 @@ import type { Verdict } from '../../core/readiness/verdict.ts';
 import type { BakeAct, OvenAct } from '../../core/records/fact.ts';
 import {
   moreActs,
-  standOutBecause,
   verdicts,
   type MoreAct,
   type VerdictAct,
   type VerdictOn,
-} from '../../core/speech/en/verdicts.ts';
+  verdictsLines,
+} from '../../core/speech/words/verdicts.ts';
 import { VERDICT_ACTS } from './acts.ts';
 import type { Asked } from './view.ts';
 
@@ -46,7 +46,7 @@ export function choose(who: string, chosen: Chosen): Asked {
   };
   const tileFor = (choice: Choice): string =>
     (choice === 'ready' && say === 'over' && words.despite) || wordsFor(choice).label;
-  const why = out ? standOutBecause : because[say];
+  const why = out ? verdictsLines.standOutBecause : because[say];
   return {
     headline: words.headline,
     detail: why,

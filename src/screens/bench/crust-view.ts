@@ -11,7 +11,7 @@ import {
   crustMore,
   type CrustAct,
   type CrustWhy,
-} from '../../core/speech/en/crust.ts';
+} from '../../core/speech/words/crust.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';

@@ -4,8 +4,8 @@ import { othersAreFresh } from '../../../machines/oven/oven-setup.ts';
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { OvenAct } from '../../core/records/fact.ts';
 import { doorPoke, type DoorJudged, type DoorVerdict } from '../../core/oven/door-poke.ts';
-import { doorBecause, doorWords } from '../../core/speech/en/door.ts';
-import { verdicts } from '../../core/speech/en/verdicts.ts';
+import { doorBecause, doorWords } from '../../core/speech/words/door.ts';
+import { verdicts } from '../../core/speech/words/verdicts.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked } from './view.ts';
 

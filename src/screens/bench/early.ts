@@ -1,6 +1,6 @@
 import type { Deed } from '../../core/records/fact.ts';
 import type { BakeStage } from '../../core/records/stage.ts';
-import type { VerdictOn } from '../../core/speech/en/verdicts.ts';
+import type { VerdictOn } from '../../core/speech/words/verdicts.ts';
 import type { Focus } from '../focus.ts';
 import { VERDICT_ACTS } from './acts.ts';
 

@@ -3,8 +3,8 @@ import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { seenBy } from '../../../machines/kitchen/seen-by.ts';
 import { ratioOf, ripeAt, type FeedInput } from '../../core/day/feed-plan.ts';
 import type { Recipe } from '../../core/formula/recipe.ts';
-import { feed } from '../../core/speech/en/feed.ts';
-import { weighRough } from '../../core/speech/en/weigh.ts';
+import { feed } from '../../core/speech/words/feed.ts';
+import { weighLines } from '../../core/speech/words/weigh.ts';
 import { said } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
@@ -60,7 +60,7 @@ export function withRipeHour(
     ...view,
     lines: [],
     // Once the starter is in, the hour is settled: it is asked while it can still be another.
-    detail: view.detail === weighRough ? weighRough : feed.planned,
+    detail: view.detail === weighLines.weighRough ? weighLines.weighRough : feed.planned,
     target: {
       value: hour(at),
       label: feed.ripe,

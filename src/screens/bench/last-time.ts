@@ -2,7 +2,7 @@ import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { canHeed, isOfBulk } from '../../core/log/heeded-in.ts';
 import { lastNote } from '../../core/log/last-note.ts';
 import type { LogRecord } from '../../core/records/record.ts';
-import { bulk } from '../../core/speech/en/bulk.ts';
+import { bulk } from '../../core/speech/words/bulk.ts';
 import { sayLastTime, tellChange } from '../../core/speech/tell-last-time.ts';
 import type { Focus } from '../focus.ts';
 import type { BenchView } from './view.ts';

@@ -4,7 +4,7 @@ import { bakedLoaves } from '../../../machines/kitchen/lanes.ts';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
 import { isLane } from '../../core/records/lane.ts';
 import { leftForDays } from '../../core/readiness/left-for-days.ts';
-import { clockAsk, left } from '../../core/speech/en/left.ts';
+import { clockAsk, left } from '../../core/speech/words/left.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked } from './view.ts';

@@ -1,4 +1,4 @@
-import { coolLoaf } from '../../core/speech/en/kitchen.ts';
+import { coolLoaf } from '../../core/speech/words/kitchen.ts';
 import { isPlausibleLoss } from '../../core/oven/bake-loss-learned.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';

@@ -1,4 +1,4 @@
-import { countdown, nothingRuns } from '../../core/speech/en/running.ts';
+import { countdown, runningLines } from '../../core/speech/words/running.ts';
 import { said } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE } from '../../core/units.ts';
@@ -11,7 +11,7 @@ export const longerWords = (
   house: Pick<House, 'now' | 'hour'>,
   { deadline, waits }: Pick<BenchView, 'deadline' | 'waits'>,
 ): string => {
-  if (deadline === null || waits === null) return nothingRuns;
+  if (deadline === null || waits === null) return runningLines.nothingRuns;
   const minutes = Math.max(0, Math.ceil((deadline - house.now()) / MINUTE));
   return fill(countdown[waits].ask, said({ minutes, time: house.hour(deadline) }));
 };
@@ -19,7 +19,7 @@ export const longerWords = (
 /** The same, asked from outside the bench of that bake. */
 export function longerOf(house: House, bake: string | null): string {
   const focus = bake === null ? null : focusOn(house.kitchen(), bake);
-  if (focus === null) return nothingRuns;
+  if (focus === null) return runningLines.nothingRuns;
   const hour = (at: number): string => house.hour(at);
   return longerWords(
     house,

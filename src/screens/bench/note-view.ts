@@ -1,5 +1,5 @@
-import { bakeWords } from '../../core/speech/en/bake-words.ts';
-import { noNote, notes } from '../../core/speech/en/note.ts';
+import { bakeWords } from '../../core/speech/words/bake-words.ts';
+import { noNote, notes } from '../../core/speech/words/note.ts';
 import type { Focus } from '../focus.ts';
 import type { Asked } from './view.ts';
 

@@ -1,6 +1,6 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { isLane } from '../../core/records/lane.ts';
-import { places } from '../../core/speech/en/names.ts';
+import { places } from '../../core/speech/words/names.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { Focus } from '../focus.ts';
 import { potTitle } from '../pot-of.ts';

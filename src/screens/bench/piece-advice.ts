@@ -1,5 +1,5 @@
 import { dividedPiece } from '../../core/formula/filled-at-shape.ts';
-import { divideAdvice } from '../../core/speech/en/kitchen.ts';
+import { divideAdvice } from '../../core/speech/words/kitchen.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { shown } from '../../core/speech/facts.ts';
 import type { Units } from '../../core/units.ts';

@@ -1,7 +1,7 @@
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { isLane } from '../../core/records/lane.ts';
-import { partNames, places } from '../../core/speech/en/names.ts';
-import { several } from '../../core/speech/en/several.ts';
+import { partNames, places } from '../../core/speech/words/names.ts';
+import { several } from '../../core/speech/words/several.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { Instant } from '../../core/units.ts';
 import { bakeName } from '../bake-name.ts';

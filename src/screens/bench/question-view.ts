@@ -14,16 +14,16 @@ import {
   warmVerdict,
   type Verdict,
 } from '../../core/readiness/verdict.ts';
-import { listComplete } from '../../core/speech/en/heed.ts';
-import { questions, type QuestionList } from '../../core/speech/en/questions.ts';
-import { tinBase } from '../../core/speech/en/signs.ts';
+import { heedLines } from '../../core/speech/words/heed.ts';
+import { questions, type QuestionList } from '../../core/speech/words/questions.ts';
+import { signsLines } from '../../core/speech/words/signs.ts';
 import {
   discardLevain,
-  readyForCold,
   verdicts,
   type MoreAct,
   type VerdictOn,
-} from '../../core/speech/en/verdicts.ts';
+  verdictsLines,
+} from '../../core/speech/words/verdicts.ts';
 import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
 import { choose } from './choose.ts';
@@ -62,7 +62,10 @@ const VERDICT: Readonly<
  */
 const verdictOf = ({ bake }: Focus, list: QuestionList) => {
   if (list === 'bulkSigns' && !isWarm(bake.context.recipe.process))
-    return { ...VERDICT.bulkSigns!, because: { ...verdicts.bulk.because, ready: readyForCold } };
+    return {
+      ...VERDICT.bulkSigns!,
+      because: { ...verdicts.bulk.because, ready: verdictsLines.readyForCold },
+    };
   if (list === 'warmSigns' && isOut(bake.context))
     return { on: 'warm' as const, judge: pokeVerdict, because: verdicts.poke.because };
   return VERDICT[list];
@@ -120,7 +123,7 @@ const askedHere = (focus: Focus, list: QuestionList, question: Question): Questi
     return questions.warmSigns[0] ?? question;
   }
   return list === 'crustSigns' && question.item === 'base' && process.vessel === 'tin'
-    ? { ...question, detail: tinBase }
+    ? { ...question, detail: signsLines.tinBase }
     : question;
 };
 
@@ -172,7 +175,10 @@ export function questionView(
     const { on, judge, because = verdicts[on].because } = verdict;
     const { say } = judge(answers);
     const chosen = { on, say, because, more: MORE[list] ?? [], tight: isTight(answers) };
-    return { ...choose(focus.who, chosen), closing: isChecklist(list) ? listComplete : null };
+    return {
+      ...choose(focus.who, chosen),
+      closing: isChecklist(list) ? heedLines.listComplete : null,
+    };
   }
   const closed = all.filter(({ item }) => given(item));
   const before = closed.at(-1);

@@ -2,7 +2,7 @@ import { bakeInput } from '../../../machines/kitchen/pinned.ts';
 import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { waitInput } from '../../../machines/kitchen/wait-input.ts';
 import { slowedBy } from '../../core/day/filling-chill.ts';
-import { fillingSlows } from '../../core/speech/en/bulk.ts';
+import { bulkLines } from '../../core/speech/words/bulk.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { Instant } from '../../core/units.ts';
@@ -31,7 +31,7 @@ export function slowedView(
   if (minutes < STEP) return view;
   return {
     ...view,
-    detail: `${fill(fillingSlows, shown({ minutes }))} ${view.detail}`,
-    spoken: `${view.spoken} ${fill(fillingSlows, said({ minutes }))}`,
+    detail: `${fill(bulkLines.fillingSlows, shown({ minutes }))} ${view.detail}`,
+    spoken: `${view.spoken} ${fill(bulkLines.fillingSlows, said({ minutes }))}`,
   };
 }

@@ -2,13 +2,7 @@ import { judgeFact } from '../../../machines/kitchen/judge-fact.ts';
 import { MACHINES, type Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { starterWait } from '../../core/day/starter-wait.ts';
 import { waitFor } from '../../core/day/waits.ts';
-import {
-  standOnFor,
-  standOutBecause,
-  standOutFor,
-  standThen,
-  verdicts,
-} from '../../core/speech/en/verdicts.ts';
+import { verdicts, verdictsLines } from '../../core/speech/words/verdicts.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
@@ -19,8 +13,8 @@ const STEP = 5;
 
 /** What a verdict says of loaves that are to stand out, and the same with how long. */
 const FOR: Readonly<Record<string, string>> = {
-  [standOutBecause]: standOutFor,
-  [verdicts.poke.because.notYet]: standOnFor,
+  [verdictsLines.standOutBecause]: verdictsLines.standOutFor,
+  [verdicts.poke.because.notYet]: verdictsLines.standOnFor,
 };
 
 /** Where loaves are told to stand out: for how long, as that press would have it. */
@@ -38,7 +32,7 @@ export function standView(view: BenchView, kitchen: Kitchen, now: Instant): Benc
   return {
     ...view,
     detail: fill(template, shown({ minutes })),
-    slab: { ...view.slab, then: fill(standThen, shown({ minutes })) },
+    slab: { ...view.slab, then: fill(verdictsLines.standThen, shown({ minutes })) },
     spoken: fill(template, said({ minutes })),
   };
 }

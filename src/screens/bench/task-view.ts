@@ -3,7 +3,7 @@ import { openTasks } from '../../../machines/kitchen/open-tasks.ts';
 import { prepareOf } from '../../core/formula/prepare-of.ts';
 import type { Recipe } from '../../core/formula/recipe.ts';
 import { asksRise, TASKS, type Task } from '../../core/records/task.ts';
-import { fetchLast, fetchLoad, spoilsToo, taskPress, tasks } from '../../core/speech/en/tasks.ts';
+import { fetchLoad, taskPress, tasks, tasksLines } from '../../core/speech/words/tasks.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import type { Focus } from '../focus.ts';
@@ -36,7 +36,7 @@ const careOf = ({ formula }: Recipe, task: Task): string | null => {
   const spoils = formula.fillings.some(
     (filling) => filling.keeps === 'perishable' && prepareOf(filling).some((how) => how === task),
   );
-  return [tasks[task].care, spoils && spoilsToo].filter(Boolean).join(' ') || null;
+  return [tasks[task].care, spoils && tasksLines.spoilsToo].filter(Boolean).join(' ') || null;
 };
 
 /** A task's own act on the bench, and since when it has called. */
@@ -61,7 +61,7 @@ export function taskView(kitchen: Kitchen, focus: Focus, equipment: Equipment): 
     task,
     since: called ?? at,
     headline,
-    detail: last ? fetchLast : words.detail,
+    detail: last ? tasksLines.fetchLast : words.detail,
     care: careOf(focus.bake.context.recipe, task),
     spoken: last ? `${said}.` : `${said}. ${words.detail}`,
     // What is asked is answered by a reading, which closes it.

@@ -1,7 +1,7 @@
 import { ONE_LOOK } from '../../core/readiness/one-look.ts';
 import { answersOf } from '../../core/records/seen.ts';
 import { MINUTE } from '../../core/units.ts';
-import type { QuestionList } from '../../core/speech/en/questions.ts';
+import type { QuestionList } from '../../core/speech/words/questions.ts';
 import type { Focus } from '../focus.ts';
 
 type Answers = Readonly<Record<string, string>>;

@@ -1,6 +1,6 @@
 import { metaOf } from '../../../machines/kitchen/stage-of.ts';
 import { WARM_PLACE } from '../../core/day/warm-place.ts';
-import { doubts, readyByThen, warmPlace } from '../../core/speech/en/doubts.ts';
+import { doubts, doubtsLines } from '../../core/speech/words/doubts.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import type { Facts } from '../../core/speech/facts.ts';
 import { fill, type Values } from '../../core/speech/fill.ts';
@@ -18,7 +18,7 @@ export function warmPlaceWords(
 ): string | null {
   const { warmed } = machine.context.marks;
   if (warmed === undefined || warmed - now < SOON) return null;
-  return fill(warmPlace, write({ celsius: WARM_PLACE, time: hour(warmed) }));
+  return fill(doubtsLines.warmPlace, write({ celsius: WARM_PLACE, time: hour(warmed) }));
 }
 
 /**
@@ -33,5 +33,5 @@ export const waitDetail = (detail: string, { machine }: Focus, warm: string | nu
   if (doubt && doubt !== 'coldProof') return `${first} ${doubts[doubt]}`;
   const { latest, look } = machine.context.marks;
   const early = doubt && latest !== undefined && look !== undefined && latest <= look;
-  return early ? `${first} ${readyByThen}` : (warm ?? detail);
+  return early ? `${first} ${doubtsLines.readyByThen}` : (warm ?? detail);
 };

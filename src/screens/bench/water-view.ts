@@ -4,7 +4,7 @@ import { feedWater, seedOf } from '../../core/day/feed-water.ts';
 import { atMix, type MixInput } from '../../core/day/mix-known.ts';
 import { firstWater, secondWater, type StageWater } from '../../core/day/mix-water.ts';
 import type { WeighList } from '../../core/formula/recipe.ts';
-import { water } from '../../core/speech/en/water.ts';
+import { water } from '../../core/speech/words/water.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';

@@ -1,7 +1,7 @@
 import type { Known } from '../../core/day/mix-known.ts';
 import { learnedOffset, usualOffset } from '../../core/heat/learned.ts';
 import type { Mixed } from '../../core/records/fact.ts';
-import { mixTaught, water } from '../../core/speech/en/water.ts';
+import { mixTaught, water } from '../../core/speech/words/water.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { sayApart, sayHeat, showApart, showHeat, wholeDegrees } from '../../core/speech/heats.ts';
 import { sayWeight, showWeight } from '../../core/speech/weights.ts';

@@ -6,9 +6,9 @@ import { EQUIPMENT, type Equipment } from '../../core/kitchen/equipment.ts';
 import { recipeBowls, sharesOf, type Bowl } from '../../core/kitchen/split-bowls.ts';
 import type { TickedList } from '../../core/records/stage.ts';
 import { isTicked, tickedLines } from '../../core/records/ticked.ts';
-import { bowlWeigh } from '../../core/speech/en/bowls.ts';
-import { bulk } from '../../core/speech/en/bulk.ts';
-import { weighRough, weighThen, weighWords } from '../../core/speech/en/weigh.ts';
+import { bowlWeigh } from '../../core/speech/words/bowls.ts';
+import { bulk } from '../../core/speech/words/bulk.ts';
+import { weighThen, weighWords, weighLines } from '../../core/speech/words/weigh.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { sayShares, showShares } from '../../core/speech/in-bowls.ts';
@@ -110,8 +110,8 @@ export function weighView(
   const how = list === 'filling' && Object.keys(answers).length === 0;
   return {
     headline: lineLabel(words, present, bowls, units),
-    detail: rough ? weighRough : detail,
-    spoken: [spoken, rough ? weighRough : '', how ? bulk['bulk.scatter'].spoken : '']
+    detail: rough ? weighLines.weighRough : detail,
+    spoken: [spoken, rough ? weighLines.weighRough : '', how ? bulk['bulk.scatter'].spoken : '']
       .filter(Boolean)
       .join(' '),
     slab: {

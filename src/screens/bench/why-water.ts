@@ -3,7 +3,7 @@ import { seedOf } from '../../core/day/feed-water.ts';
 import { WARMEST_WATER } from '../../core/heat/heats.ts';
 import { LEARNED_AFTER, usualOffset } from '../../core/heat/learned.ts';
 import { multiplierAdvice } from '../../core/heat/multiplier.ts';
-import { whyWater } from '../../core/speech/en/water.ts';
+import { whyWater } from '../../core/speech/words/water.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { Units } from '../../core/units.ts';
 import type { Poured } from './water-view.ts';

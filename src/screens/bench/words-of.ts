@@ -2,20 +2,20 @@ import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import { metaOf } from '../../../machines/kitchen/stage-of.ts';
 import type { LaneVessel } from '../../core/records/position.ts';
 import type { BakeStage, LaneStage, OvenStage } from '../../core/records/stage.ts';
-import { bakeWords } from '../../core/speech/en/bake-words.ts';
-import { denseCooling } from '../../core/speech/en/cool.ts';
-import { manyWords, potsWords } from '../../core/speech/en/oven-many.ts';
-import { rackWords } from '../../core/speech/en/oven-rack.ts';
-import { basketWords } from '../../core/speech/en/shape.ts';
-import { standOutWords } from '../../core/speech/en/proof.ts';
-import type { countdown } from '../../core/speech/en/running.ts';
-import { stoneWords } from '../../core/speech/en/oven-stone.ts';
-import { trayWords } from '../../core/speech/en/oven-tray.ts';
-import { tinWords } from '../../core/speech/en/oven-tin.ts';
-import { overWords, ovenWords } from '../../core/speech/en/oven.ts';
+import { bakeWords } from '../../core/speech/words/bake-words.ts';
+import { denseCooling } from '../../core/speech/words/cool.ts';
+import { manyWords, potsWords } from '../../core/speech/words/oven-many.ts';
+import { rackWords } from '../../core/speech/words/oven-rack.ts';
+import { basketWords } from '../../core/speech/words/shape.ts';
+import { standOutWords } from '../../core/speech/words/proof.ts';
+import type { countdown } from '../../core/speech/words/running.ts';
+import { stoneWords } from '../../core/speech/words/oven-stone.ts';
+import { trayWords } from '../../core/speech/words/oven-tray.ts';
+import { tinWords } from '../../core/speech/words/oven-tin.ts';
+import { overWords, ovenWords } from '../../core/speech/words/oven.ts';
 import { isLane } from '../../core/records/lane.ts';
 import { lids } from '../../core/kitchen/warn-of.ts';
-import { RING } from '../../core/speech/en/care.ts';
+import { careLines } from '../../core/speech/words/care.ts';
 import { loadOver } from './gone-over.ts';
 import { counterOf } from './counter-of.ts';
 import { isOut } from './stood-out.ts';
@@ -71,7 +71,7 @@ export const wordsOf = (
     ...(count > 1 && vessel !== 'tray' ? manyWords[vessel][stage as OvenStage] : {}),
     ...(several ? potsWords[stage as OvenStage] : {}),
     // What this kitchen said of its own lids and parchment is told instead of the usual.
-    ...(told ? { care: RING } : {}),
+    ...(told ? { care: careLines.RING } : {}),
   };
   const rack = lane?.onRack ? rackWords[stage as LaneStage] : undefined;
   if (rack) return { ...words, ...rack };

@@ -1,5 +1,5 @@
 import { createSignal, lazy, Match, Show, Switch, type JSX } from 'solid-js';
-import { book } from '../../core/speech/en/book.ts';
+import { book } from '../../core/speech/words/book.ts';
 import type { House } from '../house.ts';
 import { leaveLink, linkHere } from '../link-here.ts';
 import { ListFace } from './ListFace.tsx';

@@ -1,8 +1,8 @@
 import { createSignal, Show, type JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
-import { book, bookMore, conventions } from '../../core/speech/en/book.ts';
-import { picture } from '../../core/speech/en/picture.ts';
-import { share } from '../../core/speech/en/share.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { book, bookMore, conventions } from '../../core/speech/words/book.ts';
+import { picture } from '../../core/speech/words/picture.ts';
+import { share } from '../../core/speech/words/share.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import type { House } from '../house.ts';

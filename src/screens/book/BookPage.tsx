@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { book } from '../../core/speech/en/book.ts';
+import { book } from '../../core/speech/words/book.ts';
 import { SidePage, type SidePageProps } from '../SidePage.tsx';
 import '../../parts/BenchWide.css';
 import './Book.css';

@@ -1,7 +1,7 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
 import { compareFormulas, type Compared } from '../../core/formula/compare.ts';
 import type { BookEntry } from '../../core/records/book.ts';
-import { bookCompare, bookLines } from '../../core/speech/en/book.ts';
+import { bookCompare, bookLines } from '../../core/speech/words/book.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
 import { Control } from '../../parts/Control.tsx';

@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
 import type { Convention } from '../../core/formula/formula.ts';
-import { conventions } from '../../core/speech/en/book.ts';
+import { conventions } from '../../core/speech/words/book.ts';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { BookPage } from './BookPage.tsx';

@@ -2,8 +2,8 @@ import { createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Filling, Formula } from '../../core/formula/formula.ts';
 import { freeId } from '../../core/records/book.ts';
 import { FILLING_KINDS } from '../../core/formula/filling-facts.ts';
-import { bookFillings, fillingNames } from '../../core/speech/en/book.ts';
-import { fillingGuess, fillingKinds } from '../../core/speech/en/filling-kinds.ts';
+import { bookFillings, fillingNames } from '../../core/speech/words/book.ts';
+import { fillingKinds, fillingKindsLines } from '../../core/speech/words/filling-kinds.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -104,7 +104,7 @@ export function FillingFace(props: {
           back={bookFillings.title}
           onBack={() => setFace('list')}
           words={
-            <Words headline={bookFillings.kindAsk} detail={fillingGuess}>
+            <Words headline={bookFillings.kindAsk} detail={fillingKindsLines.fillingGuess}>
               <div class="book-grid book-top">
                 <For each={FILLING_KINDS}>
                   {(kind) => (

@@ -1,9 +1,9 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
-import { book, bookLines, bookMore, conventions } from '../../core/speech/en/book.ts';
-import { bench } from '../../core/speech/en/bench.ts';
-import { picture } from '../../core/speech/en/picture.ts';
+import { book, bookLines, bookMore, conventions } from '../../core/speech/words/book.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { picture } from '../../core/speech/words/picture.ts';
 import { shown } from '../../core/speech/facts.ts';
-import { bookParts } from '../../core/speech/en/book-parts.ts';
+import { bookParts } from '../../core/speech/words/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellAllergens } from '../../core/speech/tell-allergens.ts';
 import { showWeight } from '../../core/speech/weights.ts';

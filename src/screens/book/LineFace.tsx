@@ -1,8 +1,8 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import type { Formula } from '../../core/formula/formula.ts';
 import { dropFlour } from '../../core/formula/set-flours.ts';
-import { bookLines } from '../../core/speech/en/book.ts';
-import { bookParts } from '../../core/speech/en/book-parts.ts';
+import { bookLines } from '../../core/speech/words/book.ts';
+import { bookParts } from '../../core/speech/words/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { keyedWeight } from '../../core/speech/keyed.ts';
 import { showNumber } from '../../core/speech/numbers.ts';

@@ -1,8 +1,8 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { BookEntry } from '../../core/records/book.ts';
-import { book } from '../../core/speech/en/book.ts';
-import { share } from '../../core/speech/en/share.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { book } from '../../core/speech/words/book.ts';
+import { share } from '../../core/speech/words/share.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Pressable } from '../../parts/Pressable.tsx';

@@ -1,7 +1,7 @@
 import { createSignal, type JSX } from 'solid-js';
-import { bookLines } from '../../core/speech/en/book.ts';
-import { bench } from '../../core/speech/en/bench.ts';
-import { keypad } from '../../core/speech/en/controls.ts';
+import { bookLines } from '../../core/speech/words/book.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { keypad } from '../../core/speech/words/controls.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { NumberPad } from '../../parts/NumberPad.tsx';
 import { Slab } from '../../parts/Slab.tsx';

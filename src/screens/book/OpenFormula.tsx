@@ -1,6 +1,6 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import { PIECE } from '../../core/formula/make-recipe.ts';
-import { book, bookLines, bookMore } from '../../core/speech/en/book.ts';
+import { book, bookLines, bookMore } from '../../core/speech/words/book.ts';
 import { keyedWeight } from '../../core/speech/keyed.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { fill } from '../../core/speech/fill.ts';

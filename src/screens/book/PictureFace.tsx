@@ -1,7 +1,7 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import type { NoPicture } from '../../../machines/ports.ts';
-import { controls } from '../../core/speech/en/controls.ts';
-import { picture, pictureTold } from '../../core/speech/en/picture.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { picture, pictureTold } from '../../core/speech/words/picture.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';

@@ -1,6 +1,6 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import { withoutTouch } from '../../core/formula/touches.ts';
-import { bookFolds, bookSteps, stepChoices } from '../../core/speech/en/steps.ts';
+import { bookFolds, bookSteps, stepChoices } from '../../core/speech/words/steps.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';

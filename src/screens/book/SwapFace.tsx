@@ -1,5 +1,5 @@
 import { createMemo, For, Show, untrack, type JSX } from 'solid-js';
-import { bookSwaps } from '../../core/speech/en/swaps.ts';
+import { bookSwaps } from '../../core/speech/words/swaps.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { unbroken } from '../../parts/unbroken.ts';

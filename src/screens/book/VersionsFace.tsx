@@ -1,6 +1,6 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
 import type { BookVersion } from '../../core/records/book.ts';
-import { bookVersions } from '../../core/speech/en/book.ts';
+import { bookVersions } from '../../core/speech/words/book.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';

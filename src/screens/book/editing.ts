@@ -3,7 +3,7 @@ import type { Formula } from '../../core/formula/formula.ts';
 import { processWarnings } from '../../core/formula/process-warnings.ts';
 import { scaleBy, type Scaled, type ScaleBy } from '../../core/formula/scale-by.ts';
 import { freeId, nextVersion, type BookEntry } from '../../core/records/book.ts';
-import { bookMore } from '../../core/speech/en/book.ts';
+import { bookMore } from '../../core/speech/words/book.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import type { House } from '../house.ts';

@@ -1,6 +1,6 @@
 import { fillingOf, type FillingKind } from '../../core/formula/filling-facts.ts';
 import type { Filling } from '../../core/formula/formula.ts';
-import { fillingAllergens, fillingNames } from '../../core/speech/en/book.ts';
+import { fillingAllergens, fillingNames } from '../../core/speech/words/book.ts';
 
 export type KnownFilling = keyof typeof fillingNames;
 /** All of a filling but its share. */

@@ -1,6 +1,6 @@
 import { allergensOf, packetState, unread, type Packed } from '../../core/formula/allergens.ts';
 import type { Filling, Flour, Formula } from '../../core/formula/formula.ts';
-import { allergenPage } from '../../core/speech/en/allergens.ts';
+import { allergenPage } from '../../core/speech/words/allergens.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { LineKey } from './lines.ts';
 

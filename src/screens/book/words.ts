@@ -1,8 +1,8 @@
 import type { Formula } from '../../core/formula/formula.ts';
 import { isWarm } from '../../core/formula/is-warm.ts';
 import { scaleDivision } from '../../core/formula/round-for-scale.ts';
-import { book, bookKinds, bookLines, grains } from '../../core/speech/en/book.ts';
-import { bookParts } from '../../core/speech/en/book-parts.ts';
+import { book, bookKinds, bookLines, grains } from '../../core/speech/words/book.ts';
+import { bookParts } from '../../core/speech/words/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
 import { showWeight } from '../../core/speech/weights.ts';

@@ -1,6 +1,6 @@
 import { createSignal, lazy, Match, Show, Switch, type JSX } from 'solid-js';
-import { circle as words } from '../../core/speech/en/circle.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { circle as words } from '../../core/speech/words/circle.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { Words } from '../../parts/Words.tsx';
 import type { DayDraft } from '../day-draft.ts';
 import { makeFacePath } from '../face-path.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { circle } from '../../core/speech/en/circle.ts';
+import { circle } from '../../core/speech/words/circle.ts';
 import { SidePage, type SidePageProps } from '../SidePage.tsx';
 import '../../parts/BenchWide.css';
 import './Circle.css';

@@ -1,11 +1,11 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { daysAhead } from '../../core/circle/orders.ts';
-import { circle as words, neighbourWords } from '../../core/speech/en/circle.ts';
-import { hoursPage } from '../../core/speech/en/circle-oven.ts';
-import { cupboard } from '../../core/speech/en/cupboard.ts';
-import { labelPage } from '../../core/speech/en/label.ts';
-import { standingWords } from '../../core/speech/en/orders.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { circle as words, neighbourWords } from '../../core/speech/words/circle.ts';
+import { hoursPage } from '../../core/speech/words/circle-oven.ts';
+import { cupboard } from '../../core/speech/words/cupboard.ts';
+import { labelPage } from '../../core/speech/words/label.ts';
+import { standingWords } from '../../core/speech/words/orders.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';

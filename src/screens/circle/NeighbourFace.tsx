@@ -3,7 +3,7 @@ import type { Neighbour } from '../../core/circle/circle.ts';
 import { NAME_LETTERS } from '../../core/circle/name.ts';
 import { erased, ordersToCome, ownName } from '../../core/circle/neighbours.ts';
 import { put } from '../../core/circle/row.ts';
-import { neighbourWords as words } from '../../core/speech/en/circle.ts';
+import { neighbourWords as words } from '../../core/speech/words/circle.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';

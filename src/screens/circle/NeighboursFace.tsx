@@ -1,6 +1,6 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { byName } from '../../core/circle/neighbours.ts';
-import { circle as words, neighbourWords } from '../../core/speech/en/circle.ts';
+import { circle as words, neighbourWords } from '../../core/speech/words/circle.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { CirclePage } from './CirclePage.tsx';

@@ -2,7 +2,7 @@ import type { JSX } from 'solid-js';
 import { NAME_LETTERS } from '../../core/circle/name.ts';
 import { ownName } from '../../core/circle/neighbours.ts';
 import { put } from '../../core/circle/row.ts';
-import { neighbourWords } from '../../core/speech/en/circle.ts';
+import { neighbourWords } from '../../core/speech/words/circle.ts';
 import { alreadyTold } from './already-told.ts';
 import type { FaceProps } from './face.ts';
 import { CirclePage } from './CirclePage.tsx';

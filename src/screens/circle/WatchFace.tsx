@@ -9,8 +9,8 @@ import {
   type Allergen,
   type KindedAllergen,
 } from '../../core/formula/allergens.ts';
-import { allergenKinds, allergenNames, allergenPage } from '../../core/speech/en/allergens.ts';
-import { neighbourWords as words } from '../../core/speech/en/circle.ts';
+import { allergenKinds, allergenNames, allergenPage } from '../../core/speech/words/allergens.ts';
+import { neighbourWords as words } from '../../core/speech/words/circle.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';

@@ -1,5 +1,5 @@
 import { hasName, ownName } from '../../core/circle/neighbours.ts';
-import { neighbourWords as words } from '../../core/speech/en/circle.ts';
+import { neighbourWords as words } from '../../core/speech/words/circle.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { FaceProps } from './face.ts';
 

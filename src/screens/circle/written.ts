@@ -1,4 +1,4 @@
-import { circleTold } from '../../core/speech/en/circle.ts';
+import { circleTold } from '../../core/speech/words/circle.ts';
 import type { NotWritten } from '../house-circle.ts';
 import type { House } from '../house.ts';
 

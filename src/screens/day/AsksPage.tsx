@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
+import { bench } from '../../core/speech/words/bench.ts';
 import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';

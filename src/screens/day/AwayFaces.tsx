@@ -2,7 +2,7 @@ import { createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Span } from '../../core/day/plan/types.ts';
 import type { WeeklyWindow } from '../../core/day/plan/wall-clock.ts';
 import { LIMITS } from '../../core/kitchen/limits.ts';
-import { askPage, awayPage } from '../../core/speech/en/day.ts';
+import { askPage, awayPage } from '../../core/speech/words/day.ts';
 import { Control } from '../../parts/Control.tsx';
 import type { House } from '../house.ts';
 import { AsksPage } from './AsksPage.tsx';

@@ -1,10 +1,10 @@
 import { createSignal, Match, Switch, untrack, type JSX } from 'solid-js';
 import type { DayAsk, DayPlan } from '../../core/day/laid/day-plan.ts';
 import type { PlanResult } from '../../core/day/plan/types.ts';
-import { circle } from '../../core/speech/en/circle.ts';
-import { askPage } from '../../core/speech/en/day.ts';
-import { live } from '../../core/speech/en/live.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { circle } from '../../core/speech/words/circle.ts';
+import { askPage } from '../../core/speech/words/day.ts';
+import { live } from '../../core/speech/words/live.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { tellDay } from '../../core/speech/tell-day.ts';
 import type { Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';

@@ -1,6 +1,6 @@
 import { createSignal, Show, type JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
-import { dayPlan } from '../../core/speech/en/day.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { dayPlan } from '../../core/speech/words/day.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 

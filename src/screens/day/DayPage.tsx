@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
-import { controls } from '../../core/speech/en/controls.ts';
-import { askPage } from '../../core/speech/en/day.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { askPage } from '../../core/speech/words/day.ts';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Caption } from '../../parts/Caption.tsx';
 import { RuledEdge } from '../../parts/RuledEdge.tsx';

@@ -1,6 +1,6 @@
 import { For, type JSX } from 'solid-js';
 import { touchKey } from '../../core/day/plan/ics.ts';
-import { dayPlan, tapeNames } from '../../core/speech/en/day.ts';
+import { dayPlan, tapeNames } from '../../core/speech/words/day.ts';
 import { tellTouch } from '../../core/speech/tell-plan.ts';
 import type { Instant } from '../../core/units.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';

@@ -1,5 +1,5 @@
 import { createMemo, createSignal, Show, type JSX } from 'solid-js';
-import { askPage } from '../../core/speech/en/day.ts';
+import { askPage } from '../../core/speech/words/day.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';

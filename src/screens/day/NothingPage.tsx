@@ -1,5 +1,5 @@
 import { For, type JSX } from 'solid-js';
-import { dayPlan } from '../../core/speech/en/day.ts';
+import { dayPlan } from '../../core/speech/words/day.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';

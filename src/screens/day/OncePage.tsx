@@ -1,6 +1,6 @@
 import { createSignal, Match, Switch, type JSX } from 'solid-js';
 import type { Span } from '../../core/day/plan/types.ts';
-import { awayPage } from '../../core/speech/en/day.ts';
+import { awayPage } from '../../core/speech/words/day.ts';
 import { MINUTE } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
 import { AsksPage } from './AsksPage.tsx';

@@ -2,7 +2,7 @@ import { createMemo, Match, Switch, type JSX } from 'solid-js';
 import type { DayAsk } from '../../core/day/laid/day-plan.ts';
 import { kitchenFor } from '../../core/day/laid/ask-world.ts';
 import type { PlanResult } from '../../core/day/plan/types.ts';
-import { dayPlan } from '../../core/speech/en/day.ts';
+import { dayPlan } from '../../core/speech/words/day.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { touchWithin } from '../../core/speech/tell-plan.ts';
 import type { Instant } from '../../core/units.ts';

@@ -1,8 +1,8 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import type { DayPlan } from '../../core/day/laid/day-plan.ts';
-import { bench } from '../../core/speech/en/bench.ts';
-import { dayPlan } from '../../core/speech/en/day.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { dayPlan } from '../../core/speech/words/day.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { HOUR } from '../../core/units.ts';
 import { Slab } from '../../parts/Slab.tsx';

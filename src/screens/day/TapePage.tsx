@@ -1,8 +1,8 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import type { DayAsk } from '../../core/day/laid/day-plan.ts';
 import { touchKey } from '../../core/day/plan/ics.ts';
-import { bench } from '../../core/speech/en/bench.ts';
-import { dayPlan } from '../../core/speech/en/day.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { dayPlan } from '../../core/speech/words/day.ts';
 import type { Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';

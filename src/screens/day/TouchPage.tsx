@@ -1,6 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { PlannedTouch } from '../../core/day/plan/types.ts';
-import { dayPlan, touchPage } from '../../core/speech/en/day.ts';
+import { dayPlan, touchPage } from '../../core/speech/words/day.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
 import { unbroken } from '../../parts/unbroken.ts';

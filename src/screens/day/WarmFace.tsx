@@ -1,7 +1,7 @@
 import { createSignal, Show, type JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
-import { askPage } from '../../core/speech/en/day.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { askPage } from '../../core/speech/words/day.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';

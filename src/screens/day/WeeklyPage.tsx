@@ -1,6 +1,6 @@
 import { createSignal, For, Match, Switch, type JSX } from 'solid-js';
 import type { WeeklyWindow } from '../../core/day/plan/wall-clock.ts';
-import { awayPage } from '../../core/speech/en/day.ts';
+import { awayPage } from '../../core/speech/words/day.ts';
 import { Control } from '../../parts/Control.tsx';
 import { AsksPage } from './AsksPage.tsx';
 import { HalfPage, WhatPage, type Face, type PageProps } from './WindowParts.tsx';

@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { askPage, awayPage } from '../../core/speech/en/day.ts';
+import { askPage, awayPage } from '../../core/speech/words/day.ts';
 import { Stepper } from '../../parts/Stepper.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import type { House } from '../house.ts';

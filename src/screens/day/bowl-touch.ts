@@ -2,7 +2,7 @@ import type { DayAsk } from '../../core/day/laid/day-plan.ts';
 import type { PlannedTouch } from '../../core/day/plan/types.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import { bowlClocks, recipeBowls } from '../../core/kitchen/split-bowls.ts';
-import { live } from '../../core/speech/en/live.ts';
+import { live } from '../../core/speech/words/live.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellClocks } from '../../core/speech/in-bowls.ts';
 import type { Instant } from '../../core/units.ts';

@@ -2,8 +2,8 @@ import type { AskTrouble } from '../../core/day/laid/ask-trouble.ts';
 import type { DayAsk } from '../../core/day/laid/day-plan.ts';
 import { takeChange } from '../../core/day/laid/take-change.ts';
 import type { Change, PlanResult } from '../../core/day/plan/types.ts';
-import { nothingPage } from '../../core/speech/en/day.ts';
-import { planChanges } from '../../core/speech/en/plan.ts';
+import { nothingPage } from '../../core/speech/words/day.ts';
+import { planChanges } from '../../core/speech/words/plan.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import {

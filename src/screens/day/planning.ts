@@ -3,7 +3,7 @@ import { believedBefore } from '../../../machines/kitchen/last-belief.ts';
 import type { DayAsk, DayPlan } from '../../core/day/laid/day-plan.ts';
 import type { PlanResult } from '../../core/day/plan/types.ts';
 import type { Formula } from '../../core/formula/formula.ts';
-import { touchPage } from '../../core/speech/en/day.ts';
+import { touchPage } from '../../core/speech/words/day.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import type { DayDraft } from '../day-draft.ts';

@@ -1,9 +1,9 @@
 import { isBakeSpan } from '../../core/day/laid/bake-span.ts';
 import type { DayAsk } from '../../core/day/laid/day-plan.ts';
 import type { Batch, PlannedTouch, Span } from '../../core/day/plan/types.ts';
-import { dayPlan } from '../../core/speech/en/day.ts';
-import { planSlack } from '../../core/speech/en/plan.ts';
-import { touchPage } from '../../core/speech/en/day.ts';
+import { dayPlan } from '../../core/speech/words/day.ts';
+import { planSlack } from '../../core/speech/words/plan.ts';
+import { touchPage } from '../../core/speech/words/day.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';

@@ -1,7 +1,7 @@
 import { LATEST_AND } from '../../core/day/plan/dough-waits.ts';
 import type { Batch, PlannedTouch, Step } from '../../core/day/plan/types.ts';
 import { touchKey } from '../../core/day/plan/ics.ts';
-import { tapeNames, tapeNotes } from '../../core/speech/en/day.ts';
+import { tapeNames, tapeNotes } from '../../core/speech/words/day.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showLength } from '../../core/speech/lengths.ts';
 import { tellTouch } from '../../core/speech/tell-plan.ts';

@@ -1,5 +1,5 @@
 import type { Span } from '../../core/day/plan/types.ts';
-import { tapeNotes } from '../../core/speech/en/day.ts';
+import { tapeNotes } from '../../core/speech/words/day.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import type { TapeLane, TapeRow, TapeStretch } from '../../parts/tape-shown.ts';

@@ -1,6 +1,6 @@
 import type { Span } from '../../core/day/plan/types.ts';
 import type { WeeklyWindow } from '../../core/day/plan/wall-clock.ts';
-import { awayPage } from '../../core/speech/en/day.ts';
+import { awayPage } from '../../core/speech/words/day.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { HOUR, MINUTE, type Instant } from '../../core/units.ts';
 import type { House } from '../house.ts';

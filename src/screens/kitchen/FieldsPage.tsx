@@ -1,8 +1,8 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
-import { keypad } from '../../core/speech/en/controls.ts';
-import { kitchenFields } from '../../core/speech/en/kitchen-fields.ts';
-import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { keypad } from '../../core/speech/words/controls.ts';
+import { kitchenFields } from '../../core/speech/words/kitchen-fields.ts';
+import { kitchenPage } from '../../core/speech/words/kitchen-page.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import type { Half } from '../../parts/half.ts';

@@ -1,6 +1,6 @@
 import { createSignal, Show, type JSX } from 'solid-js';
-import { readAFile } from '../../core/speech/en/read-a-file.ts';
-import { kitchenFields } from '../../core/speech/en/kitchen-fields.ts';
+import { readAFile } from '../../core/speech/words/read-a-file.ts';
+import { kitchenFields } from '../../core/speech/words/kitchen-fields.ts';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';
 import { Words } from '../../parts/Words.tsx';

@@ -3,16 +3,16 @@ import { SCALE_STEPS, type ScaleStep } from '../../core/kitchen/equipment.ts';
 import { FRIDGE_MOST } from '../../core/kitchen/limits.ts';
 import { handKilos } from '../../core/kitchen/bowls.ts';
 import { placesFor } from '../../core/kitchen/places.ts';
-import { bench } from '../../core/speech/en/bench.ts';
-import { kitchenFields as words } from '../../core/speech/en/kitchen-fields.ts';
-import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
-import { pedal } from '../../core/speech/en/pedal.ts';
-import { readAFile } from '../../core/speech/en/read-a-file.ts';
-import { soundCheck } from '../../core/speech/en/sound-check.ts';
-import { starterWords } from '../../core/speech/en/starter.ts';
-import { start } from '../../core/speech/en/start.ts';
-import { saveAsFile } from '../../core/speech/en/trouble.ts';
-import { voiceWords } from '../../core/speech/en/voice.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { kitchenFields as words } from '../../core/speech/words/kitchen-fields.ts';
+import { kitchenPage } from '../../core/speech/words/kitchen-page.ts';
+import { pedal } from '../../core/speech/words/pedal.ts';
+import { readAFile } from '../../core/speech/words/read-a-file.ts';
+import { soundCheck } from '../../core/speech/words/sound-check.ts';
+import { starterWords } from '../../core/speech/words/starter.ts';
+import { start } from '../../core/speech/words/start.ts';
+import { troubleLines } from '../../core/speech/words/trouble.ts';
+import { voiceWords } from '../../core/speech/words/voice.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat, showHeats } from '../../core/speech/heats.ts';
@@ -120,7 +120,7 @@ export default function Kitchen(props: {
               <div class="kitchen-grid">
                 {to(soundCheck.title, tablet().heard, 'sound')}
                 {to(words.night.title, tablet().night, 'night')}
-                {to(saveAsFile, tablet().saved, 'save')}
+                {to(troubleLines.saveAsFile, tablet().saved, 'save')}
                 {to(readAFile.title, undefined, 'file')}
                 {to(kitchenPage.promiseTitle, undefined, 'promise')}
                 <WaysControls house={props.house} />

@@ -6,8 +6,8 @@ import {
   teach,
   type PedalDoes,
 } from '../../core/kitchen/pedal-keys.ts';
-import { kitchenFields } from '../../core/speech/en/kitchen-fields.ts';
-import { pedal as words } from '../../core/speech/en/pedal.ts';
+import { kitchenFields } from '../../core/speech/words/kitchen-fields.ts';
+import { pedal as words } from '../../core/speech/words/pedal.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';

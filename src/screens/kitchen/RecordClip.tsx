@@ -1,6 +1,6 @@
 import { createEffect, createSignal, onCleanup, Show, type JSX } from 'solid-js';
 import type { NoTake, Studio, Take } from '../../../machines/ports.ts';
-import { record as words } from '../../core/speech/en/record.ts';
+import { record as words } from '../../core/speech/words/record.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';

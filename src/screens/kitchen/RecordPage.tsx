@@ -1,8 +1,8 @@
 import { createEffect, createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Studio } from '../../../machines/ports.ts';
-import { gate } from '../../core/speech/en/gate.ts';
-import { record as words } from '../../core/speech/en/record.ts';
-import { voiceWords } from '../../core/speech/en/voice.ts';
+import { gate } from '../../core/speech/words/gate.ts';
+import { record as words } from '../../core/speech/words/record.ts';
+import { voiceWords } from '../../core/speech/words/voice.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';

@@ -1,9 +1,9 @@
 import { createSignal, type JSX } from 'solid-js';
 import { readingsOfLogs } from '../../core/log/readings-csv.ts';
 import type { Log } from '../../core/records/merge-logs.ts';
-import { kitchenFields } from '../../core/speech/en/kitchen-fields.ts';
-import { saveAFile as words } from '../../core/speech/en/save-a-file.ts';
-import { saveAsFile } from '../../core/speech/en/trouble.ts';
+import { kitchenFields } from '../../core/speech/words/kitchen-fields.ts';
+import { saveAFile as words } from '../../core/speech/words/save-a-file.ts';
+import { troubleLines } from '../../core/speech/words/trouble.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -46,7 +46,7 @@ export function SavePage(props: {
       onBack={() => props.onBack()}
       words={
         <Words
-          headline={saveAsFile}
+          headline={troubleLines.saveAsFile}
           detail={words.detail}
           care={names() ? words.care : undefined}
         />

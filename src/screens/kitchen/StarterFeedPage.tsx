@@ -1,6 +1,6 @@
 import { Show, type JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
-import { starterWords as words } from '../../core/speech/en/starter.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { starterWords as words } from '../../core/speech/words/starter.ts';
 import { Slab } from '../../parts/Slab.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';

@@ -1,9 +1,9 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
 import { STARTER_PLACES, type StarterDeed } from '../../core/records/starter.ts';
-import { controls } from '../../core/speech/en/controls.ts';
-import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
-import { starterWords as words } from '../../core/speech/en/starter.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { kitchenPage } from '../../core/speech/words/kitchen-page.ts';
+import { starterWords as words } from '../../core/speech/words/starter.ts';
 import { keyedWeight } from '../../core/speech/keyed.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';

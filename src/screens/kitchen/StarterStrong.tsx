@@ -1,6 +1,6 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import { TOPS, type StarterDeed } from '../../core/records/starter.ts';
-import { starterWords as words } from '../../core/speech/en/starter.ts';
+import { starterWords as words } from '../../core/speech/words/starter.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';

@@ -8,10 +8,10 @@ import {
   Suspense,
   type JSX,
 } from 'solid-js';
-import { bulk } from '../../core/speech/en/bulk.ts';
-import { record } from '../../core/speech/en/record.ts';
-import { soundCheck } from '../../core/speech/en/sound-check.ts';
-import { voiceWords as words } from '../../core/speech/en/voice.ts';
+import { bulk } from '../../core/speech/words/bulk.ts';
+import { record } from '../../core/speech/words/record.ts';
+import { soundCheck } from '../../core/speech/words/sound-check.ts';
+import { voiceWords as words } from '../../core/speech/words/voice.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';

@@ -1,5 +1,5 @@
 import type { Keyed } from '../../core/speech/keyed.ts';
-import { kitchenFields } from '../../core/speech/en/kitchen-fields.ts';
+import { kitchenFields } from '../../core/speech/words/kitchen-fields.ts';
 import { fill } from '../../core/speech/fill.ts';
 
 interface Told {

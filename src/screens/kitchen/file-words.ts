@@ -1,5 +1,5 @@
 import { holdsNone } from '../../core/log/saved-keepsakes.ts';
-import { readAFile } from '../../core/speech/en/read-a-file.ts';
+import { readAFile } from '../../core/speech/words/read-a-file.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { Instant } from '../../core/units.ts';
 import type { LogFile } from '../house.ts';

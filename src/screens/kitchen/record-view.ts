@@ -1,5 +1,5 @@
 import type { Studio } from '../../../machines/ports.ts';
-import { record } from '../../core/speech/en/record.ts';
+import { record } from '../../core/speech/words/record.ts';
 
 /** Clips on one page: with two presses to turn it, six at most. */
 const ON_PAGE = 4;

@@ -1,7 +1,7 @@
-import { kitchenFields } from '../../core/speech/en/kitchen-fields.ts';
-import { kitchenPage } from '../../core/speech/en/kitchen-page.ts';
-import { pedal } from '../../core/speech/en/pedal.ts';
-import { soundCheck } from '../../core/speech/en/sound-check.ts';
+import { kitchenFields } from '../../core/speech/words/kitchen-fields.ts';
+import { kitchenPage } from '../../core/speech/words/kitchen-page.ts';
+import { pedal } from '../../core/speech/words/pedal.ts';
+import { soundCheck } from '../../core/speech/words/sound-check.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showMinute } from '../../core/speech/show-time.ts';
 import type { House } from '../house.ts';

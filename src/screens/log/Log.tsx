@@ -1,6 +1,6 @@
 import { createSignal, lazy, Match, Show, Suspense, Switch, type JSX } from 'solid-js';
-import { log as words } from '../../core/speech/en/log.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { log as words } from '../../core/speech/words/log.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { Words } from '../../parts/Words.tsx';
 import { makeFacePath } from '../face-path.ts';
 import type { HouseLog } from '../house-log.ts';

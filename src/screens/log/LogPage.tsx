@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { log } from '../../core/speech/en/log.ts';
+import { log } from '../../core/speech/words/log.ts';
 import { SidePage, type SidePageProps } from '../SidePage.tsx';
 import '../../parts/BenchWide.css';
 import './Log.css';

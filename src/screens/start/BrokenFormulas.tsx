@@ -1,5 +1,5 @@
 import { For, Show, type JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
+import { bench } from '../../core/speech/words/bench.ts';
 import { fill } from '../../core/speech/fill.ts';
 import type { FormulaFound } from '../house.ts';
 

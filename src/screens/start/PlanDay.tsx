@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { start } from '../../core/speech/en/start.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { Control } from '../../parts/Control.tsx';
 import type { House } from '../house.ts';
 import { nextTouch, nextWords } from '../next-touch.ts';

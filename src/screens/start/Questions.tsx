@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { joins, start } from '../../core/speech/en/start.ts';
+import { joins, start } from '../../core/speech/words/start.ts';
 import { showHeat } from '../../core/speech/heats.ts';
 import type { Units } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';

@@ -1,6 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
-import { running } from '../../core/speech/en/running.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { running } from '../../core/speech/words/running.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { MINUTE } from '../../core/units.ts';

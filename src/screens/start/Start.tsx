@@ -11,9 +11,9 @@ import {
 } from 'solid-js';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { cutWaits } from '../../core/log/cut-waits.ts';
-import { controls } from '../../core/speech/en/controls.ts';
-import { bench } from '../../core/speech/en/bench.ts';
-import { start } from '../../core/speech/en/start.ts';
+import { controls } from '../../core/speech/words/controls.ts';
+import { bench } from '../../core/speech/words/bench.ts';
+import { start } from '../../core/speech/words/start.ts';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Control } from '../../parts/Control.tsx';
 import { RuledEdge } from '../../parts/RuledEdge.tsx';

@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { bench } from '../../core/speech/en/bench.ts';
+import { bench } from '../../core/speech/words/bench.ts';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { CareControl } from '../CareControl.tsx';
 import type { House } from '../house.ts';

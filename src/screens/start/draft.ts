@@ -1,9 +1,9 @@
 import { LOAVES } from '../../core/formula/make-recipe.ts';
 import type { Formula } from '../../core/formula/formula.ts';
 import type { Join } from '../../core/records/stage.ts';
-import { bread as words, start } from '../../core/speech/en/start.ts';
-import { trouble } from '../../core/speech/en/trouble.ts';
-import { reasons } from '../../core/speech/en/notices.ts';
+import { bread as words, start } from '../../core/speech/words/start.ts';
+import { trouble } from '../../core/speech/words/trouble.ts';
+import { reasons } from '../../core/speech/words/notices.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';

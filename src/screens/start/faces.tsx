@@ -1,6 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { Join } from '../../core/records/stage.ts';
-import { joins, start } from '../../core/speech/en/start.ts';
+import { joins, start } from '../../core/speech/words/start.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';

@@ -1,5 +1,5 @@
 import { vi } from 'vitest';
-import { live } from '../../../src/core/speech/en/live.ts';
+import { live } from '../../../src/core/speech/words/live.ts';
 import { runningDay } from '../../fakes/running-day.ts';
 import type { Hand } from '../../machines/support/hand.ts';
 import type { Baker } from './baker.ts';

@@ -1,14 +1,14 @@
-import { bulk } from '../../../src/core/speech/en/bulk.ts';
-import { calls, callSubjects } from '../../../src/core/speech/en/calls.ts';
-import { cool } from '../../../src/core/speech/en/cool.ts';
-import { gate } from '../../../src/core/speech/en/gate.ts';
-import { levain } from '../../../src/core/speech/en/levain.ts';
-import { mix } from '../../../src/core/speech/en/mix.ts';
-import { pots } from '../../../src/core/speech/en/names.ts';
-import { ovenWords } from '../../../src/core/speech/en/oven.ts';
-import { proof } from '../../../src/core/speech/en/proof.ts';
-import { shape } from '../../../src/core/speech/en/shape.ts';
-import { weighWords } from '../../../src/core/speech/en/weigh.ts';
+import { bulk } from '../../../src/core/speech/words/bulk.ts';
+import { calls, callSubjects } from '../../../src/core/speech/words/calls.ts';
+import { cool } from '../../../src/core/speech/words/cool.ts';
+import { gate } from '../../../src/core/speech/words/gate.ts';
+import { levain } from '../../../src/core/speech/words/levain.ts';
+import { mix } from '../../../src/core/speech/words/mix.ts';
+import { pots } from '../../../src/core/speech/words/names.ts';
+import { ovenWords } from '../../../src/core/speech/words/oven.ts';
+import { proof } from '../../../src/core/speech/words/proof.ts';
+import { shape } from '../../../src/core/speech/words/shape.ts';
+import { weighWords } from '../../../src/core/speech/words/weigh.ts';
 import { fill } from '../../../src/core/speech/fill.ts';
 import { sayNumber, type Unit } from '../../../src/core/speech/numbers.ts';
 

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { taskPress, tasks } from '../../../src/core/speech/en/tasks.ts';
+import { taskPress, tasks } from '../../../src/core/speech/words/tasks.ts';
 import type { Fact } from '../../../src/core/records/fact.ts';
 import type { Baker } from './baker.ts';
 import { readScreen, type Screen } from './screen.ts';

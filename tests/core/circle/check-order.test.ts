@@ -9,7 +9,7 @@ import {
 } from '../../../src/core/circle/circle.ts';
 import { standingOrderId } from '../../../src/core/circle/orders.ts';
 import type { Formula } from '../../../src/core/formula/formula.ts';
-import { orderAsked, orderRefused } from '../../../src/core/speech/en/orders.ts';
+import { orderAsked, orderRefused } from '../../../src/core/speech/words/orders.ts';
 import { tellOrder } from '../../../src/core/speech/tell-order.ts';
 
 const SATURDAY = '2031-05-03';

@@ -13,8 +13,8 @@ import {
 } from '../../../src/core/formula/allergens.ts';
 import { FILLING_FACTS } from '../../../src/core/formula/filling-facts.ts';
 import type { Filling } from '../../../src/core/formula/formula.ts';
-import { allergenNames } from '../../../src/core/speech/en/allergens.ts';
-import { fillingAllergens } from '../../../src/core/speech/en/book.ts';
+import { allergenNames } from '../../../src/core/speech/words/allergens.ts';
+import { fillingAllergens } from '../../../src/core/speech/words/book.ts';
 import { tellAllergens } from '../../../src/core/speech/tell-allergens.ts';
 import { SHIPPED, shippedFormula } from './shipped.ts';
 

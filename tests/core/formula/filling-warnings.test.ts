@@ -9,7 +9,7 @@ import { fillingWarnings } from '../../../src/core/formula/filling-warnings.ts';
 import type { Filling, Formula } from '../../../src/core/formula/formula.ts';
 import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
 import { readFormula } from '../../../src/core/formula/read-formula.ts';
-import { fillingKinds } from '../../../src/core/speech/en/filling-kinds.ts';
+import { fillingKinds } from '../../../src/core/speech/words/filling-kinds.ts';
 import { tellNotice } from '../../../src/core/speech/tell-notice.ts';
 import { shippedFormula } from './shipped.ts';
 

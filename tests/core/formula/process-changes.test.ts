@@ -15,7 +15,7 @@ import {
 import { processWarnings } from '../../../src/core/formula/process-warnings.ts';
 import { usualOven } from '../../../src/core/formula/process-usual.ts';
 import { readFormula } from '../../../src/core/formula/read-formula.ts';
-import { stepReasons } from '../../../src/core/speech/en/notices.ts';
+import { stepReasons } from '../../../src/core/speech/words/notices.ts';
 import { tellNotice } from '../../../src/core/speech/tell-notice.ts';
 import { shippedFormula, SHIPPED } from './shipped.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fillingOf, FILLING_FACTS } from '../../../src/core/formula/filling-facts.ts';
 import type { Formula } from '../../../src/core/formula/formula.ts';
 import { swapFilling, swapHerbs, type Swapped } from '../../../src/core/formula/swaps.ts';
-import { swaps } from '../../../src/core/speech/en/notices.ts';
+import { swaps } from '../../../src/core/speech/words/notices.ts';
 import { tellNotice } from '../../../src/core/speech/tell-notice.ts';
 import { shippedFormula } from './shipped.ts';
 

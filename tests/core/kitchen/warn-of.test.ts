@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
 import { ANY_POT, EQUIPMENT, type Equipment } from '../../../src/core/kitchen/equipment.ts';
 import { warnOf } from '../../../src/core/kitchen/warn-of.ts';
-import { kitchenWarnings } from '../../../src/core/speech/en/kitchen-warnings.ts';
+import { kitchenWarnings } from '../../../src/core/speech/words/kitchen-warnings.ts';
 import { tellNotice } from '../../../src/core/speech/tell-notice.ts';
 import { shippedFormula } from '../formula/shipped.ts';
 import { wordsOf } from '../speech/support/catalogue.ts';

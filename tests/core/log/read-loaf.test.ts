@@ -12,8 +12,8 @@ import {
 import { BEFORE, likelyTo, SHOWS } from '../../../src/core/log/loaf-signs.ts';
 import { readLoaf, type LoafRead } from '../../../src/core/log/read-loaf.ts';
 import { REMEDIES } from '../../../src/core/log/remedies.ts';
-import { causes as causeWords } from '../../../src/core/speech/en/causes.ts';
-import { cutLoaf, dayFacts, loafChanges } from '../../../src/core/speech/en/cut-loaf.ts';
+import { causes as causeWords } from '../../../src/core/speech/words/causes.ts';
+import { cutLoaf, dayFacts, loafChanges } from '../../../src/core/speech/words/cut-loaf.ts';
 
 const named = ({ causes }: LoafRead): readonly string[] => causes.map(({ cause }) => cause);
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { REMEDIES, remedyFor } from '../../../src/core/log/remedies.ts';
-import { causes } from '../../../src/core/speech/en/causes.ts';
+import { causes } from '../../../src/core/speech/words/causes.ts';
 import { fill } from '../../../src/core/speech/fill.ts';
 import { showHeats } from '../../../src/core/speech/heats.ts';
 import { sentencesOf, wordsOf } from '../speech/support/catalogue.ts';

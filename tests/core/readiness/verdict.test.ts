@@ -6,7 +6,7 @@ import {
   mustDiscard,
   pokeVerdict,
 } from '../../../src/core/readiness/verdict.ts';
-import { questions } from '../../../src/core/speech/en/questions.ts';
+import { questions } from '../../../src/core/speech/words/questions.ts';
 
 const LOOKS = {
   levainSigns: levainVerdict,

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { closes, LISTS } from '../../../src/core/records/lists.ts';
-import { heed } from '../../../src/core/speech/en/heed.ts';
-import { questions } from '../../../src/core/speech/en/questions.ts';
-import { bakeWords } from '../../../src/core/speech/en/bake-words.ts';
-import { ovenWords } from '../../../src/core/speech/en/oven.ts';
+import { heed } from '../../../src/core/speech/words/heed.ts';
+import { questions } from '../../../src/core/speech/words/questions.ts';
+import { bakeWords } from '../../../src/core/speech/words/bake-words.ts';
+import { ovenWords } from '../../../src/core/speech/words/oven.ts';
 import { showHeats } from '../../../src/core/speech/heats.ts';
 import { fill, wants } from '../../../src/core/speech/fill.ts';
 import { allTexts, sentencesOf, textsOf, wordsOf } from './support/catalogue.ts';

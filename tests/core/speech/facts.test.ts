@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bakeWords } from '../../../src/core/speech/en/bake-words.ts';
+import { bakeWords } from '../../../src/core/speech/words/bake-words.ts';
 import { said, shown } from '../../../src/core/speech/facts.ts';
 import { fill } from '../../../src/core/speech/fill.ts';
 import { sayHeats, showHeats } from '../../../src/core/speech/heats.ts';

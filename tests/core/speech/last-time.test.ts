@@ -2,9 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { LastNote } from '../../../src/core/log/last-note.ts';
 import type { LoafChange } from '../../../src/core/log/loaf-names.ts';
 import { LOAF_CAUSES } from '../../../src/core/log/loaf-names.ts';
-import { loafChanges } from '../../../src/core/speech/en/cut-loaf.ts';
-import { lastTimeLooked, lastTimeNoted, thisTime } from '../../../src/core/speech/en/last-time.ts';
-import { notes } from '../../../src/core/speech/en/note.ts';
+import { loafChanges } from '../../../src/core/speech/words/cut-loaf.ts';
+import {
+  lastTimeLooked,
+  lastTimeNoted,
+  thisTime,
+} from '../../../src/core/speech/words/last-time.ts';
+import { notes } from '../../../src/core/speech/words/note.ts';
 import { sayLastTime, showLastTime } from '../../../src/core/speech/tell-last-time.ts';
 import { sentencesOf, wordsOf } from './support/catalogue.ts';
 import { grade } from './support/grade.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { questions } from '../../../src/core/speech/en/questions.ts';
+import { questions } from '../../../src/core/speech/words/questions.ts';
 
 const values = Object.fromEntries(
   Object.entries(questions).map(([list, lines]) => [

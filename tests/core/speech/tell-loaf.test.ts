@@ -9,7 +9,7 @@ import {
 import type { LoafDay } from '../../../src/core/log/loaf-day.ts';
 import { LOAF_MODEL, readLoaf } from '../../../src/core/log/read-loaf.ts';
 import type { CutRead } from '../../../src/core/records/cut-read.ts';
-import { cutLoaf } from '../../../src/core/speech/en/cut-loaf.ts';
+import { cutLoaf } from '../../../src/core/speech/words/cut-loaf.ts';
 import { REMEDIES } from '../../../src/core/log/remedies.ts';
 import { tellRemedy } from '../../../src/core/speech/tell-remedy.ts';
 import { tellLoaf } from '../../../src/core/speech/tell-loaf.ts';

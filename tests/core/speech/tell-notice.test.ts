@@ -5,7 +5,7 @@ import { withPercent } from '../../../src/core/formula/live-percent.ts';
 import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
 import { relevain } from '../../../src/core/formula/relevain.ts';
 import { scaleBy } from '../../../src/core/formula/scale-by.ts';
-import { reasons, warnings } from '../../../src/core/speech/en/notices.ts';
+import { reasons, warnings } from '../../../src/core/speech/words/notices.ts';
 import { tellNotice } from '../../../src/core/speech/tell-notice.ts';
 
 const METRIC = { heat: 'C', weight: 'g' } as const;

@@ -1,6 +1,6 @@
 import { cleanup, screen, within } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
-import { taskPress, tasks } from '../../../src/core/speech/en/tasks.ts';
+import { taskPress, tasks } from '../../../src/core/speech/words/tasks.ts';
 import { focusOn } from '../../../src/screens/focus.ts';
 import { aheadOf } from '../../../src/screens/bench/task-view.ts';
 import { atBench, lastFact } from './at-bench.tsx';

@@ -1,6 +1,6 @@
 import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { bulkSigns, levainSigns, loafSigns } from '../../../src/core/speech/en/signs.ts';
+import { bulkSigns, levainSigns, loafSigns } from '../../../src/core/speech/words/signs.ts';
 import { atBench, type AtBench } from './at-bench.tsx';
 
 vi.setConfig({ testTimeout: 30_000 });

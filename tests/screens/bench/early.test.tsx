@@ -1,7 +1,7 @@
 import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
 import { BAKE_STAGES, OVEN_STAGES } from '../../../src/core/records/stage.ts';
-import { controls } from '../../../src/core/speech/en/controls.ts';
+import { controls } from '../../../src/core/speech/words/controls.ts';
 import { earlyPress } from '../../../src/screens/bench/early.ts';
 import { focusOn } from '../../../src/screens/focus.ts';
 import { tap } from '../parts/touching.ts';

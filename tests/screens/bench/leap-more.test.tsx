@@ -1,7 +1,7 @@
 import { cleanup, render, screen } from '@solidjs/testing-library';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { deadlineOf } from '../../../machines/kitchen/dues.ts';
-import { leapt } from '../../../src/core/speech/en/leapt.ts';
+import { leapt } from '../../../src/core/speech/words/leapt.ts';
 import { HOUR, MINUTE } from '../../../src/core/units.ts';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
 import Bench from '../../../src/screens/bench/Bench.tsx';

@@ -3,7 +3,7 @@ import { waitFor } from '../../../src/core/day/waits.ts';
 import { ANY_POT, EQUIPMENT, type Equipment } from '../../../src/core/kitchen/equipment.ts';
 import type { Recipe } from '../../../src/core/formula/recipe.ts';
 import { layClips } from '../../../src/core/speech/clips.ts';
-import { countdown } from '../../../src/core/speech/en/running.ts';
+import { countdown } from '../../../src/core/speech/words/running.ts';
 import { longerWords } from '../../../src/screens/bench/longer.ts';
 import { benchView } from '../../../src/screens/bench/view.ts';
 import { othersOf } from '../../../src/screens/others.ts';

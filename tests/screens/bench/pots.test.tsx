@@ -3,7 +3,7 @@ import { afterEach, expect, it, vi } from 'vitest';
 import { beforeOvenItems } from '../../../src/core/records/lists.ts';
 import { MINUTE } from '../../../src/core/units.ts';
 import { ANY_POT } from '../../../src/core/kitchen/equipment.ts';
-import { queuePage } from '../../../src/core/speech/en/pots-page.ts';
+import { queuePage } from '../../../src/core/speech/words/pots-page.ts';
 import { mayTurn } from '../../../machines/kitchen/may-turn.ts';
 import { onBench, type OnBench } from './on-bench.tsx';
 

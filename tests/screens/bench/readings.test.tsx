@@ -2,7 +2,7 @@ import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Reading } from '../../../src/core/records/fact.ts';
 import { BAKE_STAGES, OVEN_STAGES, type BakeStage } from '../../../src/core/records/stage.ts';
-import { readingNames } from '../../../src/core/speech/en/readings.ts';
+import { readingNames } from '../../../src/core/speech/words/readings.ts';
 import { kindsAt } from '../../../src/screens/bench/readings/kinds.ts';
 import { atBench, lastFact, type AtBench } from './at-bench.tsx';
 

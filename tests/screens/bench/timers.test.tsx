@@ -1,7 +1,7 @@
 import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import OverAll from '../../../src/app/OverAll.tsx';
-import { timer as words, timerWords } from '../../../src/core/speech/en/timers.ts';
+import { timer as words, timerWords } from '../../../src/core/speech/words/timers.ts';
 import { MINUTE } from '../../../src/core/units.ts';
 import { unbroken } from '../../../src/parts/unbroken.ts';
 import type { House } from '../../../src/screens/house.ts';

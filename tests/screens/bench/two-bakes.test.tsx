@@ -1,6 +1,6 @@
 import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
-import { bulkSigns } from '../../../src/core/speech/en/signs.ts';
+import { bulkSigns } from '../../../src/core/speech/words/signs.ts';
 import { down, up } from '../parts/touching.ts';
 import { atBench, lastFact } from './at-bench.tsx';
 

@@ -4,7 +4,7 @@ import type { LoafAnswers, LoafSign } from '../../../src/core/log/loaf-names.ts'
 import type { LoafDay } from '../../../src/core/log/loaf-day.ts';
 import { LOAF_MODEL, readLoaf } from '../../../src/core/log/read-loaf.ts';
 import { remediesAt } from '../../../src/core/log/remedy-stages.ts';
-import { cutLoaf } from '../../../src/core/speech/en/cut-loaf.ts';
+import { cutLoaf } from '../../../src/core/speech/words/cut-loaf.ts';
 import { tellLoaf } from '../../../src/core/speech/tell-loaf.ts';
 import { tellRemedy } from '../../../src/core/speech/tell-remedy.ts';
 import { RemedyWords } from '../../../src/parts/RemedyWords.tsx';

@@ -3,7 +3,7 @@ import type { JSX } from 'solid-js';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { NOTHING_SAID } from '../../../src/core/log/about.ts';
 import type { LogRecord } from '../../../src/core/records/record.ts';
-import { logPlots as words } from '../../../src/core/speech/en/log-plots.ts';
+import { logPlots as words } from '../../../src/core/speech/words/log-plots.ts';
 import { PressGround } from '../../../src/parts/PressGround.tsx';
 import type { House } from '../../../src/screens/house.ts';
 import CompareFace from '../../../src/screens/log/plots/CompareFace.tsx';

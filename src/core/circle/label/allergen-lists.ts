@@ -1,4 +1,4 @@
-import { listNames } from '../../speech/en/label.ts';
+import { listNames } from '../../speech/words/label.ts';
 import { ALLERGENS, kindsIn, ownTexts, standsIn, type Allergen } from '../../formula/allergens.ts';
 import type { LabelList } from '../circle.ts';
 import { plainText } from './plain-text.ts';

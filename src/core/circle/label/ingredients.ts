@@ -2,7 +2,7 @@ import type { Filling, Flour, Formula } from '../../formula/formula.ts';
 import { ofFlour } from '../../formula/allergens.ts';
 import { bakeLoss } from '../../formula/bake-loss.ts';
 import { doughPct, soakPct } from '../../formula/dough-pct.ts';
-import { onLabel } from '../../speech/en/label.ts';
+import { onLabel } from '../../speech/words/label.ts';
 import type { Ingredient, LabelList } from '../circle.ts';
 import { plainText } from './plain-text.ts';
 import { saidIn, setApart, termsOf, type Run } from './set-apart.ts';

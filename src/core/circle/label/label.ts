@@ -1,6 +1,6 @@
 import type { Formula } from '../../formula/formula.ts';
 import { bakeLoss } from '../../formula/bake-loss.ts';
-import { onLabel } from '../../speech/en/label.ts';
+import { onLabel } from '../../speech/words/label.ts';
 import { fill } from '../../speech/fill.ts';
 import { showWeight } from '../../speech/weights.ts';
 import type { Grams } from '../../units.ts';

@@ -6,8 +6,8 @@ import {
   ownTexts,
   standsIn,
 } from '../../formula/allergens.ts';
-import { allergenKinds, allergenNames } from '../../speech/en/allergens.ts';
-import { alsoSaid, hidesIn, plantMilks } from '../../speech/en/label.ts';
+import { allergenKinds, allergenNames } from '../../speech/words/allergens.ts';
+import { alsoSaid, hidesIn, plantMilks } from '../../speech/words/label.ts';
 
 /** A piece of a line; `apart`: set apart from the others, for it is an allergen's name. */
 export interface Run {

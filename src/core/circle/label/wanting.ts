@@ -1,6 +1,6 @@
 import { allergenText, isOpen, packetState, type Allergen } from '../../formula/allergens.ts';
 import type { Filling, Flour, Formula } from '../../formula/formula.ts';
-import { allergenNames } from '../../speech/en/allergens.ts';
+import { allergenNames } from '../../speech/words/allergens.ts';
 import type { LabelList } from '../circle.ts';
 import { kindWanted } from './allergen-lists.ts';
 import type { LookUp } from './ingredients.ts';

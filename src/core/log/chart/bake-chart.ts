@@ -1,5 +1,5 @@
-import { logChart as words } from '../../speech/en/log-chart.ts';
-import { partNames } from '../../speech/en/names.ts';
+import { logChart as words } from '../../speech/words/log-chart.ts';
+import { partNames } from '../../speech/words/names.ts';
 import { fill } from '../../speech/fill.ts';
 import { sayNumber, showNumber } from '../../speech/numbers.ts';
 import { HOUR, type Instant, type Units } from '../../units.ts';

@@ -1,7 +1,7 @@
 import type { Slot } from '../../records/reading-slot.ts';
 import { slotOf } from '../../records/reading-slot.ts';
-import { logChart as words } from '../../speech/en/log-chart.ts';
-import { readingNames } from '../../speech/en/readings.ts';
+import { logChart as words } from '../../speech/words/log-chart.ts';
+import { readingNames } from '../../speech/words/readings.ts';
 import { fill } from '../../speech/fill.ts';
 import { heatSign, showHeat } from '../../speech/heats.ts';
 import { showNumber } from '../../speech/numbers.ts';

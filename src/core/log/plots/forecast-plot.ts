@@ -1,4 +1,4 @@
-import { logPlots } from '../../speech/en/log-plots.ts';
+import { logPlots } from '../../speech/words/log-plots.ts';
 import { fill } from '../../speech/fill.ts';
 import { sayLength, showLength } from '../../speech/lengths.ts';
 import { sayNumber } from '../../speech/numbers.ts';

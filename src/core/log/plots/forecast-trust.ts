@@ -1,4 +1,4 @@
-import { logPlots } from '../../speech/en/log-plots.ts';
+import { logPlots } from '../../speech/words/log-plots.ts';
 import { fill } from '../../speech/fill.ts';
 import type { Minutes } from '../../units.ts';
 import type { ForecastError } from '../forecast-error.ts';

@@ -1,5 +1,5 @@
 import type { Belief } from '../../readiness/belief.ts';
-import { logPlots } from '../../speech/en/log-plots.ts';
+import { logPlots } from '../../speech/words/log-plots.ts';
 import { fill } from '../../speech/fill.ts';
 import { sayHeat, showHeat } from '../../speech/heats.ts';
 import { sayNumber, showNumber } from '../../speech/numbers.ts';

@@ -1,6 +1,6 @@
 import { For, type JSX } from 'solid-js';
 import type { LoadPlan } from '../../../core/oven/lanes.ts';
-import { potsPage } from '../../../core/speech/en/pots-page.ts';
+import { potsPage } from '../../../core/speech/words/pots-page.ts';
 import type { Read } from './lanes-view.ts';
 
 /** The same values as the lanes, a line a loaf, pot after pot. */

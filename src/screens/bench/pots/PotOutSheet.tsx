@@ -1,6 +1,6 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
-import { pots } from '../../../core/speech/en/names.ts';
-import { potOutPage, potsPage } from '../../../core/speech/en/pots-page.ts';
+import { pots } from '../../../core/speech/words/names.ts';
+import { potOutPage, potsPage } from '../../../core/speech/words/pots-page.ts';
 import type { PotName } from '../../../core/kitchen/pots.ts';
 import { potOf } from '../../../core/records/lane.ts';
 import { fill } from '../../../core/speech/fill.ts';

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { mayTurn, type TurnAct } from '../../../../machines/kitchen/may-turn.ts';
 import type { LoadPlan, Turn as Going } from '../../../core/oven/lanes.ts';
-import { potsPage, queuePage } from '../../../core/speech/en/pots-page.ts';
+import { potsPage, queuePage } from '../../../core/speech/words/pots-page.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { Instant } from '../../../core/units.ts';
 import { Control } from '../../../parts/Control.tsx';

@@ -1,5 +1,5 @@
 import type { LoadPlan, Turn } from '../../../core/oven/lanes.ts';
-import { potsPage } from '../../../core/speech/en/pots-page.ts';
+import { potsPage } from '../../../core/speech/words/pots-page.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { MINUTE, type Instant } from '../../../core/units.ts';
 import type { LaneShown, LanesShown, MarkShown } from '../../../parts/lanes-shown.ts';

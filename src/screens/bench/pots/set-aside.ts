@@ -1,5 +1,5 @@
 import type { Kitchen } from '../../../../machines/kitchen/kitchen.ts';
-import { potsPage } from '../../../core/speech/en/pots-page.ts';
+import { potsPage } from '../../../core/speech/words/pots-page.ts';
 import { said } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { Instant } from '../../../core/units.ts';

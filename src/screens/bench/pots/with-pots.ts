@@ -2,7 +2,7 @@ import { deadlineOf } from '../../../../machines/kitchen/dues.ts';
 import type { Kitchen } from '../../../../machines/kitchen/kitchen.ts';
 import { metaOf, stageOf } from '../../../../machines/kitchen/stage-of.ts';
 import { isLane } from '../../../core/records/lane.ts';
-import { potsPage } from '../../../core/speech/en/pots-page.ts';
+import { potsPage } from '../../../core/speech/words/pots-page.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { Instant } from '../../../core/units.ts';
 import type { Focus } from '../../focus.ts';

@@ -1,6 +1,6 @@
 import { For, type JSX } from 'solid-js';
-import { controls } from '../../../core/speech/en/controls.ts';
-import { reading } from '../../../core/speech/en/readings.ts';
+import { controls } from '../../../core/speech/words/controls.ts';
+import { reading } from '../../../core/speech/words/readings.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';

@@ -8,9 +8,13 @@ import {
   Show,
   type JSX,
 } from 'solid-js';
-import { bench } from '../../../core/speech/en/bench.ts';
-import { controls, keypad } from '../../../core/speech/en/controls.ts';
-import { reading as words, readingNames, readingShort } from '../../../core/speech/en/readings.ts';
+import { bench } from '../../../core/speech/words/bench.ts';
+import { controls, keypad } from '../../../core/speech/words/controls.ts';
+import {
+  reading as words,
+  readingNames,
+  readingShort,
+} from '../../../core/speech/words/readings.ts';
 import { keysFor, showAmount } from '../../../core/speech/reading-text.ts';
 import { afterPaint } from '../../../parts/after-paint.ts';
 import { Control } from '../../../parts/Control.tsx';

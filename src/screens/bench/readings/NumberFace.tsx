@@ -1,8 +1,12 @@
 import { createEffect, createSignal, on, Show, type JSX } from 'solid-js';
 import type { Reading } from '../../../core/records/fact.ts';
-import { bench } from '../../../core/speech/en/bench.ts';
-import { controls, keypad } from '../../../core/speech/en/controls.ts';
-import { reading as words, readingList, readingNames } from '../../../core/speech/en/readings.ts';
+import { bench } from '../../../core/speech/words/bench.ts';
+import { controls, keypad } from '../../../core/speech/words/controls.ts';
+import {
+  reading as words,
+  readingList,
+  readingNames,
+} from '../../../core/speech/words/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { keysFor, showAmount } from '../../../core/speech/reading-text.ts';
 import { KILOGRAMS } from '../../../core/speech/weights.ts';

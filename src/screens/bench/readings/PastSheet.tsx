@@ -5,8 +5,8 @@ import {
 } from '../../../../machines/kitchen/standing-readings.ts';
 import type { Reading } from '../../../core/records/fact.ts';
 import { slotOf } from '../../../core/records/reading-slot.ts';
-import { controls } from '../../../core/speech/en/controls.ts';
-import { readingList, readingNames, riseInJar } from '../../../core/speech/en/readings.ts';
+import { controls } from '../../../core/speech/words/controls.ts';
+import { readingList, readingNames, riseInJar } from '../../../core/speech/words/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showReading } from '../../../core/speech/reading-text.ts';
 import type { Units } from '../../../core/units.ts';

@@ -2,15 +2,15 @@ import { createMemo, type JSX } from 'solid-js';
 import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
 import type { Reading } from '../../../core/records/fact.ts';
 import { riseByEye } from '../../../core/records/seen.ts';
-import { controls } from '../../../core/speech/en/controls.ts';
-import { RAW_DOUGH } from '../../../core/speech/en/care.ts';
+import { controls } from '../../../core/speech/words/controls.ts';
+import { careLines } from '../../../core/speech/words/care.ts';
 import {
   reading as words,
   readingList,
   readingNames,
   readingPictures,
   riseInJar,
-} from '../../../core/speech/en/readings.ts';
+} from '../../../core/speech/words/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import {
@@ -93,7 +93,7 @@ const askedOn = (page: PicturePage): Asked => {
 /** The usual caution beside the pictures: heat at the oven, raw dough under a finger. */
 const careOf = (house: House, { slot }: PicturePage): string | null => {
   if (slot === 'crust') return stageOf(house.kitchen().oven) === 'off' ? null : words.hot;
-  return slot === 'poke' ? RAW_DOUGH : null;
+  return slot === 'poke' ? careLines.RAW_DOUGH : null;
 };
 
 /** A sign, answered by its picture. */

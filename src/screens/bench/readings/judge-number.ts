@@ -1,7 +1,7 @@
 import type { Reading } from '../../../core/records/fact.ts';
 import { readingOf } from '../../../core/records/reading-number.ts';
 import type { NumberSlot } from '../../../core/records/reading-slot.ts';
-import { reading as words } from '../../../core/speech/en/readings.ts';
+import { reading as words } from '../../../core/speech/words/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { keysFor } from '../../../core/speech/reading-text.ts';
 import type { Units } from '../../../core/units.ts';

@@ -1,5 +1,5 @@
 import type { NumberSlot } from '../../../core/records/reading-slot.ts';
-import { reading, readingNames, riseInJar } from '../../../core/speech/en/readings.ts';
+import { reading, readingNames, riseInJar } from '../../../core/speech/words/readings.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { numberPage, picturePage, type PicturePage, type ReadingPage } from './page.ts';
 

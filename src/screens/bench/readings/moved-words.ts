@@ -1,5 +1,5 @@
 import type { Reading } from '../../../core/records/fact.ts';
-import { movedBy, movedTo } from '../../../core/speech/en/moved.ts';
+import { movedBy, movedTo } from '../../../core/speech/words/moved.ts';
 import { said } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { MINUTE, type Instant } from '../../../core/units.ts';

@@ -3,8 +3,12 @@ import { offsetsOf } from '../../../../machines/kitchen/mixes.ts';
 import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
 import type { Reading } from '../../../core/records/fact.ts';
 import { slotOf } from '../../../core/records/reading-slot.ts';
-import { crust } from '../../../core/speech/en/crust.ts';
-import { reading as words, readingList, readingNames } from '../../../core/speech/en/readings.ts';
+import { crust } from '../../../core/speech/words/crust.ts';
+import {
+  reading as words,
+  readingList,
+  readingNames,
+} from '../../../core/speech/words/readings.ts';
 import { said } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { sayReading } from '../../../core/speech/reading-text.ts';

@@ -1,5 +1,5 @@
 import { createMemo, createSignal, For, type JSX } from 'solid-js';
-import { rise } from '../../../core/speech/en/rise.ts';
+import { rise } from '../../../core/speech/words/rise.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { RiseChart } from '../../../parts/RiseChart.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';

@@ -1,6 +1,6 @@
 import type { CourseAt, RiseCourse } from '../../../core/day/rise-course.ts';
 import type { Reading } from '../../../core/records/fact.ts';
-import { rise as words } from '../../../core/speech/en/rise.ts';
+import { rise as words } from '../../../core/speech/words/rise.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { HOUR, MINUTE, type Instant } from '../../../core/units.ts';
 import { placeLabels, type Room, type Stands } from './place-labels.ts';

@@ -1,5 +1,5 @@
 import type { RiseCourse } from '../../../core/day/rise-course.ts';
-import { rise } from '../../../core/speech/en/rise.ts';
+import { rise } from '../../../core/speech/words/rise.ts';
 import { said } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { sayNumber } from '../../../core/speech/numbers.ts';

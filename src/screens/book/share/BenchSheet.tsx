@@ -1,5 +1,5 @@
 import { For, Show, type JSX } from 'solid-js';
-import { benchSheet as words } from '../../../core/speech/en/share.ts';
+import { benchSheet as words } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { BenchLine } from './sheet-pages.ts';

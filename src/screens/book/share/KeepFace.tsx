@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import type { Formula } from '../../../core/formula/formula.ts';
 import { freeId } from '../../../core/records/book.ts';
-import { shareAsk, shareIn } from '../../../core/speech/en/share.ts';
+import { shareAsk, shareIn } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showNumber } from '../../../core/speech/numbers.ts';
 import { Control } from '../../../parts/Control.tsx';

@@ -1,7 +1,7 @@
 import { createResource, createSignal, Show, type JSX } from 'solid-js';
 import type { Formula } from '../../../core/formula/formula.ts';
-import { bench } from '../../../core/speech/en/bench.ts';
-import { share, shareLink } from '../../../core/speech/en/share.ts';
+import { bench } from '../../../core/speech/words/bench.ts';
+import { share, shareLink } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';

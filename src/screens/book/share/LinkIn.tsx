@@ -1,5 +1,5 @@
 import { createResource, Match, Switch, type JSX } from 'solid-js';
-import { shareIn } from '../../../core/speech/en/share.ts';
+import { shareIn } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';

@@ -1,7 +1,7 @@
 import { createSignal, type JSX } from 'solid-js';
 import type { Formula } from '../../../core/formula/formula.ts';
 import { LOAVES, makeRecipe } from '../../../core/formula/make-recipe.ts';
-import { benchSheet as words, share } from '../../../core/speech/en/share.ts';
+import { benchSheet as words, share } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { tellNotice } from '../../../core/speech/tell-notice.ts';
 import { Control } from '../../../parts/Control.tsx';

@@ -5,7 +5,7 @@ import { LINE_KINDS, type LineKind } from '../../../core/sheets/line-kind.ts';
 import { firstAnswers, readSheet, type SheetAsk } from '../../../core/sheets/read-sheet.ts';
 import { namedRows } from '../../../core/sheets/sheet-lines.ts';
 import { tableFault, textOf, type Table } from '../../../core/sheets/table.ts';
-import { share, shareAsk, shareIn } from '../../../core/speech/en/share.ts';
+import { share, shareAsk, shareIn } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';

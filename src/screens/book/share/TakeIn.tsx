@@ -2,7 +2,7 @@ import { createSignal, Match, Switch, type JSX } from 'solid-js';
 import type { Formula } from '../../../core/formula/formula.ts';
 import type { Misread } from '../../../core/formula/read-fields.ts';
 import type { Table } from '../../../core/sheets/table.ts';
-import { share, shareIn } from '../../../core/speech/en/share.ts';
+import { share, shareIn } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';

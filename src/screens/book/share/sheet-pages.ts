@@ -1,4 +1,4 @@
-import { benchSheet as words } from '../../../core/speech/en/share.ts';
+import { benchSheet as words } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 
 /** One thing to do: what, and how much or how long of it. */

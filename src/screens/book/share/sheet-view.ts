@@ -1,8 +1,8 @@
 import type { Recipe, WeighLine, WeighList } from '../../../core/formula/recipe.ts';
 import { EQUIPMENT, type Equipment } from '../../../core/kitchen/equipment.ts';
 import { recipeBowls, sharesOf, type Bowl } from '../../../core/kitchen/split-bowls.ts';
-import { benchSheet as words } from '../../../core/speech/en/share.ts';
-import { MITTS, RAW_DOUGH, RAW_FLOUR, RING } from '../../../core/speech/en/care.ts';
+import { benchSheet as words } from '../../../core/speech/words/share.ts';
+import { careLines } from '../../../core/speech/words/care.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showShares, tellClocks, tellShares } from '../../../core/speech/in-bowls.ts';
 import { tellAllergens } from '../../../core/speech/tell-allergens.ts';
@@ -112,9 +112,9 @@ export function benchView(
     words.times,
     ...spoils.map(({ name }) => fill(words.spoils, { filling: name })),
     allergens,
-    RAW_FLOUR,
-    RAW_DOUGH,
-    `${MITTS} ${RING}`,
+    careLines.RAW_FLOUR,
+    careLines.RAW_DOUGH,
+    `${careLines.MITTS} ${careLines.RING}`,
     fill(words.made, { time: made }),
   ];
   const todo = { title: words.steps, lines: steps };

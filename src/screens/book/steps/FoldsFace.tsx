@@ -5,7 +5,7 @@ import {
   withMoreFolds,
   type ChangedProcess,
 } from '../../../core/formula/process-changes.ts';
-import { bookFolds } from '../../../core/speech/en/steps.ts';
+import { bookFolds } from '../../../core/speech/words/steps.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { tellNotice } from '../../../core/speech/tell-notice.ts';
 import { Control } from '../../../parts/Control.tsx';

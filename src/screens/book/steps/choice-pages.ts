@@ -13,7 +13,7 @@ import {
 import type { Equipment } from '../../../core/kitchen/equipment.ts';
 import { coldWarnings, lids } from '../../../core/kitchen/warn-of.ts';
 import { heatShort, ovenHeat } from '../../../core/oven/oven-heat.ts';
-import { coldInPot, stepChoices, vesselCare } from '../../../core/speech/en/steps.ts';
+import { stepChoices, vesselCare, stepsLines } from '../../../core/speech/words/steps.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showDial, showHeats } from '../../../core/speech/heats.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
@@ -121,7 +121,7 @@ const vessel = ({ formula, before, equipment, units }: Standing): ChoicePage => 
     return fill(words.heats, { got: showDial(preheat, units), range });
   };
   const short = heatShort(chosen, equipment.oven.most);
-  const cold = chosen === 'pot' && proofOf(process) === 'cold' ? ` ${coldInPot}` : '';
+  const cold = chosen === 'pot' && proofOf(process) === 'cold' ? ` ${stepsLines.coldInPot}` : '';
   return {
     title: words.title,
     now: words[chosen],

@@ -2,7 +2,7 @@ import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import { costOf } from '../../../core/circle/cost.ts';
 import { pageOf } from '../../../core/circle/cupboard.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
-import { costPage as words, cupboard } from '../../../core/speech/en/cupboard.ts';
+import { costPage as words, cupboard } from '../../../core/speech/words/cupboard.ts';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { loafTold } from './cost-view.ts';

@@ -1,7 +1,7 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { costOf } from '../../../core/circle/cost.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
-import { costPage as words } from '../../../core/speech/en/cupboard.ts';
+import { costPage as words } from '../../../core/speech/words/cupboard.ts';
 import { tellNotice } from '../../../core/speech/tell-notice.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';

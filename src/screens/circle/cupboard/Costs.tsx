@@ -1,6 +1,6 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import type { CircleWays } from '../../../core/circle/circle.ts';
-import { costPage as words } from '../../../core/speech/en/cupboard.ts';
+import { costPage as words } from '../../../core/speech/words/cupboard.ts';
 import { currencySign } from '../../../core/speech/money.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { BreadsFace } from './BreadsFace.tsx';

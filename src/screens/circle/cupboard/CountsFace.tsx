@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { costPage as words } from '../../../core/speech/en/cupboard.ts';
+import { costPage as words } from '../../../core/speech/words/cupboard.ts';
 import { currencyName, showMoney, showTimes } from '../../../core/speech/money.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';

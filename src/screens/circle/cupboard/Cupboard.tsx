@@ -1,7 +1,7 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import { freshIngredient } from '../../../core/circle/cupboard.ts';
 import { ingredientKey } from '../../../core/circle/ingredient-key.ts';
-import { cupboard } from '../../../core/speech/en/cupboard.ts';
+import { cupboard } from '../../../core/speech/words/cupboard.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { SHORT_CURRENCIES } from '../../../core/circle/currencies.ts';
 import { pageOf } from '../../../core/circle/cupboard.ts';
-import { costPage as words } from '../../../core/speech/en/cupboard.ts';
+import { costPage as words } from '../../../core/speech/words/cupboard.ts';
 import { currencyName } from '../../../core/speech/money.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';

@@ -2,7 +2,7 @@ import { createMemo, createSignal, For, type JSX } from 'solid-js';
 import { pageOf } from '../../../core/circle/cupboard.ts';
 import type { DayKey } from '../../../core/circle/day-key.ts';
 import type { BakeDay } from '../../../core/circle/orders.ts';
-import { shopping as words } from '../../../core/speech/en/cupboard.ts';
+import { shopping as words } from '../../../core/speech/words/cupboard.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';

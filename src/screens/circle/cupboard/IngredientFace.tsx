@@ -2,7 +2,7 @@ import { createMemo, Show, type JSX } from 'solid-js';
 import type { Ingredient } from '../../../core/circle/circle.ts';
 import { usableCost } from '../../../core/circle/cost.ts';
 import { counted, packsMore } from '../../../core/circle/stock.ts';
-import { cupboard, ingredientPage as words } from '../../../core/speech/en/cupboard.ts';
+import { cupboard, ingredientPage as words } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showUnitCost } from '../../../core/speech/money.ts';
 import { showNumber } from '../../../core/speech/numbers.ts';

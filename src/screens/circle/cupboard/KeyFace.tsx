@@ -1,7 +1,7 @@
 import { createSignal, type JSX } from 'solid-js';
-import { bench } from '../../../core/speech/en/bench.ts';
-import { cupboard } from '../../../core/speech/en/cupboard.ts';
-import { keypad } from '../../../core/speech/en/controls.ts';
+import { bench } from '../../../core/speech/words/bench.ts';
+import { cupboard } from '../../../core/speech/words/cupboard.ts';
+import { keypad } from '../../../core/speech/words/controls.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { NumberPad } from '../../../parts/NumberPad.tsx';

@@ -2,7 +2,7 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Ingredient } from '../../../core/circle/circle.ts';
 import { foundIn, pageOf } from '../../../core/circle/cupboard.ts';
 import { ingredientKey } from '../../../core/circle/ingredient-key.ts';
-import { cupboard } from '../../../core/speech/en/cupboard.ts';
+import { cupboard } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';

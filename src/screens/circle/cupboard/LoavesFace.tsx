@@ -1,7 +1,7 @@
 import type { JSX } from 'solid-js';
 import { LOAVES } from '../../../core/formula/make-recipe.ts';
-import { costPage as words } from '../../../core/speech/en/cupboard.ts';
-import { start } from '../../../core/speech/en/start.ts';
+import { costPage as words } from '../../../core/speech/words/cupboard.ts';
+import { start } from '../../../core/speech/words/start.ts';
 import { Stepper } from '../../../parts/Stepper.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CupboardPage } from './CupboardPage.tsx';

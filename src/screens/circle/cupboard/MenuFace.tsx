@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
-import { circle } from '../../../core/speech/en/circle.ts';
-import { cupboard } from '../../../core/speech/en/cupboard.ts';
+import { circle } from '../../../core/speech/words/circle.ts';
+import { cupboard } from '../../../core/speech/words/cupboard.ts';
 import { Tiles } from '../../../parts/Tiles.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CupboardPage } from './CupboardPage.tsx';

@@ -1,7 +1,7 @@
 import { createSignal, Match, Switch, type JSX } from 'solid-js';
 import type { Ingredient } from '../../../core/circle/circle.ts';
 import { counted } from '../../../core/circle/stock.ts';
-import { ingredientPage as words } from '../../../core/speech/en/cupboard.ts';
+import { ingredientPage as words } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { keyedWeight } from '../../../core/speech/keyed.ts';
 import { showNumber } from '../../../core/speech/numbers.ts';

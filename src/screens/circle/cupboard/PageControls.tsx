@@ -1,5 +1,5 @@
 import { Show, type JSX } from 'solid-js';
-import { cupboard } from '../../../core/speech/en/cupboard.ts';
+import { cupboard } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 

@@ -1,5 +1,5 @@
 import { For, type JSX } from 'solid-js';
-import { shopping as words } from '../../../core/speech/en/cupboard.ts';
+import { shopping as words } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { printPage } from '../../../parts/print-page.ts';
 import type { BuyView } from './shopping-view.ts';

@@ -4,7 +4,7 @@ import { freshIngredient } from '../../../core/circle/cupboard.ts';
 import type { DayKey } from '../../../core/circle/day-key.ts';
 import { isToBuy, type ShoppingLine } from '../../../core/circle/shopping.ts';
 import { counted, packsMore } from '../../../core/circle/stock.ts';
-import { shopping as words } from '../../../core/speech/en/cupboard.ts';
+import { shopping as words } from '../../../core/speech/words/cupboard.ts';
 import { keyedWeight } from '../../../core/speech/keyed.ts';
 import { todayOf } from '../today.ts';
 import { DaysFace } from './DaysFace.tsx';

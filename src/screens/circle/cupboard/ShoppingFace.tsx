@@ -1,6 +1,6 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { pageOf } from '../../../core/circle/cupboard.ts';
-import { shopping as words } from '../../../core/speech/en/cupboard.ts';
+import { shopping as words } from '../../../core/speech/words/cupboard.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';

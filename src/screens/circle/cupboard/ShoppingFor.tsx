@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
 import type { DayKey } from '../../../core/circle/day-key.ts';
-import { circle } from '../../../core/speech/en/circle.ts';
+import { circle } from '../../../core/speech/words/circle.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';

@@ -1,5 +1,5 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
-import { shopping as words } from '../../../core/speech/en/cupboard.ts';
+import { shopping as words } from '../../../core/speech/words/cupboard.ts';
 import { Tiles } from '../../../parts/Tiles.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';

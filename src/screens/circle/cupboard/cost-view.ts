@@ -1,6 +1,6 @@
 import { timesCost, type BakeCost } from '../../../core/circle/cost.ts';
 import type { CircleWays } from '../../../core/circle/circle.ts';
-import { costPage as words } from '../../../core/speech/en/cupboard.ts';
+import { costPage as words } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showMoney, showPart, showProduct, showUnitCost } from '../../../core/speech/money.ts';
 import { shown } from '../../../core/speech/facts.ts';

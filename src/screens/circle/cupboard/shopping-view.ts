@@ -1,7 +1,7 @@
 import type { Ingredient } from '../../../core/circle/circle.ts';
 import type { DayKey } from '../../../core/circle/day-key.ts';
 import { isToBuy, type ShoppingLine } from '../../../core/circle/shopping.ts';
-import { shopping as words } from '../../../core/speech/en/cupboard.ts';
+import { shopping as words } from '../../../core/speech/words/cupboard.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
 import { fill } from '../../../core/speech/fill.ts';

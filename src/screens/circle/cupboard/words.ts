@@ -1,6 +1,6 @@
 import type { Ingredient } from '../../../core/circle/circle.ts';
 import type { There } from '../../../core/circle/stock.ts';
-import { cupboard, ingredientPage } from '../../../core/speech/en/cupboard.ts';
+import { cupboard, ingredientPage } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showMoney } from '../../../core/speech/money.ts';
 import { showWeight } from '../../../core/speech/weights.ts';

@@ -2,7 +2,7 @@ import { For, Show, type JSX } from 'solid-js';
 import type { BaseDough } from '../../../core/circle/base-dough.ts';
 import { goesIn } from '../../../core/formula/goes-in.ts';
 import { doughIn } from '../../../core/kitchen/split-bowls.ts';
-import { doughBowls, doughPage } from '../../../core/speech/en/circle-dough.ts';
+import { doughBowls, doughPage } from '../../../core/speech/words/circle-dough.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { tellClocks, tellShares } from '../../../core/speech/in-bowls.ts';

@@ -1,6 +1,6 @@
 import { createMemo, createSignal, Match, Show, Switch, untrack, type JSX } from 'solid-js';
 import { dayAfter, type DayKey } from '../../../core/circle/day-key.ts';
-import { doughPage } from '../../../core/speech/en/circle-dough.ts';
+import { doughPage } from '../../../core/speech/words/circle-dough.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { Minutes } from '../../../core/units.ts';
 import { Control } from '../../../parts/Control.tsx';

@@ -1,5 +1,5 @@
 import { For, Show, type JSX } from 'solid-js';
-import { doughPage } from '../../../core/speech/en/circle-dough.ts';
+import { doughPage } from '../../../core/speech/words/circle-dough.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showWeight } from '../../../core/speech/weights.ts';

@@ -1,5 +1,5 @@
 import { Show, type JSX } from 'solid-js';
-import { doughPage, layAsk } from '../../../core/speech/en/circle-dough.ts';
+import { doughPage, layAsk } from '../../../core/speech/words/circle-dough.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';

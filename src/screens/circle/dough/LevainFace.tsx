@@ -1,7 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { BaseDough } from '../../../core/circle/base-dough.ts';
 import { KEEP_BACK } from '../../../core/formula/levain-to-make.ts';
-import { doughLevain, doughPage } from '../../../core/speech/en/circle-dough.ts';
+import { doughLevain, doughPage } from '../../../core/speech/words/circle-dough.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { Grams, Instant } from '../../../core/units.ts';

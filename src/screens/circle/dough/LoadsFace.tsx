@@ -1,6 +1,6 @@
 import { For, type JSX } from 'solid-js';
 import type { MinuteOfDay } from '../../../core/kitchen/equipment.ts';
-import { doughLoads, doughPage } from '../../../core/speech/en/circle-dough.ts';
+import { doughLoads, doughPage } from '../../../core/speech/words/circle-dough.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { MINUTE, type Minutes } from '../../../core/units.ts';

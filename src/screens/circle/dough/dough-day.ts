@@ -6,7 +6,7 @@ import type { DayKey } from '../../../core/circle/day-key.ts';
 import { ordersOn } from '../../../core/circle/orders.ts';
 import { ovenBatch } from '../../../core/circle/oven-batch.ts';
 import { ovenDay, runsOf, type OvenDay, type Run } from '../../../core/circle/oven-day.ts';
-import { doughPage } from '../../../core/speech/en/circle-dough.ts';
+import { doughPage } from '../../../core/speech/words/circle-dough.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { tellNotice } from '../../../core/speech/tell-notice.ts';

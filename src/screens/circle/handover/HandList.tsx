@@ -1,7 +1,11 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Order } from '../../../core/circle/circle.ts';
 import type { PickList } from '../../../core/circle/pick-up.ts';
-import { handOver as words, handMessage, handTotals } from '../../../core/speech/en/hand-over.ts';
+import {
+  handOver as words,
+  handMessage,
+  handTotals,
+} from '../../../core/speech/words/hand-over.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';

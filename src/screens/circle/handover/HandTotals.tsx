@@ -1,7 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { MessageRead } from '../../../core/circle/message.ts';
 import type { HandTotal, PickList } from '../../../core/circle/pick-up.ts';
-import { handOver, handPrint, handTotals as words } from '../../../core/speech/en/hand-over.ts';
+import { handOver, handPrint, handTotals as words } from '../../../core/speech/words/hand-over.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CirclePage } from '../CirclePage.tsx';

@@ -1,7 +1,7 @@
 import { createResource, createSignal, For, Show, type JSX } from 'solid-js';
 import { messageTo, messageToAll, type MessageRead } from '../../../core/circle/message.ts';
 import type { PickList } from '../../../core/circle/pick-up.ts';
-import { handMessage as words, handOver } from '../../../core/speech/en/hand-over.ts';
+import { handMessage as words, handOver } from '../../../core/speech/words/hand-over.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';

@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { handOver, handPrint as words } from '../../../core/speech/en/hand-over.ts';
+import { handOver, handPrint as words } from '../../../core/speech/words/hand-over.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { printPage } from '../../../parts/print-page.ts';
 import { Slab } from '../../../parts/Slab.tsx';

@@ -1,6 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { HandTotal } from '../../../core/circle/pick-up.ts';
-import { handPrint as words, handTotals } from '../../../core/speech/en/hand-over.ts';
+import { handPrint as words, handTotals } from '../../../core/speech/words/hand-over.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { HandRow } from './hand-row.ts';
 import './PickUpSheet.css';

@@ -4,7 +4,7 @@ import type { DayKey } from '../../../core/circle/day-key.ts';
 import type { MessageRead } from '../../../core/circle/message.ts';
 import { ordersOn, totalsOf } from '../../../core/circle/orders.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
-import { handOver as words } from '../../../core/speech/en/hand-over.ts';
+import { handOver as words } from '../../../core/speech/words/hand-over.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showMoney } from '../../../core/speech/money.ts';
 import { showMinute } from '../../../core/speech/show-time.ts';

@@ -3,7 +3,7 @@ import type { PickUp } from '../../../core/circle/pick-up.ts';
 import type { Warm } from '../../../core/circle/still-warm.ts';
 import { watchedIn } from '../../../core/circle/watched.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
-import { handOver as words } from '../../../core/speech/en/hand-over.ts';
+import { handOver as words } from '../../../core/speech/words/hand-over.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { Instant } from '../../../core/units.ts';
 

@@ -1,6 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { Label } from '../../../core/circle/label/label.ts';
-import { onLabel } from '../../../core/speech/en/label.ts';
+import { onLabel } from '../../../core/speech/words/label.ts';
 import './LabelCard.css';
 
 /** One label, as it is printed and as it is shown before: every measure of it in its letters' size. */

@@ -1,7 +1,7 @@
 import { createSignal, For, Show, type JSX } from 'solid-js';
 import { LABEL_LISTS, LABEL_PAPERS, type CircleWays } from '../../../core/circle/circle.ts';
 import { plainText } from '../../../core/circle/label/plain-text.ts';
-import { labelPage as words } from '../../../core/speech/en/label.ts';
+import { labelPage as words } from '../../../core/speech/words/label.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { HouseCircle } from '../../house-circle.ts';

@@ -2,8 +2,8 @@ import { createMemo, createSignal, Match, Show, Switch, type JSX } from 'solid-j
 import type { DayKey } from '../../../core/circle/day-key.ts';
 import type { Wanting } from '../../../core/circle/label/wanting.ts';
 import type { Allergen } from '../../../core/formula/allergens.ts';
-import { labelPage as words } from '../../../core/speech/en/label.ts';
-import { carePage } from '../../../core/speech/en/care-page.ts';
+import { labelPage as words } from '../../../core/speech/words/label.ts';
+import { carePage } from '../../../core/speech/words/care-page.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
 import { Tiles } from '../../../parts/Tiles.tsx';
 import { Words } from '../../../parts/Words.tsx';

@@ -1,8 +1,8 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import { withKind } from '../../../core/circle/label/wanting.ts';
 import { withList, type Allergen, type Packed } from '../../../core/formula/allergens.ts';
-import { allergenNames } from '../../../core/speech/en/allergens.ts';
-import { labelPage as words } from '../../../core/speech/en/label.ts';
+import { allergenNames } from '../../../core/speech/words/allergens.ts';
+import { labelPage as words } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { House } from '../../house.ts';
 import { PacketFace } from '../../PacketFace.tsx';

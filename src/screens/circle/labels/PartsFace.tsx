@@ -1,8 +1,8 @@
 import { For, type JSX } from 'solid-js';
 import { packetState } from '../../../core/formula/allergens.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
-import { allergenPage } from '../../../core/speech/en/allergens.ts';
-import { labelPage as words, wanting as asked } from '../../../core/speech/en/label.ts';
+import { allergenPage } from '../../../core/speech/words/allergens.ts';
+import { labelPage as words, wanting as asked } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';

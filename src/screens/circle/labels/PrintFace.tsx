@@ -1,5 +1,5 @@
 import { For, type JSX } from 'solid-js';
-import { labelPage as words, onLabel } from '../../../core/speech/en/label.ts';
+import { labelPage as words, onLabel } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import { Control } from '../../../parts/Control.tsx';

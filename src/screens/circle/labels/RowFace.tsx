@@ -1,6 +1,6 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import { isKeptCold, type Wanting } from '../../../core/circle/label/wanting.ts';
-import { labelPage as words, wanting as asked } from '../../../core/speech/en/label.ts';
+import { labelPage as words, wanting as asked } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Stepper } from '../../../parts/Stepper.tsx';

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import { daysAhead } from '../../../core/circle/orders.ts';
-import { circle } from '../../../core/speech/en/circle.ts';
-import { labelPage as words } from '../../../core/speech/en/label.ts';
+import { circle } from '../../../core/speech/words/circle.ts';
+import { labelPage as words } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';

@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
-import { circle as circleWords } from '../../../core/speech/en/circle.ts';
-import { orderPage } from '../../../core/speech/en/orders.ts';
+import { circle as circleWords } from '../../../core/speech/words/circle.ts';
+import { orderPage } from '../../../core/speech/words/orders.ts';
 import { createCircleClock } from '../circle-clock.ts';
 import type { FaceProps } from '../face.ts';
 import { DayTiles } from './DayTiles.tsx';

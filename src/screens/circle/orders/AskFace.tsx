@@ -1,5 +1,5 @@
 import { Show, type JSX } from 'solid-js';
-import { orderAsk } from '../../../core/speech/en/orders.ts';
+import { orderAsk } from '../../../core/speech/words/orders.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';

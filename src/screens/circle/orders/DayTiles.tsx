@@ -1,7 +1,7 @@
 import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import { dayAfter, daysBetween, type DayKey } from '../../../core/circle/day-key.ts';
-import { askPage } from '../../../core/speech/en/day.ts';
-import { standingWords } from '../../../core/speech/en/orders.ts';
+import { askPage } from '../../../core/speech/words/day.ts';
+import { standingWords } from '../../../core/speech/words/orders.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Tiles, type TileOption } from '../../../parts/Tiles.tsx';
 import { Words } from '../../../parts/Words.tsx';

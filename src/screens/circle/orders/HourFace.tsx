@@ -1,6 +1,6 @@
 import { createMemo, type JSX } from 'solid-js';
 import type { MinuteOfDay } from '../../../core/kitchen/equipment.ts';
-import { orderFace, orderPage } from '../../../core/speech/en/orders.ts';
+import { orderFace, orderPage } from '../../../core/speech/words/orders.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Tiles } from '../../../parts/Tiles.tsx';

@@ -1,7 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { Order, OrderLine } from '../../../core/circle/circle.ts';
 import { weekdayOf } from '../../../core/circle/day-key.ts';
-import { orderFace, orderLine, orderPage } from '../../../core/speech/en/orders.ts';
+import { orderFace, orderLine, orderPage } from '../../../core/speech/words/orders.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import { Control } from '../../../parts/Control.tsx';

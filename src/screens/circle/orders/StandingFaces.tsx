@@ -4,8 +4,8 @@ import { dayAfter, weekdayOf, type DayKey } from '../../../core/circle/day-key.t
 import { changedFrom, endedBefore } from '../../../core/circle/order-changes.ts';
 import { standingOrderId, standsOn } from '../../../core/circle/orders.ts';
 import { put, type Change } from '../../../core/circle/row.ts';
-import { circle as circleWords } from '../../../core/speech/en/circle.ts';
-import { orderFace, standingWords } from '../../../core/speech/en/orders.ts';
+import { circle as circleWords } from '../../../core/speech/words/circle.ts';
+import { orderFace, standingWords } from '../../../core/speech/words/orders.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';

@@ -1,5 +1,5 @@
 import { Show, type JSX } from 'solid-js';
-import { controls } from '../../../core/speech/en/controls.ts';
+import { controls } from '../../../core/speech/words/controls.ts';
 import { Control } from '../../../parts/Control.tsx';
 import type { FaceProps } from '../face.ts';
 import { written } from '../written.ts';

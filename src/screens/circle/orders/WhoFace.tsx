@@ -1,7 +1,7 @@
 import { createMemo, For, type JSX } from 'solid-js';
 import type { Neighbour } from '../../../core/circle/circle.ts';
 import { lastOf } from '../../../core/circle/order-changes.ts';
-import { orderPage } from '../../../core/speech/en/orders.ts';
+import { orderPage } from '../../../core/speech/words/orders.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';

@@ -1,7 +1,7 @@
 import type { Circle, OrderLine } from '../../../core/circle/circle.ts';
 import { totalsOf, type BreadTotal } from '../../../core/circle/orders.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
-import { orderLine, orderPage } from '../../../core/speech/en/orders.ts';
+import { orderLine, orderPage } from '../../../core/speech/words/orders.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showWeight } from '../../../core/speech/weights.ts';

@@ -1,7 +1,7 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import type { CircleWays } from '../../../core/circle/circle.ts';
 import type { MinuteOfDay } from '../../../core/kitchen/equipment.ts';
-import { hoursPage } from '../../../core/speech/en/circle-oven.ts';
+import { hoursPage } from '../../../core/speech/words/circle-oven.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showMinute } from '../../../core/speech/show-time.ts';
 import { Control } from '../../../parts/Control.tsx';

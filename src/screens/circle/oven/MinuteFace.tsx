@@ -1,7 +1,7 @@
 import { createMemo, type JSX } from 'solid-js';
 import type { MinuteOfDay } from '../../../core/kitchen/equipment.ts';
-import { hoursPage } from '../../../core/speech/en/circle-oven.ts';
-import { askPage } from '../../../core/speech/en/day.ts';
+import { hoursPage } from '../../../core/speech/words/circle-oven.ts';
+import { askPage } from '../../../core/speech/words/day.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showMinute } from '../../../core/speech/show-time.ts';
 import { Control } from '../../../parts/Control.tsx';

@@ -2,7 +2,12 @@ import { createMemo, createSignal, For, Match, Show, Switch, type JSX } from 'so
 import type { DayKey } from '../../../core/circle/day-key.ts';
 import { dayRoom } from '../../../core/circle/day-room.ts';
 import { ovenBatches } from '../../../core/circle/oven-batch.ts';
-import { breadsPage, hoursPage, loadsPage, roomPage } from '../../../core/speech/en/circle-oven.ts';
+import {
+  breadsPage,
+  hoursPage,
+  loadsPage,
+  roomPage,
+} from '../../../core/speech/words/circle-oven.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
 import { Control } from '../../../parts/Control.tsx';

@@ -1,5 +1,5 @@
 import { For, type JSX } from 'solid-js';
-import { breadsPage, loadsPage } from '../../../core/speech/en/circle-oven.ts';
+import { breadsPage, loadsPage } from '../../../core/speech/words/circle-oven.ts';
 import type { LoadShown } from './loads-view.ts';
 import type { BreadShown } from './room-view.ts';
 import './Oven.css';

@@ -1,5 +1,5 @@
 import { For, type JSX } from 'solid-js';
-import { roomPage } from '../../../core/speech/en/circle-oven.ts';
+import { roomPage } from '../../../core/speech/words/circle-oven.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { useWords, type UseShown } from './room-view.ts';

@@ -1,7 +1,7 @@
 import { dayRoom, type RoomAsk } from '../../../core/circle/day-room.ts';
 import { earlyOrders } from '../../../core/circle/early-orders.ts';
 import { bakingMinutes, ovenDay } from '../../../core/circle/oven-day.ts';
-import { loadsPage } from '../../../core/speech/en/circle-oven.ts';
+import { loadsPage } from '../../../core/speech/words/circle-oven.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showLength } from '../../../core/speech/lengths.ts';

@@ -1,7 +1,7 @@
 import { over, roomFor, usedOf, type Bound } from '../../../core/circle/cap.ts';
 import { dayRoom, type RoomAsk } from '../../../core/circle/day-room.ts';
 import { ovenBatch } from '../../../core/circle/oven-batch.ts';
-import { breadsPage, roomPage } from '../../../core/speech/en/circle-oven.ts';
+import { breadsPage, roomPage } from '../../../core/speech/words/circle-oven.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import type { Formula } from '../../../core/formula/formula.ts';

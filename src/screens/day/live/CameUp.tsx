@@ -4,7 +4,7 @@ import type { DayPlan } from '../../../core/day/laid/day-plan.ts';
 import type { Stands } from '../../../core/day/laid/live-question.ts';
 import { laidAgain } from '../../../core/day/laid/moved.ts';
 import { perishableIn } from '../../../core/day/plan/perishable.ts';
-import { cameUp, live as words } from '../../../core/speech/en/live.ts';
+import { cameUp, live as words } from '../../../core/speech/words/live.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { tellWay } from '../../../core/speech/tell-ways.ts';

@@ -12,8 +12,8 @@ import {
 import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
 import { NOTHING_STANDS, type Anew } from '../../../core/day/laid/live-question.ts';
 import type { Change, PlannedTouch } from '../../../core/day/plan/types.ts';
-import { live as words } from '../../../core/speech/en/live.ts';
-import { planChanges } from '../../../core/speech/en/plan.ts';
+import { live as words } from '../../../core/speech/words/live.ts';
+import { planChanges } from '../../../core/speech/words/plan.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { hourOrDay, tellDay } from '../../../core/speech/tell-day.ts';

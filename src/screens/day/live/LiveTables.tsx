@@ -1,7 +1,7 @@
 import { For, type JSX } from 'solid-js';
 import type { Move } from '../../../core/day/laid/moved.ts';
 import type { PlannedTouch } from '../../../core/day/plan/types.ts';
-import { live as words } from '../../../core/speech/en/live.ts';
+import { live as words } from '../../../core/speech/words/live.ts';
 import { tellMove } from '../../../core/speech/tell-moved.ts';
 import type { Instant } from '../../../core/units.ts';
 

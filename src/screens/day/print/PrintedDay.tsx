@@ -1,6 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
-import { MITTS, RAW_DOUGH, RING } from '../../../core/speech/en/care.ts';
-import { printed } from '../../../core/speech/en/live.ts';
+import { careLines } from '../../../core/speech/words/care.ts';
+import { printed } from '../../../core/speech/words/live.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { PrintedPart, PrintView } from './print-view.ts';
 import './PrintedDay.css';
@@ -59,8 +59,8 @@ export function PrintedDay(props: { readonly view: PrintView }): JSX.Element {
       </div>
       <footer>
         <p>{printed.hot}</p>
-        <p>{`${MITTS} ${RING}`}</p>
-        <p>{RAW_DOUGH}</p>
+        <p>{`${careLines.MITTS} ${careLines.RING}`}</p>
+        <p>{careLines.RAW_DOUGH}</p>
         <p>{fill(printed.made, { time: props.view.made })}</p>
       </footer>
     </article>

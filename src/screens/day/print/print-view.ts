@@ -1,5 +1,5 @@
 import type { DayPlan } from '../../../core/day/laid/day-plan.ts';
-import { printed } from '../../../core/speech/en/live.ts';
+import { printed } from '../../../core/speech/words/live.ts';
 import { tellTouch } from '../../../core/speech/tell-plan.ts';
 import type { Instant } from '../../../core/units.ts';
 import type { House } from '../../house.ts';

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import { NOTHING_SAID } from '../../../core/log/about.ts';
-import { logBake as words } from '../../../core/speech/en/log-bake.ts';
-import { log } from '../../../core/speech/en/log.ts';
+import { logBake as words } from '../../../core/speech/words/log-bake.ts';
+import { log } from '../../../core/speech/words/log.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { Face, FaceProps } from '../face.ts';

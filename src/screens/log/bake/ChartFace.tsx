@@ -2,7 +2,7 @@ import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import { bakeChart } from '../../../core/log/chart/bake-chart.ts';
 import { bakePanels, PANELS } from '../../../core/log/chart/bake-panels.ts';
 import { panelsThatFit } from '../../../core/log/chart/stacked.ts';
-import { logBake as words } from '../../../core/speech/en/log-bake.ts';
+import { logBake as words } from '../../../core/speech/words/log-bake.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Drawn } from '../../../parts/Drawn.tsx';

@@ -1,7 +1,7 @@
 import { createMemo, Show, type JSX } from 'solid-js';
 import { LOAF_SIGNS, type LoafSign } from '../../../core/log/loaf-names.ts';
-import { controls } from '../../../core/speech/en/controls.ts';
-import { cutLoaf, cutLoafUnsure, cutPage } from '../../../core/speech/en/cut-loaf.ts';
+import { controls } from '../../../core/speech/words/controls.ts';
+import { cutLoaf, cutPage, cutLoafLines } from '../../../core/speech/words/cut-loaf.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { LoafPicture } from '../../../parts/LoafPictures.tsx';
 import { Tiles, type TileOption } from '../../../parts/Tiles.tsx';
@@ -36,7 +36,7 @@ export function AskFace(props: {
         })),
       {
         value: 'unsure',
-        label: cutLoafUnsure,
+        label: cutLoafLines.cutLoafUnsure,
         picture: <LoafPicture sign={sign} shown="unsure" />,
       },
     ];

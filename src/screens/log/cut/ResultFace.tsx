@@ -6,9 +6,9 @@ import {
   type Shown,
 } from '../../../core/log/loaf-names.ts';
 import { rowsFor } from '../../../core/log/loaf-rows.ts';
-import { bench } from '../../../core/speech/en/bench.ts';
-import { controls } from '../../../core/speech/en/controls.ts';
-import { cutPage } from '../../../core/speech/en/cut-loaf.ts';
+import { bench } from '../../../core/speech/words/bench.ts';
+import { controls } from '../../../core/speech/words/controls.ts';
+import { cutPage } from '../../../core/speech/words/cut-loaf.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { ToldLoaf } from '../../../core/speech/tell-loaf.ts';
 import { tellRemedy } from '../../../core/speech/tell-remedy.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import { eraseWords as words } from '../../../core/speech/en/keepsakes.ts';
+import { eraseWords as words } from '../../../core/speech/words/keepsakes.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { HoldSlab } from '../../../parts/HoldSlab.tsx';
 import { TwoTaps } from '../../../parts/TwoTaps.tsx';

@@ -9,7 +9,7 @@ import {
   keepsakes as words,
   noteWords,
   whoWords,
-} from '../../../core/speech/en/keepsakes.ts';
+} from '../../../core/speech/words/keepsakes.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';

@@ -1,6 +1,6 @@
 import { createSignal, Show, type JSX } from 'solid-js';
 import { KEEPSAKE_LIMITS } from '../../../core/log/keepsake-limits.ts';
-import { keepsakes, photoWords as words } from '../../../core/speech/en/keepsakes.ts';
+import { keepsakes, photoWords as words } from '../../../core/speech/words/keepsakes.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { FileControl } from '../../FileControl.tsx';

@@ -3,7 +3,7 @@ import type { About } from '../../../core/log/about.ts';
 import { KEEPSAKE_LIMITS } from '../../../core/log/keepsake-limits.ts';
 import { cleanTag } from '../../../core/log/said-with.ts';
 import { isTag, tagName, TAGS } from '../../../core/log/tags.ts';
-import { keepsakes, tagPage as words } from '../../../core/speech/en/keepsakes.ts';
+import { keepsakes, tagPage as words } from '../../../core/speech/words/keepsakes.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { TextFace } from '../../TextFace.tsx';

@@ -9,7 +9,7 @@ import type {
 } from '../../../../machines/ports.ts';
 import type { Keepsake } from '../../../core/log/about.ts';
 import { KEEPSAKE_LIMITS } from '../../../core/log/keepsake-limits.ts';
-import { keepsakes, spokenWords as words } from '../../../core/speech/en/keepsakes.ts';
+import { keepsakes, spokenWords as words } from '../../../core/speech/words/keepsakes.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Neighbour } from '../../../core/circle/circle.ts';
 import { byName } from '../../../core/circle/neighbours.ts';
-import { keepsakes, whoWords as words } from '../../../core/speech/en/keepsakes.ts';
+import { keepsakes, whoWords as words } from '../../../core/speech/words/keepsakes.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { LogPage } from '../LogPage.tsx';

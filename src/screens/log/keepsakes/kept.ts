@@ -1,8 +1,8 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { NoPicture } from '../../../../machines/ports.ts';
 import type { About, Keepsake } from '../../../core/log/about.ts';
-import { keepsakesTold } from '../../../core/speech/en/keepsakes.ts';
-import { pictureTold } from '../../../core/speech/en/picture.ts';
+import { keepsakesTold } from '../../../core/speech/words/keepsakes.ts';
+import { pictureTold } from '../../../core/speech/words/picture.ts';
 import { NOTHING_SAID } from '../../../core/log/about.ts';
 import type { NotWritten } from '../../house-circle.ts';
 import type { HouseLog } from '../../house-log.ts';

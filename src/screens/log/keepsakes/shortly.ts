@@ -1,4 +1,4 @@
-import { keepsakes } from '../../../core/speech/en/keepsakes.ts';
+import { keepsakes } from '../../../core/speech/words/keepsakes.ts';
 import { fill } from '../../../core/speech/fill.ts';
 
 /** As many letters as a press shows. */

@@ -3,7 +3,7 @@ import type { ListedBake } from '../../../core/log/bake-list.ts';
 import { notedOf } from '../../../core/log/find-bakes.ts';
 import { tagName } from '../../../core/log/tags.ts';
 import { cutShort } from '../../../core/speech/cut-short.ts';
-import { logList as words, turnedWords } from '../../../core/speech/en/log-list.ts';
+import { logList as words, turnedWords } from '../../../core/speech/words/log-list.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';

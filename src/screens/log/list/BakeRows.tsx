@@ -1,6 +1,6 @@
 import { For, type JSX } from 'solid-js';
 import type { ListedBake } from '../../../core/log/bake-list.ts';
-import { logList as words } from '../../../core/speech/en/log-list.ts';
+import { logList as words } from '../../../core/speech/words/log-list.ts';
 import type { FaceProps } from '../face.ts';
 import { BakeRow } from './BakeRow.tsx';
 import type { Rows } from './make-rows.ts';

@@ -1,6 +1,6 @@
 import { createEffect, on, Show, type JSX } from 'solid-js';
-import { logList as words } from '../../../core/speech/en/log-list.ts';
-import { start } from '../../../core/speech/en/start.ts';
+import { logList as words } from '../../../core/speech/words/log-list.ts';
+import { start } from '../../../core/speech/words/start.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';

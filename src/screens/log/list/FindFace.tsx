@@ -1,6 +1,6 @@
 import { For, Show, type JSX } from 'solid-js';
-import { logFind as words, logList } from '../../../core/speech/en/log-list.ts';
-import { log } from '../../../core/speech/en/log.ts';
+import { logFind as words, logList } from '../../../core/speech/words/log-list.ts';
+import { log } from '../../../core/speech/words/log.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { LogPage } from '../LogPage.tsx';

@@ -1,5 +1,5 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
-import { logFind as words } from '../../../core/speech/en/log-list.ts';
+import { logFind as words } from '../../../core/speech/words/log-list.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { LogPage } from '../LogPage.tsx';

@@ -9,7 +9,7 @@ import {
 } from '../../../core/log/find-bakes.ts';
 import { tagName, TAGS } from '../../../core/log/tags.ts';
 import { TURNED_OUT } from '../../../core/log/turned-out.ts';
-import { turnedChoices } from '../../../core/speech/en/log-list.ts';
+import { turnedChoices } from '../../../core/speech/words/log-list.ts';
 import { showMonth } from '../../../core/speech/show-month.ts';
 import { makeAllBakes } from '../all-bakes.ts';
 import type { FaceProps } from '../face.ts';

@@ -1,5 +1,5 @@
 import { createMemo, createSignal, Show, type JSX } from 'solid-js';
-import { logPlots as words } from '../../../core/speech/en/log-plots.ts';
+import { logPlots as words } from '../../../core/speech/words/log-plots.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Tiles } from '../../../parts/Tiles.tsx';

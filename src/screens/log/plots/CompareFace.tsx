@@ -1,8 +1,8 @@
 import { createMemo, createSignal, type JSX } from 'solid-js';
 import { comparePlot, type Compared } from '../../../core/log/plots/compare-plot.ts';
 import type { ToldIn } from '../../../core/log/plots/told-in.ts';
-import { log } from '../../../core/speech/en/log.ts';
-import { logPlots } from '../../../core/speech/en/log-plots.ts';
+import { log } from '../../../core/speech/words/log.ts';
+import { logPlots } from '../../../core/speech/words/log-plots.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showHeat } from '../../../core/speech/heats.ts';
 import { makeAllBakes } from '../all-bakes.ts';

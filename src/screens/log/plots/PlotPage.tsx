@@ -1,6 +1,6 @@
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { Chart } from '../../../core/log/drawing.ts';
-import { logPlots as words } from '../../../core/speech/en/log-plots.ts';
+import { logPlots as words } from '../../../core/speech/words/log-plots.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Drawn } from '../../../parts/Drawn.tsx';

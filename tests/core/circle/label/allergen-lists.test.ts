@@ -12,7 +12,7 @@ import {
   standsIn,
   withAllergen,
 } from '../../../../src/core/formula/allergens.ts';
-import { listNames } from '../../../../src/core/speech/en/label.ts';
+import { listNames } from '../../../../src/core/speech/words/label.ts';
 
 const ALL = [
   'gluten (wheat)',

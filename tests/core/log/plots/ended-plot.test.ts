@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { endedPlot } from '../../../../src/core/log/plots/ended-plot.ts';
 import { PLOT_TURNS, TURN_SHAPES } from '../../../../src/core/log/plots/plot-turn.ts';
-import { logPlots } from '../../../../src/core/speech/en/log-plots.ts';
+import { logPlots } from '../../../../src/core/speech/words/log-plots.ts';
 import { DAY } from '../../../../src/core/units.ts';
 import { expectDrawnWell, marksOf, ROOM, rooms } from './support/drawn-well.ts';
 import { LAST, past, pastBakes, TOLD } from './support/past-bakes.ts';

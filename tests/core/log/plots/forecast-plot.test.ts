@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { forecastPlot } from '../../../../src/core/log/plots/forecast-plot.ts';
 import { forecastTrust, isHeld } from '../../../../src/core/log/plots/forecast-trust.ts';
 import type { PastBake } from '../../../../src/core/log/plots/past-bake.ts';
-import { logPlots } from '../../../../src/core/speech/en/log-plots.ts';
+import { logPlots } from '../../../../src/core/speech/words/log-plots.ts';
 import { DAY, HOUR, MINUTE } from '../../../../src/core/units.ts';
 import { expectDrawnWell, marksOf, ROOM, rooms } from './support/drawn-well.ts';
 import { LAST, past, pastBakes, TOLD } from './support/past-bakes.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { vigourPlot } from '../../../../src/core/log/plots/vigour-plot.ts';
-import { logPlots } from '../../../../src/core/speech/en/log-plots.ts';
+import { logPlots } from '../../../../src/core/speech/words/log-plots.ts';
 import { DAY } from '../../../../src/core/units.ts';
 import { expectDrawnWell, ROOM, rooms } from './support/drawn-well.ts';
 import { LAST, past, pastBakes, TOLD } from './support/past-bakes.ts';

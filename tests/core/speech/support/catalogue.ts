@@ -2,10 +2,12 @@ import { collect, type Found } from '../../../../assets/make/voice/collect.ts';
 
 /** Every text of every file in the catalogue; a new file is found by itself. */
 export const allTexts: readonly Found[] = Object.entries(
-  import.meta.glob<Record<string, unknown>>('../../../../src/core/speech/en/*.ts', {
+  import.meta.glob<Record<string, unknown>>('../../../../src/core/speech/words/*.ts', {
     eager: true,
   }),
-).flatMap(([path, exports]) => collect(exports, path.replace(/^.*\/en\//, '').replace('.ts', '')));
+).flatMap(([path, exports]) =>
+  collect(exports, path.replace(/^.*\/words\//, '').replace('.ts', '')),
+);
 
 /** Texts of some files only. */
 export const textsOf = (...files: readonly string[]): readonly string[] =>

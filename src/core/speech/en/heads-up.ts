@@ -1,7 +1,0 @@
-import type { LaneStage } from '../../records/stage.ts';
-
-/** A minute before a hot call, behind the question whether both hands are free. */
-export const headsUp = {
-  lidded: 'In one minute the lid comes off {pot}.',
-  steaming: 'In one minute the steam goes out.',
-} as const satisfies Partial<Record<LaneStage, string>>;

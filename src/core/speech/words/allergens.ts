@@ -1,0 +1,79 @@
+import { inTongue } from '../tongue.ts';
+
+/**
+ * What a label may have to name, as it is shown and as it is kept in a formula. The fourteen of EU law
+ * (Regulation 1169/2011, Annex II), which hold the nine of US law (wheat among the grains with gluten).
+ * From memory; local rules come first.
+ */
+export const allergenNames = inTongue('allergens', 'allergenNames', {
+  gluten: 'gluten',
+  nuts: 'tree nuts',
+  sesame: 'sesame',
+  milk: 'milk',
+  egg: 'egg',
+  soya: 'soya',
+  peanuts: 'peanuts',
+  sulphites: 'sulphites',
+  mustard: 'mustard',
+  celery: 'celery',
+  lupin: 'lupin',
+  fish: 'fish',
+  crustaceans: 'crustaceans',
+  molluscs: 'molluscs',
+} as const);
+
+/** The grains and the nuts that such a label names one by one. From memory, of the same list. */
+export const allergenKinds = inTongue('allergens', 'allergenKinds', {
+  gluten: ['wheat', 'rye', 'barley', 'oats', 'spelt wheat'],
+  nuts: ['hazelnut', 'walnut', 'almond', 'cashew', 'pecan', 'pistachio', 'Brazil nut', 'macadamia'],
+} as const);
+
+/** What a grain brings, by its own word among the kinds. */
+export const glutenOf = inTongue('allergens', 'glutenOf', {
+  wheat: 'wheat',
+  wholeWheat: 'wheat',
+  rye: 'rye',
+  spelt: 'spelt wheat',
+  barley: 'barley',
+} as const);
+
+export const allergenPage = inTongue('allergens', 'allergenPage', {
+  label: 'Allergens',
+  title: 'Allergens of {name}',
+  kindAsk: { gluten: 'Which grain?', nuts: 'Which nuts?' },
+  caution: 'Ask the packet: labels change.',
+  /** Over the names: how the list stands, and the caution. */
+  stands: {
+    open: 'Not answered yet. Ask the packet: labels change.',
+    memory: 'From memory. Ask the packet: labels change.',
+    none: 'None, packet read. Labels change: look again.',
+    read: 'Packet read. Labels change: look again.',
+  },
+  none: 'None of them',
+  right: 'So says the packet',
+  others: 'The other names',
+  first: 'The first names',
+  maybe: 'look it up',
+  yes: 'named',
+  /** How its list stands, in a few words. */
+  states: {
+    open: 'not answered',
+    memory: 'from memory',
+    none: 'none, packet read',
+    read: 'packet read',
+  },
+  /** The same as a sentence. */
+  told: {
+    open: 'No one has answered yet.',
+    memory: 'From what we know: {allergens}.',
+    none: 'The packet names none.',
+    read: 'The packet names {allergens}.',
+  },
+  byGrain: 'Its grain: {allergens}. The rest: not answered.',
+} as const);
+
+/** All that a bread brings: on its page, and on paper. */
+export const allergensTold = inTongue('allergens', 'allergensTold', {
+  brings: 'Allergens in it: {allergens}.',
+  unanswered: 'Not answered yet: {name}.',
+} as const);

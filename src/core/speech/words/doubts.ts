@@ -1,0 +1,34 @@
+import { inTongue } from '../tongue.ts';
+import type { Doubt } from '../../clock/doubt.ts';
+
+/** Why a window is in doubt, in one sentence; in the fridge no minute is foretold anyway. */
+export const doubts: Readonly<Record<Exclude<Doubt, 'coldProof'>, string>> = inTongue(
+  'doubts',
+  'doubts',
+  {
+    kitchenUnknown: 'How warm it is here is not known.',
+    kitchenCold: 'So cold that this is a rough guess.',
+    kitchenHot: 'So hot that this is a rough guess.',
+    tooCold: 'Too cold to see an end: warm it.',
+    above28: 'Doughs this warm differ: look early.',
+    pff: 'Its share of levain makes this a rough guess.',
+    salt: 'Its salt makes this a rough guess.',
+    rye: 'So much rye: this is a rough guess.',
+    hydration: 'A dough this stiff or wet: a rough guess.',
+    rise: 'It is to rise further than is known.',
+    oddReading: 'An odd reading is in this: a rough guess.',
+    laterThanModel: 'Longer than foreseen: trust your eyes.',
+  },
+);
+
+/** What a warm place would make of a sluggish dough. */
+export const warmPlace = 'In a warm place, {celsius}: ready about {time}.';
+
+/** Of cold loaves whose whole window lies before their next look. */
+const readyByThen = 'They are likely ready by then.';
+
+/** Of these, what is said by itself. */
+export const doubtsLines = inTongue('doubts', 'doubtsLines', {
+  warmPlace,
+  readyByThen,
+});

@@ -1,0 +1,11 @@
+import { inTongue } from '../tongue.ts';
+
+/** The Log: what its pages share. */
+export const log = inTongue('log', 'log', {
+  title: 'Log',
+  edge: 'Bakes of the past',
+  opening: 'The log is being opened.',
+  closed: 'The log cannot be opened',
+  closedDetail: 'Nothing of it is lost. Open this page anew.',
+  gone: 'This bake is not in the log any more.',
+} as const);

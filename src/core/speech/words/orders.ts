@@ -1,0 +1,122 @@
+import { inTongue } from '../tongue.ts';
+
+/** Why an order is not taken, by the notice's key; each says what can be. */
+export const orderRefused = inTongue('orders', 'orderRefused', {
+  orderNoDay: 'There is no such day. Choose another one.',
+  orderPast: 'That day is over. Choose today or a later one.',
+  orderNobody: 'Nobody of that name is in the circle. Choose who it is for.',
+  orderNoHour: 'There is no such hour. Choose another one.',
+  orderEmpty: 'No bread is on it yet. Choose one.',
+  orderNoBread: 'That bread is not in the Book. Choose another one.',
+  orderCount: 'So many cannot be taken. Take {least} to {most} of a bread.',
+  orderWeight: 'No loaf of that weight can be taken. Choose {least} to {most}.',
+} as const);
+
+/** What is asked before an order is taken, by the notice's key. */
+export const orderAsked = inTongue('orders', 'orderAsked', {
+  watchNamed: '{name} has {allergens} in it. It is on their list.',
+  watchOpen: '{name} may have {allergens} in it. Look at the packet.',
+  watchUnknown: '{name}: not known what is in {filling}. Ask the packet.',
+  orderClosed: 'Orders for that day closed at {time} on {date}.',
+  orderHourPast: 'That hour is past already.',
+  orderTwice: 'They have an order on that day already.',
+} as const);
+
+/** Bake days and one of them. */
+export const orderPage = inTongue('orders', 'orderPage', {
+  noneHere: 'No bread is ordered for this day yet.',
+  title: 'Bake for {date}',
+  titled: 'Bake {loaves} for {date}',
+  totals: 'Loaves of each bread',
+  orders: 'Orders',
+  add: 'Add an order',
+  more: 'More of this day',
+  dayAsk: 'Bake on which day?',
+  anyHour: 'any hour',
+  paid: 'paid',
+  handed: 'handed over',
+  nobody: 'Nobody known',
+  who: 'Who is it for?',
+  whoNone: 'Nobody is in the circle yet.',
+  newWho: 'Somebody new',
+  lastTime: 'Last: {line}',
+  what: 'What does {name} have?',
+  same: 'As last time',
+} as const);
+
+/** One order. */
+export const orderFace = inTongue('orders', 'orderFace', {
+  title: '{name}, {date}',
+  another: 'Another bread',
+  fetched: 'Fetched',
+  paid: 'Paid',
+  yes: 'yes',
+  no: 'not yet',
+  off: 'Take it off',
+  skip: 'Skip this day',
+  end: 'End it here',
+  weekly: 'Every {date}',
+  scope: 'Every {date}: change',
+  onlyHere: 'this day only',
+  fromHere: 'from here on',
+  gone: 'This order is off',
+  goneDetail: 'What was taken off comes back by one press.',
+  hourAsk: 'Fetched at what time?',
+  hourSaid: 'Set to {time}.',
+  earlier: 'Half an hour earlier',
+  later: 'Half an hour later',
+} as const);
+
+/** One bread of an order. */
+export const orderLine = inTongue('orders', 'orderLine', {
+  loaves: '{count} {name}',
+  several: '{loaves} of {count} breads',
+  size: '{count} of {grams}',
+  sized: '{name} ({line})',
+  cutShort: 'cut',
+  gone: 'a bread not in the Book',
+  count: 'Loaves',
+  keyIn: 'Key it in',
+  countAsk: 'How many loaves?',
+  whole: 'Whole',
+  cut: 'Cut',
+  cutAsk: 'Whole or cut',
+  weight: 'Cool, it weighs',
+  asPiece: 'as it comes out',
+  asPieceLong: 'As its piece comes out',
+  gramsAsk: 'Weight when cool?',
+  only: 'Only {range}',
+  now: 'Now {value}',
+} as const);
+
+/** Before an order is taken. */
+export const orderAsk = inTongue('orders', 'orderAsk', {
+  look: 'Look at this first',
+  refused: 'It cannot be taken',
+  yes: 'Take it anyway',
+  no: 'No, leave it',
+  addTo: 'Add to it',
+  second: 'A second one',
+  choose: 'Choose again',
+  care: 'Ask the neighbour too. When in doubt, leave it.',
+} as const);
+
+/** Orders that come every week. */
+export const standingWords = inTongue('orders', 'standingWords', {
+  title: 'Standing orders',
+  none: 'Nothing stands yet. Make an order, then press every week.',
+  told: 'Every {date}, {line}',
+  weekday: 'On which weekday?',
+  weekdayShort: 'Weekday',
+  from: 'From',
+  until: 'Until',
+  untilAsk: 'Until which day?',
+  fromAsk: 'From which day?',
+  on: 'on and on',
+  what: 'What and when',
+  left: 'Left out',
+  later: 'Later days',
+  sooner: 'Sooner days',
+  begins: 'from {date}',
+  ends: 'until {date}',
+} as const);

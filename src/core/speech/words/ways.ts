@@ -1,0 +1,27 @@
+import { inTongue } from '../tongue.ts';
+
+/** How things are shown: one page of choices, kept on this tablet. */
+export const ways = inTongue('ways', 'ways', {
+  title: 'Ways of showing',
+  theme: { name: 'Page', light: 'Light', dark: 'Dark' },
+  night: { name: 'Low light', off: 'Never', hours: 'At night', dim: 'Now' },
+  hands: { name: 'Slab on the side of', right: 'Right hand', left: 'Left hand' },
+  text: { name: 'Words', plain: 'Plain', bigger: 'Bigger' },
+  clock: { name: 'Clock', '24': '24 hours', '12': '12 hours' },
+  heat: { name: 'Heat' },
+  weight: { name: 'Weight' },
+  card: 'Size by a bank card',
+} as const);
+
+/** The true size of this screen, by a card that is the same size everywhere. */
+export const bankCard = inTongue('ways', 'bankCard', {
+  title: 'Hold a bank card to the screen',
+  detail: 'Make the frame as wide as the card. Then save it.',
+  frame: 'A frame the size of a bank card',
+  bigger: 'Bigger',
+  smaller: 'Smaller',
+  bitBigger: 'A bit bigger',
+  bitSmaller: 'A bit smaller',
+  save: 'It fits: save it',
+  usual: 'Usual size',
+} as const);
