@@ -1,0 +1,3 @@
+import type { Scenes } from '../scenes.ts';
+
+export const meanwhile: Scenes = {};

@@ -1,0 +1,56 @@
+/**
+ * Lays all sketches on one sheet, their names under them: `npx tsx assets/make/sketches/sheet.ts`
+ * writes docs/sketches.png. `--to FILE`, `--only A,B`, `--wide PX` (of one sketch), `--across N`. Needs
+ * Chromium where Debian puts it, or where CHROMIUM tells.
+ */
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { chromium } from 'playwright-core';
+import { SKETCHES } from '../../../src/core/sketches/sketches.ts';
+import { scenes } from './scenes.ts';
+
+const { values } = parseArgs({
+  options: {
+    to: { type: 'string' },
+    only: { type: 'string' },
+    wide: { type: 'string', default: '150' },
+    across: { type: 'string', default: '9' },
+  },
+});
+const only = values.only?.split(',');
+const all = scenes();
+const cells = SKETCHES.filter((name) => only?.includes(name) ?? true).map((name) => {
+  const drawn = all[name]?.() ?? '';
+  return `<figure>${drawn}<figcaption>${name}</figcaption></figure>`;
+});
+const font = readFileSync(
+  fileURLToPath(
+    new URL(
+      '../../../node_modules/@fontsource-variable/overpass/files/overpass-latin-wght-normal.woff2',
+      import.meta.url,
+    ),
+  ),
+).toString('base64');
+const wide = Number(values.wide);
+const page = `<!doctype html><style>
+@font-face { font-family: o; src: url(data:font/woff2;base64,${font}) }
+body { margin: 0; padding: 12px; width: max-content; background: #fbf6ef; color: #2b1730; font: 13px o }
+main { display: grid; grid-template-columns: repeat(${values.across}, ${wide}px); gap: 12px }
+figure { margin: 0; text-align: center }
+svg { display: block; width: ${wide}px; outline: 1px solid #2b173033 }
+figcaption { margin-top: 4px }
+</style><main>${cells.join('')}</main>`;
+
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  args: ['--no-sandbox'],
+});
+try {
+  const tab = await browser.newPage();
+  await tab.setContent(page);
+  const to = values.to ?? fileURLToPath(new URL('../../../docs/sketches.png', import.meta.url));
+  await tab.locator('body').screenshot({ path: to });
+} finally {
+  await browser.close();
+}
