@@ -4,8 +4,8 @@ import { CLAY, OCHRE, PAPER, TEAL, cut, line, ring } from './ink.ts';
 /** A soft lump on the counter: its foot is round x, y. */
 export const lump = (x: number, y: number, rx = 46, high = 40, paint: string = OCHRE): string =>
   cut(
-    `M${x - rx} ${y}C${x - rx * 1.04} ${y - high * 0.8} ${x - rx * 0.6} ${y - high} ${x} ${y - high}` +
-      `S${x + rx * 1.04} ${y - high * 0.8} ${x + rx} ${y}C${x + rx * 0.8} ${y + rx * 0.3} ${x - rx * 0.8} ${y + rx * 0.3} ${x - rx} ${y}z`,
+    `M${x - rx} ${y}C${x - rx} ${y - high * 0.66} ${x - rx * 0.62} ${y - high} ${x} ${y - high}` +
+      `S${x + rx} ${y - high * 0.66} ${x + rx} ${y}C${x + rx * 0.8} ${y + rx * 0.3} ${x - rx * 0.8} ${y + rx * 0.3} ${x - rx} ${y}z`,
     paint,
   );
 

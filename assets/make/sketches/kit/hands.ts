@@ -3,7 +3,7 @@
  * point it acts at: the palm of a flat hand, the tips of a pinch, the middle of a grip, the knuckles of
  * a fist, the palm of a mitt. The arm runs back from the wrist, out of the picture.
  */
-import { CLAY, OCHRE, PAPER, TEAL, cut, line, place } from './ink.ts';
+import { CLAY, PAPER, TEAL, cut, line, place } from './ink.ts';
 
 export interface Hand {
   readonly side: 'left' | 'right';
@@ -98,9 +98,9 @@ export const mitt = ({ sleeve = TEAL, ...rest }: Hand): string =>
     cut(
       'M-19 6V-10C-30 -18 -38 -26 -40 -34C-41 -44 -29 -46 -25 -38L-20 -30C-22 -56 -16 -72 2 -72' +
         'C20 -72 25 -54 22 -34C21 -20 19 -8 19 6z',
-      OCHRE,
+      CLAY,
     ) +
-      cut('M-22 4H22V17H-22z', CLAY) +
+      cut('M-22 4H22V17H-22z') +
       line('M-8 -22C2 -18 10 -20 14 -26', 2.6),
     [0, -36],
   )({ sleeve, ...rest });
