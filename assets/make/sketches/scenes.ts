@@ -4,6 +4,7 @@ import { bread } from './scenes/bread.ts';
 import { dough } from './scenes/dough.ts';
 import { meanwhile } from './scenes/meanwhile.ts';
 import { oven } from './scenes/oven.ts';
+import { pot } from './scenes/pot.ts';
 import { proof } from './scenes/proof.ts';
 import { ready } from './scenes/ready.ts';
 import { rise } from './scenes/rise.ts';
@@ -20,5 +21,6 @@ export const scenes = (): Scenes => ({
   ...shaping,
   ...proof,
   ...oven,
+  ...pot,
   ...bread,
 });
