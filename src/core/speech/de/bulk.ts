@@ -7,8 +7,8 @@ export const bulk: InTongue<typeof english.bulk> = {
     headline: 'Lass den Teig gehen',
     detail: 'Hände wieder rein: {time}. Lass ihn zugedeckt.',
     slab: 'Jetzt anfangen',
-    then: 'Hände rein, {touch} von {touches}',
-    spoken: '{time} kommen deine Hände dran. Lass den Teig zugedeckt.',
+    then: 'Hände, {touch} von {touches}',
+    spoken: 'Um {time} kommen deine Hände dran. Lass den Teig zugedeckt.',
   },
   'bulk.fold': {
     headline: 'Falte den Teig, {touch} von {touches}',
@@ -47,7 +47,7 @@ export const bulk: InTongue<typeof english.bulk> = {
     detail: 'Nächster Blick: {time}. Lass ihn zugedeckt.',
     slab: 'Jetzt nachsehen',
     then: 'und sagen, was du siehst',
-    spoken: '{time} ist der nächste Blick. Lass den Teig gehen.',
+    spoken: 'Nächster Blick: {time}. Lass den Teig gehen.',
   },
   'bulk.look': {
     headline: 'Sieh nach dem Teig',

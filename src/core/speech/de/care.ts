@@ -1,8 +1,9 @@
 import type * as english from '../words/care.ts';
 import type { InTongue } from '../tongue.ts';
 
-export const RAW_FLOUR = 'Rohes Mehl ist roh: nicht naschen. Danach Hände und Fläche waschen.';
-export const RAW_DOUGH = 'Roher Teig ist roh: nicht naschen. Danach Hände waschen.';
+export const RAW_FLOUR =
+  'Mehl ist ein rohes Lebensmittel: nicht probieren. Danach Hände und Fläche waschen.';
+export const RAW_DOUGH = 'Teig ist roh: nicht probieren. Danach Hände waschen.';
 export const ALLERGENS = 'Nüsse, Samen und Milch sind Allergene: nenn sie.';
 export const BURN = 'Verbrannt: 20 Minuten kühles fließendes Wasser, hol Hilfe.';
 export const RING = 'Nur Erwachsene: Kinder bleiben 1 m weg.';

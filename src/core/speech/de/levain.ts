@@ -15,7 +15,7 @@ export const levain: InTongue<typeof english.levain> = {
     detail: 'Nächster Blick: {time}. Warm und ruhig stellen.',
     slab: 'Jetzt nachsehen',
     then: 'und sagen, was du siehst',
-    spoken: '{time} ist der nächste Blick. Lass den Sauerteig gehen.',
+    spoken: 'Nächster Blick: {time}. Lass den Sauerteig gehen.',
     care: 'Deckel lose lassen: ein festes Glas kann platzen.',
   },
   'levain.look': {
@@ -29,7 +29,7 @@ export const levain: InTongue<typeof english.levain> = {
   'levain.ripe': {
     headline: 'Behalte {keepBack} als Anstellgut',
     detail: 'Sauberes Glas, loser Deckel, ab in den Kühlschrank.',
-    slab: 'Beiseitegestellt',
+    slab: 'Beiseite gestellt',
     then: 'dann Mehl abwiegen',
     spoken: '{keepBack} bleiben als Anstellgut. Loser Deckel, ab in den Kühlschrank.',
     care: 'Rosa, orange oder Schimmel: alles wegwerfen. Deckel nur lose auflegen, nie fest zu.',

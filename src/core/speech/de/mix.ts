@@ -24,7 +24,7 @@ export const mix: InTongue<typeof english.mix> = {
     detail: 'Deck ihn zu, wisch die Fläche. Salz: {time}.',
     slab: 'Jetzt salzen',
     then: 'dann Salz abwiegen',
-    spoken: '{time} kommt das Salz dazu. Deck die Schüssel zu.',
+    spoken: 'Um {time} kommt das Salz dazu. Deck die Schüssel zu.',
   },
   'mix.salt': {
     headline: 'Wieg Salz und zweites Wasser ab',

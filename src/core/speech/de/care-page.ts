@@ -1,0 +1,64 @@
+import type * as english from '../words/care-page.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const carePage: InTongue<typeof english.carePage> = {
+  title: 'Vorsicht',
+  defer: 'Regeln an deinem Ort und Rat vom Fach gehen vor allem, was hier steht.',
+  parts: [
+    {
+      title: 'Rohes Mehl und roher Teig',
+      lines: [
+        'Sie sind roh: nicht probieren, und kein Spielzeug.',
+        'Danach Hände, Fläche und Werkzeug waschen. Unter fünf Jahren: kein roher Teig.',
+      ],
+    },
+    {
+      title: 'Heißes Eisen und Dampf',
+      lines: [
+        'Trockene Handschuhe, beide Hände. Deckel von dir weg heben, Gesicht weg.',
+        'Kinder bleiben 1 m weg. Erwachsene schieben ein und holen heraus.',
+        'Prüf, welche Hitze Knauf und Backpapier aushalten. Viele Papiere halten nur {parchmentHeat} aus.',
+        'Kalter Teig kommt nur in blankes Gusseisen, oder wo es der Hersteller erlaubt.',
+        'Verbrannt? 20 Minuten kühles fließendes Wasser, und hol Hilfe.',
+      ],
+    },
+    {
+      title: 'Kinder',
+      lines: [
+        'Ofen, heißer Topf und Klinge sind nur für Erwachsene.',
+        'Gib dem Kind solange eine eigene Aufgabe.',
+      ],
+    },
+    {
+      title: 'Einlagen, die verderben',
+      lines: [
+        'Frischkäse, Ei, Fleisch, Fisch, Reis, gekochtes oder eingeöltes Gemüse verderben.',
+        'Keine davon in langer Gare, keine in einem Laib aus dem Kühlschrank.',
+        'Kalt beim letzten Formen, in 2 Stunden im Ofen. Über {warmRoom}: 1 Stunde.',
+        'Backen macht es nicht wieder gut. Zu lange: wegwerfen.',
+        'Nach dem Backen in 2 Stunden kühlen und beschriften: „Gekühlt aufbewahren“.',
+        'Knoblauch in Öl steht nie bei Zimmer\u00adtemperatur.',
+        'Halte den Kühlschrank auf {fridgeHeat} oder kälter.',
+      ],
+    },
+    {
+      title: 'Anstellgut',
+      lines: [
+        'Rosa, orange oder Schimmel: wegwerfen.',
+        'Nie in einem fest verschlossenen Glas gehen lassen.',
+      ],
+    },
+    {
+      title: 'Allergene und Verkauf',
+      lines: [
+        'Weizen, Roggen, Gerste und Dinkel haben Gluten. Sauerteig ist nicht glutenfrei.',
+        'Nenn jedes Allergen auf dem Etikett: Nüsse, Sesam, Milch, Ei und mehr.',
+        'Verkaufst du? Mancherorts sind Käse, Fleisch oder frische Kräuter verboten: prüf die Regeln an deinem Ort.',
+      ],
+    },
+    {
+      title: 'Kruste',
+      lines: ['Back goldbraun, nicht schwarz.', 'Brot erst unter {bagHeat} einpacken.'],
+    },
+  ],
+};

@@ -1,0 +1,19 @@
+import type * as english from '../words/door.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const doorWords: InTongue<typeof english.doorWords> = {
+  bakeFirst: { label: 'Diesen zuerst backen', then: 'aus der Kälte, flacher Schnitt' },
+  flat: { label: 'Flach backen', then: 'im geölten Blech, jetzt' },
+  goesLast: { label: 'Noch nicht', then: 'er kommt zuletzt' },
+};
+export const doorBecause: InTongue<typeof english.doorBecause> = {
+  goesLast: 'Noch nicht so weit: er kommt zuletzt.',
+  ready: 'So weit, sagen die Zeichen. Back ihn jetzt.',
+  byClock: 'So weit, sagt die Uhr. Back ihn jetzt.',
+  coldDent: 'Eine kalte Delle allein sagt wenig. Back ihn jetzt.',
+  disagree: 'Zeichen und Uhr sind uneins. Back ihn jetzt.',
+  unsure: 'Kein Zeichen sagt warte, also back ihn jetzt.',
+  bakeFirst: 'Er ist nah am Ende. Back ihn vor den anderen.',
+  bakeSoon: 'Er ist nah am Ende, also back ihn jetzt.',
+  switchGoal: 'Übergare, sagen Zeichen und Uhr. Viel zu weit: back ihn flach.',
+};

@@ -1,0 +1,143 @@
+import type * as english from '../words/starter.ts';
+import type { InTongue } from '../tongue.ts';
+
+const STARTER_CARE = 'Rosa oder orange Streifen, oder Flaum: alles wegwerfen, nicht probieren.';
+
+export const starterWords: InTongue<typeof english.starterWords> = {
+  title: 'Anstellgut',
+  unnamed: 'Dein Anstellgut',
+  unknown: 'Sag, wo es steht, oder dass du es gefüttert hast.',
+  care: STARTER_CARE,
+  loose: 'Deckel nur lose auflegen, nie fest zu.',
+  long: `So lange in der Kälte: sieh erst gut hin. ${STARTER_CARE}`,
+
+  fed: 'Zuletzt gefüttert',
+  fedValue: '{ratio}, {date} {time}',
+  neverFed: 'Nicht gesagt',
+  where: 'Wo es steht',
+  places: { counter: 'Draußen', fridge: 'Im Kühlschrank' },
+  whereAsk: 'Wo steht das Glas?',
+  kept: 'Aufgehoben',
+  keptAsk: 'Wie viel ist aufgehoben?',
+  name: 'Sein Name',
+  nameAsk: 'Wie heißt es?',
+  names: {
+    wheat: 'Weizen-Anstellgut',
+    rye: 'Roggen-Anstellgut',
+    wholemeal: 'Vollkorn-Anstellgut',
+    spelt: 'Dinkel-Anstellgut',
+    other: 'Zweites Anstellgut',
+  },
+
+  ripening: 'Reif zwischen {time} und {until}.',
+  ripe: 'Reif etwa um {time}. Gut bis {until}.',
+  pastIt: 'Es war etwa um {time} reif. Es hat Hunger: füttere es.',
+  unfed: 'Draußen, nicht gefüttert. Füttere es bis {until}.',
+  hungry: 'Draußen, nicht gefüttert, seit {time}. Füttere es.',
+  fridge: 'Im Kühlschrank seit {days}. Gut dort bis {date}.',
+  fridgeToday: 'Im Kühlschrank seit {time}. Gut dort bis {date}.',
+  fridgeLong: 'Im Kühlschrank seit {days}: es will Futter.',
+  feedsFirst: {
+    one: 'Einmal draußen füttern, bevor du bäckst.',
+    more: '{count}-mal draußen füttern, bevor du bäckst.',
+  },
+  days: { one: 'einem Tag', more: '{count} Tagen' },
+  rough: 'Grob geschätzt: hier ist es sehr warm oder kalt.',
+
+  before: {
+    ripeNow: 'Dein Anstellgut ist reif: nimm es bis {until}.',
+    ripening: 'Dein Anstellgut ist reif zwischen {time} und {until}.',
+    feedFirst: {
+      one: 'Dein Anstellgut will erst einmal Futter.',
+      more: 'Dein Anstellgut will erst {count}-mal Futter.',
+    },
+    ready: 'Dein Anstellgut ist im Kühlschrank: der Sauerteig weckt es.',
+  },
+
+  due: {
+    ripe: 'Dein Anstellgut ist jetzt wohl reif. Nimm es, füttere es oder stell es kalt.',
+    unfed: 'Dein Anstellgut wartet auf Futter.',
+    cold: 'Dein Anstellgut steht schon lange kalt. Füttere es diese Woche.',
+  },
+  see: 'Kümmere dich',
+  beside: 'jetzt nachsehen',
+  call: { name: 'Anstellgut', short: 'Anstellgut', subject: 'das Anstellgut' },
+  chill: 'In den Kühlschrank',
+  tomorrow: 'Erinnere mich morgen',
+  close: 'Nicht jetzt',
+
+  feed: 'Es ist gefüttert',
+  feedAsk: 'Wie wurde es gefüttert?',
+  feedDetail: 'Nach Gewicht: Anstellgut, Mehl, Wasser. Küche: {celsius}.',
+  feedWarmth: 'Küche hat nicht {celsius}',
+  warmthAsk: 'Wie warm ist die Küche?',
+  ratio: '1:{flour}:{flour}',
+  ripeAbout: '{ratio}, reif {time}',
+  feedSaid: 'Gefüttert. Reif ist es wohl um {time}.',
+
+  speed: 'Wie schnell es ist',
+  speedUnknown: 'Noch nicht bekannt',
+  speedValue: '{percent} vom Üblichen',
+  speeds: {
+    usual: 'So schnell wie die meisten',
+    slower: 'Langsamer als die meisten, um etwa {part}',
+    faster: 'Schneller als die meisten, um etwa {part}',
+  },
+  parts: {
+    tenth: 'ein Zehntel',
+    fifth: 'ein Fünftel',
+    quarter: 'ein Viertel',
+    third: 'ein Drittel',
+    half: 'die Hälfte',
+  },
+  guess: 'Noch weiß niemand, wie schnell es ist',
+  percent: '{count}\u00a0%',
+  speedNumber: 'Sein Tempo: {percent} vom Üblichen, wohl {least} bis {most}.',
+  taught: {
+    none: 'Noch kein Backen hat das gezeigt.',
+    one: 'Ein Backen hat das gezeigt.',
+    more: 'Gelernt aus {count}-mal Backen.',
+  },
+  strong: 'Ist es stark genug?',
+  strongPress: 'Ist es stark?',
+  strongNotFed: 'Füttere es erst, dann sieh zweimal nach.',
+  strongFirst: 'Sieh nach dem Füttern zweimal nach: ein Blick sagt zu wenig.',
+  strongAgain: 'Sieh nach {time} noch mal nach: ein Blick genügt nicht.',
+  strongUnclear: 'Nicht klar: sieh noch mal nach',
+  strongUnclearWhy: 'Was du gesehen hast, sagt noch nichts.',
+  sures: { nearly: 'Fast sicher.', likely: 'Nicht sicher, aber wohl.' },
+  strengths: {
+    strong: 'Stark genug',
+    once: 'Füttere es noch einmal',
+    weak: 'Noch zu schwach zum Backen',
+  },
+  strengthThen: {
+    strong: 'Nimm es, solange es gewölbt ist.',
+    once: 'Jetzt gefüttert {ratio}: reif {time}.',
+    weak: 'Füttere es zweimal am Tag, halt es warm.',
+  },
+  seeAsk: 'Was siehst du?',
+  sees: {
+    '0': 'Nicht gegangen',
+    '50': 'Um die Hälfte',
+    '100': 'Verdoppelt',
+    '200': 'Verdreifacht',
+    domed: 'Gewölbt',
+    fallen: 'Eingefallen',
+  },
+  keyRise: 'Anstieg eintippen',
+  keyRiseAsk: 'Wie weit ist es gegangen?',
+
+  renew: 'Neues Anstellgut',
+  renewTitle: 'Alles vom alten vergessen?',
+  renewDetail: 'Tempo, Füttern und Name beginnen neu. Gebackenes bleibt im Tagebuch.',
+  renewHold: 'Zum Vergessen halten',
+  renewHolding: 'Weiter halten',
+  renewFirst: 'Tipp erst hier',
+  renewSecond: 'Dann tipp hier',
+  renewTwo: 'Oder zweimal tippen, weit auseinander',
+  keep: 'Behalten',
+};
+export const starterLines: InTongue<typeof english.starterLines> = {
+  STARTER_CARE,
+};

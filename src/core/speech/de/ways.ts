@@ -1,0 +1,25 @@
+import type * as english from '../words/ways.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const ways: InTongue<typeof english.ways> = {
+  title: 'Anzeige',
+  theme: { name: 'Seite', light: 'Hell', dark: 'Dunkel' },
+  night: { name: 'Wenig Licht', off: 'Nie', hours: 'Nachts', dim: 'Jetzt' },
+  hands: { name: 'Große Taste liegt', right: 'Rechts', left: 'Links' },
+  text: { name: 'Schrift', plain: 'Normal', bigger: 'Größer' },
+  clock: { name: 'Uhr', '24': '24 Stunden', '12': '12 Stunden' },
+  heat: { name: 'Hitze' },
+  weight: { name: 'Gewicht' },
+  card: 'Größe per Bankkarte',
+};
+export const bankCard: InTongue<typeof english.bankCard> = {
+  title: 'Halt eine Bankkarte an den Bildschirm',
+  detail: 'Mach den Rahmen so breit wie die Karte. Dann speichern.',
+  frame: 'Ein Rahmen, so groß wie eine Bankkarte',
+  bigger: 'Größer',
+  smaller: 'Kleiner',
+  bitBigger: 'Etwas größer',
+  bitSmaller: 'Etwas kleiner',
+  save: 'Passt: speichern',
+  usual: 'Übliche Größe',
+};
