@@ -1,45 +1,58 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { CLAY, LINE, OCHRE, PAPER, TEAL } from '../../../assets/make/sketches/kit/ink.ts';
 import { scenes } from '../../../assets/make/sketches/scenes.ts';
+import { SKETCHES } from '../../../src/core/sketches/sketches.ts';
 
-const FOLDER = new URL('../../../assets/sketches/', import.meta.url);
-const drawn = Object.entries(scenes()).map(([name, draw]) => ({ name, svg: draw() }));
+const folder = fileURLToPath(new URL('../../../assets/sketches/', import.meta.url));
+const drawn = Object.entries(scenes());
 
-/** What a sketch may be painted with: this page's own ink, paper and three inks, or nothing. */
-const PAINTS = [
-  'none',
-  'var(--line,#2b1730)',
-  'var(--paper,#fbf6ef)',
-  'var(--ochre,#d9952b)',
-  'var(--teal,#1f6f6b)',
-  'var(--clay,#c4583a)',
-];
+const valuesOf = (svg: string, attribute: string): readonly string[] =>
+  [...svg.matchAll(new RegExp(` ${attribute}="([^"]*)"`, 'g'))].map(([, value]) => value ?? '');
 
-test('the files are what is drawn now, one a sketch and no other', () => {
-  const files = readdirSync(FOLDER).map((file) => ({
-    name: file.replace('.svg', ''),
-    svg: readFileSync(new URL(file, FOLDER), 'utf8'),
-  }));
-  const byName = (a: { name: string }, b: { name: string }) => (a.name < b.name ? -1 : 1);
-  expect(files.sort(byName)).toEqual([...drawn].sort(byName));
+test('every sketch that has a name is drawn, and no other', () => {
+  const files = readdirSync(folder).map((file) => file.replace('.svg', ''));
+  expect(files.toSorted()).toEqual(SKETCHES.toSorted());
+  expect(Object.keys(scenes()).toSorted()).toEqual(SKETCHES.toSorted());
 });
 
-test('a sketch is on the common grid, light, and can run and fetch nothing', () => {
-  for (const { name, svg } of drawn) {
-    expect(svg, name).toMatch(/^<svg [^>]*viewBox="0 0 240 180"><g id="sketch" /);
-    expect(svg, name).not.toMatch(
-      /<(?!\/?(svg|g|path|circle|ellipse)\b)|href|url\(|style=| on\w+=/,
+describe.each(drawn)('the sketch %s', (name, draw) => {
+  const svg = readFileSync(`${folder}${name}.svg`, 'utf8');
+
+  test('is as its scene draws it (npx tsx assets/make/sketches/make.ts)', () => {
+    expect(svg).toBe(draw());
+  });
+
+  test('is small enough to be fetched over a slow air', () => {
+    expect(gzipSync(svg).length).toBeLessThanOrEqual(6 * 1024);
+  });
+
+  test('has the one frame, and a root that can be pointed at', () => {
+    expect(svg).toMatch(
+      /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" viewBox="0 0 240 180"><g id="sketch" /,
     );
-    expect(svg, name).not.toMatch(/NaN|undefined/);
-    expect(gzipSync(svg).length, name).toBeLessThanOrEqual(6 * 1024);
-  }
-});
+    expect(svg.match(/ id=/g)).toHaveLength(1);
+  });
 
-test('it is painted in the page’s inks, and ochre never stands without an outline', () => {
-  for (const { name, svg } of drawn) {
-    for (const [, paint] of svg.matchAll(/\b(?:fill|stroke)="([^"]*)"/g))
-      expect(PAINTS, name).toContain(paint);
-    expect(svg, name).not.toMatch(/stroke="var\(--ochre/);
-  }
+  test('holds shapes only: no words, no scripts, nothing from elsewhere', () => {
+    const tags = [...svg.matchAll(/<(\w+)/g)].map(([, tag]) => tag);
+    expect(tags.filter((tag) => !['svg', 'g', 'path', 'circle'].includes(tag ?? ''))).toEqual([]);
+    expect(svg).not.toMatch(/href|url\(|style|\son\w+=|<!|NaN|undefined/);
+  });
+
+  test('is cut from the three inks, paper and line', () => {
+    const cuts = [LINE, PAPER, OCHRE, TEAL, CLAY, 'none'];
+    const paints = [...valuesOf(svg, 'fill'), ...valuesOf(svg, 'stroke')];
+    expect(paints.filter((paint) => !cuts.includes(paint))).toEqual([]);
+  });
+
+  test('shows ochre inside an outline only', () => {
+    expect(valuesOf(svg, 'stroke')).not.toContain(OCHRE);
+    const bare = (svg.match(/<[^>]*>/g) ?? []).filter(
+      (tag) => tag.includes(`fill="${OCHRE}"`) && tag.includes('stroke="none"'),
+    );
+    expect(bare).toEqual([]);
+  });
 });

@@ -53,10 +53,14 @@ export const flatHand = hand(
 /** Fingers and thumb together at their tips, as they sprinkle, pull or take hold of an edge. */
 export const pinchHand = hand(
   cut(
-    'M-14 4C-20 -6 -22 -16 -20 -26C-19 -36 -16 -46 -11 -54C-8 -60 0 -58 -1 -51' +
-      'C2 -60 10 -57 9 -50C13 -55 19 -50 17 -44C22 -46 25 -40 22 -33C22 -18 18 -8 14 4',
-  ) + line('M-1 -51L-5 -33M9 -50L5 -34M17 -44L13 -31', 2.6),
-  [-3, -55],
+    'M-14 4C-17 -6 -19 -12 -20 -20V-30C-20 -46 -12 -56 -6 -60C-1 -63 4 -60 4 -55' +
+      'C8 -60 16 -56 14 -49C19 -52 25 -46 21 -40C26 -39 27 -32 23 -25C22 -15 18 -6 14 4',
+  ) +
+    line('M4 -55C2 -50 -1 -44 -2 -38M14 -49L7 -34M21 -40L14 -28', 2.6) +
+    cut(
+      'M-20 -12C-27 -18 -30 -28 -28 -38C-26 -48 -20 -56 -13 -59C-7 -60 -5 -53 -9 -49C-14 -43 -16 -36 -15 -28',
+    ),
+  [-9, -59],
 );
 
 /** Fingers closed round a bar that lies across, under the hand. */

@@ -4,13 +4,11 @@ import { CLAY, FLAT, LINE, OCHRE, PAPER, TEAL, cut, dot, line, oval, ring } from
 /** A bowl, its rim round x, y; `inside` lies in it, in front of its far wall, behind its near one. */
 export function bowl(x: number, y: number, rx = 62, inside = '', fill: string = CLAY): string {
   const ry = rx / FLAT;
-  const deep = rx * 0.74;
-  const foot = rx * 0.5;
+  const deep = rx * 1.06;
   return (
     cut(
-      `M${x - rx} ${y}C${x - rx} ${y + deep * 0.6} ${x - foot * 1.3} ${y + deep} ${x - foot} ${y + deep}` +
-        `Q${x} ${y + deep + foot / 2.6} ${x + foot} ${y + deep}` +
-        `C${x + foot * 1.3} ${y + deep} ${x + rx} ${y + deep * 0.6} ${x + rx} ${y}`,
+      `M${x - rx} ${y}C${x - rx * 0.92} ${y + deep} ${x - rx * 0.5} ${y + deep} ${x} ${y + deep}` +
+        `S${x + rx * 0.92} ${y + deep} ${x + rx} ${y}`,
       fill,
     ) +
     oval(x, y, rx, ry, PAPER) +
@@ -98,6 +96,7 @@ export function tub({
   ).join('');
   return (
     cut(`M${x - rx} ${y}V${floor}A${rx} ${ry} 0 0 0 ${x + rx} ${floor}V${y}`, PAPER) +
+    oval(x, y, rx, ry) +
     dough +
     holes +
     (band === undefined ? '' : bandRound(x, floor - high * band, rx)) +
