@@ -54,7 +54,7 @@ test('a dry towel, a count and a picture are no such thing', () => {
     expect(dangerous(task)).toEqual([]);
     expect(offLimits(task)).toEqual([]);
   }
-  expect(handsOn('Read the number, then wash your hands.')).toEqual(['wash your hands']);
+  expect(handsOn('Read the number. Then wash your hands.')).toEqual(['wash your hands']);
 });
 
 test('what was done near the heat is told apart from what was done away from it', () => {

@@ -12,13 +12,13 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
   'read.list': {
     act: 'Check what we have',
     say: 'Each thing needs to be here and clean.',
-    task: 'Read the list out loud, line by line.',
+    task: 'Read the list. Then wash your hands.',
     praise: 'You read each line.',
   },
   'levain.feed': {
     act: 'Feed the starter',
     say: 'Each line is weighed into a clean jar.',
-    task: 'Stir until smooth, then wash your hands.',
+    task: 'Stir until smooth. Then wash your hands.',
     praise: 'You stirred the starter smooth.',
   },
   'levain.ripening': {
@@ -36,43 +36,43 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
   'levain.ripe': {
     act: 'Keep some starter back',
     say: 'This part lives on in the fridge.',
-    task: 'Write the date, then wash your hands.',
+    task: 'Write the date. Then wash your hands.',
     praise: 'You wrote the date.',
   },
   'mix.weigh': {
     act: 'Weigh flour and water',
     say: 'The scale starts at zero for each thing.',
-    task: 'Check each weight, then wash your hands.',
+    task: 'Check each weight. Then wash your hands.',
     praise: 'You checked each weight.',
   },
   'mix.first': {
     act: 'Mix the dough',
     say: 'Mix until no dry flour is left.',
-    task: 'Mix with one hand, then wash your hands.',
+    task: 'Mix with one hand. Then wash your hands.',
     praise: 'You mixed the dry flour in.',
   },
   'mix.rest': {
     act: 'Let the dough rest',
     say: 'Flour drinks the water while it rests.',
-    task: 'Wipe the table, then wash your hands.',
+    task: 'Wipe the table. Then wash your hands.',
     praise: 'You wiped the table.',
   },
   'mix.salt': {
     act: 'Add the salt',
     say: 'Salt goes on the dough, then the water.',
-    task: 'Read the salt’s weight, then wash your hands.',
+    task: 'Read the salt’s weight. Then wash your hands.',
     praise: 'You read the salt’s weight.',
   },
   'mix.work': {
     act: 'Work the salt in',
     say: 'Stop when nothing slips or feels gritty.',
-    task: 'Pinch and turn, then wash your hands.',
+    task: 'Pinch and turn. Then wash your hands.',
     praise: 'You worked the salt in.',
   },
   'mix.temperature': {
     act: 'Measure the dough',
     say: 'A warm dough grows more than a cold one.',
-    task: 'Read the number, then wash your hands.',
+    task: 'Read the number. Then wash your hands.',
     praise: 'You read how warm it is.',
   },
   'bulk.between': {
@@ -84,25 +84,25 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
   'bulk.fold': {
     act: 'Fold the dough',
     say: 'Lift, stretch and fold, then turn the tub.',
-    task: 'Count your folds, then wash your hands.',
+    task: 'Count your folds. Then wash your hands.',
     praise: 'You counted and folded the dough.',
   },
   'bulk.spread': {
     act: 'Spread the dough thin',
     say: 'Stop where the dough pulls back.',
-    task: 'Spread your side, then wash your hands.',
+    task: 'Spread your side. Then wash your hands.',
     praise: 'You spread your side thin.',
   },
   'bulk.scatter': {
     act: 'Scatter the filling',
     say: 'Leave the edge bare so it can close.',
-    task: 'Scatter by spoon, then wash your hands.',
+    task: 'Scatter by spoon. Then wash your hands.',
     praise: 'You scattered with the spoon.',
   },
   'bulk.roll': {
     act: 'Roll the dough up',
     say: 'Fold it in three, then roll it up.',
-    task: 'Roll your side, then wash your hands.',
+    task: 'Roll your side. Then wash your hands.',
     praise: 'You rolled up your side.',
   },
   'bulk.proving': {
@@ -120,13 +120,13 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
   'shape.divide': {
     act: 'Share out the dough',
     say: 'Each loaf gets the same weight.',
-    task: 'Note each weight, then wash your hands.',
+    task: 'Note each weight. Then wash your hands.',
     praise: 'You noted each weight.',
   },
   'shape.preshape': {
     act: 'Round each piece',
     say: 'Use little flour and keep the top smooth.',
-    task: 'Round a piece, then wash your hands.',
+    task: 'Round a piece. Then wash your hands.',
     praise: 'You rounded a piece.',
   },
   'shape.benchRest': {
@@ -138,19 +138,19 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
   'shape.finalShape': {
     act: 'Shape each loaf',
     say: 'Fold, roll up tight and pinch the seam.',
-    task: 'Shape your small loaf, then wash your hands.',
+    task: 'Shape your small loaf. Then wash your hands.',
     praise: 'You shaped your small loaf.',
   },
   'shape.basket': {
     act: 'Lay loaves in baskets',
     say: 'The seam looks up, and a cloth covers it.',
-    task: 'Cover the baskets, then wash your hands.',
+    task: 'Cover the baskets. Then wash your hands.',
     praise: 'You covered the baskets.',
   },
   'shape.scoop': {
     act: 'Spoon dough into tins',
     say: 'Wet hands make a smooth top.',
-    task: 'Smooth the tops, then wash your hands.',
+    task: 'Smooth the tops. Then wash your hands.',
     praise: 'You smoothed the tops.',
   },
 } satisfies Partial<Record<SmallStep, SmallWords>>);

@@ -42,7 +42,7 @@ export const small1012Oven = inTongue('small-10-12-oven', 'small1012Oven', {
   'proof.poke': {
     act: 'Press a dent',
     say: 'A slow dent can mean it is ready.',
-    task: 'Press one dent, then wash your hands.',
+    task: 'Press one dent. Then wash your hands.',
     praise: 'You pressed a dent and watched.',
   },
   'oven.queued': {
@@ -54,7 +54,7 @@ export const small1012Oven = inTongue('small-10-12-oven', 'small1012Oven', {
   'cool.cooling': {
     act: 'Let the bread cool',
     say: 'A grown-up keeps the hot bread out of reach.',
-    task: 'Sit back. Write down what you hear.',
+    task: 'Sit far away. Write down what you hear.',
     praise: 'You wrote what you heard.',
   },
   'cool.handOver': {
@@ -84,7 +84,7 @@ export const small1012Oven = inTongue('small-10-12-oven', 'small1012Oven', {
   ended: {
     act: 'Clean up',
     say: 'This bread stops here, and that is fine.',
-    task: 'Wipe your place, then wash your hands.',
+    task: 'Wipe your place. Then wash your hands.',
     praise: 'You wiped your place.',
   },
   off: {
@@ -108,13 +108,13 @@ export const small1012Oven = inTongue('small-10-12-oven', 'small1012Oven', {
   holding: {
     act: 'Leave the hot oven alone',
     say: 'A grown-up keeps the oven hot.',
-    task: 'Sit at the table. Sketch the steps so far.',
+    task: 'Sit far away. Sketch the steps so far.',
     praise: 'You sketched the steps so far.',
   },
   poke: {
     act: 'Press a dent',
     say: 'The dent shows if the loaf is ready.',
-    task: 'Press at the table, then wash your hands.',
+    task: 'Press at the table. Then wash your hands.',
     praise: 'You pressed the dent.',
   },
   standing: {

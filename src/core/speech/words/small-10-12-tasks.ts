@@ -6,13 +6,13 @@ export const small1012Tasks = inTongue('small-10-12-tasks', 'small1012Tasks', {
   soak: {
     act: 'Soak the seeds',
     say: 'Seeds drink water and get soft.',
-    task: 'Spoon the seeds in, then wash your hands.',
+    task: 'Spoon the seeds in. Then wash your hands.',
     praise: 'You spooned the seeds in.',
   },
   takeOut: {
     act: 'Take the cheese out',
     say: 'Hard cheese warms up on the table.',
-    task: 'Read the packet, then wash your hands.',
+    task: 'Read the packet. Then wash your hands.',
     praise: 'You read the packet.',
   },
   toast: {
@@ -24,7 +24,7 @@ export const small1012Tasks = inTongue('small-10-12-tasks', 'small1012Tasks', {
   drain: {
     act: 'Drain the filling',
     say: 'Wet filling can tear the dough.',
-    task: 'Count the drops, then wash your hands.',
+    task: 'Count the drops. Then wash your hands.',
     praise: 'You counted the drops.',
   },
   cut: {
@@ -36,25 +36,25 @@ export const small1012Tasks = inTongue('small-10-12-tasks', 'small1012Tasks', {
   coat: {
     act: 'Dust the filling',
     say: 'Flour keeps the filling in its place.',
-    task: 'Dust by spoon, then wash your hands.',
+    task: 'Dust by spoon. Then wash your hands.',
     praise: 'You dusted the filling.',
   },
   bench: {
     act: 'Wet the table',
     say: 'Dough slides on a thin film of water.',
-    task: 'Wet the table, then wash your hands.',
+    task: 'Wet the table. Then wash your hands.',
     praise: 'You wet the table.',
   },
   baskets: {
     act: 'Dust the baskets',
     say: 'Flour goes right down in each ring.',
-    task: 'Dust each basket, then wash your hands.',
+    task: 'Dust each basket. Then wash your hands.',
     praise: 'You dusted the baskets.',
   },
   grease: {
     act: 'Grease the tins',
     say: 'The corners need it the most.',
-    task: 'Rub each corner, then wash your hands.',
+    task: 'Brush each corner. Then wash your hands.',
     praise: 'You greased each corner.',
   },
   shelf: {
@@ -90,19 +90,19 @@ export const small1012Tasks = inTongue('small-10-12-tasks', 'small1012Tasks', {
   tidyMix: {
     act: 'Clear the table',
     say: 'Dough comes off by itself in cold water.',
-    task: 'Soak the small bowls, then wash your hands.',
+    task: 'Soak the small bowls. Then wash your hands.',
     praise: 'You put the bowls to soak.',
   },
   tidyBulk: {
     act: 'Clear the table',
     say: 'No dough goes down the sink.',
-    task: 'Wipe each corner, then wash your hands.',
+    task: 'Wipe each corner. Then wash your hands.',
     praise: 'You wiped each corner.',
   },
   tidyBench: {
     act: 'Clear the table',
     say: 'Scraps go first, and then the wet cloth.',
-    task: 'Gather the scraps, then wash your hands.',
+    task: 'Gather the scraps. Then wash your hands.',
     praise: 'You gathered the scraps.',
   },
   rise45: {

@@ -34,7 +34,7 @@ export const small46Dough = inTongue('small-4-6-dough', 'small46Dough', {
     praise: 'You counted the bubbles.',
   },
   'levain.ripe': {
-    act: 'See some starter put by',
+    act: 'See some starter kept',
     say: 'We keep some starter for the next bread.',
     task: 'Choose a colour for the jar’s name.',
     praise: 'You chose a colour for the jar.',

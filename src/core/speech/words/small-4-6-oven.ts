@@ -12,8 +12,8 @@ export const small46Oven = inTongue('small-4-6-oven', 'small46Oven', {
   'proof.toFridge': {
     act: 'Watch the loaves go in',
     say: 'A grown-up takes the loaves to the cold.',
-    task: 'Say a number for each loaf you see.',
-    praise: 'You said a number for each loaf.',
+    task: 'Count the loaves as they go in.',
+    praise: 'You counted the loaves going in.',
   },
   'proof.retard': {
     act: 'Let the loaves sleep',
@@ -54,7 +54,7 @@ export const small46Oven = inTongue('small-4-6-oven', 'small46Oven', {
   'cool.cooling': {
     act: 'Let the bread cool',
     say: 'A grown-up keeps the hot bread out of reach.',
-    task: 'Sit back and listen to the bread.',
+    task: 'Sit far away. Listen to the bread.',
     praise: 'You listened to the bread.',
   },
   'cool.handOver': {
@@ -72,7 +72,7 @@ export const small46Oven = inTongue('small-4-6-oven', 'small46Oven', {
   'rescue.tray': {
     act: 'Watch from far away',
     say: 'A grown-up bakes this bread flat.',
-    task: 'Sit far away and draw a flat bread.',
+    task: 'Sit far away. Draw a flat bread.',
     praise: 'You sat and drew a flat bread.',
   },
   done: {
@@ -102,14 +102,14 @@ export const small46Oven = inTongue('small-4-6-oven', 'small46Oven', {
   preheating: {
     act: 'Let the oven get hot',
     say: 'A grown-up looks after the hot oven.',
-    task: 'Sit far away and count the floor tiles.',
+    task: 'Sit far away. Count the floor tiles.',
     praise: 'You counted the floor tiles.',
   },
   holding: {
     act: 'Leave the hot oven alone',
     say: 'A grown-up keeps the oven hot.',
-    task: 'Sit at the table and draw your bread.',
-    praise: 'You sat and drew your bread.',
+    task: 'Sit far away. Draw your own loaf.',
+    praise: 'You sat and drew your loaf.',
   },
   poke: {
     act: 'Watch the dent',
@@ -198,13 +198,13 @@ export const small46Oven = inTongue('small-4-6-oven', 'small46Oven', {
   recover: {
     act: 'Let the pot heat up',
     say: 'A grown-up heats the pot again.',
-    task: 'Sit far away and hum a bread song.',
+    task: 'Sit far away. Hum a bread song.',
     praise: 'You hummed a bread song.',
   },
   turnOff: {
     act: 'See the light go out',
     say: 'A grown-up turns the oven off.',
-    task: 'Sit far away. Say good night from there.',
-    praise: 'You said good night from far away.',
+    task: 'Sit far away. Wave as the light goes.',
+    praise: 'You waved as the light went.',
   },
 } satisfies Partial<Record<SmallStep, SmallWords>>);

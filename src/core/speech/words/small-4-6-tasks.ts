@@ -18,8 +18,8 @@ export const small46Tasks = inTongue('small-4-6-tasks', 'small46Tasks', {
   toast: {
     act: 'Watch from far away',
     say: 'A grown-up toasts in the hot oven.',
-    task: 'Sit far away. Smell for the toast.',
-    praise: 'You smelled for the toast.',
+    task: 'Sit far away. Say when you smell toast.',
+    praise: 'You said when you smelled toast.',
   },
   drain: {
     act: 'See the water drip off',
@@ -72,8 +72,8 @@ export const small46Tasks = inTongue('small-4-6-tasks', 'small46Tasks', {
   kettle: {
     act: 'Listen from far away',
     say: 'A grown-up boils the water.',
-    task: 'Sit far away. Hear the water sing.',
-    praise: 'You heard the water sing.',
+    task: 'Sit far away. Listen for the water.',
+    praise: 'You listened for the water.',
   },
   fetch: {
     act: 'See the next loaf come',

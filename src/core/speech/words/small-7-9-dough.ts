@@ -12,13 +12,13 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
   'read.list': {
     act: 'Check what we need',
     say: 'All things are here before we start.',
-    task: 'Name each thing as you see it.',
+    task: 'Name each thing. Then wash your hands.',
     praise: 'You named each thing.',
   },
   'levain.feed': {
     act: 'Feed the starter',
     say: 'Flour and water are food for the starter.',
-    task: 'Stir the jar, then wash your hands.',
+    task: 'Stir the jar. Then wash your hands.',
     praise: 'You stirred the starter.',
   },
   'levain.ripening': {
@@ -36,43 +36,43 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
   'levain.ripe': {
     act: 'Keep some starter back',
     say: 'This bit of starter makes the next bread.',
-    task: 'Write a label, then wash your hands.',
+    task: 'Write a label. Then wash your hands.',
     praise: 'You wrote the jar’s label.',
   },
   'mix.weigh': {
     act: 'Weigh flour and water',
     say: 'The scale starts at zero for each thing.',
-    task: 'Read each number, then wash your hands.',
+    task: 'Read each number. Then wash your hands.',
     praise: 'You read each number.',
   },
   'mix.first': {
     act: 'Mix the dough',
     say: 'Mix until no dry flour is left.',
-    task: 'Mix with one hand, then wash your hands.',
+    task: 'Mix with one hand. Then wash your hands.',
     praise: 'You mixed the dry flour in.',
   },
   'mix.rest': {
     act: 'Let the dough rest',
     say: 'Rest makes the dough soft and smooth.',
-    task: 'Wipe the table, then wash your hands.',
+    task: 'Wipe the table. Then wash your hands.',
     praise: 'You wiped the table.',
   },
   'mix.salt': {
     act: 'Add the salt',
     say: 'Salt goes on the dough, then the water.',
-    task: 'Sprinkle the salt, then wash your hands.',
+    task: 'Sprinkle the salt. Then wash your hands.',
     praise: 'You sprinkled the salt.',
   },
   'mix.work': {
     act: 'Work the salt in',
     say: 'Pinch and turn until no grains are left.',
-    task: 'Pinch the dough, then wash your hands.',
+    task: 'Pinch the dough. Then wash your hands.',
     praise: 'You pinched the salt in.',
   },
   'mix.temperature': {
     act: 'Measure the dough',
     say: 'A warm dough grows more than a cold one.',
-    task: 'Read the number, then wash your hands.',
+    task: 'Read the number. Then wash your hands.',
     praise: 'You read how warm it is.',
   },
   'bulk.between': {
@@ -84,25 +84,25 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
   'bulk.fold': {
     act: 'Fold the dough',
     say: 'Pull one side up and fold it over.',
-    task: 'Count your folds, then wash your hands.',
+    task: 'Count your folds. Then wash your hands.',
     praise: 'You counted and folded the dough.',
   },
   'bulk.spread': {
     act: 'Spread the dough thin',
     say: 'Pull the dough softly until it is thin.',
-    task: 'Pull one corner, then wash your hands.',
+    task: 'Pull one corner. Then wash your hands.',
     praise: 'You pulled one corner thin.',
   },
   'bulk.scatter': {
     act: 'Scatter the filling',
     say: 'Leave the edge bare so it can close.',
-    task: 'Scatter by spoon, then wash your hands.',
+    task: 'Scatter by spoon. Then wash your hands.',
     praise: 'You scattered with the spoon.',
   },
   'bulk.roll': {
     act: 'Roll the dough up',
     say: 'The filling hides inside the roll.',
-    task: 'Roll your side, then wash your hands.',
+    task: 'Roll your side. Then wash your hands.',
     praise: 'You rolled up your side.',
   },
   'bulk.proving': {
@@ -120,13 +120,13 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
   'shape.divide': {
     act: 'Share out the dough',
     say: 'Each loaf gets the same weight.',
-    task: 'Read each weight, then wash your hands.',
+    task: 'Read each weight. Then wash your hands.',
     praise: 'You read each weight.',
   },
   'shape.preshape': {
     act: 'Round each piece',
     say: 'A loose ball is the first shape.',
-    task: 'Round one piece, then wash your hands.',
+    task: 'Round one piece. Then wash your hands.',
     praise: 'You rounded one piece.',
   },
   'shape.benchRest': {
@@ -138,19 +138,19 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
   'shape.finalShape': {
     act: 'Shape each loaf',
     say: 'Roll it tight so it stands up tall.',
-    task: 'Shape your small loaf, then wash your hands.',
+    task: 'Shape your small loaf. Then wash your hands.',
     praise: 'You shaped your small loaf.',
   },
   'shape.basket': {
     act: 'Lay loaves in baskets',
     say: 'The seam side looks up at you.',
-    task: 'Cover the baskets, then wash your hands.',
+    task: 'Cover the baskets. Then wash your hands.',
     praise: 'You covered the baskets.',
   },
   'shape.scoop': {
     act: 'Spoon dough into tins',
     say: 'This dough is too soft to shape.',
-    task: 'Smooth one top, then wash your hands.',
+    task: 'Smooth one top. Then wash your hands.',
     praise: 'You smoothed one top.',
   },
 } satisfies Partial<Record<SmallStep, SmallWords>>);

@@ -42,7 +42,7 @@ export const small79Oven = inTongue('small-7-9-oven', 'small79Oven', {
   'proof.poke': {
     act: 'Press a dent',
     say: 'A slow dent can mean it is ready.',
-    task: 'Press one dent, then wash your hands.',
+    task: 'Press one dent. Then wash your hands.',
     praise: 'You pressed a dent and watched.',
   },
   'oven.queued': {
@@ -54,7 +54,7 @@ export const small79Oven = inTongue('small-7-9-oven', 'small79Oven', {
   'cool.cooling': {
     act: 'Let the bread cool',
     say: 'A grown-up keeps the hot bread out of reach.',
-    task: 'Sit back and listen for the crackle.',
+    task: 'Sit far away. Listen for the crackle.',
     praise: 'You listened for the crackle.',
   },
   'cool.handOver': {
@@ -84,7 +84,7 @@ export const small79Oven = inTongue('small-7-9-oven', 'small79Oven', {
   ended: {
     act: 'Clean up',
     say: 'This bread stops here, and that is fine.',
-    task: 'Wipe your place, then wash your hands.',
+    task: 'Wipe your place. Then wash your hands.',
     praise: 'You wiped your place.',
   },
   off: {
@@ -102,19 +102,19 @@ export const small79Oven = inTongue('small-7-9-oven', 'small79Oven', {
   preheating: {
     act: 'Let the oven get hot',
     say: 'A grown-up looks after the hot oven.',
-    task: 'Sit far away and count the floor tiles.',
+    task: 'Sit far away. Count the floor tiles.',
     praise: 'You counted the floor tiles.',
   },
   holding: {
     act: 'Leave the hot oven alone',
     say: 'A grown-up keeps the oven hot.',
-    task: 'Sit at the table and draw the kitchen.',
+    task: 'Sit far away. Draw the whole kitchen.',
     praise: 'You drew the kitchen.',
   },
   poke: {
     act: 'Press a dent',
     say: 'The dent shows if the loaf is ready.',
-    task: 'Press at the table, then wash your hands.',
+    task: 'Press at the table. Then wash your hands.',
     praise: 'You pressed the dent.',
   },
   standing: {

@@ -6,13 +6,13 @@ export const small79Tasks = inTongue('small-7-9-tasks', 'small79Tasks', {
   soak: {
     act: 'Soak the seeds',
     say: 'Seeds drink water and get soft.',
-    task: 'Spoon the seeds in, then wash your hands.',
+    task: 'Spoon the seeds in. Then wash your hands.',
     praise: 'You spooned the seeds in.',
   },
   takeOut: {
     act: 'Take the cheese out',
     say: 'Hard cheese warms up on the table.',
-    task: 'Read the packet, then wash your hands.',
+    task: 'Read the packet. Then wash your hands.',
     praise: 'You read the packet.',
   },
   toast: {
@@ -24,7 +24,7 @@ export const small79Tasks = inTongue('small-7-9-tasks', 'small79Tasks', {
   drain: {
     act: 'Drain the filling',
     say: 'Dry filling stays where it is put.',
-    task: 'Count the drops, then wash your hands.',
+    task: 'Count the drops. Then wash your hands.',
     praise: 'You counted the drops.',
   },
   cut: {
@@ -36,25 +36,25 @@ export const small79Tasks = inTongue('small-7-9-tasks', 'small79Tasks', {
   coat: {
     act: 'Dust the filling',
     say: 'Flour keeps the filling in its place.',
-    task: 'Dust by spoon, then wash your hands.',
+    task: 'Dust by spoon. Then wash your hands.',
     praise: 'You dusted the filling.',
   },
   bench: {
     act: 'Wet the table',
     say: 'Dough slides on a thin film of water.',
-    task: 'Wet the table, then wash your hands.',
+    task: 'Wet the table. Then wash your hands.',
     praise: 'You wet the table.',
   },
   baskets: {
     act: 'Dust the baskets',
     say: 'Flour keeps the loaves from sticking.',
-    task: 'Dust one basket, then wash your hands.',
+    task: 'Dust one basket. Then wash your hands.',
     praise: 'You dusted a basket.',
   },
   grease: {
     act: 'Grease the tins',
     say: 'Fat helps the bread slip out.',
-    task: 'Rub each corner, then wash your hands.',
+    task: 'Brush each corner. Then wash your hands.',
     praise: 'You greased each corner.',
   },
   shelf: {
@@ -90,19 +90,19 @@ export const small79Tasks = inTongue('small-7-9-tasks', 'small79Tasks', {
   tidyMix: {
     act: 'Clear the table',
     say: 'The bowls soak in cold water.',
-    task: 'Soak the spoons, then wash your hands.',
+    task: 'Soak the spoons. Then wash your hands.',
     praise: 'You put the spoons to soak.',
   },
   tidyBulk: {
     act: 'Clear the table',
     say: 'A wet cloth takes the last flour off.',
-    task: 'Wipe each corner, then wash your hands.',
+    task: 'Wipe each corner. Then wash your hands.',
     praise: 'You wiped each corner.',
   },
   tidyBench: {
     act: 'Clear the table',
     say: 'All the scraps go away first.',
-    task: 'Gather the scraps, then wash your hands.',
+    task: 'Gather the scraps. Then wash your hands.',
     praise: 'You gathered the scraps.',
   },
   rise45: {

@@ -25,7 +25,7 @@ const OFF_LIMITS =
 export const deedsOf = (text: string): readonly string[] =>
   text
     .split(/[.?;,:]\s*|\s+and\s+|\s+then\s+/)
-    .map((deed) => deed.replace(/^(and|then)\s+/, '').trim())
+    .map((deed) => deed.replace(/^(and|then)\s+/i, '').trim())
     .filter((deed) => deed !== '');
 
 const verbOf = (deed: string): string => {
@@ -57,4 +57,5 @@ export const wasAway = (praise: string): boolean =>
     .every((verb) => WAS_AWAY.includes(verb));
 
 /** Whether it says where the child is meanwhile. */
-export const saysWhere = (task: string): boolean => /\bstand back\b|\bsit\b|\baway\b/i.test(task);
+export const saysWhere = (task: string): boolean =>
+  /\bstand back\b|\bsit far\b|\baway\b/i.test(task);
