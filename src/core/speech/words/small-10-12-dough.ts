@@ -48,8 +48,8 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
   'mix.first': {
     act: 'Mix the dough',
     say: 'Mix until no dry flour is left.',
-    task: 'Mix with one hand. Then wash your hands.',
-    praise: 'You mixed the dry flour in.',
+    task: 'Scrape the sides down. Then wash your hands.',
+    praise: 'You scraped the sides down.',
   },
   'mix.rest': {
     act: 'Let the dough rest',
@@ -70,10 +70,10 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
     praise: 'You worked the salt in.',
   },
   'mix.temperature': {
-    act: 'Measure the dough',
+    act: 'Read how warm it is',
     say: 'A warm dough grows more than a cold one.',
-    task: 'Read the number. Then wash your hands.',
-    praise: 'You read how warm it is.',
+    task: 'Read the number, then write it down.',
+    praise: 'You wrote the number down.',
   },
   'bulk.between': {
     act: 'Let the dough grow',
@@ -84,8 +84,8 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
   'bulk.fold': {
     act: 'Fold the dough',
     say: 'Lift, stretch and fold, then turn the tub.',
-    task: 'Count your folds. Then wash your hands.',
-    praise: 'You counted and folded the dough.',
+    task: 'Fold and turn. Then wash your hands.',
+    praise: 'You folded and turned the dough.',
   },
   'bulk.spread': {
     act: 'Spread the dough thin',
@@ -118,8 +118,8 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
     praise: 'You named the signs you saw.',
   },
   'shape.divide': {
-    act: 'Share out the dough',
-    say: 'Each loaf gets the same weight.',
+    act: 'Weigh each piece',
+    say: 'A grown-up cuts the dough in equal parts.',
     task: 'Note each weight. Then wash your hands.',
     praise: 'You noted each weight.',
   },

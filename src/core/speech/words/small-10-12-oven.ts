@@ -168,14 +168,14 @@ export const small1012Oven = inTongue('small-10-12-oven', 'small1012Oven', {
   steaming: {
     act: 'Let the steam be',
     say: 'A grown-up keeps the steam in.',
-    task: 'Sit far away. Draw how steam moves.',
-    praise: 'You drew the steam.',
+    task: 'Sit far away. Write where steam comes from.',
+    praise: 'You wrote where steam comes from.',
   },
   vent: {
     act: 'Watch the steam from far',
     say: 'A grown-up lets the hot steam out.',
-    task: 'Stand back. Say when the steam is gone.',
-    praise: 'You said when it was gone.',
+    task: 'Stand back. Watch which way the steam goes.',
+    praise: 'You watched which way it went.',
   },
   open: {
     act: 'Let the bread turn gold',
@@ -192,8 +192,8 @@ export const small1012Oven = inTongue('small-10-12-oven', 'small1012Oven', {
   unload: {
     act: 'Watch the bread come out',
     say: 'A grown-up takes the hot bread out.',
-    task: 'Stand back and count the loaves.',
-    praise: 'You stood back and counted the loaves.',
+    task: 'Stand back. Say which loaf comes out.',
+    praise: 'You said which loaf came out.',
   },
   recover: {
     act: 'Let the pot heat up',

@@ -18,8 +18,8 @@ export const small1012Tasks = inTongue('small-10-12-tasks', 'small1012Tasks', {
   toast: {
     act: 'Watch from far away',
     say: 'A grown-up toasts in the hot oven.',
-    task: 'Sit far away. Say when you smell toast.',
-    praise: 'You said when you smelled toast.',
+    task: 'Sit far away. Write when you smell toast.',
+    praise: 'You wrote when you smelled toast.',
   },
   drain: {
     act: 'Drain the filling',

@@ -114,8 +114,8 @@ export const small46Dough = inTongue('small-4-6-dough', 'small46Dough', {
   'bulk.look': {
     act: 'Look at the dough',
     say: 'We look at how big the dough is.',
-    task: 'Point to how high the dough is.',
-    praise: 'You showed how high it was.',
+    task: 'Point at the top of the dough.',
+    praise: 'You pointed at the top.',
   },
   'shape.divide': {
     act: 'See the dough shared out',

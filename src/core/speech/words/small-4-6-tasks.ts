@@ -121,6 +121,6 @@ export const small46Tasks = inTongue('small-4-6-tasks', 'small46Tasks', {
     act: 'Look at the tub',
     say: 'We see if it is big enough.',
     task: 'Draw how high the dough is.',
-    praise: 'You drew the tub.',
+    praise: 'You drew how high it was.',
   },
 } satisfies Partial<Record<SmallStep, SmallWords>>);

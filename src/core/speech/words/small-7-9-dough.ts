@@ -29,7 +29,7 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
   },
   'levain.look': {
     act: 'Look at the starter',
-    say: 'Bubbles and a dome show it is ready.',
+    say: 'Bubbles and a dome can show it is ready.',
     task: 'Count the big bubbles on one side.',
     praise: 'You counted the big bubbles.',
   },
@@ -70,10 +70,10 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
     praise: 'You pinched the salt in.',
   },
   'mix.temperature': {
-    act: 'Measure the dough',
+    act: 'Read how warm it is',
     say: 'A warm dough grows more than a cold one.',
-    task: 'Read the number. Then wash your hands.',
-    praise: 'You read how warm it is.',
+    task: 'Read the number out to the baker.',
+    praise: 'You read the number out.',
   },
   'bulk.between': {
     act: 'Let the dough grow',
@@ -118,8 +118,8 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
     praise: 'You told three things you saw.',
   },
   'shape.divide': {
-    act: 'Share out the dough',
-    say: 'Each loaf gets the same weight.',
+    act: 'Weigh each piece',
+    say: 'A grown-up cuts the dough in equal parts.',
     task: 'Read each weight. Then wash your hands.',
     praise: 'You read each weight.',
   },
