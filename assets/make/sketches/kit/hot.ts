@@ -16,7 +16,7 @@ export function waves(x: number, y: number, count = 3, high = 30, gap = 18): str
 export const cloud = (x: number, y: number, scale = 1): string =>
   place(
     cut(
-      'M-44 22A16 16 0 0 1 -42 -6A20 20 0 0 1 -14 -22A22 22 0 0 1 22 -20A18 18 0 0 1 44 -2A15 15 0 0 1 40 24Z',
+      'M-44 22A16 16 0 0 1 -42 -6A20 20 0 0 1 -14 -22A22 22 0 0 1 22 -20A18 18 0 0 1 44 -2A15 15 0 0 1 40 24A20 13 0 0 1 10 29A22 13 0 0 1 -20 29A18 12 0 0 1 -44 22z',
     ) + line('M-18 2A10 10 0 0 1 0 -4M12 8A10 10 0 0 1 27 4', 3),
     { x, y, scale },
   );

@@ -49,9 +49,9 @@ const ovenOn = (): string =>
   scene(
     stove(CLAY, shutPot(106, 120, 42, 20)),
     flame(62, 30),
-    knob(158, 30, 70, 18),
-    pointer('M130 34A28 28 0 0 1 152 4', 160, 4, 90),
-    pinchHand({ side: 'right', x: 172, y: 36, turn: -36 }),
+    knob(158, 35, 70),
+    pointer('M132 40A27 27 0 0 1 150 11', 158, 10, 85),
+    pinchHand({ side: 'right', x: 170, y: 43, turn: -34 }),
   );
 
 const ovenOff = (): string =>
@@ -59,13 +59,13 @@ const ovenOff = (): string =>
     stove(PAPER, line('M46 110H194M46 136H194', 2.6)),
     flame(62, 30, PAPER),
     line('M42 50L82 10', 5),
-    knob(158, 30, 0, 18),
-    pointer('M162 3A28 28 0 0 0 131 24', 129, 32, 180),
-    pinchHand({ side: 'right', x: 172, y: 36, turn: -36 }),
+    knob(158, 35, 0),
+    pointer('M164 9A27 27 0 0 0 132 30', 131, 38, 185),
+    pinchHand({ side: 'right', x: 170, y: 43, turn: -34 }),
   );
 
 const ovenHeats = (): string =>
-  scene(stove(CLAY, waves(120, 148, 5, 54, 26)), flame(62, 30), knob(158, 30, 70, 18));
+  scene(stove(CLAY, waves(120, 148, 5, 54, 26)), flame(62, 30), knob(158, 32, 70));
 
 const lidOn = (): string =>
   scene(

@@ -54,11 +54,12 @@ const judgeCrust = (): string =>
 const knock = (): string =>
   scene(
     bench(),
-    cut('M36 96C36 60 184 60 184 96C188 134 150 158 110 158C70 158 32 134 36 96z', CLAY),
-    oval(110, 94, 72, 27, OCHRE),
-    line('M116 54L118 40M140 56L150 44M94 56L86 44', 4.5),
-    fist({ side: 'right', x: 132, y: 90, turn: -42 }),
-    mitt({ side: 'left', x: 46, y: 118, turn: 26 }),
+    cut('M140 30C70 26 26 58 26 94C26 132 70 158 140 154z', CLAY),
+    cut('M50 82C60 58 88 46 112 46C92 56 74 68 68 92C64 104 46 98 50 82z', OCHRE),
+    oval(140, 92, 44, 62, OCHRE),
+    line('M130 80q-7 16 0 32M117 70q-11 26 0 52', 4.5),
+    fist({ side: 'right', x: 148, y: 98, turn: -46 }),
+    mitt({ side: 'left', x: 56, y: 128, turn: 34 }),
   );
 
 const flatTray = (): string =>

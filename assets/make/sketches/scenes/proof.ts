@@ -24,12 +24,11 @@ const clearShelf = (): string =>
         jar(130, 59, OCHRE) +
         jar(160, 59, TEAL) +
         jar(192, 59, CLAY) +
-        line('M106 78L114 116H182L190 78z').replace('/>', ' stroke-dasharray="7 7"/>'),
+        line('M106 76L114 111H182L190 76z').replace('/>', ' stroke-dasharray="7 7"/>'),
     ),
-    pointer('M148 74V96', 148, 103, 180),
-    jar(148, 174, OCHRE, 1.7),
-    flatHand({ side: 'left', x: 108, y: 154, turn: 24 }),
-    flatHand({ side: 'right', x: 188, y: 154, turn: -24 }),
+    pointer('M148 72V92', 148, 98, 180),
+    jar(136, 172, OCHRE, 1.7),
+    flatHand({ side: 'right', x: 178, y: 146, turn: -28 }),
   );
 
 const intoFridge = (): string =>

@@ -18,9 +18,9 @@ const divide = (): string =>
       [46, 128],
       [180, 132],
     ]),
-    cut('M112 150V84L150 40V106z'),
-    cut('M150 34q8 0 8 8v64q0 8 -8 8t-8 -8V42q0 -8 8 -8z', TEAL),
-    gripHand({ side: 'right', x: 152, y: 66, turn: -38 }),
+    cut('M112 150V84L138 46V112z'),
+    cut('M138 38q8 0 8 8v66q0 8 -8 8t-8 -8V46q0 -8 8 -8z', TEAL),
+    gripHand({ side: 'right', x: 142, y: 66, turn: -40 }),
   );
 
 const weighPiece = (): string =>

@@ -43,7 +43,7 @@ export const sketches: Readonly<Record<Sketch, string>> = inTongue('sketches', '
   dustBasket: 'A hand dusts a basket with flour',
   greaseTin: 'A brush spreads butter in a tin',
   spoonTin: 'A spoon fills a tin with wet dough',
-  clearShelf: 'Hands clear a fridge shelf',
+  clearShelf: 'A hand takes a jar off a fridge shelf',
   fridge: 'Hands put a basket into a fridge',
   takeOut: 'Hands take a basket out of a fridge',
   warmPlace: 'A covered loaf stands by a warm heater',
