@@ -1,0 +1,89 @@
+import type { Catalogues } from './tongue.ts';
+import * as before from './fr/before.ts';
+import * as bench from './fr/bench.ts';
+import * as bowls from './fr/bowls.ts';
+import * as bulk from './fr/bulk.ts';
+import * as calls from './fr/calls.ts';
+import * as care from './fr/care.ts';
+import * as carePage from './fr/care-page.ts';
+import * as controls from './fr/controls.ts';
+import * as cool from './fr/cool.ts';
+import * as crust from './fr/crust.ts';
+import * as door from './fr/door.ts';
+import * as feed from './fr/feed.ts';
+import * as gate from './fr/gate.ts';
+import * as handOver from './fr/hand-over.ts';
+import * as headsUp from './fr/heads-up.ts';
+import * as heed from './fr/heed.ts';
+import * as kitchen from './fr/kitchen.ts';
+import * as kitchenFields from './fr/kitchen-fields.ts';
+import * as kitchenPage from './fr/kitchen-page.ts';
+import * as kitchenWarnings from './fr/kitchen-warnings.ts';
+import * as levain from './fr/levain.ts';
+import * as mix from './fr/mix.ts';
+import * as note from './fr/note.ts';
+import * as oven from './fr/oven.ts';
+import * as ovenMany from './fr/oven-many.ts';
+import * as ovenRack from './fr/oven-rack.ts';
+import * as ovenStone from './fr/oven-stone.ts';
+import * as ovenTin from './fr/oven-tin.ts';
+import * as ovenTray from './fr/oven-tray.ts';
+import * as proof from './fr/proof.ts';
+import * as questions from './fr/questions.ts';
+import * as read from './fr/read.ts';
+import * as shape from './fr/shape.ts';
+import * as signs from './fr/signs.ts';
+import * as start from './fr/start.ts';
+import * as starter from './fr/starter.ts';
+import * as steps from './fr/steps.ts';
+import * as tasks from './fr/tasks.ts';
+import * as verdicts from './fr/verdicts.ts';
+import * as water from './fr/water.ts';
+import * as ways from './fr/ways.ts';
+import * as weigh from './fr/weigh.ts';
+
+/** The French catalogues, by the name of their file. */
+export const fr: Catalogues = {
+  before,
+  bench,
+  bowls,
+  bulk,
+  calls,
+  care,
+  'care-page': carePage,
+  controls,
+  cool,
+  crust,
+  door,
+  feed,
+  gate,
+  'hand-over': handOver,
+  'heads-up': headsUp,
+  heed,
+  kitchen,
+  'kitchen-fields': kitchenFields,
+  'kitchen-page': kitchenPage,
+  'kitchen-warnings': kitchenWarnings,
+  levain,
+  mix,
+  note,
+  oven,
+  'oven-many': ovenMany,
+  'oven-rack': ovenRack,
+  'oven-stone': ovenStone,
+  'oven-tin': ovenTin,
+  'oven-tray': ovenTray,
+  proof,
+  questions,
+  read,
+  shape,
+  signs,
+  start,
+  starter,
+  steps,
+  tasks,
+  verdicts,
+  water,
+  ways,
+  weigh,
+};

@@ -1,0 +1,173 @@
+import type * as english from '../words/oven.ts';
+import type { InTongue } from '../tongue.ts';
+import { BURN, HOT_IRON, MITTS, RATING, RING } from './care.ts';
+
+const OVEN_HOT = 'Le four est chaud. Les enfants restent à 1 m.';
+const FREE = 'Deux mains libres ? Les enfants, reculez.';
+
+export const ovenWords: InTongue<typeof english.ovenWords> = {
+  off: {
+    headline: 'Laissez le four éteint',
+    detail: 'Aucun pain ne l’attend.',
+    slab: 'Retour',
+    then: 'à la cuisine',
+    spoken: 'Le four est éteint. Aucun pain ne l’attend.',
+  },
+  turnOn: {
+    headline: 'Chauffez four, cocotte et couvercle',
+    detail: '{potHeat}, ou le plus chaud possible.',
+    slab: 'Four allumé',
+    then: 'puis la cocotte chauffe',
+    spoken: '{potHeat}. Cocotte et couvercle dedans.',
+    care: `${RATING} ${RING}`,
+  },
+  preheating: {
+    headline: 'Laissez chauffer la cocotte',
+    detail: 'Chaude à {time}. Les pains restent où ils sont.',
+    slab: 'Elle est chaude',
+    then: 'puis voyez le premier pain',
+    spoken: '{time} : la cocotte sera chaude. Les pains restent où ils sont.',
+    care: OVEN_HOT,
+  },
+  holding: {
+    headline: 'Gardez le four chaud',
+    detail: 'Les pains viennent bientôt.',
+    slab: 'Retour',
+    then: 'aux pains',
+    spoken: 'Le four est chaud. Les pains viennent bientôt.',
+    care: OVEN_HOT,
+  },
+  poke: {
+    headline: 'Vérifiez le prochain pain',
+    detail: 'Enfoncez un doigt fariné de 1 cm. Regardez le creux.',
+    slab: 'C’est vu',
+    then: 'puis choisissez la suite',
+    spoken: 'Un centimètre, avec un doigt fariné. Regardez le creux.',
+  },
+  standing: {
+    headline: 'Laissez le pain dehors',
+    detail: 'À revoir à {time}.',
+    slab: 'Voir maintenant',
+    then: 'et dites ce que vous voyez',
+    spoken: '{time} : à revoir. Laissez le pain hors du frigo.',
+  },
+  before: {
+    headline: 'Préparez tout pour la cocotte',
+    detail: 'Ligne par ligne. Dites ce qu’il en est vraiment.',
+    slab: 'C’est fait',
+    then: 'puis incisez le pain',
+    spoken: 'Préparez tout pour la cocotte chaude. Les enfants, reculez.',
+    care: RING,
+  },
+  score: {
+    headline: 'Incisez le pain',
+    detail: 'Renversez-le. Un trait vif, 1 cm de profond.',
+    slab: 'C’est incisé',
+    then: 'puis dans la cocotte',
+    spoken: 'Un centimètre de profond, un trait vif. Puis couvrez la lame.',
+    care: `Lame : coupez loin de votre main, puis couvrez-la. ${RING}`,
+  },
+  load: {
+    headline: 'Enfournez : {pot}, couvercle mis',
+    detail: 'Descendez le pain, couvercle, porte fermée. Four à {bakeHeat}.',
+    slab: 'C’est dedans',
+    then: 'appuyez, la porte fermée',
+    spoken: 'Descendez-le dans {pot}, couvercle mis, porte fermée. Les enfants, reculez.',
+    care: `${MITTS} ${RING}`,
+  },
+  tray: {
+    headline: 'Cuisez celui-ci à plat',
+    detail: 'Étalez-le sur plaque huilée, grille libre. Porte fermée.',
+    slab: 'C’est dedans',
+    then: 'appuyez, la porte fermée',
+    spoken: 'Plaque huilée, vingt à vingt-cinq minutes. Les enfants, reculez.',
+    care: `Pâte nature : sans souci ; garniture douteuse : jetez. ${RING}`,
+  },
+  baking: {
+    headline: 'Laissez cuire le pain',
+    detail: 'Chaque cocotte est pleine ou chauffe.',
+    slab: 'Retour',
+    then: 'aux pains',
+    spoken: 'Le pain cuit. Laissez la porte fermée.',
+    care: OVEN_HOT,
+  },
+  lidded: {
+    headline: 'Laissez le couvercle',
+    detail: 'Couvercle ôté à {time}. Gants secs sous la main.',
+    slab: 'Couvercle ôté',
+    then: 's’il est ôté plus tôt',
+    spoken: '{time} : on ôte le couvercle de {pot}. Gants secs sous la main.',
+    care: FREE,
+  },
+  lift: {
+    headline: 'Ôtez le couvercle de {pot}',
+    detail: 'Loin de vous : vapeur. Gants secs, visage en arrière.',
+    slab: 'Couvercle ôté',
+    then: 'appuyez, la cocotte posée',
+    spoken: 'Ôtez le couvercle de {pot}, loin de vous. Les enfants, reculez.',
+    care: FREE,
+  },
+  steaming: {
+    headline: 'Laissez la vapeur dedans',
+    detail: 'Porte fermée. Vapeur dehors à {time}.',
+    slab: 'Vapeur sortie',
+    then: 'si elle sort plus tôt',
+    spoken: '{time} : la vapeur sort. Laissez la porte fermée.',
+    care: FREE,
+  },
+  vent: {
+    headline: 'Sortez la vapeur, visage en arrière',
+    detail: 'Ouvrez loin de vous. Enlevez la plaque d’eau.',
+    slab: 'Vapeur sortie',
+    then: 'appuyez, les mains libres',
+    spoken: 'Ouvrez la porte loin de vous, vapeur. Enlevez la plaque d’eau.',
+    care: FREE,
+  },
+  open: {
+    headline: 'Laissez colorer la croûte',
+    detail: 'À voir à {time}. Doré, pas noir.',
+    slab: 'Voir maintenant',
+    then: 'et dites ce que vous voyez',
+    spoken: '{time} : prochain coup d’œil. Doré, pas noir.',
+    care: `${HOT_IRON} ${BURN}`,
+  },
+  judge: {
+    headline: 'Regardez la croûte',
+    detail: 'La couleur d’abord, puis le dessous, puis le cœur.',
+    slab: 'C’est vu',
+    then: 'puis choisissez la suite',
+    spoken: 'Regardez la croûte. La couleur d’abord, puis le dessous, puis le cœur.',
+    care: `${MITTS} ${RING}`,
+  },
+  unload: {
+    headline: 'Sortez le pain',
+    detail: 'Posez d’abord la cocotte. Puis le pain sur la grille.',
+    slab: 'Il est sorti',
+    then: 'appuyez, les mains libres',
+    spoken: 'Sortez le pain de {pot}, la cocotte posée d’abord. Les enfants, reculez.',
+    care: `${MITTS} ${RING}`,
+  },
+  recover: {
+    headline: 'Laissez réchauffer {pot}',
+    detail: 'Cocotte et couvercle au four. Chaude à {time}.',
+    slab: 'Elle est chaude',
+    then: 'puis voyez le prochain pain',
+    spoken: '{time} : {pot} sera de nouveau chaude. Cocotte et couvercle dedans.',
+    care: `${HOT_IRON} ${BURN}`,
+  },
+  turnOff: {
+    headline: 'Éteignez le four',
+    detail: 'La cocotte reste dedans pour refroidir.',
+    slab: 'Four éteint',
+    then: 'le dernier tour est sorti',
+    spoken: 'Éteignez le four. La cocotte reste dedans pour refroidir.',
+    care: 'La cocotte reste chaude longtemps. Les enfants restent à 1 m.',
+  },
+};
+
+export const overWords: InTongue<typeof english.overWords> = {
+  score: {
+    detail: 'Il a trop poussé. Un trait léger, moitié moins profond.',
+    spoken: 'Un trait léger, moitié moins profond. Puis couvrez la lame.',
+  },
+};

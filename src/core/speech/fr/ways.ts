@@ -1,0 +1,26 @@
+import type * as english from '../words/ways.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const ways: InTongue<typeof english.ways> = {
+  title: 'Façons de montrer',
+  theme: { name: 'Page', light: 'Claire', dark: 'Sombre' },
+  night: { name: 'Lumière basse', off: 'Jamais', hours: 'La nuit', dim: 'Maintenant' },
+  hands: { name: 'Grosse touche côté', right: 'Main droite', left: 'Main gauche' },
+  text: { name: 'Mots', plain: 'Normaux', bigger: 'Plus grands' },
+  clock: { name: 'Heure', '24': '24 heures', '12': '12 heures' },
+  heat: { name: 'Chaleur' },
+  weight: { name: 'Poids' },
+  card: 'Taille par carte bancaire',
+};
+
+export const bankCard: InTongue<typeof english.bankCard> = {
+  title: 'Tenez une carte bancaire à l’écran',
+  detail: 'Réglez le cadre à la largeur de la carte. Puis gardez.',
+  frame: 'Un cadre à la taille d’une carte bancaire',
+  bigger: 'Plus grand',
+  smaller: 'Plus petit',
+  bitBigger: 'Un peu plus grand',
+  bitSmaller: 'Un peu plus petit',
+  save: 'C’est juste : garder',
+  usual: 'Taille habituelle',
+};
