@@ -10,6 +10,7 @@ import * as controls from './fr/controls.ts';
 import * as cool from './fr/cool.ts';
 import * as crust from './fr/crust.ts';
 import * as door from './fr/door.ts';
+import * as doubts from './fr/doubts.ts';
 import * as feed from './fr/feed.ts';
 import * as gate from './fr/gate.ts';
 import * as handOver from './fr/hand-over.ts';
@@ -19,9 +20,13 @@ import * as kitchen from './fr/kitchen.ts';
 import * as kitchenFields from './fr/kitchen-fields.ts';
 import * as kitchenPage from './fr/kitchen-page.ts';
 import * as kitchenWarnings from './fr/kitchen-warnings.ts';
+import * as left from './fr/left.ts';
 import * as levain from './fr/levain.ts';
 import * as mix from './fr/mix.ts';
+import * as moved from './fr/moved.ts';
+import * as names from './fr/names.ts';
 import * as note from './fr/note.ts';
+import * as notices from './fr/notices.ts';
 import * as oven from './fr/oven.ts';
 import * as ovenMany from './fr/oven-many.ts';
 import * as ovenRack from './fr/oven-rack.ts';
@@ -31,12 +36,19 @@ import * as ovenTray from './fr/oven-tray.ts';
 import * as proof from './fr/proof.ts';
 import * as questions from './fr/questions.ts';
 import * as read from './fr/read.ts';
+import * as readings from './fr/readings.ts';
+import * as rise from './fr/rise.ts';
+import * as running from './fr/running.ts';
+import * as several from './fr/several.ts';
 import * as shape from './fr/shape.ts';
 import * as signs from './fr/signs.ts';
+import * as sketches from './fr/sketches.ts';
 import * as start from './fr/start.ts';
 import * as starter from './fr/starter.ts';
 import * as steps from './fr/steps.ts';
 import * as tasks from './fr/tasks.ts';
+import * as timers from './fr/timers.ts';
+import * as trouble from './fr/trouble.ts';
 import * as verdicts from './fr/verdicts.ts';
 import * as water from './fr/water.ts';
 import * as ways from './fr/ways.ts';
@@ -55,6 +67,7 @@ export const fr: Catalogues = {
   cool,
   crust,
   door,
+  doubts,
   feed,
   gate,
   'hand-over': handOver,
@@ -64,9 +77,13 @@ export const fr: Catalogues = {
   'kitchen-fields': kitchenFields,
   'kitchen-page': kitchenPage,
   'kitchen-warnings': kitchenWarnings,
+  left,
   levain,
   mix,
+  moved,
+  names,
   note,
+  notices,
   oven,
   'oven-many': ovenMany,
   'oven-rack': ovenRack,
@@ -76,12 +93,19 @@ export const fr: Catalogues = {
   proof,
   questions,
   read,
+  readings,
+  rise,
+  running,
+  several,
   shape,
   signs,
+  sketches,
   start,
   starter,
   steps,
   tasks,
+  timers,
+  trouble,
   verdicts,
   water,
   ways,
