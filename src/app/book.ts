@@ -26,11 +26,11 @@ export interface OpenBook extends Pick<House, 'drafts' | 'keepDraft'> {
 const isOwn = ({ fact }: LogRecord): boolean => KINDS.includes(fact.kind);
 
 /** Said among the breads: the program's own are there all the same. */
-const UNREAD: FormulaFound = {
+const unread = (): FormulaFound => ({
   formula: null,
   file: book.title,
   reason: { key: 'lentUnread', values: {} },
-};
+});
 
 /** Nobody looks for another tablet's breads while the page comes up, ms. Judgement. */
 const AFTER = 1_500;
@@ -92,7 +92,7 @@ export async function openBook(
     formulas = [
       ...entriesNow.flatMap(({ latest, id, off }) => (off ? [] : [{ formula: latest, file: id }])),
       ...files.filter(({ formula }) => formula === null),
-      ...(rows === null ? [UNREAD] : []),
+      ...(rows === null ? [unread()] : []),
     ];
   };
   const entries = (): readonly BookEntry[] => {

@@ -27,12 +27,12 @@ export interface ToldParts {
   readonly reload: () => void;
 }
 
-const STORE: Readonly<Record<StoreTrouble, string>> = {
-  closed: trouble.storeClosed,
-  full: trouble.storeFull,
-  taken: trouble.storeTaken,
-  gone: trouble.storeGone,
-};
+const STORE = {
+  closed: 'storeClosed',
+  full: 'storeFull',
+  taken: 'storeTaken',
+  gone: 'storeGone',
+} as const satisfies Readonly<Record<StoreTrouble, keyof typeof trouble>>;
 
 /** Presses, more than a saved file holds, after which it is offered anew. Judgement. */
 const AGAIN = 5;
@@ -80,7 +80,7 @@ export function makeTold(parts: ToldParts): {
       store !== null && offersFile()
         ? {
             id: 'store',
-            text: STORE[store],
+            text: trouble[STORE[store]],
             action: {
               label: troubleLines.saveAsFile,
               // How many wait stays told; where the baker has to get at the rest, this lies over it.
@@ -90,7 +90,7 @@ export function makeTold(parts: ToldParts): {
               },
             },
           }
-        : store === 'taken' && parts.unsaved() === 0 && closing('taken', STORE.taken),
+        : store === 'taken' && parts.unsaved() === 0 && closing('taken', trouble[STORE.taken]),
       parts.clockBack() && closing('clock', trouble.clockBack),
       parts.soundless() && closing('sound', trouble.soundMissing),
       parts.voiceLost() && closing('voice', trouble.voiceLost),

@@ -29,7 +29,7 @@ const group = <K extends keyof Ways>(
   choices: choices.map(([value, label]) => ({ label, way: { [key]: value } })),
 });
 
-const GROUPS: readonly Group[] = [
+const groups = (): readonly Group[] => [
   group('heat', words.heat.name, [
     ['C', heatSign(unit)],
     ['F', heatSign({ ...unit, heat: 'F' })],
@@ -73,7 +73,7 @@ export default function WaysPage(props: {
     <>
       <Sheet title={words.title}>
         <div class="ways">
-          <For each={GROUPS}>
+          <For each={groups()}>
             {({ name, choices }) => (
               <div class="ways-group" role="group" aria-label={name}>
                 <p class="ways-name">{name}</p>

@@ -80,7 +80,7 @@ function rowsOf(
   return rows;
 }
 
-const HEADS = [
+const heads = (): readonly string[] => [
   words.bread,
   words.version,
   words.begun,
@@ -102,7 +102,7 @@ const HEADS = [
  * @throws RangeError for a zone nobody knows
  */
 export const readingsCsv = (records: readonly LogRecord[], as: ReadingsAs): string =>
-  csvText([HEADS, ...rowsOf(records, as, new Set())]);
+  csvText([heads(), ...rowsOf(records, as, new Set())]);
 
 /**
  * The same of several logs, one behind the other, each by itself: a bake's name may come again in another. A
@@ -120,5 +120,5 @@ export function readingsOfLogs(
     for (const { fact } of log) had.add(fact.id);
     return its;
   });
-  return rows.length === 0 ? null : csvText([HEADS, ...rows]);
+  return rows.length === 0 ? null : csvText([heads(), ...rows]);
 }

@@ -14,14 +14,14 @@ import { showWeight } from './weights.ts';
 import type { Notice } from '../formula/notice.ts';
 import type { Units } from '../units.ts';
 
-const templates: Readonly<Record<string, string>> = {
-  ...reasons,
-  ...warnings,
-  ...kitchenWarnings,
-  ...swaps,
-  ...stepReasons,
-  ...lentReasons,
-};
+const templates: readonly Readonly<Record<string, string>>[] = [
+  reasons,
+  warnings,
+  kitchenWarnings,
+  swaps,
+  stepReasons,
+  lentReasons,
+];
 const parts: Readonly<Record<string, string>> = processParts;
 
 /** In any notice a number of this name is a weight. */
@@ -52,7 +52,7 @@ const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = 
  * // 'Salt is 2.8 %, over the usual 2.5. The dough will rise slowly.'
  */
 export function tellNotice({ key, values }: Notice, units: Units): string {
-  const template = Object.hasOwn(templates, key) ? templates[key] : undefined;
+  const template = templates.find((words) => Object.hasOwn(words, key))?.[key];
   if (template === undefined) throw new Error(`No sentence for the notice ${key}.`);
   const number = MEASURED[key] ?? ((n: number) => showNumber(n));
   return fill(

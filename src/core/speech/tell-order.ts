@@ -6,7 +6,7 @@ import { orderAsked, orderRefused } from './words/orders.ts';
 import { fill } from './fill.ts';
 import { showWeight } from './weights.ts';
 
-const templates: Readonly<Record<string, string>> = { ...orderRefused, ...orderAsked };
+const templates: readonly Readonly<Record<string, string>>[] = [orderRefused, orderAsked];
 
 /** Those whose numbers are weights; the others' are counts. */
 const WEIGHTS = 'orderWeight';
@@ -25,7 +25,7 @@ export interface DayShows {
  * // 'So many cannot be taken. Take 1 to 99 of a bread.'
  */
 export function tellOrder({ key, values }: Notice, units: Units, shows: DayShows): string {
-  const template = Object.hasOwn(templates, key) ? templates[key] : undefined;
+  const template = templates.find((words) => Object.hasOwn(words, key))?.[key];
   if (template === undefined) throw new Error(`No sentence for the notice ${key}.`);
   const { day, minute, ...rest } = values;
   const shown = Object.entries(rest).map(([name, value]) => [

@@ -36,21 +36,20 @@ export function ActSlab(props: {
   );
 }
 
-const LABELS: Readonly<Record<Exclude<Third, 'weigh'>, string>> = {
-  reading: controls.newReading,
-  ready: controls.itsReady,
-  why: controls.notNowWhy,
-  probe: controls.noProbe,
-  sheet: controls.showSheet,
-  pots: controls.showPots,
-  clock: clockAsk.press,
+const LABELS: Readonly<Record<Exclude<Third, 'weigh' | 'clock'>, keyof typeof controls>> = {
+  reading: 'newReading',
+  ready: 'itsReady',
+  why: 'notNowWhy',
+  probe: 'noProbe',
+  sheet: 'showSheet',
+  pots: 'showPots',
 };
 
-const WEIGH: Readonly<Partial<Record<NumberSlot, string>>> = {
-  'weight.dough': controls.weighDough,
-  'weight.piece': controls.weighPiece,
-  'weight.loaf': controls.weighLoaf,
-  coreTemperature: controls.probeCore,
+const WEIGH: Readonly<Partial<Record<NumberSlot, keyof typeof controls>>> = {
+  'weight.dough': 'weighDough',
+  'weight.piece': 'weighPiece',
+  'weight.loaf': 'weighLoaf',
+  coreTemperature: 'probeCore',
 };
 
 /** Take that back, say that again, and the one control that fits the act. */
@@ -62,8 +61,11 @@ export function ActControls(props: {
   readonly fresh: unknown;
   readonly onRead: (page: ReadingPage) => void;
 }): JSX.Element {
-  const label = (what: Third): string =>
-    what === 'weigh' ? (WEIGH[props.view.measures] ?? '') : LABELS[what];
+  const label = (what: Third): string => {
+    if (what === 'clock') return clockAsk.press;
+    const name = what === 'weigh' ? WEIGH[props.view.measures] : LABELS[what];
+    return name === undefined ? '' : controls[name];
+  };
   const third = (): void => {
     const { third: what, ready, who, care, detail } = props.view;
     if (what === 'reading') props.onRead({ at: 'new' });

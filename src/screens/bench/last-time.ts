@@ -8,7 +8,7 @@ import type { Focus } from '../focus.ts';
 import type { BenchView } from './view.ts';
 
 /** What is usual at the wait for the dough: the sentence behind the look's hour. */
-const [, USUAL = ''] = bulk['bulk.proving'].detail.split(/(?<=\.) /);
+const usual = (): string => bulk['bulk.proving'].detail.split(/(?<=\.) /)[1] ?? '';
 
 /** Whether a bake stands where it began: what the bench shows of it is its first act, of a list its first line. */
 const begins = (
@@ -44,9 +44,9 @@ export function withLastTime(
   if (!first && !looks) return view;
   const note = lastNote(records, focus.bake.context.recipe.formula.id, kitchen.now);
   if (note === null || note.from === 'own') return view;
-  const again = looks && isOfBulk(note.change) && view.detail.endsWith(USUAL);
+  const again = looks && isOfBulk(note.change) && view.detail.endsWith(usual());
   const change = tellChange(note);
-  const detail = again ? `${view.detail.slice(0, -USUAL.length)}${change}` : view.detail;
+  const detail = again ? `${view.detail.slice(0, -usual().length)}${change}` : view.detail;
   // A bake that was joined later hears only what it can still heed.
   const from = kitchen.starts[focus.bake.context.start]?.from ?? '';
   if (first && (note.change === null || canHeed(note.change, from)))

@@ -12,15 +12,15 @@ import type { BenchView } from './view.ts';
 const STEP = 5;
 
 /** What a verdict says of loaves that are to stand out, and the same with how long. */
-const FOR: Readonly<Record<string, string>> = {
-  [verdictsLines.standOutBecause]: verdictsLines.standOutFor,
-  [verdicts.poke.because.notYet]: verdictsLines.standOnFor,
+const forHowLong = (detail: string): string | undefined => {
+  if (detail === verdictsLines.standOutBecause) return verdictsLines.standOutFor;
+  return detail === verdicts.poke.because.notYet ? verdictsLines.standOnFor : undefined;
 };
 
 /** Where loaves are told to stand out: for how long, as that press would have it. */
 export function standView(view: BenchView, kitchen: Kitchen, now: Instant): BenchView {
   const { deed } = view.slab;
-  const template = FOR[view.detail];
+  const template = forHowLong(view.detail);
   if (template === undefined || deed?.kind !== 'press') return view;
   const at = Math.max(now, kitchen.now);
   const press = { ...deed, id: 'if-pressed', device: 'none', at, raw: at };

@@ -23,22 +23,23 @@ import {
 interface Card {
   readonly list: WeighList;
   readonly item: string;
-  readonly label: string;
+  /** Its name in the catalogue of water. */
+  readonly label: 'levain' | 'dough';
   readonly of: (input: MixInput) => StageWater | null;
 }
 
 const CARDS: Readonly<Record<string, Card>> = {
-  'levain.feed': { list: 'feed', item: 'water', label: water.levain, of: feedWater },
+  'levain.feed': { list: 'feed', item: 'water', label: 'levain', of: feedWater },
   'mix.weigh': {
     list: 'first',
     item: 'water',
-    label: water.dough,
+    label: 'dough',
     of: (input) => firstWater(input),
   },
   'mix.salt': {
     list: 'second',
     item: 'secondWater',
-    label: water.dough,
+    label: 'dough',
     of: (input) => secondWater(input),
   },
 };
@@ -102,7 +103,8 @@ export function withWater(
   if (poured === null) return view;
   const { advice } = poured;
   const [seen, air] = [onScreen(units), inTheAir(units)];
-  const { item, label } = CARDS[view.stage]!;
+  const { item, label: its } = CARDS[view.stage]!;
+  const label = water[its];
   const celsius = seen.heat(advice.celsius);
   const { deed } = view.slab;
   if (deed?.kind !== 'press' || deed.item !== item) {

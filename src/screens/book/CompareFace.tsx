@@ -11,14 +11,13 @@ import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
 import { EntryList } from './ListFace.tsx';
 
-const PLAIN: Readonly<Record<string, string>> = {
-  water: bookLines.water.whole,
-  levain: bookLines.levain,
-  salt: bookLines.salt,
+const plainName = (line: string): string => {
+  if (line === 'water') return bookLines.water.whole;
+  return line === 'levain' || line === 'salt' ? bookLines[line] : line;
 };
 
 const nameOf = ({ line, name }: Compared): string => {
-  const plain = name ?? PLAIN[line] ?? line;
+  const plain = name ?? plainName(line);
   const words = line.startsWith('levainFlour:')
     ? fill(bookCompare.inLevain, { name: plain })
     : line.startsWith('soak:')

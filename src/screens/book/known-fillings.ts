@@ -9,14 +9,14 @@ export type FillingToAdd = Omit<Filling, 'pct'>;
 interface Known {
   readonly kind: FillingKind;
   /** Where more is known of it than of its kind. */
-  readonly allergen?: string;
+  readonly allergen?: keyof typeof fillingAllergens;
   readonly prepare: NonNullable<Filling['prepare']>;
 }
 
 /** What kind each is, and how it is made ready. Common practice, no source. */
 const KNOWN: Readonly<Record<KnownFilling, Known>> = {
-  walnut: { kind: 'nuts', allergen: fillingAllergens.walnut, prepare: ['toast', 'cut'] },
-  hazelnut: { kind: 'nuts', allergen: fillingAllergens.hazelnut, prepare: ['toast', 'cut'] },
+  walnut: { kind: 'nuts', allergen: 'walnut', prepare: ['toast', 'cut'] },
+  hazelnut: { kind: 'nuts', allergen: 'hazelnut', prepare: ['toast', 'cut'] },
   sunflower: { kind: 'seeds', prepare: ['toast'] },
   pumpkin: { kind: 'seeds', prepare: ['toast'] },
   sesame: { kind: 'sesame', prepare: ['toast'] },
@@ -39,7 +39,7 @@ const withoutShare = (kind: FillingKind, id: string, name: string): FillingToAdd
 export function knownFilling(id: KnownFilling): FillingToAdd {
   const { kind, allergen, prepare } = KNOWN[id];
   const facts = withoutShare(kind, id, fillingNames[id]);
-  return { ...facts, ...(allergen ? { allergens: [allergen] } : {}), prepare };
+  return { ...facts, ...(allergen ? { allergens: [fillingAllergens[allergen]] } : {}), prepare };
 }
 
 /** One of another name, with what is known of its kind; how it is made ready is its baker's to know. */

@@ -43,10 +43,10 @@ const ALIKE: readonly (readonly [readonly FillingKind[], readonly KnownFilling[]
   [['brinedOlives'], ['olive']],
 ];
 /** Out of their brine they are cut as the others are. Common practice, no source. */
-const BRINED: FillingToAdd = {
+const brined = (): FillingToAdd => ({
   ...fillingLike('brinedOlives', fillingKinds.brinedOlives),
   prepare: ['drain', 'cut'],
-};
+});
 
 /** 'fresh thyme' → 'thyme' */
 const bareName = (name: string): string => name.replace(/^(fresh|dried)\s+/i, '');
@@ -74,7 +74,7 @@ const swapsFor = (formula: Formula, was: Filling): readonly Swap[] => {
     return [{ label: bookSwaps[to], rule: bookSwaps.herbs, swapped }];
   }
   const known = ALIKE.find(([kinds]) => kinds.some((one) => one === kind))?.[1] ?? [];
-  const alike = kind === 'dryOlives' ? [BRINED] : known.map(knownFilling);
+  const alike = kind === 'dryOlives' ? [brined()] : known.map(knownFilling);
   return alike.flatMap((other): Swap[] => {
     // 'Toasted pumpkin seeds' are pumpkin seeds.
     const isThere = formula.fillings.some(

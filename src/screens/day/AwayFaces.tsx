@@ -8,7 +8,7 @@ import type { House } from '../house.ts';
 import { AsksPage } from './AsksPage.tsx';
 import { OncePage } from './OncePage.tsx';
 import { WeeklyPage } from './WeeklyPage.tsx';
-import { daysWords, NEW_WEEKLY, newOnce, onceWords, weeklyWords } from './windows.ts';
+import { daysWords, newOnce, newWeekly, onceWords, weeklyWords } from './windows.ts';
 
 interface AwayProps {
   readonly house: House;
@@ -31,7 +31,7 @@ export function AwayFace(props: AwayProps): JSX.Element {
     props.onWeek();
   };
   const addWeekly = (): void => {
-    setWeek([...week(), NEW_WEEKLY]);
+    setWeek([...week(), newWeekly()]);
     setOpen({ kind: 'weekly', at: week().length - 1 });
   };
   const addOnce = (): void => {

@@ -4,7 +4,7 @@ import { Stepper } from '../../parts/Stepper.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import type { House } from '../house.ts';
 import { AsksPage } from './AsksPage.tsx';
-import { WHATS } from './windows.ts';
+import { whats } from './windows.ts';
 
 export type Face = 'all' | 'what' | 'days' | 'from' | 'to';
 /** Minutes a press. */
@@ -31,7 +31,7 @@ export const WhatPage = (props: {
   >
     <Tiles
       label={awayPage.what}
-      options={WHATS.map((value) => ({ value, label: value }))}
+      options={whats().map((value) => ({ value, label: value }))}
       chosen={props.name}
       onChoose={(name) => props.onPick(name)}
     />

@@ -15,16 +15,16 @@ export const DAYS = {
 } as const satisfies Readonly<Record<string, readonly number[]>>;
 
 /** A kitchen's own words are kept as they are; these are offered. */
-export const WHATS = [awayPage.asleep, awayPage.work, awayPage.out] as const;
+export const whats = (): readonly string[] => [awayPage.asleep, awayPage.work, awayPage.out];
 
 /** A working day and an afternoon, until it is said. Judgement. */
-export const NEW_WEEKLY: WeeklyWindow = {
+export const newWeekly = (): WeeklyWindow => ({
   name: awayPage.work,
   weekdays: [...DAYS.weekdays],
   from: 8 * 60,
   to: 16 * 60,
   canBend: true,
-};
+});
 
 /** The next full hour, for two hours. */
 export const newOnce = (now: Instant): Span => {

@@ -61,7 +61,7 @@ function readIn({ readings, looks }: BakePage, units: Units): readonly Read[] {
 type Look = Pick<ChartSeries, 'label' | 'what' | 'shape' | 'line'>;
 type Slots = Readonly<Partial<Record<Slot | 'jar', Look>>>;
 
-const HEATS: Slots = {
+const heatSlots = (): Slots => ({
   doughTemperature: {
     label: words.dough,
     what: readingNames.doughTemperature,
@@ -80,8 +80,8 @@ const HEATS: Slots = {
     shape: 'diamond',
     line: null,
   },
-};
-const RISES: Slots = {
+});
+const riseSlots = (): Slots => ({
   'rise.dough': {
     label: words.dough,
     what: readingNames['rise.dough'],
@@ -95,7 +95,7 @@ const RISES: Slots = {
     shape: 'diamond',
     line: null,
   },
-};
+});
 
 const seriesOf = (read: readonly Read[], slots: Slots): readonly ChartSeries[] =>
   Object.entries(slots).flatMap(([slot, look]) => {
@@ -147,8 +147,8 @@ export function bakePanels(
   units: Units,
 ): Readonly<Partial<Record<PanelName, ChartPanel>>> {
   const read = readIn(page, units);
-  const heats = seriesOf(read, HEATS);
-  const rises = seriesOf(read, RISES);
+  const heats = seriesOf(read, heatSlots());
+  const rises = seriesOf(read, riseSlots());
   const percent = `${showNumber(wanted)} %`;
   return {
     ...(heats.length > 0

@@ -1,4 +1,3 @@
-import { inTongue } from '../tongue.ts';
 import { bulk } from './bulk.ts';
 import { cool } from './cool.ts';
 import { levain } from './levain.ts';
@@ -10,16 +9,12 @@ import type { BakeStage } from '../../records/stage.ts';
 import type { StageWords } from '../words.ts';
 
 /** What every stage of a bake says. A stage without words does not compile. */
-export const bakeWords: Readonly<Record<BakeStage, StageWords>> = inTongue(
-  'bake-words',
-  'bakeWords',
-  {
-    ...read,
-    ...levain,
-    ...mix,
-    ...bulk,
-    ...shape,
-    ...proof,
-    ...cool,
-  },
-);
+export const bakeWords: Readonly<Record<BakeStage, StageWords>> = {
+  ...read,
+  ...levain,
+  ...mix,
+  ...bulk,
+  ...shape,
+  ...proof,
+  ...cool,
+};

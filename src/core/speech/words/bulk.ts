@@ -5,6 +5,13 @@ import type { StageWords } from '../words.ts';
 /** Where the filling puts the dough's hour off by five minutes or more. */
 const fillingSlows = 'Cold filling slows it: about {minutes} more.';
 
+/** Of a filling’s line too, as it is weighed. */
+export const SCATTER = {
+  detail: 'Dry and cool. Leave a 3 cm bare edge.',
+  slab: 'It’s scattered',
+  then: 'then roll it up',
+} as const;
+
 export const bulk = inTongue('bulk', 'bulk', {
   'bulk.between': {
     headline: 'Leave the dough to rise',
@@ -31,9 +38,7 @@ export const bulk = inTongue('bulk', 'bulk', {
   },
   'bulk.scatter': {
     headline: 'Scatter the filling',
-    detail: 'Dry and cool. Leave a 3 cm bare edge.',
-    slab: 'It’s scattered',
-    then: 'then roll it up',
+    ...SCATTER,
     spoken: 'Three centimetres stay bare at the edge. Scatter the filling.',
     care: `Fresh cheese, meat, cooked food, garlic in oil: never here, they spoil. ${ALLERGENS}`,
   },

@@ -1,4 +1,3 @@
-import { inTongue } from '../tongue.ts';
 import { beforeOven, beforeStart } from './before.ts';
 import { bulkSigns, crustSigns, levainSigns, loafSigns, pokeSigns, warmSigns } from './signs.ts';
 import type { ListName, TickedList } from '../../records/stage.ts';
@@ -8,17 +7,13 @@ import type { Question } from '../words.ts';
 export type QuestionList = Exclude<ListName, TickedList>;
 
 /** Every line of every checklist, in the order it is asked. */
-export const questions: Readonly<Record<QuestionList, readonly Question[]>> = inTongue(
-  'questions',
-  'questions',
-  {
-    beforeStart,
-    beforeOven,
-    levainSigns,
-    bulkSigns,
-    loafSigns,
-    pokeSigns,
-    warmSigns,
-    crustSigns,
-  },
-);
+export const questions: Readonly<Record<QuestionList, readonly Question[]>> = {
+  beforeStart,
+  beforeOven,
+  levainSigns,
+  bulkSigns,
+  loafSigns,
+  pokeSigns,
+  warmSigns,
+  crustSigns,
+};

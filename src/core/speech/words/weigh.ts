@@ -1,7 +1,7 @@
 import { inTongue } from '../tongue.ts';
 import type { TickedList } from '../../records/stage.ts';
 import type { StageWords } from '../words.ts';
-import { bulk } from './bulk.ts';
+import { SCATTER } from './bulk.ts';
 
 /** One line that is ticked. {grams} is digits on the screen and words in the air (`said`). */
 const line = (detail: string, then: string): StageWords => ({
@@ -11,8 +11,6 @@ const line = (detail: string, then: string): StageWords => ({
   then,
   spoken: '{grams} of {name}.',
 });
-
-const { detail, slab, then } = bulk['bulk.scatter'];
 
 /**
  * What a weigh card says for a line of each list, and what is said of each filling as it goes in. {next} of
@@ -25,7 +23,7 @@ export const weighWords: Readonly<Record<TickedList, StageWords>> = inTongue(
     feed: line('Into the clean jar.', 'then the next line'),
     first: line('Into the bowl. Zero the scale first.', 'then the next line'),
     second: line('Over the dough. Zero the scale first.', 'then the next line'),
-    filling: { ...line(detail, then), slab },
+    filling: { ...line(SCATTER.detail, SCATTER.then), slab: SCATTER.slab },
     worked: {
       ...line('Work it through evenly, the same in each loaf.', 'then give it its shape'),
       spoken: '{grams} of {name}. Work it in.',

@@ -7,12 +7,12 @@ import { countOf } from './BakesPage.tsx';
 import type { Finding, FoundBy } from './finding.ts';
 import type { Found } from './found.ts';
 
-const ASKS: Readonly<Record<FoundBy, string>> = {
-  month: words.whichMonth,
-  formula: words.whichFormula,
-  tag: words.whichTag,
-  turned: words.whichTurned,
-};
+const ASKS = {
+  month: 'whichMonth',
+  formula: 'whichFormula',
+  tag: 'whichTag',
+  turned: 'whichTurned',
+} as const satisfies Readonly<Record<FoundBy, keyof typeof words>>;
 /** So many at once beside *any*. */
 const AT_ONCE = 8;
 
@@ -47,8 +47,8 @@ export function PickFace(props: {
       back={words.title}
       onBack={() => props.finding.turn('find')}
       words={
-        <Words headline={ASKS[props.by]}>
-          <div class="log-grid log-picks log-top" role="group" aria-label={ASKS[props.by]}>
+        <Words headline={words[ASKS[props.by]]}>
+          <div class="log-grid log-picks log-top" role="group" aria-label={words[ASKS[props.by]]}>
             <Control label={words.any} chosen={chosen() === undefined} onPress={() => take(null)} />
             <For each={values()}>
               {(value) => (
