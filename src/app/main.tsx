@@ -16,6 +16,7 @@ import { makeLogStore } from '../adapters/store.ts';
 
 import { App } from './App.tsx';
 import { drawn } from './drawn.ts';
+import { loadTongue, tongueOf } from './load-tongue.ts';
 import { LOGS } from './logs.ts';
 import { openHouse } from './open-house.ts';
 import { openWays } from './ways.ts';
@@ -36,6 +37,15 @@ const open = async (root: HTMLElement): Promise<void> => {
   // Before the first render: two pages that both believe they hold the kitchen write over each other.
   const holds = await hold.take(name);
   const sound = makeSound();
+  const reload = (): void => location.reload();
+  const ways = await openWays(settings, document.documentElement, {
+    hour: () => new Date(wall.now()).getHours(),
+    every: makeBeat,
+    tongue: tongueOf(navigator.languages),
+    reload,
+  });
+  // Before anything is read of a catalogue.
+  await loadTongue(ways.ways().tongue, document.documentElement);
   const house = await openHouse({
     clock: rehearses
       ? await rehearsal().then(({ rehearsalClock }) => rehearsalClock(settings, wall))
@@ -69,10 +79,7 @@ const open = async (root: HTMLElement): Promise<void> => {
     update: makeLaterUpdate(),
     news: makeNews(name),
     ids: makeIds(await readDevice(settings)),
-    ways: await openWays(settings, document.documentElement, {
-      hour: () => new Date(wall.now()).getHours(),
-      every: makeBeat,
-    }),
+    ways,
     holds,
     whenFree: (then) => hold.whenFree(name, then),
     secure: isSecureContext,
@@ -80,7 +87,7 @@ const open = async (root: HTMLElement): Promise<void> => {
     later,
     drawn,
     every: makeBeat,
-    reload: () => location.reload(),
+    reload,
     rehearse: () =>
       void rehearsal()
         .then(({ beginRehearsal }) => beginRehearsal(settings, wall))

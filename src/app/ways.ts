@@ -2,7 +2,7 @@ import { createSignal, type Accessor } from 'solid-js';
 import type { Settings } from '../../machines/ports.ts';
 import type { Stop } from '../../machines/ports.ts';
 import { AGES } from '../core/small/ages.ts';
-import { TONGUES } from '../core/speech/tongue.ts';
+import { TONGUES, type Tongue } from '../core/speech/tongue.ts';
 import { PX_PER_MM, type Ways } from '../screens/house.ts';
 
 const NAME = 'ways';
@@ -16,16 +16,17 @@ const CHOICES = {
   heat: ['C', 'F'],
   weight: ['g', 'oz'],
   night: ['off', 'hours', 'dim'],
-  tongue: TONGUES,
   small: ['off', ...AGES],
   learner: ['off', 'on'],
-} as const satisfies { readonly [K in Exclude<keyof Ways, 'pxPerMm'>]: readonly Ways[K][] };
+} as const satisfies {
+  readonly [K in Exclude<keyof Ways, 'pxPerMm' | 'tongue'>]: readonly Ways[K][];
+};
 
 const isScale = (value: unknown): value is number =>
   typeof value === 'number' && value >= PX_PER_MM.least && value <= PX_PER_MM.most;
 
-/** Ways as they were kept, by whatever version: what is unknown falls back by itself. */
-export function readWays(kept: unknown): Ways {
+/** Ways as they were kept, by whatever version: what is unknown falls back by itself, a tongue to `own`. */
+export function readWays(kept: unknown, own: Tongue = 'en'): Ways {
   const found = (typeof kept === 'object' && kept !== null ? kept : {}) as Record<string, unknown>;
   const one = <T extends string>(name: string, choices: readonly [T, ...T[]]): T =>
     choices.find((choice) => choice === found[name]) ?? choices[0];
@@ -37,7 +38,7 @@ export function readWays(kept: unknown): Ways {
     heat: one('heat', CHOICES.heat),
     weight: one('weight', CHOICES.weight),
     night: one('night', CHOICES.night),
-    tongue: one('tongue', CHOICES.tongue),
+    tongue: TONGUES.find((tongue) => tongue === found['tongue']) ?? own,
     small: one('small', CHOICES.small),
     learner: one('learner', CHOICES.learner),
     pxPerMm: isScale(found['pxPerMm']) ? found['pxPerMm'] : null,
@@ -49,19 +50,26 @@ export const isNight = (hour: number): boolean => hour >= 22 || hour < 6;
 /** The night may begin while nobody touches anything. */
 const LOOK_EVERY_MS = 60_000;
 
-/** What openWays asks of the world: the hour of the day, 0 to 23, and to be called every so often. */
-export interface Hours {
+/** What openWays asks of the world. */
+export interface WaysWorld {
+  /** The hour of the day, 0 to 23. */
   hour(): number;
   every(ms: number, then: () => void): Stop;
+  /** The tablet's own tongue, until one is chosen. */
+  readonly tongue?: Tongue;
+  /** Opens the page anew. */
+  reload?(): void;
 }
 
 /** How things are shown on this tablet; written on the root, where the styles look for it. */
 export async function openWays(
   settings: Settings,
   root: HTMLElement,
-  { hour, every }: Hours,
+  { hour, every, tongue = 'en', reload = () => undefined }: WaysWorld,
 ): Promise<{ readonly ways: Accessor<Ways>; choose(change: Partial<Ways>): void }> {
-  const [ways, setWays] = createSignal(readWays(await settings.get(NAME).catch(() => null)));
+  const [ways, setWays] = createSignal(
+    readWays(await settings.get(NAME).catch(() => null), tongue),
+  );
   const show = ({ theme, hands, text, night, pxPerMm }: Ways): void => {
     const dim = night === 'dim' || (night === 'hours' && isNight(hour()));
     root.dataset['theme'] = dim ? 'dim' : theme;
@@ -81,9 +89,12 @@ export async function openWays(
   return {
     ways,
     choose(change) {
+      const before = ways().tongue;
       setWays((old) => readWays({ ...old, ...change }));
       show(ways());
-      void settings.set(NAME, ways()).catch(() => undefined);
+      // Words are read in one tongue from the first on: the page comes up anew in the other.
+      const then = ways().tongue === before ? () => undefined : reload;
+      void settings.set(NAME, ways()).then(then, () => undefined);
     },
   };
 }

@@ -54,6 +54,11 @@ const groups = (): readonly Group[] => [
     ['left', words.hands.left],
     ['right', words.hands.right],
   ]),
+  group('tongue', words.tongue.name, [
+    ['en', words.tongue.en],
+    ['fr', words.tongue.fr],
+    ['de', words.tongue.de],
+  ]),
   group('night', words.night.name, [
     ['off', words.night.off],
     ['hours', words.night.hours],

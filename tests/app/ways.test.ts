@@ -17,6 +17,7 @@ const PLAIN = {
   pxPerMm: null,
 };
 
+const settled = () => new Promise<void>((resolve) => setTimeout(resolve));
 const DAY = { hour: () => 12, every: () => () => undefined };
 
 it.each([[null], [undefined], ['dark'], [7], [{}], [[]]])('reads %j as the plain ways', (kept) => {
@@ -38,6 +39,22 @@ it.each([[2.9], [12.1], [0], [-5], [Number.NaN], [Infinity], ['6'], [null]])(
     expect(readWays({ pxPerMm }).pxPerMm).toBeNull();
   },
 );
+
+it('stands in the tablet’s own tongue until one is chosen, and the page opens anew where it is', async () => {
+  const settings = makeMemorySettings();
+  const root = document.createElement('div');
+  let reloads = 0;
+  const world = { ...DAY, tongue: 'fr', reload: () => void (reloads += 1) } as const;
+  const first = await openWays(settings, root, world);
+  expect(first.ways().tongue).toBe('fr');
+  first.choose({ theme: 'dark' });
+  await settled();
+  expect(reloads).toBe(0);
+  first.choose({ tongue: 'de' });
+  await settled();
+  expect(reloads).toBe(1);
+  expect((await openWays(settings, root, world)).ways()).toMatchObject({ tongue: 'de' });
+});
 
 it('keeps a choice for the next time, beside what was chosen before', async () => {
   const settings = makeMemorySettings();

@@ -79,6 +79,9 @@ export function earlyReads(path: string, text: string, catalogues: Read): string
       if (!isAtOnce) return;
     }
     if (ts.isVariableDeclaration(node) && node.initializer) {
+      const made = node.initializer;
+      if (ts.isCallExpression(made) && nameOf(made) === 'inTongue' && ts.isIdentifier(node.name))
+        roots.set(node.name.text, catalogues[path]?.[node.name.text]);
       const value = valueOf(node.initializer);
       if (value !== undefined && ts.isObjectBindingPattern(node.name)) {
         for (const one of node.name.elements) {

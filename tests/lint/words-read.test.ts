@@ -55,6 +55,13 @@ test('each way of reading too early is found', () => {
     expect(reads(text), text).toBeGreaterThan(0);
 });
 
+test('within a catalogue’s own file too', () => {
+  const own: Read = { 'words/y.ts': { y: { part: { a: 'A' } }, plain: { a: 'A' } } };
+  const makes = "export const y = inTongue('y', 'y', plain);";
+  expect(earlyReads('words/y.ts', `${makes} const z = { ...y.part };`, own)).toHaveLength(1);
+  expect(earlyReads('words/y.ts', `${makes} const z = { ...plain };`, own)).toEqual([]);
+});
+
 test('what is read in a function, or kept as a part, is not too early', () => {
   for (const text of [
     'const made = () => x.a;',

@@ -10,6 +10,7 @@ export const ways: InTongue<typeof english.ways> = {
   clock: { name: 'Uhr', '24': '24 Stunden', '12': '12 Stunden' },
   heat: { name: 'Hitze' },
   weight: { name: 'Gewicht' },
+  tongue: { name: 'Sprache', en: 'English', fr: 'Français', de: 'Deutsch' },
   card: 'Größe per Bankkarte',
 };
 export const bankCard: InTongue<typeof english.bankCard> = {

@@ -10,6 +10,7 @@ export const ways: InTongue<typeof english.ways> = {
   clock: { name: 'Heure', '24': '24 heures', '12': '12 heures' },
   heat: { name: 'Chaleur' },
   weight: { name: 'Poids' },
+  tongue: { name: 'Langue', en: 'English', fr: 'Français', de: 'Deutsch' },
   card: 'Taille par carte bancaire',
 };
 

@@ -2,7 +2,7 @@ import { inTongue } from '../tongue.ts';
 import { RING } from './care.ts';
 import type { StageWords } from '../words.ts';
 
-export const cool = inTongue('cool', 'cool', {
+const COOL = {
   'oven.queued': {
     headline: 'Follow the oven now',
     detail: 'Loaves wait where they are until their load.',
@@ -56,11 +56,13 @@ export const cool = inTongue('cool', 'cool', {
     then: 'plan the next one',
     spoken: 'This bake has ended. What you did is in the log.',
   },
-} satisfies Record<string, StageWords>);
+} satisfies Record<string, StageWords>;
+
+export const cool = inTongue('cool', 'cool', COOL);
 
 /** A dense rye is cut no sooner: its crumb is still gum (seen in print: 12 to 24 h). */
 export const denseCooling: StageWords = inTongue('cool', 'denseCooling', {
-  ...cool['cool.cooling'],
+  ...COOL['cool.cooling'],
   detail: 'On a rack until {time}. Dense rye sets 12 to 24 hours.',
   then: 'then hand them over',
   spoken: '{time} is when they should be set. Dense rye needs twelve to twenty-four hours.',

@@ -2,7 +2,7 @@ import { inTongue } from '../tongue.ts';
 import type { StageWords } from '../words.ts';
 
 /** In the fridge no minute is foretold: its sentences name the next look, its window whole hours. */
-export const proof = inTongue('proof', 'proof', {
+const PROOF = {
   'proof.counter': {
     headline: 'Leave the loaves out',
     detail: 'Fridge at {time}. Make room for them now.',
@@ -52,22 +52,24 @@ export const proof = inTongue('proof', 'proof', {
     then: 'then choose what to do',
     spoken: 'Look at a warm loaf. One centimetre in, with a floured finger.',
   },
-} satisfies Record<string, StageWords>);
+} satisfies Record<string, StageWords>;
+
+export const proof = inTongue('proof', 'proof', PROOF);
 
 /** Loaves that stand out after the fridge, at the stages of a warm proof. */
 export const standOutWords = inTongue('proof', 'standOutWords', {
   'proof.warm': {
-    ...proof['proof.warm'],
+    ...PROOF['proof.warm'],
     headline: 'Let the loaves stand out',
     detail: 'You are needed at {time}. Keep them covered.',
     spoken: '{minutes} they stand out. You are needed at {time}.',
   },
   'proof.soon': {
-    ...proof['proof.soon'],
+    ...PROOF['proof.soon'],
     headline: 'Let the loaves stand out',
   },
   'proof.poke': {
-    ...proof['proof.poke'],
+    ...PROOF['proof.poke'],
     headline: 'Look at a loaf that stood out',
     spoken: 'Look at a loaf that stood out. Press a dent, then its growth.',
   },

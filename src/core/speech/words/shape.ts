@@ -2,7 +2,7 @@ import { inTongue } from '../tongue.ts';
 import { RAW_DOUGH } from './care.ts';
 import type { StageWords } from '../words.ts';
 
-export const shape = inTongue('shape', 'shape', {
+const SHAPE = {
   'shape.divide': {
     headline: 'Divide at {grams} each',
     detail: '{loaves}. Weigh each piece, scraps in the middle.',
@@ -50,7 +50,9 @@ export const shape = inTongue('shape', 'shape', {
     spoken: '{grams} in each greased tin. Wet hands.',
     care: RAW_DOUGH,
   },
-} satisfies Record<string, StageWords>);
+} satisfies Record<string, StageWords>;
+
+export const shape = inTongue('shape', 'shape', SHAPE);
 
 /** Shown where the filling goes in as loaves are shaped, or into the bowl just before it is spooned. */
 export const filledWords = inTongue('shape', 'filledWords', {
@@ -58,7 +60,7 @@ export const filledWords = inTongue('shape', 'filledWords', {
   'shape.scoop': 'Stir the filling in, then {grams} in each greased tin.',
 } as const);
 
-const basket = shape['shape.basket'];
+const basket = SHAPE['shape.basket'];
 
 /** Baskets that go cold: after their time on the counter, or at once. */
 export const basketWords = inTongue('shape', 'basketWords', {

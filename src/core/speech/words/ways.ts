@@ -10,6 +10,8 @@ export const ways = inTongue('ways', 'ways', {
   clock: { name: 'Clock', '24': '24 hours', '12': '12 hours' },
   heat: { name: 'Heat' },
   weight: { name: 'Weight' },
+  /** Each by its own name, whichever stands. */
+  tongue: { name: 'Words in', en: 'English', fr: 'Français', de: 'Deutsch' },
   card: 'Size by a bank card',
 } as const);
 
