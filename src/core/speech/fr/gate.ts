@@ -30,5 +30,8 @@ export const childTasks: InTongue<typeof english.childTasks> = {
   blade: ['Dessiner la coupe à faire.', 'S’asseoir. Compter les bannetons secs.'],
   machine: ['S’asseoir. Surveiller la lampe du four.', 'Dessiner le four, porte fermée.'],
   heavy: ['Tenir la porte grande ouverte.', 'Faire de la place sur la table.'],
-  raw: ['Appuyer sur le gros bouton pour le boulanger.', 'Lire tout haut ce que montre la balance.'],
+  raw: [
+    'Appuyer sur le gros bouton pour le boulanger.',
+    'Lire tout haut ce que montre la balance.',
+  ],
 };

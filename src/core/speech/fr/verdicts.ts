@@ -18,7 +18,8 @@ export const verdicts: InTongue<typeof english.verdicts> = {
       ready: 'Il a doublé et il est bombé : mûr. Vous pouvez continuer.',
       notYet: 'Il lui faut du temps au chaud. Vous pouvez continuer quand même.',
       over: 'Il est creusé : employez-le dans l’heure. Attendre le rend plus aigre.',
-      unsure: 'Les signes se contredisent. Regardez encore bientôt, ou continuez si vos mains le disent.',
+      unsure:
+        'Les signes se contredisent. Regardez encore bientôt, ou continuez si vos mains le disent.',
     },
   },
   bulk: {
@@ -33,7 +34,8 @@ export const verdicts: InTongue<typeof english.verdicts> = {
       ready: 'Bombée, pleine de bulles, elle tremble : prête. Vous pouvez continuer.',
       notYet: 'Encore serrée : du temps ou du chaud. Vous pouvez continuer quand même.',
       over: 'Elle est retombée et coule : cuisez à plat. Vous pouvez encore diviser.',
-      unsure: 'Les signes se contredisent. Regardez encore bientôt, ou continuez si vos mains le disent.',
+      unsure:
+        'Les signes se contredisent. Regardez encore bientôt, ou continuez si vos mains le disent.',
     },
   },
   loaf: {
