@@ -1,0 +1,40 @@
+import type * as english from '../words/book-parts.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const bookParts: InTongue<typeof english.bookParts> = {
+  addFlour: 'Mehl dazu',
+  addWater: 'Zweites Wasser dazu',
+  begins: 'Es nimmt ein Zehntel; die anderen teilen den Rest.',
+  full: 'Mehr als acht Mehle gehen nicht.',
+  small: 'Ein anderes Mehl hier ist zu wenig, um Platz zu machen.',
+  byName: 'Mit anderem Namen',
+  nameAsk: 'Wie heißt es?',
+  grainAsk: 'Aus welchem Getreide?',
+  sharing: '{value}. Andere passen sich an.',
+  about: 'Mehr dazu',
+  name: 'Sein Name',
+  grain: 'Sein Getreide',
+  counted: 'Gezählt',
+  countedAsk: 'Wovon zählt eine Einlage?',
+  countedDetail: 'Gilt für alle Einlagen dieses Brots. Die Gewichte bleiben.',
+  ofFlour: 'Vom Mehl',
+  ofFlourMeans: 'wie alle anderen Zeilen',
+  ofDough: 'Vom Teig',
+  ofDoughMeans: 'wie er ist, bevor sie dazukommen',
+  ofDoughValue: '{percent} % vom Teig · {grams}',
+  soak: 'Wasser zum Einweichen',
+  soakNone: 'keins',
+  soakAsk: 'Wasser zum Einweichen, %',
+  soakNow: '{value}. Gezählt vom Trockengewicht.',
+  soakCare: 'Dauert es über 2 Stunden, weich es im Kühlschrank ein.',
+};
+export const flourNames: InTongue<typeof english.flourNames> = {
+  strongWheat: 'starkes Weizenmehl',
+  plainWheat: 'Weizenmehl',
+  wholeWheat: 'Weizenvollkorn\u00admehl',
+  wholeRye: 'Roggenvollkorn\u00admehl',
+  lightRye: 'helles Roggenmehl',
+  spelt: 'Dinkelmehl',
+  wholeSpelt: 'Dinkelvollkorn\u00admehl',
+  barley: 'Gerstenmehl',
+};

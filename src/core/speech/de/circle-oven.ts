@@ -1,0 +1,95 @@
+import type * as english from '../words/circle-oven.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const roomPage: InTongue<typeof english.roomPage> = {
+  title: 'Freier Platz',
+  headline: 'Sieh den freien Platz am {date}',
+  empty: 'Für diesen Tag hat noch niemand bestellt.',
+  askHours: 'Sag, wann der Ofen bäckt, dann zählt er mit.',
+  alt: 'Was vom {date} belegt ist. {words}',
+  name: { oven: 'Ofen', fridge: 'Kühlschrank', bowls: 'Schüsseln' },
+  used: {
+    oven: '{time} von {until}',
+    fridge: '{count} von {of} Plätzen',
+    bowls: '{count} von {of} Schüsseln',
+  },
+  unsaid: {
+    oven: '{time}, Zeiten nicht gesagt',
+    fridge: '{count}, Plätze nicht gesagt',
+    bowls: '{count}, Schüsseln nicht gesagt',
+  },
+  state: { free: 'frei', full: 'voll', over: 'zu viel' },
+  line: '{name}: {value}, {words}.',
+  lineUnsaid: '{name}: {value}.',
+  table: 'Als Tabelle',
+  bars: 'Als Balken',
+  columns: { what: 'Was', taken: 'Belegt', of: 'Von', left: 'Übrig', state: 'Stand' },
+  nowhere: 'Kein Topf hier fasst: {name}.',
+  unknown: 'Nicht gezählt, weil nicht mehr im Buch: {count} der Laibe.',
+};
+export const breadsPage: InTongue<typeof english.breadsPage> = {
+  press: 'Nach Broten',
+  headline: 'Sieh, was am {date} noch geht',
+  columns: { bread: 'Brot', ordered: 'Bestellt', more: 'Platz für', binds: 'Grenze' },
+  noLimit: 'keine Grenze',
+  binds: {
+    oven: 'der Ofen',
+    pots: 'kein Topf',
+    fridge: 'der Kühlschrank',
+    bowls: 'die Schüsseln',
+  },
+};
+export const loadsPage: InTongue<typeof english.loadsPage> = {
+  press: 'Nach Ladungen',
+  headline: 'Sieh die Ladungen vom {date}',
+  detail: 'Letzte raus {until}. Alles abholbar ab {time}.',
+  none: 'An diesem Tag ist noch nichts zu backen.',
+  noHours: '{count} in {time}. Sag, wann der Ofen bäckt, dann siehst du Uhrzeiten.',
+  columns: { in: 'Rein', out: 'Raus', what: 'Was', cool: 'Kühl ab' },
+  load: '{count} {name}',
+  size: '{name}, {grams}',
+  more: 'Noch {count} Ladungen.',
+  past: 'Die Ofenzeit endet vorher, um {until}.',
+  early: 'Geholt, bevor es kühl ist: {count} der Bestellungen.',
+};
+export const boundWords: InTongue<typeof english.boundWords> = {
+  oven: 'Die Ofenzeit ist zu kurz.',
+  pots: 'Kein Topf hier fasst diesen Laib.',
+  fridge: 'Der Kühlschrank hat zu wenig Plätze.',
+  bowls: 'Die Schüsseln fassen zu wenig Teig.',
+};
+export const roomWords: InTongue<typeof english.roomWords> = {
+  more: '{name}: noch Platz für {loaves}.',
+  noLimit: '{name}: keine Grenze gesagt.',
+  none: '{name}: kein Platz mehr.',
+  full: 'Kein Platz mehr.',
+  still: 'Noch Platz: {loaves}, {name}.',
+  goesNone: 'Für nichts davon ist Platz.',
+  goesOn: 'Bleibt der Ofen bis {until} an, ist es ab {time} abholbar.',
+  next: 'Alles davon passt am {date}.',
+  nextNone: 'Kein Backtag vor uns fasst alles davon.',
+  warm: 'Um {time} noch warm. Kühl ab {until}.',
+  setting: 'Um {time} noch nicht schnittfest. So weit ab {until}.',
+  openBag: 'Warm geholt bleibt die Tüte offen.',
+  onDay: '{time} am {date}',
+};
+export const hoursPage: InTongue<typeof english.hoursPage> = {
+  title: 'Ofenzeiten',
+  headline: 'Sag, wann der Ofen bäckt',
+  nextDay: 'Es geht über Mitternacht.',
+  from: 'Erste Ladung',
+  to: 'Letzter Laib raus',
+  closes: 'Bestellschluss',
+  fromAsk: 'Wann kommt die erste Ladung?',
+  toAsk: 'Wann ist der letzte Laib draußen?',
+  closesAsk: 'Wie lange vorher ist Bestellschluss?',
+  closesAtAsk: 'Um wie viel Uhr an dem Tag?',
+  never: 'nie',
+  closesValue: '{date}, {time}',
+  sameDay: 'am selben Tag',
+  dayBefore: 'am Tag davor',
+  daysBefore: '{count} Tage davor',
+  forget: 'Ohne feste Zeiten',
+  neverClose: 'Kein Bestellschluss',
+  now: 'Auf {time} gestellt.',
+};

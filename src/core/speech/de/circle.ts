@@ -1,0 +1,58 @@
+import type * as english from '../words/circle.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const circle: InTongue<typeof english.circle> = {
+  title: 'Kreis',
+  edge: 'Wer von dir Brot bekommt',
+  opening: 'Einen Moment',
+  more: 'Mehr',
+  newOrder: 'Neue Bestellung',
+  newOrderThen: 'für welchen Tag?',
+  days: 'Die nächsten Tage',
+  laterDays: 'Spätere Tage',
+  firstDays: 'Die nächsten Tage',
+  first: 'Fang mit deinen Nachbarn an. Dann stehen hier ihre Bestellungen.',
+  none: 'Noch ist kein Brot bestellt.',
+  loaves: '{loaves}',
+  closed: 'Der Kreis lässt sich nicht öffnen',
+  closedDetail: 'Nichts davon ist geändert. Öffne diese Seite noch einmal.',
+};
+export const circleTold: InTongue<typeof english.circleTold> = {
+  misread:
+    '{count} aus dem Kreis sind nicht lesbar und fehlen. Zuerst: {path}, erwartet {expected}, gekommen {got}.',
+  leftOut: 'Der Kreis war nicht lesbar. Die gespeicherte Datei hat alles außer ihm.',
+  full: 'Das Tablet ist voll. Nichts ist geändert: schaff Platz, dann drück noch mal.',
+  shows: 'Diese Seite zeigt die Küche nur. Ändere es auf der anderen.',
+  closed: 'Es ließ sich nicht schreiben. Nichts ist geändert: drück noch mal.',
+};
+export const neighbourWords: InTongue<typeof english.neighbourWords> = {
+  title: 'Nachbarn',
+  none: 'Noch niemand. Füg jemanden hinzu.',
+  add: 'Jemanden dazu',
+  nameAsk: 'Wer bekommt Brot von dir?',
+  nameDetail: 'Ein Vorname oder ein Zeichen. Es bleibt auf diesem Tablet.',
+  already: '{name} gibt es schon. Dieser Name wird so geschrieben: {other}.',
+  name: 'Name',
+  gone: 'Weg',
+  goneDetail: 'Davon ist nichts hier.',
+  watch: 'Darf nicht essen',
+  watches: 'achte darauf, was drin ist',
+  watchNone: 'nichts gesagt',
+  watchAsk: 'Darf nicht essen: {name}',
+  watchDetail: 'Frag ab und zu wieder nach.',
+  yes: 'nicht erlaubt',
+  all: 'alle davon',
+  allKinds: { gluten: 'Alle Getreide', nuts: 'Alle Nüsse' },
+  later: 'Weiter',
+  first: 'Von vorn',
+  erase: 'Für immer löschen',
+  eraseAsk: '{name} für immer löschen?',
+  eraseDetail: 'Alte Bestellungen bleiben, ohne Namen. Kein Zurück.',
+  eraseOrders: 'Kommende Bestellungen gehen mit: {count}. Dauer\u00adbestellungen: {n}.',
+  eraseHold: 'Zum Löschen halten',
+  eraseHolding: 'Weiter halten',
+  eraseTwo: 'Oder zweimal tippen, weit auseinander',
+  eraseFirst: 'Tipp erst hier',
+  eraseSecond: 'Dann tipp hier',
+  keep: 'Behalten',
+};

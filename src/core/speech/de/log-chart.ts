@@ -1,0 +1,40 @@
+import type * as english from '../words/log-chart.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const logChart: InTongue<typeof english.logChart> = {
+  heat: 'Wärme, {unit}',
+  rise: 'Anstieg, %',
+  speed: 'Tempo des Anstellguts, üblich ist 1',
+  lived: 'Stunden, die der Teig lebte, bei {heat}',
+  dough: 'Teig',
+  kitchen: 'Küche',
+  levain: 'Sauerteig',
+  jar: 'Im Glas',
+  likely: 'Wohl',
+  band: '4 von 5 liegen hier',
+  calls: 'Rufe',
+  noTime: '–',
+  wanted: 'Gewünscht {percent}',
+  odd: '{what}, seltsam',
+  atLeast: '{percent} oder mehr',
+  times: '{number} vom Üblichen',
+  hours: '{number} h',
+  between: '{least} bis {most}',
+  what: {
+    jar: 'Anstieg im Glas',
+    speed: 'Tempo des Anstellguts',
+    lived: 'Teig lebte',
+    wanted: 'Gewünschter Anstieg',
+    stage: 'Schritt: {name}',
+    call: 'Ruf: {name}',
+  },
+  table: { time: 'Zeit', what: 'Was', value: 'Wert', between: '4 von 5 liegen' },
+  says: {
+    one: '{name}: {from}.',
+    span: '{name}: {from} bis {until}.',
+    slow: 'Das Anstellgut ist langsam.',
+    usual: 'Das Anstellgut ist wie üblich.',
+    fast: 'Das Anstellgut: weiter als erwartet.',
+    none: 'Kein Messwert.',
+  },
+};

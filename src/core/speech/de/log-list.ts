@@ -1,0 +1,61 @@
+import type * as english from '../words/log-list.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const logList: InTongue<typeof english.logList> = {
+  one: '1-mal gebacken',
+  many: '{count}-mal gebacken',
+  some: '{n} von {count} gezeigt',
+  none: 'Noch nichts gebacken',
+  noneDetail: 'Jedes Backen kommt von selbst hierher, ab dem ersten Druck.',
+  hidden: 'Alles ist ausgeblendet',
+  hiddenDetail: 'Drück Suchen, um es wieder zu zeigen. Nichts ist verloren.',
+  nothing: 'Nichts passt dazu',
+  nothingDetail: 'Nimm weniger Buchstaben, oder zeig alle.',
+  list: 'Gebackenes',
+  search: 'Suche',
+  newer: 'Neuere',
+  older: 'Ältere',
+  find: 'Suchen',
+  showAll: 'Alle zeigen',
+  mine: 'Alles Gebackene',
+  loaf: '1 Laib',
+  loaves: '{count} Laibe',
+  hiddenOne: 'Ausgeblendet',
+};
+export const logFind: InTongue<typeof english.logFind> = {
+  title: 'Was suchst du?',
+  month: 'Monat',
+  formula: 'Brot',
+  tag: 'Stichwort',
+  turned: 'Wie es war',
+  hidden: 'Ausgeblendetes',
+  shown: 'Gezeigt',
+  notShown: 'Nicht gezeigt',
+  any: 'Egal',
+  more: 'Mehr',
+  first: 'Die ersten',
+  whichMonth: 'Welcher Monat?',
+  whichFormula: 'Welches Brot?',
+  whichTag: 'Welches Stichwort?',
+  whichTurned: 'Wie war es?',
+};
+export const turnedWords: InTongue<typeof english.turnedWords> = {
+  good: 'Gut',
+  under: 'Untergare',
+  over: 'Übergare',
+  dark: 'Dunkel',
+  pale: 'Blass',
+  done: 'Fertig',
+  early: 'Früh',
+  open: 'Offen',
+};
+export const turnedChoices: InTongue<typeof english.turnedChoices> = {
+  good: 'Gut',
+  under: 'Untergare',
+  over: 'Übergare',
+  dark: 'Kruste zu dunkel',
+  pale: 'Kruste zu blass',
+  done: 'Nichts gesagt',
+  early: 'Früh beendet',
+  open: 'Noch offen',
+};
