@@ -3,19 +3,20 @@
  * writes docs/sketches.png. `--to FILE`, `--only A,B`, `--wide PX` (of one sketch), `--across N`. Needs
  * Chromium where Debian puts it, or where CHROMIUM tells.
  */
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { chromium } from 'playwright-core';
 import { SKETCHES } from '../../../src/core/sketches/sketches.ts';
+import { asPng } from './indexed.ts';
 import { scenes } from './scenes.ts';
 
 const { values } = parseArgs({
   options: {
     to: { type: 'string' },
     only: { type: 'string' },
-    wide: { type: 'string', default: '150' },
-    across: { type: 'string', default: '9' },
+    wide: { type: 'string', default: '190' },
+    across: { type: 'string', default: '8' },
   },
 });
 const only = values.only?.split(',');
@@ -42,6 +43,32 @@ svg { display: block; width: ${wide}px; outline: 1px solid #2b173033 }
 figcaption { margin-top: 4px }
 </style><main>${cells.join('')}</main>`;
 
+/** In the page: the pixels of a PNG, and its colours rounded until 256 are enough. */
+async function fewColours(png: string) {
+  const image = new Image();
+  image.src = `data:image/png;base64,${png}`;
+  await image.decode();
+  const canvas = new OffscreenCanvas(image.width, image.height);
+  const ink = canvas.getContext('2d');
+  if (ink === null) throw new Error('no canvas to read the sheet from');
+  ink.drawImage(image, 0, 0);
+  const { data, width: wide, height: high } = ink.getImageData(0, 0, image.width, image.height);
+  for (let step = 8; ; step += 4) {
+    const at = new Map<number, number>();
+    const pixels = Array.from({ length: wide * high }, (_, no) => {
+      let colour = 0;
+      for (let part = 0; part < 3; part += 1) {
+        const value = Math.round((data[no * 4 + part] ?? 0) / step) * step;
+        colour = colour * 256 + Math.min(255, value);
+      }
+      const known = at.get(colour) ?? at.size;
+      at.set(colour, known);
+      return known;
+    });
+    if (at.size <= 256) return { wide, high, colours: [...at.keys()], pixels };
+  }
+}
+
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
   args: ['--no-sandbox'],
@@ -50,7 +77,9 @@ try {
   const tab = await browser.newPage();
   await tab.setContent(page);
   const to = values.to ?? fileURLToPath(new URL('../../../docs/sketches.png', import.meta.url));
-  await tab.locator('body').screenshot({ path: to });
+  const shot = await tab.locator('body').screenshot();
+  const { pixels, ...rest } = await tab.evaluate(fewColours, shot.toString('base64'));
+  writeFileSync(to, asPng({ ...rest, pixels: Uint8Array.from(pixels) }));
 } finally {
   await browser.close();
 }

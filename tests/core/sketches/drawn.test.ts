@@ -18,6 +18,33 @@ test('every sketch that has a name is drawn, and no other', () => {
   expect(Object.keys(scenes()).toSorted()).toEqual(SKETCHES.toSorted());
 });
 
+/** The name of a paint of the kit, and what it is where no page gives it another. */
+const named = (paint: string): readonly string[] => /var\((--\w+),(#\w+)\)/.exec(paint) ?? [];
+
+/** Relative luminance, WCAG 2.2. */
+const light = (hex: string): number => {
+  const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
+    const part = parseInt(hex.slice(at, at + 2), 16) / 255;
+    return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+};
+
+test.each([LINE, PAPER, OCHRE, TEAL, CLAY])('the page gives %s as the kit has it', (paint) => {
+  const [, name, value] = named(paint);
+  const css = readFileSync(new URL('../../../src/parts/Sketch.css', import.meta.url), 'utf8');
+  expect(css).toContain(`  ${name}: ${value};`);
+  expect(css).toContain('  background: var(--paper);');
+});
+
+test.each([LINE, TEAL, CLAY])(
+  '%s can be made out on its paper with no outline: 3 to 1',
+  (paint) => {
+    const [ink, paper] = [paint, PAPER].map((one) => light(named(one)[2] ?? '#ffffff'));
+    expect(((paper ?? 0) + 0.05) / ((ink ?? 1) + 0.05)).toBeGreaterThanOrEqual(3);
+  },
+);
+
 describe.each(drawn)('the sketch %s', (name, draw) => {
   const svg = readFileSync(`${folder}${name}.svg`, 'utf8');
 

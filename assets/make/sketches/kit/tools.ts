@@ -1,5 +1,5 @@
 /** Tools and small stuff of the counter. A tool's 0, 0 is where it is held; it points up; see `place`. */
-import { CLAY, LINE, OCHRE, PAPER, TEAL, cut, dot, line, oval, place, ring } from './ink.ts';
+import { CLAY, LINE, OCHRE, PAPER, TEAL, cut, dot, line, oval, ring } from './ink.ts';
 
 /** A spoon, bowl up. */
 export const spoon = (long = 66, paint: string = CLAY): string =>
@@ -101,16 +101,6 @@ export const steam = (x: number, y: number, high = 40): string => {
   const h = high / 2;
   return line(`M${x} ${y}c-9 ${-h * 0.5} 9 ${-h * 0.7} 0 ${-h}s9 ${-h * 0.6} 0 ${-h}`, 4);
 };
-
-/** An arrow that bends from x, y: it tells which way a thing moves. */
-export const arrow = (x: number, y: number, turn = 0, long = 34): string =>
-  place(
-    line(
-      `M0 0Q${long * 0.5} ${-long * 0.35} ${long} 0M${long - 10} ${-9}L${long} 0L${long - 12} 5`,
-      4,
-    ),
-    { x, y, turn },
-  );
 
 /** A pack of flour or a jug would hide in a hand: a bag, tipped by `place`; its mouth is 0, 0. */
 export const bag = (): string =>

@@ -92,7 +92,7 @@ export function tub({
   const step = high / (marks + 1);
   const ticks = Array.from(
     { length: marks },
-    (_, at) => `M${x + rx} ${floor - step * (at + 1)}h-${at % 2 === 0 ? 13 : 20}`,
+    (_, at) => `M${x + rx} ${floor - step * (at + 1)}h-${at % 2 === 0 ? 16 : 28}`,
   ).join('');
   return (
     cut(`M${x - rx} ${y}V${floor}A${rx} ${ry} 0 0 0 ${x + rx} ${floor}V${y}`, PAPER) +

@@ -1,8 +1,9 @@
 /** The dough, from the first pinch to the folds, the sheet and the roll. */
 import { bits, sheet } from '../kit/dough.ts';
 import { fist, flatHand, gripHand, pinchHand } from '../kit/hands.ts';
+import { pointer } from '../kit/hot.ts';
 import { OCHRE, PAPER, TEAL, bench, cut, line, oval, place, ring, scene } from '../kit/ink.ts';
-import { clock, clothOver, drops, grains, jug, probe } from '../kit/tools.ts';
+import { clock, clothOver, drop, drops, grains, jug, probe } from '../kit/tools.ts';
 import { bowl, lumpIn } from '../kit/vessels.ts';
 import type { Scenes } from '../scenes.ts';
 
@@ -70,7 +71,9 @@ export const dough: Scenes = {
       ),
       fist({ side: 'left', x: 86, y: 70, turn: 22, scale: 1.3 }),
       fist({ side: 'right', x: 154, y: 70, turn: -22, scale: 1.3 }),
-      drops([76, 84], [164, 84], [36, 62], [204, 62], [22, 92], [218, 92]),
+      drop(78, 82, 5),
+      drop(162, 82, 5),
+      drops([36, 62], [204, 62], [22, 92], [218, 92]),
     ),
   restCovered: () => scene(bench(), bowl(120, 84, 78), clothOver(120, 82, 84, 46)),
   saltWater: () =>
@@ -97,8 +100,8 @@ export const dough: Scenes = {
   probe: () =>
     scene(
       bench(),
-      bowl(112, 116, 80, lumpIn(112, 116, 80)),
-      place(probe(44), { x: 136, y: 100, turn: 10, scale: 1.35 }),
+      bowl(112, 120, 80, lumpIn(112, 120, 80)),
+      place(probe(36), { x: 138, y: 106, turn: 10, scale: 1.4 }),
     ),
   foldStretch: () =>
     scene(
@@ -123,7 +126,8 @@ export const dough: Scenes = {
       sheet(120, 114, 200, 84),
       flatHand({ side: 'left', x: 70, y: 108, turn: -10, scale: 1.2 }),
       flatHand({ side: 'right', x: 170, y: 108, turn: 10, scale: 1.2 }),
-      line('M40 46H14M24 38L14 46L24 54M200 46H226M216 38L226 46L216 54', 4),
+      pointer('M50 46H26', 18, 46, -90),
+      pointer('M190 46H214', 222, 46, 90),
     ),
   scatter: () =>
     scene(
@@ -161,27 +165,27 @@ export const dough: Scenes = {
   rollUp: () =>
     scene(
       bench(),
-      sheet(120, 100, 206, 64),
+      sheet(120, 96, 206, 60),
       bits(
         [
-          [52, 88],
-          [84, 84],
-          [120, 88],
-          [154, 84],
-          [186, 90],
-          [70, 104],
-          [104, 104],
-          [138, 104],
-          [170, 106],
+          [50, 82],
+          [80, 80],
+          [108, 82],
+          [136, 80],
+          [164, 82],
+          [190, 84],
+          [44, 96],
+          [120, 96],
+          [196, 98],
         ],
         6.5,
       ),
-      cut('M22 112H212V160H22A14 24 0 0 1 22 112z', OCHRE),
-      cut(ring(212, 136, 15, 24), OCHRE),
-      line('M212 150C200 150 202 122 212 122C222 122 220 144 213 144C208 144 208 132 213 132', 2.6),
-      flatHand({ side: 'left', x: 76, y: 134, turn: 6, scale: 1.2 }),
-      flatHand({ side: 'right', x: 150, y: 134, turn: -6, scale: 1.2 }),
-      line('M114 50V22M104 32L114 22L124 32', 4),
+      cut('M22 104H212V154H22A14 25 0 0 1 22 104z', OCHRE),
+      cut(ring(212, 129, 15, 25), OCHRE),
+      line('M212 143C200 143 202 115 212 115C222 115 220 137 213 137C208 137 208 125 213 125', 2.6),
+      flatHand({ side: 'left', x: 74, y: 124, turn: 6, scale: 1.2 }),
+      flatHand({ side: 'right', x: 152, y: 124, turn: -6, scale: 1.2 }),
+      pointer('M120 54V36', 120, 28, 0),
     ),
   coverAndWait: () =>
     scene(

@@ -2,6 +2,7 @@
 import { bits } from '../kit/dough.ts';
 import { fist, flatHand, gripHand, mitt, pinchHand } from '../kit/hands.ts';
 import { CLAY, OCHRE, PAPER, TEAL, bench, cut, line, oval, place, scene } from '../kit/ink.ts';
+import { pointer } from '../kit/hot.ts';
 import { fridge, tray } from '../kit/kitchen.ts';
 import { board, drops, grains, jug, knife, steam } from '../kit/tools.ts';
 import { bowl } from '../kit/vessels.ts';
@@ -108,26 +109,26 @@ export const meanwhile: Scenes = {
   drain: () =>
     scene(
       bench(),
-      bowl(112, 118, 56, oval(112, 122, 44, 15, TEAL)),
-      line('M176 54L228 40', 9),
-      cut('M40 56C42 96 76 102 108 102S174 96 176 56z'),
-      line('M52 76H164M64 90H152M72 60V96M92 60V101M112 60V102M132 60V101M150 60V94', 2.2),
-      oval(108, 56, 68, 24),
+      bowl(112, 134, 58, oval(112, 137, 46, 15, TEAL)),
+      line('M176 42L230 26', 9),
+      cut('M40 44C42 82 76 88 108 88S174 82 176 44z'),
+      line('M52 64H164M64 77H152M72 50V82M92 50V87M112 50V88M132 50V87M150 50V80', 2.2),
+      oval(108, 44, 68, 24),
       bits(
         [
-          [70, 54],
-          [92, 46],
-          [116, 50],
-          [140, 54],
-          [84, 64],
-          [108, 64],
-          [132, 66],
-          [154, 58],
-          [60, 60],
+          [66, 40],
+          [90, 33],
+          [116, 34],
+          [142, 38],
+          [78, 50],
+          [104, 48],
+          [128, 52],
+          [154, 48],
+          [58, 50],
         ],
         9,
       ),
-      drops([96, 104], [124, 106]),
+      drops([90, 92], [112, 98], [134, 92]),
     ),
   cutFilling: () =>
     scene(
@@ -200,23 +201,23 @@ export const meanwhile: Scenes = {
       bench(),
       grains(
         [
-          [30, 92],
-          [44, 108],
-          [24, 122],
+          [28, 96],
+          [44, 110],
+          [22, 126],
           [52, 128],
           [38, 146],
-          [58, 96],
-          [66, 146],
+          [58, 94],
+          [64, 146],
         ],
-        3,
+        3.4,
         CLAY,
       ),
       cut(
-        'M78 100C92 84 128 92 148 82C176 78 200 96 204 114C208 138 190 148 168 146C140 158 112 146 92 150C76 144 84 130 76 122C82 114 74 108 78 100z',
+        'M84 96L150 84C176 78 204 88 214 100L222 134C204 150 176 148 156 150L92 154L76 136L86 118z',
         TEAL,
       ),
-      line('M96 104C92 118 100 128 96 140M108 100C104 116 112 128 108 142', 3, PAPER),
-      flatHand({ side: 'right', x: 152, y: 108, turn: -24, scale: 1.35 }),
-      line('M132 44C104 36 76 36 48 46M60 34L48 46L64 52', 4),
+      line('M98 96L100 116L90 136L104 152M109 94L111 116L102 136L115 151', 3, PAPER),
+      flatHand({ side: 'right', x: 156, y: 108, turn: -24, scale: 1.35 }),
+      pointer('M134 44C108 38 84 38 62 44', 54, 47, -108),
     ),
 };

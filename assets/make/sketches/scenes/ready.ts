@@ -1,8 +1,9 @@
 /** What is made ready, and the starter. */
 import { loaf } from '../kit/dough.ts';
 import { flatHand, gripHand, pinchHand } from '../kit/hands.ts';
+import { pointer } from '../kit/hot.ts';
 import { CLAY, OCHRE, PAPER, TEAL, bench, cut, line, oval, place, scene } from '../kit/ink.ts';
-import { arrow, bag, drops, grains, scale, spoon } from '../kit/tools.ts';
+import { bag, drops, grains, scale, spoon } from '../kit/tools.ts';
 import { bowl, tub } from '../kit/vessels.ts';
 import type { Scenes } from '../scenes.ts';
 
@@ -85,7 +86,7 @@ export const ready: Scenes = {
       oval(38, 84, 26, 9),
       tub({ x: 124, y: 70, high: 84, rx: 46, full: 0.62, bubbles: true }),
       place(spoon(84, CLAY), { x: 156, y: 34, turn: 197 }),
-      line('M84 42C90 26 108 20 126 28M114 18L126 28L113 34', 4),
+      pointer('M84 44C88 26 106 20 120 26', 127, 30, 118),
       gripHand({ side: 'right', x: 158, y: 30, turn: -66, scale: 1.2 }),
     ),
   levainRising: () =>
@@ -93,7 +94,7 @@ export const ready: Scenes = {
       bench(),
       tub({ ...jar, full: 0.66, dome: 3, bubbles: true, band: 0.36 }),
       looseLid(120, 44, 50),
-      place(arrow(0, 0, 0, 50), { x: 186, y: 128, turn: -90 }),
+      pointer('M194 128V88', 194, 80, 0),
     ),
   levainRipe: () =>
     scene(
@@ -116,13 +117,13 @@ export const ready: Scenes = {
     scene(
       bench(),
       tub({ x: 60, y: 66, high: 86, rx: 44, full: 0.56, bubbles: true }),
-      tub({ x: 158, y: 104, high: 46, rx: 30, full: 0.28 }),
-      place(arrow(0, 0, 0, 54), { x: 78, y: 40, turn: -4 }),
-      place(spoon(56, CLAY), { x: 204, y: 72, turn: -74 }),
+      tub({ x: 158, y: 110, high: 42, rx: 31, full: 0.3 }),
+      pointer('M70 40Q98 22 124 38', 131, 44, 130),
+      place(spoon(48, CLAY), { x: 206, y: 78, turn: -76 }),
       cut(
-        'M126 78C126 66 158 62 160 76C160 84 150 86 146 92C144 98 138 96 138 90C134 88 126 86 126 78z',
+        'M132 66C134 56 164 56 166 68C166 76 158 78 155 84C155 96 161 98 160 105C158 111 149 111 148 105C148 98 150 94 148 86C142 84 132 78 132 66z',
         OCHRE,
       ),
-      gripHand({ side: 'right', x: 208, y: 74, turn: -20, scale: 1.15 }),
+      gripHand({ side: 'right', x: 210, y: 80, turn: -20, scale: 1.15 }),
     ),
 };

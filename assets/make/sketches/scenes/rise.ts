@@ -1,7 +1,7 @@
 /** How dough looks as it rises, through the side of its tub. */
 import { pokeHand } from '../kit/hands.ts';
-import { OCHRE, bench, cut, line, oval, place, ring, scene } from '../kit/ink.ts';
-import { arrow } from '../kit/tools.ts';
+import { pointer } from '../kit/hot.ts';
+import { OCHRE, bench, cut, line, oval, ring, scene } from '../kit/ink.ts';
 import { tub } from '../kit/vessels.ts';
 import type { Scenes } from '../scenes.ts';
 
@@ -24,7 +24,7 @@ export const rise: Scenes = {
   bubbles: () =>
     scene(
       bench(),
-      tub({ ...TUB, full: 0.7, dome: 5, bubbles: true }),
+      tub({ ...TUB, full: 0.6, dome: 5, bubbles: true }),
       line('M184 140L208 172', 9),
       cut(ring(160, 108, 40, 40)),
       cut(ring(160, 108, 34, 34), OCHRE),
@@ -36,8 +36,8 @@ export const rise: Scenes = {
   riseMarks: () =>
     scene(
       bench(),
-      tub({ ...TUB, full: 0.68, dome: 4, marks: 4, band: 0.36 }),
-      place(arrow(0, 0, 0, 52), { x: 198, y: 128, turn: -90 }),
+      tub({ ...TUB, full: 0.6, dome: 4, marks: 5, band: 0.3 }),
+      pointer('M200 124V84', 200, 76, 0),
     ),
   gonePast: () =>
     scene(
@@ -45,6 +45,6 @@ export const rise: Scenes = {
       tub({ ...TUB, full: 0.38, dome: -22 }),
       dashes(33, 168, 82),
       line('M62 132Q100 144 138 132M78 146Q100 152 122 146', 2.6),
-      place(arrow(0, 0, 0, 52), { x: 202, y: 76, turn: 90 }),
+      pointer('M200 82V118', 200, 126, 180),
     ),
 };
