@@ -80,14 +80,3 @@ export const stove = (window: string, inside = ''): string =>
   cut('M46 82H194V160H46z', window) +
   inside +
   cut('M46 65H194V74H46z');
-
-/** A thick arrow along `d`; its head is at x, y, turned clockwise from pointing up. */
-export const pointer = (
-  d: string,
-  x: number,
-  y: number,
-  turn: number,
-  ink: string = LINE,
-): string =>
-  line(d, 5.5, ink) +
-  place(`<path d="M0 -9L10 6H-10z" fill="${ink}" stroke="${ink}"/>`, { x, y, turn });

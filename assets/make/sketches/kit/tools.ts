@@ -1,14 +1,9 @@
 /** Tools and small stuff of the counter. A tool's 0, 0 is where it is held; it points up; see `place`. */
-import { CLAY, LINE, OCHRE, PAPER, TEAL, cut, dot, line, oval, ring } from './ink.ts';
+import { CLAY, LINE, OCHRE, PAPER, TEAL, cut, dot, line, oval, place, ring } from './ink.ts';
 
 /** A spoon, bowl up. */
 export const spoon = (long = 66, paint: string = CLAY): string =>
   cut(`M-3.5 14V${-long}H3.5V14z`, paint) + cut(ring(0, -long - 9, 9, 13), paint);
-
-/** A dough scraper held at its bar, its edge up. */
-export const scraper = (wide = 54, deep = 30): string =>
-  cut(`M${-wide / 2} ${-deep}H${wide / 2}V0H${-wide / 2}z`) +
-  cut(`M${-wide / 2 - 3} -4H${wide / 2 + 3}V7H${-wide / 2 - 3}z`, TEAL);
 
 /** A knife held at its handle, blade up, its edge on the left. */
 export const knife = (long = 78): string =>
@@ -101,6 +96,17 @@ export const steam = (x: number, y: number, high = 40): string => {
   const h = high / 2;
   return line(`M${x} ${y}c-9 ${-h * 0.5} 9 ${-h * 0.7} 0 ${-h}s9 ${-h * 0.6} 0 ${-h}`, 4);
 };
+
+/** A thick arrow along `d`; its head is at x, y, turned clockwise from pointing up. */
+export const pointer = (
+  d: string,
+  x: number,
+  y: number,
+  turn: number,
+  ink: string = LINE,
+): string =>
+  line(d, 5.5, ink) +
+  place(`<path d="M0 -9L10 6H-10z" fill="${ink}" stroke="${ink}"/>`, { x, y, turn });
 
 /** A pack of flour or a jug would hide in a hand: a bag, tipped by `place`; its mouth is 0, 0. */
 export const bag = (): string =>

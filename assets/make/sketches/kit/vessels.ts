@@ -1,5 +1,5 @@
 /** What holds dough, levain and bread. Each stands on the counter: x is its middle, y its rim. */
-import { CLAY, FLAT, LINE, OCHRE, PAPER, TEAL, cut, dot, line, oval, ring } from './ink.ts';
+import { CLAY, FLAT, OCHRE, PAPER, TEAL, cut, line, oval, ring } from './ink.ts';
 
 /** A bowl, its rim round x, y; `inside` lies in it, in front of its far wall, behind its near one. */
 export function bowl(x: number, y: number, rx = 62, inside = '', fill: string = CLAY): string {
@@ -15,10 +15,6 @@ export function bowl(x: number, y: number, rx = 62, inside = '', fill: string = 
     inside
   );
 }
-
-/** Dough, flour or water that fills a bowl up to its rim or a bit below: an ellipse in the rim's. */
-export const fill = (x: number, y: number, rx = 62, paint: string = OCHRE): string =>
-  oval(x, y + rx * 0.06, rx * 0.84, (rx * 0.8) / FLAT, paint);
 
 /** Dough that stands in a bowl as a lump. */
 export const lumpIn = (x: number, y: number, rx = 62, paint: string = OCHRE): string => {
@@ -146,36 +142,3 @@ export function basket(x: number, y: number, rx = 66, inside = '', paint: string
     inside
   );
 }
-
-/** A heavy pot with two ears, its rim round x, y. */
-export function pot(x: number, y: number, rx = 62, inside = '', paint: string = TEAL): string {
-  const ry = rx / FLAT;
-  const deep = rx * 0.72;
-  const ear = (to: 1 | -1): string =>
-    cut(
-      `M${x + to * (rx - 3)} ${y + 12}h${to * 16}q${to * 6} 0 ${to * 6} 6t${-to * 6} 6h${-to * 16}z`,
-      paint,
-    );
-  return (
-    ear(-1) +
-    ear(1) +
-    cut(
-      `M${x - rx} ${y}V${y + deep - 8}Q${x - rx} ${y + deep + 4} ${x - rx + 16} ${y + deep + 8}` +
-        `Q${x} ${y + deep + 8 + ry * 0.7} ${x + rx - 16} ${y + deep + 8}Q${x + rx} ${y + deep + 4} ${x + rx} ${y + deep - 8}V${y}`,
-      paint,
-    ) +
-    oval(x, y, rx, ry, paint) +
-    oval(x, y + 1.5, rx - 7, ry - 4.5, PAPER) +
-    inside
-  );
-}
-
-/** The lid of that pot: its edge round x, y. */
-export const lid = (x: number, y: number, rx = 62, paint: string = TEAL): string =>
-  cut(
-    `M${x - rx} ${y}C${x - rx} ${y - rx * 0.4} ${x - rx * 0.4} ${y - rx * 0.5} ${x} ${y - rx * 0.5}` +
-      `S${x + rx} ${y - rx * 0.4} ${x + rx} ${y}A${rx} ${rx / FLAT} 0 0 1 ${x - rx} ${y}z`,
-    paint,
-  ) +
-  cut(`M${x - 9} ${y - rx * 0.48}v-9q0 -5 5 -5h8q5 0 5 5v9z`, LINE) +
-  dot(x - rx * 0.5, y - rx * 0.2, 3, PAPER);

@@ -1,10 +1,10 @@
 /** Bread: it cools, is handed on, is noted down, and is eaten. */
 import { loaf } from '../kit/dough.ts';
 import { flatHand, gripHand } from '../kit/hands.ts';
-import { pointer, waves } from '../kit/hot.ts';
+import { waves } from '../kit/hot.ts';
 import { CLAY, OCHRE, bench, cut, line, place, scene } from '../kit/ink.ts';
 import { rack } from '../kit/kitchen.ts';
-import { board, grains } from '../kit/tools.ts';
+import { board, grains, pointer } from '../kit/tools.ts';
 import type { Scenes } from '../scenes.ts';
 
 const slice = (x: number, y: number): string =>

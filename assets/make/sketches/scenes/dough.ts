@@ -1,9 +1,8 @@
 /** The dough, from the first pinch to the folds, the sheet and the roll. */
 import { bits, sheet } from '../kit/dough.ts';
 import { fist, flatHand, gripHand, pinchHand } from '../kit/hands.ts';
-import { pointer } from '../kit/hot.ts';
 import { OCHRE, PAPER, TEAL, bench, cut, line, oval, place, ring, scene } from '../kit/ink.ts';
-import { clock, clothOver, drop, drops, grains, jug, probe } from '../kit/tools.ts';
+import { clock, clothOver, drop, drops, grains, jug, pointer, probe } from '../kit/tools.ts';
 import { bowl, lumpIn } from '../kit/vessels.ts';
 import type { Scenes } from '../scenes.ts';
 

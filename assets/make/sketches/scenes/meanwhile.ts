@@ -2,9 +2,8 @@
 import { bits } from '../kit/dough.ts';
 import { fist, flatHand, gripHand, mitt, pinchHand } from '../kit/hands.ts';
 import { CLAY, OCHRE, PAPER, TEAL, bench, cut, line, oval, place, scene } from '../kit/ink.ts';
-import { pointer } from '../kit/hot.ts';
 import { fridge, tray } from '../kit/kitchen.ts';
-import { board, drops, grains, jug, knife, steam } from '../kit/tools.ts';
+import { board, drops, grains, jug, knife, pointer, steam } from '../kit/tools.ts';
 import { bowl } from '../kit/vessels.ts';
 import type { Scenes } from '../scenes.ts';
 

@@ -1,7 +1,7 @@
 /** The oven, hot and cold, and who may stand before it. Hot iron has mitts, and never a child's hand. */
 import { lump } from '../kit/dough.ts';
 import { flatHand, gripHand, head, mitt, pinchHand } from '../kit/hands.ts';
-import { cloud, flame, knob, pointer, shutPot, stove, waves } from '../kit/hot.ts';
+import { cloud, flame, knob, shutPot, stove, waves } from '../kit/hot.ts';
 import {
   CLAY,
   OCHRE,
@@ -15,7 +15,7 @@ import {
   ring,
   scene,
 } from '../kit/ink.ts';
-import { lame, scissors } from '../kit/tools.ts';
+import { lame, pointer, scissors } from '../kit/tools.ts';
 import type { Scenes } from '../scenes.ts';
 
 const dashed = (d: string): string => line(d).replace('/>', ' stroke-dasharray="8 8"/>');

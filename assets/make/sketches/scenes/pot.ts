@@ -1,10 +1,10 @@
 /** A loaf and its hot pot: in, lid away, looked at, out; and what is baked without one. */
 import { loaf, lump } from '../kit/dough.ts';
 import { fist, mitt } from '../kit/hands.ts';
-import { cloud, flatLid, hotPot, pointer, raisedLid, waves } from '../kit/hot.ts';
+import { cloud, flatLid, hotPot, raisedLid, waves } from '../kit/hot.ts';
 import { CLAY, LINE, OCHRE, PAPER, bench, cut, line, oval, place, scene } from '../kit/ink.ts';
 import { tray } from '../kit/kitchen.ts';
-import { grains } from '../kit/tools.ts';
+import { grains, pointer } from '../kit/tools.ts';
 import type { Scenes } from '../scenes.ts';
 
 /** A loaf in a sling of paper, a mitt at either end. */

@@ -1,10 +1,10 @@
 /** The last rise: into the cold and out of it, a warm place, and what a finger tells. */
 import { lump } from '../kit/dough.ts';
 import { flatHand, pokeHand } from '../kit/hands.ts';
-import { pointer, waves } from '../kit/hot.ts';
+import { waves } from '../kit/hot.ts';
 import { CLAY, LINE, OCHRE, PAPER, TEAL, bench, cut, line, scene } from '../kit/ink.ts';
 import { fridge } from '../kit/kitchen.ts';
-import { clock } from '../kit/tools.ts';
+import { clock, pointer } from '../kit/tools.ts';
 import { basket } from '../kit/vessels.ts';
 import type { Scenes } from '../scenes.ts';
 

@@ -1,9 +1,8 @@
 /** What is made ready, and the starter. */
 import { loaf } from '../kit/dough.ts';
 import { flatHand, gripHand, pinchHand } from '../kit/hands.ts';
-import { pointer } from '../kit/hot.ts';
 import { CLAY, OCHRE, PAPER, TEAL, bench, cut, line, oval, place, scene } from '../kit/ink.ts';
-import { bag, drops, grains, scale, spoon } from '../kit/tools.ts';
+import { bag, drops, grains, pointer, scale, spoon } from '../kit/tools.ts';
 import { bowl, tub } from '../kit/vessels.ts';
 import type { Scenes } from '../scenes.ts';
 

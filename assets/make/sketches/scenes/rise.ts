@@ -1,8 +1,8 @@
 /** How dough looks as it rises, through the side of its tub. */
 import { pokeHand } from '../kit/hands.ts';
-import { pointer } from '../kit/hot.ts';
 import { OCHRE, bench, cut, line, oval, ring, scene } from '../kit/ink.ts';
 import { tub } from '../kit/vessels.ts';
+import { pointer } from '../kit/tools.ts';
 import type { Scenes } from '../scenes.ts';
 
 /** Where the dough once stood. */

@@ -1,9 +1,8 @@
 /** Dough into loaves: from the whole to what lies in its basket or tin. */
 import { bits, crease, lump } from '../kit/dough.ts';
 import { flatHand, gripHand, pinchHand } from '../kit/hands.ts';
-import { pointer } from '../kit/hot.ts';
 import { CLAY, OCHRE, PAPER, TEAL, bench, cut, line, oval, place, scene } from '../kit/ink.ts';
-import { brush, grains, scale, spoon } from '../kit/tools.ts';
+import { brush, grains, pointer, scale, spoon } from '../kit/tools.ts';
 import { basket, tin } from '../kit/vessels.ts';
 import type { Scenes } from '../scenes.ts';
 
