@@ -51,7 +51,7 @@ export const bulk: InTongue<typeof english.bulk> = {
   },
   'bulk.look': {
     headline: 'Regardez la pâte',
-    detail: 'Dites ce que vous voyez. «    Pas sûr » est une réponse.',
+    detail: 'Dites ce que vous voyez. « Pas sûr » est une réponse.',
     slab: 'C’est vu',
     then: 'puis choisissez la suite',
     spoken: 'Regardez la pâte. Dites ce que vous voyez.',

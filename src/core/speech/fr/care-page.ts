@@ -37,7 +37,7 @@ export const carePage: InTongue<typeof english.carePage> = {
         'Jamais dans une longue pousse, jamais dans un pain mis au frigo.',
         'Froides au façonnage, au four dans les 2 heures. Au-dessus de {warmRoom} : 1 heure.',
         'La cuisson ne répare rien. Passé la limite, jetez.',
-        'Une fois cuit, au frais dans les 2 heures, étiqueté «   à garder au frigo ».',
+        'Une fois cuit, au frais dans les 2 heures, étiqueté « à garder au frigo ».',
         'L’ail à l’huile ne reste jamais à température ambiante.',
         'Gardez le frigo à {fridgeHeat} ou plus froid.',
       ],

@@ -22,7 +22,7 @@ export const levain: InTongue<typeof english.levain> = {
   },
   'levain.look': {
     headline: 'Regardez le levain',
-    detail: 'Dites ce que vous voyez. «    Pas sûr » est une réponse.',
+    detail: 'Dites ce que vous voyez. « Pas sûr » est une réponse.',
     slab: 'C’est vu',
     then: 'puis choisissez la suite',
     spoken: 'Regardez le levain. Dites ce que vous voyez.',
