@@ -18,6 +18,7 @@ import * as controls from './fr/controls.ts';
 import * as cool from './fr/cool.ts';
 import * as crust from './fr/crust.ts';
 import * as cupboard from './fr/cupboard.ts';
+import * as cutLoaf from './fr/cut-loaf.ts';
 import * as day from './fr/day.ts';
 import * as door from './fr/door.ts';
 import * as doubts from './fr/doubts.ts';
@@ -27,15 +28,24 @@ import * as gate from './fr/gate.ts';
 import * as handOver from './fr/hand-over.ts';
 import * as headsUp from './fr/heads-up.ts';
 import * as heed from './fr/heed.ts';
+import * as keepsakes from './fr/keepsakes.ts';
 import * as kitchen from './fr/kitchen.ts';
 import * as kitchenFields from './fr/kitchen-fields.ts';
 import * as kitchenPage from './fr/kitchen-page.ts';
 import * as kitchenWarnings from './fr/kitchen-warnings.ts';
+import * as label from './fr/label.ts';
 import * as lastTime from './fr/last-time.ts';
 import * as leapt from './fr/leapt.ts';
 import * as left from './fr/left.ts';
 import * as levain from './fr/levain.ts';
 import * as live from './fr/live.ts';
+import * as log from './fr/log.ts';
+import * as logBake from './fr/log-bake.ts';
+import * as logChart from './fr/log-chart.ts';
+import * as logList from './fr/log-list.ts';
+import * as logPlots from './fr/log-plots.ts';
+import * as logShare from './fr/log-share.ts';
+import * as logSheet from './fr/log-sheet.ts';
 import * as mix from './fr/mix.ts';
 import * as moved from './fr/moved.ts';
 import * as names from './fr/names.ts';
@@ -48,24 +58,40 @@ import * as ovenRack from './fr/oven-rack.ts';
 import * as ovenStone from './fr/oven-stone.ts';
 import * as ovenTin from './fr/oven-tin.ts';
 import * as ovenTray from './fr/oven-tray.ts';
+import * as pedal from './fr/pedal.ts';
+import * as picture from './fr/picture.ts';
 import * as plan from './fr/plan.ts';
+import * as potsPage from './fr/pots-page.ts';
 import * as proof from './fr/proof.ts';
 import * as questions from './fr/questions.ts';
 import * as read from './fr/read.ts';
+import * as readAFile from './fr/read-a-file.ts';
 import * as readings from './fr/readings.ts';
+import * as record from './fr/record.ts';
+import * as remedies from './fr/remedies.ts';
+import * as remedyPage from './fr/remedy-page.ts';
 import * as rise from './fr/rise.ts';
 import * as running from './fr/running.ts';
+import * as saveAFile from './fr/save-a-file.ts';
+import * as saving from './fr/saving.ts';
 import * as several from './fr/several.ts';
 import * as shape from './fr/shape.ts';
+import * as share from './fr/share.ts';
+import * as sheet from './fr/sheet.ts';
+import * as sheets from './fr/sheets.ts';
 import * as signs from './fr/signs.ts';
 import * as sketches from './fr/sketches.ts';
+import * as soundCheck from './fr/sound-check.ts';
 import * as start from './fr/start.ts';
 import * as starter from './fr/starter.ts';
 import * as steps from './fr/steps.ts';
+import * as swaps from './fr/swaps.ts';
+import * as tags from './fr/tags.ts';
 import * as tasks from './fr/tasks.ts';
 import * as timers from './fr/timers.ts';
 import * as trouble from './fr/trouble.ts';
 import * as verdicts from './fr/verdicts.ts';
+import * as voice from './fr/voice.ts';
 import * as water from './fr/water.ts';
 import * as ways from './fr/ways.ts';
 import * as weigh from './fr/weigh.ts';
@@ -91,6 +117,7 @@ export const fr: Catalogues = {
   cool,
   crust,
   cupboard,
+  'cut-loaf': cutLoaf,
   day,
   door,
   doubts,
@@ -100,15 +127,24 @@ export const fr: Catalogues = {
   'hand-over': handOver,
   'heads-up': headsUp,
   heed,
+  keepsakes,
   kitchen,
   'kitchen-fields': kitchenFields,
   'kitchen-page': kitchenPage,
   'kitchen-warnings': kitchenWarnings,
+  label,
   'last-time': lastTime,
   leapt,
   left,
   levain,
   live,
+  log,
+  'log-bake': logBake,
+  'log-chart': logChart,
+  'log-list': logList,
+  'log-plots': logPlots,
+  'log-share': logShare,
+  'log-sheet': logSheet,
   mix,
   moved,
   names,
@@ -121,24 +157,40 @@ export const fr: Catalogues = {
   'oven-stone': ovenStone,
   'oven-tin': ovenTin,
   'oven-tray': ovenTray,
+  pedal,
+  picture,
   plan,
+  'pots-page': potsPage,
   proof,
   questions,
   read,
+  'read-a-file': readAFile,
   readings,
+  record,
+  remedies,
+  'remedy-page': remedyPage,
   rise,
   running,
+  'save-a-file': saveAFile,
+  saving,
   several,
   shape,
+  share,
+  sheet,
+  sheets,
   signs,
   sketches,
+  'sound-check': soundCheck,
   start,
   starter,
   steps,
+  swaps,
+  tags,
   tasks,
   timers,
   trouble,
   verdicts,
+  voice,
   water,
   ways,
   weigh,

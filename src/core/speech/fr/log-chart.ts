@@ -1,0 +1,40 @@
+import type * as english from '../words/log-chart.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const logChart: InTongue<typeof english.logChart> = {
+  heat: 'Chaleur, {unit}',
+  rise: 'Pousse, %',
+  speed: 'Vitesse du levain-chef, 1 d’habitude',
+  lived: 'Heures vécues par la pâte, à {heat}',
+  dough: 'Pâte',
+  kitchen: 'Cuisine',
+  levain: 'Levain',
+  jar: 'En bocal',
+  likely: 'Probable',
+  band: '4 sur 5 sont ici',
+  calls: 'Appels',
+  noTime: '–',
+  wanted: 'Voulu {percent}',
+  odd: '{what}, étrange',
+  atLeast: '{percent} ou plus',
+  times: '{number} de l’habitude',
+  hours: '{number} h',
+  between: '{least} à {most}',
+  what: {
+    jar: 'Pousse en bocal',
+    speed: 'Vitesse du levain-chef',
+    lived: 'Vécu par la pâte',
+    wanted: 'Pousse voulue',
+    stage: 'Étape : {name}',
+    call: 'Appel : {name}',
+  },
+  table: { time: 'Heure', what: 'Quoi', value: 'Valeur', between: '4 sur 5 entre' },
+  says: {
+    one: '{name} : {from}.',
+    span: '{name} : {from} à {until}.',
+    slow: 'Le levain-chef est lent.',
+    usual: 'Le levain-chef est comme d’habitude.',
+    fast: 'Le levain-chef : plus avancé que prévu.',
+    none: 'Aucune mesure.',
+  },
+};
