@@ -81,6 +81,18 @@ import * as sheet from './fr/sheet.ts';
 import * as sheets from './fr/sheets.ts';
 import * as signs from './fr/signs.ts';
 import * as sketches from './fr/sketches.ts';
+import * as small1012 from './fr/small-10-12.ts';
+import * as small1012Dough from './fr/small-10-12-dough.ts';
+import * as small1012Oven from './fr/small-10-12-oven.ts';
+import * as small1012Tasks from './fr/small-10-12-tasks.ts';
+import * as small46 from './fr/small-4-6.ts';
+import * as small46Dough from './fr/small-4-6-dough.ts';
+import * as small46Oven from './fr/small-4-6-oven.ts';
+import * as small46Tasks from './fr/small-4-6-tasks.ts';
+import * as small79 from './fr/small-7-9.ts';
+import * as small79Dough from './fr/small-7-9-dough.ts';
+import * as small79Oven from './fr/small-7-9-oven.ts';
+import * as small79Tasks from './fr/small-7-9-tasks.ts';
 import * as soundCheck from './fr/sound-check.ts';
 import * as start from './fr/start.ts';
 import * as starter from './fr/starter.ts';
@@ -180,6 +192,18 @@ export const fr: Catalogues = {
   sheets,
   signs,
   sketches,
+  'small-10-12': small1012,
+  'small-10-12-dough': small1012Dough,
+  'small-10-12-oven': small1012Oven,
+  'small-10-12-tasks': small1012Tasks,
+  'small-4-6': small46,
+  'small-4-6-dough': small46Dough,
+  'small-4-6-oven': small46Oven,
+  'small-4-6-tasks': small46Tasks,
+  'small-7-9': small79,
+  'small-7-9-dough': small79Dough,
+  'small-7-9-oven': small79Oven,
+  'small-7-9-tasks': small79Tasks,
   'sound-check': soundCheck,
   start,
   starter,

@@ -1,0 +1,155 @@
+import type * as english from '../words/small-10-12-dough.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const small1012Dough: InTongue<typeof english.small1012Dough> = {
+  'read.plan': {
+    act: 'Lire tout le plan',
+    say: 'Le plan dit quand il faut des mains.',
+    task: 'Trouver les étapes où il faut être deux.',
+    praise: 'Tu as trouvé les étapes à deux.',
+  },
+  'read.list': {
+    act: 'Vérifier ce qu’on a',
+    say: 'Chaque chose doit être ici et propre.',
+    task: 'Lire la liste. Puis se laver les mains.',
+    praise: 'Tu as lu chaque ligne.',
+  },
+  'levain.feed': {
+    act: 'Nourrir le levain',
+    say: 'Chaque ligne se pèse dans un bocal propre.',
+    task: 'Mélanger bien lisse. Puis se laver les mains.',
+    praise: 'Tu as mélangé le levain bien lisse.',
+  },
+  'levain.ripening': {
+    act: 'Laisser grandir le levain',
+    say: 'Les levures font du gaz, et le levain grandit.',
+    task: 'Esquisser les bulles le long du verre.',
+    praise: 'Tu as esquissé les bulles.',
+  },
+  'levain.look': {
+    act: 'Regarder le levain',
+    say: 'Un dessus bombé et des bulles : il semble mûr.',
+    task: 'Comparer le dessus avec le repère.',
+    praise: 'Tu as comparé avec le repère.',
+  },
+  'levain.ripe': {
+    act: 'Garder du levain',
+    say: 'Cette part continue de vivre au frigo.',
+    task: 'Écrire la date. Puis se laver les mains.',
+    praise: 'Tu as écrit la date.',
+  },
+  'mix.weigh': {
+    act: 'Peser farine et eau',
+    say: 'La balance part de zéro à chaque fois.',
+    task: 'Vérifier chaque poids. Puis se laver les mains.',
+    praise: 'Tu as vérifié chaque poids.',
+  },
+  'mix.first': {
+    act: 'Mélanger la pâte',
+    say: 'Mélanger jusqu’à ne plus voir de farine sèche.',
+    task: 'Racler les bords. Puis se laver les mains.',
+    praise: 'Tu as raclé les bords.',
+  },
+  'mix.rest': {
+    act: 'Laisser reposer la pâte',
+    say: 'La farine boit l’eau pendant le repos.',
+    task: 'Essuyer la table. Puis se laver les mains.',
+    praise: 'Tu as essuyé la table.',
+  },
+  'mix.salt': {
+    act: 'Ajouter le sel',
+    say: 'Le sel va sur la pâte, puis l’eau.',
+    task: 'Lire le poids du sel. Puis se laver les mains.',
+    praise: 'Tu as lu le poids du sel.',
+  },
+  'mix.work': {
+    act: 'Incorporer le sel',
+    say: 'Arrêter quand plus rien ne glisse ni ne crisse.',
+    task: 'Pincer et tourner. Puis se laver les mains.',
+    praise: 'Tu as incorporé le sel.',
+  },
+  'mix.temperature': {
+    act: 'Lire si elle est chaude',
+    say: 'Une pâte chaude lève plus qu’une froide.',
+    task: 'Lire le nombre, puis l’écrire.',
+    praise: 'Tu as écrit le nombre.',
+  },
+  'bulk.between': {
+    act: 'Laisser grandir la pâte',
+    say: 'La pâte a besoin de repos entre les plis.',
+    task: 'Comparer la pâte avec son dernier repère.',
+    praise: 'Tu as comparé les repères.',
+  },
+  'bulk.fold': {
+    act: 'Plier la pâte',
+    say: 'Soulever, étirer, plier, puis tourner le bac.',
+    task: 'Plier et tourner. Puis se laver les mains.',
+    praise: 'Tu as plié et tourné la pâte.',
+  },
+  'bulk.spread': {
+    act: 'Étirer la pâte',
+    say: 'Arrêter là où la pâte résiste.',
+    task: 'Étirer de son côté. Puis se laver les mains.',
+    praise: 'Tu as étiré de ton côté.',
+  },
+  'bulk.scatter': {
+    act: 'Répartir la garniture',
+    say: 'Laisser le bord nu pour qu’il se ferme.',
+    task: 'Répartir à la cuillère. Puis se laver les mains.',
+    praise: 'Tu as réparti à la cuillère.',
+  },
+  'bulk.roll': {
+    act: 'Rouler la pâte',
+    say: 'Plier en trois, puis rouler.',
+    task: 'Rouler de son côté. Puis se laver les mains.',
+    praise: 'Tu as roulé de ton côté.',
+  },
+  'bulk.proving': {
+    act: 'Laisser lever la pâte',
+    say: 'Le gaz fait lever et trembler la pâte.',
+    task: 'Dessiner où la lumière tombe sur le mur.',
+    praise: 'Tu as dessiné où tombe la lumière.',
+  },
+  'bulk.look': {
+    act: 'Regarder la pâte',
+    say: 'Chercher un dôme, des bulles, un tremblement.',
+    task: 'Nommer chaque signe qu’on voit.',
+    praise: 'Tu as nommé les signes vus.',
+  },
+  'shape.divide': {
+    act: 'Peser chaque pâton',
+    say: 'Un adulte coupe la pâte en parts égales.',
+    task: 'Noter chaque poids. Puis se laver les mains.',
+    praise: 'Tu as noté chaque poids.',
+  },
+  'shape.preshape': {
+    act: 'Bouler chaque pâton',
+    say: 'Peu de farine, et le dessus reste lisse.',
+    task: 'Bouler un pâton. Puis se laver les mains.',
+    praise: 'Tu as boulé un pâton.',
+  },
+  'shape.benchRest': {
+    act: 'Laisser reposer les pâtons',
+    say: 'Reposée, la pâte s’étire à nouveau.',
+    task: 'Inventer un signe pour son petit pain.',
+    praise: 'Tu as inventé le signe de ton pain.',
+  },
+  'shape.finalShape': {
+    act: 'Façonner chaque pain',
+    say: 'Plier, rouler serré et pincer la soudure.',
+    task: 'Façonner son petit pain. Puis se laver les mains.',
+    praise: 'Tu as façonné ton petit pain.',
+  },
+  'shape.basket': {
+    act: 'Mettre en bannetons',
+    say: 'La soudure est en haut, un torchon la couvre.',
+    task: 'Couvrir les bannetons. Puis se laver les mains.',
+    praise: 'Tu as couvert les bannetons.',
+  },
+  'shape.scoop': {
+    act: 'Mettre la pâte en moules',
+    say: 'Des mains mouillées font un dessus lisse.',
+    task: 'Lisser les dessus. Puis se laver les mains.',
+    praise: 'Tu as lissé les dessus.',
+  },
+};

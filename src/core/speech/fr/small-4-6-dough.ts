@@ -1,0 +1,155 @@
+import type * as english from '../words/small-4-6-dough.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const small46Dough: InTongue<typeof english.small46Dough> = {
+  'read.plan': {
+    act: 'Regarder le plan du pain',
+    say: 'Aujourd’hui, on fait du pain.',
+    task: 'Montrer les images. Dire ce qu’on voit.',
+    praise: 'Tu as regardé chaque image.',
+  },
+  'read.list': {
+    act: 'Chercher ce qu’il faut',
+    say: 'Il faut toutes ces choses pour le pain.',
+    task: 'Trouver la cuillère, puis le torchon.',
+    praise: 'Tu as trouvé la cuillère et le torchon.',
+  },
+  'levain.feed': {
+    act: 'Voir nourrir le levain',
+    say: 'La farine et l’eau nourrissent le levain.',
+    task: 'Compter chaque cuillère qui va au bocal.',
+    praise: 'Tu as compté chaque cuillère.',
+  },
+  'levain.ripening': {
+    act: 'Laisser grandir le levain',
+    say: 'Le levain prend du temps pour faire des bulles.',
+    task: 'Regarder le bocal. Trouver le repère.',
+    praise: 'Tu as trouvé le repère du bocal.',
+  },
+  'levain.look': {
+    act: 'Regarder le levain',
+    say: 'Les bulles disent que le levain est réveillé.',
+    task: 'Compter les bulles qu’on voit.',
+    praise: 'Tu as compté les bulles.',
+  },
+  'levain.ripe': {
+    act: 'Voir garder du levain',
+    say: 'On garde du levain pour le prochain pain.',
+    task: 'Choisir une couleur pour le nom du bocal.',
+    praise: 'Tu as choisi une couleur pour le bocal.',
+  },
+  'mix.weigh': {
+    act: 'Voir peser la farine',
+    say: 'Farine, eau et levain vont au saladier.',
+    task: 'Dire les chiffres connus sur la balance.',
+    praise: 'Tu as dit les chiffres de la balance.',
+  },
+  'mix.first': {
+    act: 'Voir naître la pâte',
+    say: 'La farine et l’eau deviennent de la pâte.',
+    task: 'Compter chaque tour de la main.',
+    praise: 'Tu as compté chaque tour.',
+  },
+  'mix.rest': {
+    act: 'Laisser reposer la pâte',
+    say: 'La pâte fait la sieste sous son torchon.',
+    task: 'Dessiner la pâte sous son torchon.',
+    praise: 'Tu as dessiné la pâte.',
+  },
+  'mix.salt': {
+    act: 'Voir mettre le sel',
+    say: 'Le sel va sur la pâte, puis l’eau.',
+    task: 'Compter les dernières gouttes d’eau.',
+    praise: 'Tu as compté les gouttes.',
+  },
+  'mix.work': {
+    act: 'Voir entrer le sel',
+    say: 'Le sel se cache partout dans la pâte.',
+    task: 'Taper des mains à chaque pincée.',
+    praise: 'Tu as tapé des mains à chaque pincée.',
+  },
+  'mix.temperature': {
+    act: 'Voir si elle est chaude',
+    say: 'La pâte montre si elle est chaude.',
+    task: 'Dire chaque chiffre qu’on voit.',
+    praise: 'Tu as dit chaque chiffre.',
+  },
+  'bulk.between': {
+    act: 'Laisser grandir la pâte',
+    say: 'La pâte grandit lentement dans son bac.',
+    task: 'Compter les repères du bac.',
+    praise: 'Tu as compté les repères du bac.',
+  },
+  'bulk.fold': {
+    act: 'Voir plier la pâte',
+    say: 'La pâte monte, puis se plie.',
+    task: 'Compter chaque pli tout haut.',
+    praise: 'Tu as compté chaque pli.',
+  },
+  'bulk.spread': {
+    act: 'Voir étirer la pâte',
+    say: 'La pâte devient fine comme un drap.',
+    task: 'Montrer avec les bras sa largeur.',
+    praise: 'Tu as montré sa largeur.',
+  },
+  'bulk.scatter': {
+    act: 'Voir mettre la garniture',
+    say: 'La garniture tombe comme la pluie.',
+    task: 'Compter les cuillères de garniture.',
+    praise: 'Tu as compté les cuillères de garniture.',
+  },
+  'bulk.roll': {
+    act: 'Voir rouler la pâte',
+    say: 'La pâte se roule, la garniture dedans.',
+    task: 'Rouler un torchon sec de la même façon.',
+    praise: 'Tu as roulé un torchon.',
+  },
+  'bulk.proving': {
+    act: 'Laisser lever la pâte',
+    say: 'La pâte devient grosse et molle.',
+    task: 'Regarder où va son ombre sur le mur.',
+    praise: 'Tu as regardé ton ombre sur le mur.',
+  },
+  'bulk.look': {
+    act: 'Regarder la pâte',
+    say: 'On regarde si la pâte est grosse.',
+    task: 'Montrer du doigt le haut de la pâte.',
+    praise: 'Tu as montré le haut.',
+  },
+  'shape.divide': {
+    act: 'Voir partager la pâte',
+    say: 'La pâte se partage, morceau par morceau.',
+    task: 'Compter les morceaux qui viennent.',
+    praise: 'Tu as compté chaque morceau.',
+  },
+  'shape.preshape': {
+    act: 'Voir faire les boules',
+    say: 'Chaque morceau devient une boule ronde.',
+    task: 'Dessiner un rond pour chaque boule.',
+    praise: 'Tu as dessiné un rond pour chaque boule.',
+  },
+  'shape.benchRest': {
+    act: 'Laisser reposer les boules',
+    say: 'Les boules reposent sous un torchon.',
+    task: 'Choisir un signe pour son petit pain.',
+    praise: 'Tu as choisi un signe pour ton pain.',
+  },
+  'shape.finalShape': {
+    act: 'Voir façonner les pains',
+    say: 'Chaque pain est roulé bien serré.',
+    task: 'Appuyer sur le gros bouton quand tout est façonné.',
+    praise: 'Tu as appuyé quand tout était façonné.',
+  },
+  'shape.basket': {
+    act: 'Voir coucher les pains',
+    say: 'Chaque pain a son lit.',
+    task: 'Compter les lits, puis compter les pains.',
+    praise: 'Tu as compté les lits et les pains.',
+  },
+  'shape.scoop': {
+    act: 'Voir remplir les moules',
+    say: 'Cette pâte molle se met à la cuillère.',
+    task: 'Compter chaque cuillère qui va au moule.',
+    praise: 'Tu as compté chaque cuillère.',
+  },
+};

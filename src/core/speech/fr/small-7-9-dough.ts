@@ -1,0 +1,155 @@
+import type * as english from '../words/small-7-9-dough.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const small79Dough: InTongue<typeof english.small79Dough> = {
+  'read.plan': {
+    act: 'Lire le plan du pain',
+    say: 'Le plan montre chaque étape du pain.',
+    task: 'Lire la première étape au boulanger.',
+    praise: 'Tu as lu la première étape tout haut.',
+  },
+  'read.list': {
+    act: 'Vérifier ce qu’il faut',
+    say: 'Tout est ici avant de commencer.',
+    task: 'Nommer chaque chose. Puis se laver les mains.',
+    praise: 'Tu as nommé chaque chose.',
+  },
+  'levain.feed': {
+    act: 'Nourrir le levain',
+    say: 'Farine et eau nourrissent le levain.',
+    task: 'Mélanger au bocal. Puis se laver les mains.',
+    praise: 'Tu as mélangé le levain.',
+  },
+  'levain.ripening': {
+    act: 'Laisser grandir le levain',
+    say: 'Le levain fait des bulles en grandissant.',
+    task: 'Dessiner le bocal et son repère.',
+    praise: 'Tu as dessiné le bocal et son repère.',
+  },
+  'levain.look': {
+    act: 'Regarder le levain',
+    say: 'Des bulles et un dôme peuvent le dire prêt.',
+    task: 'Compter les grosses bulles d’un côté.',
+    praise: 'Tu as compté les grosses bulles.',
+  },
+  'levain.ripe': {
+    act: 'Garder du levain',
+    say: 'Ce bout de levain fera le prochain pain.',
+    task: 'Écrire une étiquette. Puis se laver les mains.',
+    praise: 'Tu as écrit l’étiquette du bocal.',
+  },
+  'mix.weigh': {
+    act: 'Peser farine et eau',
+    say: 'La balance part de zéro à chaque fois.',
+    task: 'Lire chaque nombre. Puis se laver les mains.',
+    praise: 'Tu as lu chaque nombre.',
+  },
+  'mix.first': {
+    act: 'Mélanger la pâte',
+    say: 'Mélanger jusqu’à ne plus voir de farine sèche.',
+    task: 'Mélanger d’une main. Puis se laver les mains.',
+    praise: 'Tu as mélangé la farine sèche.',
+  },
+  'mix.rest': {
+    act: 'Laisser reposer la pâte',
+    say: 'Le repos rend la pâte souple et lisse.',
+    task: 'Essuyer la table. Puis se laver les mains.',
+    praise: 'Tu as essuyé la table.',
+  },
+  'mix.salt': {
+    act: 'Ajouter le sel',
+    say: 'Le sel va sur la pâte, puis l’eau.',
+    task: 'Saupoudrer le sel. Puis se laver les mains.',
+    praise: 'Tu as saupoudré le sel.',
+  },
+  'mix.work': {
+    act: 'Incorporer le sel',
+    say: 'Pincer et tourner jusqu’à ne plus sentir de grains.',
+    task: 'Pincer la pâte. Puis se laver les mains.',
+    praise: 'Tu as fait entrer le sel en pinçant.',
+  },
+  'mix.temperature': {
+    act: 'Lire si elle est chaude',
+    say: 'Une pâte chaude lève plus qu’une froide.',
+    task: 'Lire le nombre au boulanger.',
+    praise: 'Tu as lu le nombre.',
+  },
+  'bulk.between': {
+    act: 'Laisser grandir la pâte',
+    say: 'De petites bulles font grandir la pâte.',
+    task: 'Regarder quel repère la pâte atteint.',
+    praise: 'Tu as trouvé le repère de la pâte.',
+  },
+  'bulk.fold': {
+    act: 'Plier la pâte',
+    say: 'Tirer un côté vers le haut et le rabattre.',
+    task: 'Compter ses plis. Puis se laver les mains.',
+    praise: 'Tu as compté et plié la pâte.',
+  },
+  'bulk.spread': {
+    act: 'Étirer la pâte',
+    say: 'Tirer doucement jusqu’à ce qu’elle soit fine.',
+    task: 'Tirer un coin. Puis se laver les mains.',
+    praise: 'Tu as étiré un coin.',
+  },
+  'bulk.scatter': {
+    act: 'Répartir la garniture',
+    say: 'Laisser le bord nu pour qu’il se ferme.',
+    task: 'Répartir à la cuillère. Puis se laver les mains.',
+    praise: 'Tu as réparti à la cuillère.',
+  },
+  'bulk.roll': {
+    act: 'Rouler la pâte',
+    say: 'La garniture se cache dans le rouleau.',
+    task: 'Rouler de son côté. Puis se laver les mains.',
+    praise: 'Tu as roulé de ton côté.',
+  },
+  'bulk.proving': {
+    act: 'Laisser lever la pâte',
+    say: 'La pâte lève quand le gaz la remplit.',
+    task: 'Tracer une ombre qui tombe sur le papier.',
+    praise: 'Tu as tracé une ombre.',
+  },
+  'bulk.look': {
+    act: 'Regarder la pâte',
+    say: 'Un dessus rond et des bulles sont de bons signes.',
+    task: 'Dire au boulanger trois choses qu’on voit.',
+    praise: 'Tu as dit trois choses vues.',
+  },
+  'shape.divide': {
+    act: 'Peser chaque pâton',
+    say: 'Un adulte coupe la pâte en parts égales.',
+    task: 'Lire chaque poids. Puis se laver les mains.',
+    praise: 'Tu as lu chaque poids.',
+  },
+  'shape.preshape': {
+    act: 'Bouler chaque pâton',
+    say: 'Une boule souple est la première forme.',
+    task: 'Bouler un pâton. Puis se laver les mains.',
+    praise: 'Tu as boulé un pâton.',
+  },
+  'shape.benchRest': {
+    act: 'Laisser reposer les pâtons',
+    say: 'Reposés, les pâtons se façonnent mieux.',
+    task: 'Choisir le signe de son pain, le dessiner.',
+    praise: 'Tu as choisi le signe de ton pain.',
+  },
+  'shape.finalShape': {
+    act: 'Façonner chaque pain',
+    say: 'Rouler serré pour qu’il tienne bien haut.',
+    task: 'Façonner son petit pain. Puis se laver les mains.',
+    praise: 'Tu as façonné ton petit pain.',
+  },
+  'shape.basket': {
+    act: 'Mettre en bannetons',
+    say: 'La soudure regarde vers le haut.',
+    task: 'Couvrir les bannetons. Puis se laver les mains.',
+    praise: 'Tu as couvert les bannetons.',
+  },
+  'shape.scoop': {
+    act: 'Mettre la pâte en moules',
+    say: 'Cette pâte est trop molle à façonner.',
+    task: 'Lisser un dessus. Puis se laver les mains.',
+    praise: 'Tu as lissé un dessus.',
+  },
+};
