@@ -43,7 +43,7 @@ svg { display: block; width: ${wide}px; outline: 1px solid #2b173033 }
 figcaption { margin-top: 4px }
 </style><main>${cells.join('')}</main>`;
 
-/** In the page: the pixels of a PNG, and its colours rounded until 256 are enough. */
+/** In the page: the pixels of a PNG, each as the nearest of the 128 colours it has most of. */
 async function fewColours(png: string) {
   const image = new Image();
   image.src = `data:image/png;base64,${png}`;
@@ -53,20 +53,26 @@ async function fewColours(png: string) {
   if (ink === null) throw new Error('no canvas to read the sheet from');
   ink.drawImage(image, 0, 0);
   const { data, width: wide, height: high } = ink.getImageData(0, 0, image.width, image.height);
-  for (let step = 8; ; step += 4) {
-    const at = new Map<number, number>();
-    const pixels = Array.from({ length: wide * high }, (_, no) => {
-      let colour = 0;
-      for (let part = 0; part < 3; part += 1) {
-        const value = Math.round((data[no * 4 + part] ?? 0) / step) * step;
-        colour = colour * 256 + Math.min(255, value);
-      }
-      const known = at.get(colour) ?? at.size;
-      at.set(colour, known);
-      return known;
-    });
-    if (at.size <= 256) return { wide, high, colours: [...at.keys()], pixels };
+  const all = Array.from({ length: wide * high }, (_, no) => {
+    const [r = 0, g = 0, b = 0] = data.subarray(no * 4, no * 4 + 3);
+    return r * 65536 + g * 256 + b;
+  });
+  const count = new Map<number, number>();
+  for (const colour of all) count.set(colour, (count.get(colour) ?? 0) + 1);
+  const colours = [...count.keys()]
+    .sort((a, b) => (count.get(b) ?? 0) - (count.get(a) ?? 0) || a - b)
+    .slice(0, 128);
+  const nearest = new Map<number, number>();
+  for (const colour of count.keys()) {
+    const far = colours.map((other) =>
+      [16, 8, 0].reduce(
+        (sum, at) => sum + (((colour >> at) & 255) - ((other >> at) & 255)) ** 2,
+        0,
+      ),
+    );
+    nearest.set(colour, far.indexOf(Math.min(...far)));
   }
+  return { wide, high, colours, pixels: all.map((colour) => nearest.get(colour) ?? 0) };
 }
 
 const browser = await chromium.launch({
