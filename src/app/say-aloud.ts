@@ -9,6 +9,7 @@ import type { Kept, Pressed } from './keeper.ts';
 import { speakEnd, speakOf } from './speak-of.ts';
 import { speakTwo } from './speak-two.ts';
 import { turnedTo } from './turned-to.ts';
+import type { Learner } from '../screens/bench/lesson/lesson-due.ts';
 import type { Voice } from './voice.ts';
 
 /** Calls that begin within this time are told in one go: the words of the first still hang in the air. Judgement. */
@@ -49,12 +50,12 @@ export function sayAloud(
   hearing: Pick<Hearing, 'ringing' | 'quiet'>,
   { kitchen, records }: Pick<Kept, 'kitchen' | 'records'>,
   hour: (at: Instant) => string,
-  units: Units,
+  ways: Units & Learner,
   equipment: Equipment,
   pressed?: Pressed,
 ): void {
   const speak = (say: Say, behind = false): string | null =>
-    speakOf(say, kitchen, hour, units, equipment, behind, records);
+    speakOf(say, kitchen, hour, ways, equipment, behind, records);
   const ends = (told?: Say): readonly string[] =>
     says
       .filter((say) => say !== told)

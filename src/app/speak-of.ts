@@ -20,6 +20,7 @@ import { bakeOf, focusOn } from '../screens/focus.ts';
 import { listEnded } from '../screens/bench/list-ended.ts';
 import { fedFocus, withTarget } from '../screens/bench/measured-view.ts';
 import { setAsideSaid } from '../screens/bench/pots/set-aside.ts';
+import { lessonDue, type Learner } from '../screens/bench/lesson/lesson-due.ts';
 import { benchView } from '../screens/bench/view.ts';
 
 /**
@@ -32,7 +33,7 @@ export function speakOf(
   { who, stage, ended }: Say,
   kitchen: Kitchen,
   hour: (at: Instant) => string,
-  units: Units,
+  ways: Units & Learner,
   equipment: Equipment,
   behind = false,
   records: readonly LogRecord[] = [],
@@ -64,9 +65,11 @@ export function speakOf(
   const found = bake === null ? null : focusOn(kitchen, bake);
   if (found === null || found.who !== who) return null;
   const focus = fedFocus(kitchen, found);
-  const plain = benchView(kitchen, focus, hour, null, units, equipment);
+  const plain = benchView(kitchen, focus, hour, null, ways, equipment);
   if (plain.stage !== stage) return null;
-  const view = withTarget(plain, kitchen, focus, units, hour, kitchen.now, records);
+  const [lesson] = lessonDue(plain, ways);
+  if (lesson) return lesson.spoken;
+  const view = withTarget(plain, kitchen, focus, ways, hour, kitchen.now, records);
   const words = [ended && listEnded(ended), view.spoken].filter(Boolean).join(' ');
   const spoken = sayFor(kitchen, focus.bake.context.id, words, hour);
   return [setAsideSaid(kitchen, who, stage, hour), spoken, view.care].filter(Boolean).join(' ');

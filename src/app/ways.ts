@@ -19,11 +19,14 @@ const CHOICES = {
   small: ['off', ...AGES],
   learner: ['off', 'on'],
 } as const satisfies {
-  readonly [K in Exclude<keyof Ways, 'pxPerMm' | 'tongue'>]: readonly Ways[K][];
+  readonly [K in Exclude<keyof Ways, 'pxPerMm' | 'tongue' | 'met'>]: readonly Ways[K][];
 };
 
 const isScale = (value: unknown): value is number =>
   typeof value === 'number' && value >= PX_PER_MM.least && value <= PX_PER_MM.most;
+
+const areNames = (value: unknown): value is readonly string[] =>
+  Array.isArray(value) && value.every((name) => typeof name === 'string');
 
 /** Ways as they were kept, by whatever version: what is unknown falls back by itself, a tongue to `own`. */
 export function readWays(kept: unknown, own: Tongue = 'en'): Ways {
@@ -41,6 +44,7 @@ export function readWays(kept: unknown, own: Tongue = 'en'): Ways {
     tongue: TONGUES.find((tongue) => tongue === found['tongue']) ?? own,
     small: one('small', CHOICES.small),
     learner: one('learner', CHOICES.learner),
+    met: areNames(found['met']) ? found['met'] : [],
     pxPerMm: isScale(found['pxPerMm']) ? found['pxPerMm'] : null,
   };
 }

@@ -44,6 +44,8 @@ export interface Ways extends Units {
   readonly small: 'off' | Ages;
   /** Whether a first loaf is walked: why before what, and each word of the trade when it is first met. */
   readonly learner: 'off' | 'on';
+  /** Lessons that were met, by the stage each is of. */
+  readonly met: readonly string[];
   /** A low light: never, in the night hours by itself, or from now on. */
   readonly night: 'off' | 'hours' | 'dim';
   /** CSS pixels a millimetre of this screen, held against a bank card; null: as its size tells. */

@@ -14,6 +14,7 @@ const PLAIN = {
   tongue: 'en',
   small: 'off',
   learner: 'off',
+  met: [],
   pxPerMm: null,
 };
 
@@ -22,6 +23,11 @@ const DAY = { hour: () => 12, every: () => () => undefined };
 
 it.each([[null], [undefined], ['dark'], [7], [{}], [[]]])('reads %j as the plain ways', (kept) => {
   expect(readWays(kept)).toEqual(PLAIN);
+});
+
+it('keeps the lessons that were met, where they can be read', () => {
+  expect(readWays({ met: ['bulk.fold', 'score'] }).met).toEqual(['bulk.fold', 'score']);
+  for (const met of ['score', [1], { 0: 'score' }, null]) expect(readWays({ met }).met).toEqual([]);
 });
 
 it('keeps what it knows, and what it does not falls back by itself', () => {

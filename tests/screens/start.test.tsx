@@ -257,3 +257,27 @@ describe('how heavy a baked loaf is', () => {
     expect(piece).toBe(formula.piece);
   });
 });
+
+describe('a first loaf', () => {
+  it('is offered where nothing was baked yet, and asks one thing after the other', async () => {
+    const house = await open(makeFakeWorld());
+    press(/^My first loaf$/);
+    expect(house.ways().learner).toBe('on');
+    expect(screen.queryByRole('button', { name: /^How many/ })).toBeNull();
+    clock.at += 1_100;
+    tap(screen.getAllByRole('button', { name: /^Lane wheat/ })[0]!);
+    for (const digit of ['2', '2']) press(new RegExp(`^${digit}$`));
+    press(/^That’s it/);
+    const start = screen.getByRole('button', { name: /^Start baking/ });
+    expect(start.getAttribute('aria-disabled') ?? start.getAttribute('disabled')).toBeNull();
+    for (const answer of [/^Which bread\? Lane wheat/, /^How many/, /22 °C/])
+      expect(screen.getByRole('button', { name: answer })).toBeTruthy();
+  });
+
+  it('is not offered once a bake was begun', async () => {
+    const { house, begin } = await openBaking(makeFakeWorld());
+    await begin('bulk.proving');
+    show(house);
+    expect(screen.queryByRole('button', { name: 'My first loaf' })).toBeNull();
+  });
+});

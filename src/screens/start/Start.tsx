@@ -10,7 +10,6 @@ import {
   type Signal,
 } from 'solid-js';
 import { bakeMarks } from '../../core/records/bake-marks.ts';
-import { cutWaits } from '../../core/log/cut-waits.ts';
 import { controls } from '../../core/speech/words/controls.ts';
 import { bench } from '../../core/speech/words/bench.ts';
 import { start } from '../../core/speech/words/start.ts';
@@ -26,7 +25,7 @@ import { onLink } from '../link-here.ts';
 import { KitchenEar } from '../KitchenEar.tsx';
 import { starterIsTold } from '../starter-due.ts';
 import { starterForBake } from '../starter-view.ts';
-import { MOST_BESIDE, OtherBakes } from '../OtherBakes.tsx';
+import { MOST_BESIDE } from '../OtherBakes.tsx';
 import { othersOf } from '../others.ts';
 import { makeChosen } from './chosen.ts';
 import { breadQuestion, type Draft } from './draft.ts';
@@ -35,6 +34,8 @@ import { makeLastTime } from './last-time.tsx';
 import { BrokenFormulas } from './BrokenFormulas.tsx';
 import { PlanDay } from './PlanDay.tsx';
 import { Questions } from './Questions.tsx';
+import { StartBeside } from './StartBeside.tsx';
+import { CircleControl, StartControls } from './StartControls.tsx';
 import { RunningBakes } from './RunningBakes.tsx';
 import { WaysSheet } from './WaysSheet.tsx';
 import './Start.css';
@@ -73,10 +74,9 @@ export default function Start(props: {
     setFace('grid');
   };
   // Before the first bake in earnest it is known whether the calls can be heard.
+  const bakedNothing = (): boolean => Object.keys(props.house.kitchen().starts).length === 0;
   const unheard = (): boolean =>
-    props.house.rehearsal === null &&
-    props.house.equipment().sound === null &&
-    Object.keys(props.house.kitchen().starts).length === 0;
+    props.house.rehearsal === null && props.house.equipment().sound === null && bakedNothing();
   /** Where a bake begins with its starter, how that stands; a notice of it says more. */
   const starterNow = (): string | undefined =>
     draft().from === 'levain.feed' && !starterIsTold(props.house.kitchen())
@@ -109,9 +109,13 @@ export default function Start(props: {
       />
     </Suspense>
   );
-  const circleHere = (): JSX.Element => (
-    <Control label={start.toCircle} onPress={() => props.onCircle()} />
-  );
+  /** A learner is asked one thing after the other: which bread, and how warm the kitchen is. */
+  const firstLoaf = (): void => {
+    props.house.choose({ learner: 'on' });
+    change({ loaves: 1, from: 'levain.feed' });
+    setFace('formula');
+  };
+  const learns = (): boolean => props.house.ways().learner === 'on' && draft().kitchen === null;
   return (
     <>
       <Show
@@ -152,7 +156,10 @@ export default function Start(props: {
                 <FormulaFace
                   formulas={formulas()}
                   units={props.house.ways()}
-                  onPick={(id) => pick({ formula: id, bread: null })}
+                  onPick={(id) => {
+                    pick({ formula: id, bread: null });
+                    if (learns()) setFace('kitchen');
+                  }}
                 />
               </Match>
               <Match when={face() === 'loaves'}>
@@ -201,34 +208,21 @@ export default function Start(props: {
           }
           controls={
             <Show when={face() === 'grid' || face() === 'ways'}>
-              <Show
-                when={props.house.rehearsal === null}
-                fallback={
-                  <Control label={bench.endRehearsal} onPress={() => props.house.endRehearsal()} />
-                }
-              >
-                {circleHere()}
-              </Show>
-              <Control
-                label={start.toLog}
-                value={
-                  // In bigger words it would take a question's place.
-                  props.house.ways().text === 'plain' &&
-                  cutWaits(props.house.records(), props.house.now())
-                    ? start.cutWaits
-                    : undefined
-                }
-                onPress={() => props.onLog()}
+              <StartControls
+                house={props.house}
+                onCircle={() => props.onCircle()}
+                onLog={() => props.onLog()}
+                onKitchen={() => props.onKitchen()}
               />
-              <Control label={start.toKitchen} onPress={() => props.onKitchen()} />
             </Show>
           }
           others={
-            running().length > 0 ? (
-              <OtherBakes
+            running().length > 0 || bakedNothing() ? (
+              <StartBeside
                 house={props.house}
-                others={running()}
+                running={running()}
                 onBake={(id) => props.onBake(id)}
+                onFirstLoaf={firstLoaf}
               />
             ) : undefined
           }
@@ -237,7 +231,10 @@ export default function Start(props: {
       </Show>
       <Show when={face() === 'ways'}>
         <WaysSheet house={props.house} onClose={() => setFace('grid')}>
-          <Show when={props.house.rehearsal === null} fallback={circleHere()}>
+          <Show
+            when={props.house.rehearsal === null}
+            fallback={<CircleControl onCircle={() => props.onCircle()} />}
+          >
             <Control label={start.rehearse} onPress={() => props.house.rehearse()} />
           </Show>
         </WaysSheet>

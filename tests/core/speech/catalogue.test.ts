@@ -18,7 +18,7 @@ const OF_STAGES = [
 ];
 /** What other screens and troubles may name besides. */
 const OF_OTHERS =
-  'bake place words step steps done of file name stage part date note count seconds rate likely version seq path expected got last least most range unit percent days ratio filling short salt hydration pff share flour water dough rise fridge rye lines waits dial line percent goal length other baked counted grams how kinds loaves n piece value address flours pff fillings letter sum bring was allergens pct bowl bowls shares is head bread begun cause colour day ended late left next number one out sign sure times what heat until from'.split(
+  'bake place word means words step steps done of file name stage part date note count seconds rate likely version seq path expected got last least most range unit percent days ratio filling short salt hydration pff share flour water dough rise fridge rye lines waits dial line percent goal length other baked counted grams how kinds loaves n piece value address flours pff fillings letter sum bring was allergens pct bowl bowls shares is head bread begun cause colour day ended late left next number one out sign sure times what heat until from'.split(
     ' ',
   );
 
