@@ -16,6 +16,8 @@ export const bandsIn = (inner: Element, most = Infinity): readonly Band[] => {
   for (let node = words.nextNode(); node !== null; node = words.nextNode()) {
     const press = node.parentElement?.closest('button');
     if (press && press.getBoundingClientRect().height < most) continue;
+    // Words for ears alone stand in one pixel, letter under letter: nobody sees them cut.
+    if (node.parentElement?.offsetWidth === 1) continue;
     range.selectNodeContents(node);
     // The bar beside words reaches over its first line: without it a stub of the bar would stand there alone.
     const bar = node.parentElement?.closest('.barred')?.getBoundingClientRect().top ?? Infinity;
