@@ -1,6 +1,5 @@
 import type { Catalogues } from './tongue.ts';
 import * as allergens from './de/allergens.ts';
-import * as bakeWords from './de/bake-words.ts';
 import * as before from './de/before.ts';
 import * as bench from './de/bench.ts';
 import * as book from './de/book.ts';
@@ -63,7 +62,6 @@ import * as picture from './de/picture.ts';
 import * as plan from './de/plan.ts';
 import * as potsPage from './de/pots-page.ts';
 import * as proof from './de/proof.ts';
-import * as questions from './de/questions.ts';
 import * as read from './de/read.ts';
 import * as readAFile from './de/read-a-file.ts';
 import * as readings from './de/readings.ts';
@@ -81,6 +79,18 @@ import * as sheet from './de/sheet.ts';
 import * as sheets from './de/sheets.ts';
 import * as signs from './de/signs.ts';
 import * as sketches from './de/sketches.ts';
+import * as small1012 from './de/small-10-12.ts';
+import * as small1012Dough from './de/small-10-12-dough.ts';
+import * as small1012Oven from './de/small-10-12-oven.ts';
+import * as small1012Tasks from './de/small-10-12-tasks.ts';
+import * as small46 from './de/small-4-6.ts';
+import * as small46Dough from './de/small-4-6-dough.ts';
+import * as small46Oven from './de/small-4-6-oven.ts';
+import * as small46Tasks from './de/small-4-6-tasks.ts';
+import * as small79 from './de/small-7-9.ts';
+import * as small79Dough from './de/small-7-9-dough.ts';
+import * as small79Oven from './de/small-7-9-oven.ts';
+import * as small79Tasks from './de/small-7-9-tasks.ts';
 import * as soundCheck from './de/sound-check.ts';
 import * as start from './de/start.ts';
 import * as starter from './de/starter.ts';
@@ -99,7 +109,6 @@ import * as weigh from './de/weigh.ts';
 /** The German catalogues, each as its English file of `words/` has it. */
 export const de: Catalogues = {
   allergens,
-  'bake-words': bakeWords,
   before,
   bench,
   book,
@@ -162,7 +171,6 @@ export const de: Catalogues = {
   plan,
   'pots-page': potsPage,
   proof,
-  questions,
   read,
   'read-a-file': readAFile,
   readings,
@@ -180,6 +188,18 @@ export const de: Catalogues = {
   sheets,
   signs,
   sketches,
+  'small-10-12': small1012,
+  'small-10-12-dough': small1012Dough,
+  'small-10-12-oven': small1012Oven,
+  'small-10-12-tasks': small1012Tasks,
+  'small-4-6': small46,
+  'small-4-6-dough': small46Dough,
+  'small-4-6-oven': small46Oven,
+  'small-4-6-tasks': small46Tasks,
+  'small-7-9': small79,
+  'small-7-9-dough': small79Dough,
+  'small-7-9-oven': small79Oven,
+  'small-7-9-tasks': small79Tasks,
   'sound-check': soundCheck,
   start,
   starter,

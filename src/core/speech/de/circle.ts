@@ -51,7 +51,7 @@ export const neighbourWords: InTongue<typeof english.neighbourWords> = {
   eraseOrders: 'Kommende Bestellungen gehen mit: {count}. Dauer\u00adbestellungen: {n}.',
   eraseHold: 'Zum Löschen halten',
   eraseHolding: 'Weiter halten',
-  eraseTwo: 'Oder zweimal tippen, weit auseinander',
+  eraseTwo: 'Oder zweimal, weit auseinander',
   eraseFirst: 'Tipp erst hier',
   eraseSecond: 'Dann tipp hier',
   keep: 'Behalten',

@@ -95,7 +95,7 @@ export const eraseWords: InTongue<typeof english.eraseWords> = {
   stays: 'Was geschah, bleibt: Zeiten, Gewichte, Messwerte, Krume.',
   hold: 'Zum Löschen halten',
   holding: 'Weiter halten',
-  two: 'Oder zweimal tippen, weit auseinander',
+  two: 'Oder zweimal, weit auseinander',
   first: 'Tipp erst hier',
   second: 'Dann tipp hier',
   keep: 'Behalten',

@@ -42,7 +42,7 @@ export const sketches: InTongue<typeof english.sketches> = {
   dustBasket: 'Eine Hand bestäubt einen Gärkorb mit Mehl',
   greaseTin: 'Ein Pinsel fettet eine Form',
   spoonTin: 'Ein Löffel füllt nassen Teig in eine Form',
-  clearShelf: 'Hände räumen ein Fach im Kühlschrank frei',
+  clearShelf: 'Eine Hand nimmt ein Glas aus einem Kühlschrank\u00adfach',
   fridge: 'Hände stellen einen Gärkorb in einen Kühlschrank',
   takeOut: 'Hände holen einen Gärkorb aus einem Kühlschrank',
   warmPlace: 'Ein zugedeckter Laib steht an einem warmen Platz',

@@ -135,7 +135,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   renewHolding: 'Weiter halten',
   renewFirst: 'Tipp erst hier',
   renewSecond: 'Dann tipp hier',
-  renewTwo: 'Oder zweimal tippen, weit auseinander',
+  renewTwo: 'Oder zweimal, weit auseinander',
   keep: 'Behalten',
 };
 export const starterLines: InTongue<typeof english.starterLines> = {

@@ -1,0 +1,155 @@
+import type * as english from '../words/small-10-12-dough.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const small1012Dough: InTongue<typeof english.small1012Dough> = {
+  'read.plan': {
+    act: 'Lies den Plan durch',
+    say: 'Der Plan sagt, wann Hände gebraucht werden.',
+    task: 'Such die Schritte, die zwei Leute brauchen.',
+    praise: 'Du hast die Schritte für zwei gefunden.',
+  },
+  'read.list': {
+    act: 'Prüf, was wir haben',
+    say: 'Jedes Ding muss da und sauber sein.',
+    task: 'Lies die Liste. Dann wasch dir die Hände.',
+    praise: 'Du hast jede Zeile gelesen.',
+  },
+  'levain.feed': {
+    act: 'Füttere das Anstellgut',
+    say: 'Jede Zeile kommt gewogen ins saubere Glas.',
+    task: 'Rühr es glatt. Dann wasch dir die Hände.',
+    praise: 'Du hast das Anstellgut glatt gerührt.',
+  },
+  'levain.ripening': {
+    act: 'Lass den Sauerteig wachsen',
+    say: 'Hefe macht Gas, und darum wächst er.',
+    task: 'Zeichne die Blasen am Glas entlang.',
+    praise: 'Du hast die Blasen gezeichnet.',
+  },
+  'levain.look': {
+    act: 'Schau auf den Sauerteig',
+    say: 'Gewölbt und viele Blasen: das sieht reif aus.',
+    task: 'Vergleich, wie hoch er zur Marke steht.',
+    praise: 'Du hast ihn mit der Marke verglichen.',
+  },
+  'levain.ripe': {
+    act: 'Heb etwas Anstellgut auf',
+    say: 'Dieser Teil lebt im Kühlschrank weiter.',
+    task: 'Schreib das Datum. Dann wasch dir die Hände.',
+    praise: 'Du hast das Datum geschrieben.',
+  },
+  'mix.weigh': {
+    act: 'Wieg Mehl und Wasser',
+    say: 'Die Waage beginnt jedes Mal bei null.',
+    task: 'Prüf jedes Gewicht. Dann wasch dir die Hände.',
+    praise: 'Du hast jedes Gewicht geprüft.',
+  },
+  'mix.first': {
+    act: 'Mische den Teig',
+    say: 'Mische, bis kein Mehl mehr trocken ist.',
+    task: 'Schab die Ränder herunter. Dann wasch dir die Hände.',
+    praise: 'Du hast die Ränder herunter\u00adgeschabt.',
+  },
+  'mix.rest': {
+    act: 'Lass den Teig ruhen',
+    say: 'In der Ruhe trinkt das Mehl das Wasser.',
+    task: 'Wisch den Tisch. Dann wasch dir die Hände.',
+    praise: 'Du hast den Tisch gewischt.',
+  },
+  'mix.salt': {
+    act: 'Gib das Salz dazu',
+    say: 'Erst kommt Salz auf den Teig, dann Wasser.',
+    task: 'Lies das Gewicht vom Salz. Dann wasch dir die Hände.',
+    praise: 'Du hast das Gewicht vom Salz gelesen.',
+  },
+  'mix.work': {
+    act: 'Arbeite das Salz ein',
+    say: 'Hör auf, wenn nichts mehr rutscht oder körnig ist.',
+    task: 'Kneif und dreh. Dann wasch dir die Hände.',
+    praise: 'Du hast das Salz eingearbeitet.',
+  },
+  'mix.temperature': {
+    act: 'Lies, wie warm er ist',
+    say: 'Warmer Teig wächst mehr als kalter.',
+    task: 'Lies die Zahl, dann schreib sie auf.',
+    praise: 'Du hast die Zahl aufgeschrieben.',
+  },
+  'bulk.between': {
+    act: 'Lass den Teig wachsen',
+    say: 'Zwischen dem Falten braucht der Teig Ruhe.',
+    task: 'Vergleich den Teig mit dem letzten Strich.',
+    praise: 'Du hast die Striche verglichen.',
+  },
+  'bulk.fold': {
+    act: 'Falte den Teig',
+    say: 'Heb, dehn und falte, dann dreh die Wanne.',
+    task: 'Falte und dreh. Dann wasch dir die Hände.',
+    praise: 'Du hast den Teig gefaltet und gedreht.',
+  },
+  'bulk.spread': {
+    act: 'Zieh den Teig dünn aus',
+    say: 'Hör auf, wo der Teig sich wehrt.',
+    task: 'Zieh deine Seite aus. Dann wasch dir die Hände.',
+    praise: 'Du hast deine Seite dünn gezogen.',
+  },
+  'bulk.scatter': {
+    act: 'Streu die Einlage',
+    say: 'Lass den Rand frei, damit er schließt.',
+    task: 'Streu mit dem Löffel. Dann wasch dir die Hände.',
+    praise: 'Du hast mit dem Löffel gestreut.',
+  },
+  'bulk.roll': {
+    act: 'Roll den Teig auf',
+    say: 'Falte ihn in Drittel, dann roll ihn auf.',
+    task: 'Roll deine Seite. Dann wasch dir die Hände.',
+    praise: 'Du hast deine Seite aufgerollt.',
+  },
+  'bulk.proving': {
+    act: 'Lass den Teig gehen',
+    say: 'Gas lässt den Teig steigen und wackeln.',
+    task: 'Zeichne, wo das Licht auf die Wand fällt.',
+    praise: 'Du hast gezeichnet, wo das Licht hinfällt.',
+  },
+  'bulk.look': {
+    act: 'Schau auf den Teig',
+    say: 'Achte auf Wölbung, Blasen und Wackeln.',
+    task: 'Nenn jedes Zeichen, das du siehst.',
+    praise: 'Du hast die Zeichen genannt.',
+  },
+  'shape.divide': {
+    act: 'Wieg jedes Stück',
+    say: 'Erwachsene schneiden den Teig in gleiche Teile.',
+    task: 'Notier jedes Gewicht. Dann wasch dir die Hände.',
+    praise: 'Du hast jedes Gewicht notiert.',
+  },
+  'shape.preshape': {
+    act: 'Wirke jedes Stück rund',
+    say: 'Nimm wenig Mehl und lass es oben glatt.',
+    task: 'Wirke ein Stück rund. Dann wasch dir die Hände.',
+    praise: 'Du hast ein Stück rundgewirkt.',
+  },
+  'shape.benchRest': {
+    act: 'Lass die Stücke ruhen',
+    say: 'Nach der Ruhe dehnt sich der Teig wieder.',
+    task: 'Entwirf ein Zeichen für dein kleines Brot.',
+    praise: 'Du hast ein Zeichen für dein Brot entworfen.',
+  },
+  'shape.finalShape': {
+    act: 'Forme jeden Laib',
+    say: 'Falten, straff aufrollen, Naht zukneifen.',
+    task: 'Forme dein kleines Brot. Dann wasch dir die Hände.',
+    praise: 'Du hast dein kleines Brot geformt.',
+  },
+  'shape.basket': {
+    act: 'Leg Laibe in die Körbe',
+    say: 'Die Naht schaut nach oben, ein Tuch deckt zu.',
+    task: 'Deck die Körbe zu. Dann wasch dir die Hände.',
+    praise: 'Du hast die Körbe zugedeckt.',
+  },
+  'shape.scoop': {
+    act: 'Löffle Teig in die Formen',
+    say: 'Mit nassen Händen wird er oben glatt.',
+    task: 'Streich ihn glatt. Dann wasch dir die Hände.',
+    praise: 'Du hast ihn glatt gestrichen.',
+  },
+};

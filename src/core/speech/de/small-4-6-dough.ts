@@ -1,0 +1,155 @@
+import type * as english from '../words/small-4-6-dough.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const small46Dough: InTongue<typeof english.small46Dough> = {
+  'read.plan': {
+    act: 'Sieh dir den Brotplan an',
+    say: 'Heute backen wir Brot.',
+    task: 'Zeig auf die Bilder. Sag, was du siehst.',
+    praise: 'Du hast dir jedes Bild angesehen.',
+  },
+  'read.list': {
+    act: 'Such, was wir brauchen',
+    say: 'Das alles brauchen wir für das Brot.',
+    task: 'Such den Löffel, dann such das Tuch.',
+    praise: 'Du hast Löffel und Tuch gefunden.',
+  },
+  'levain.feed': {
+    act: 'Sieh, wie es Futter bekommt',
+    say: 'Mehl und Wasser füttern das Anstellgut.',
+    task: 'Zähl jeden Löffel, der ins Glas kommt.',
+    praise: 'Du hast jeden Löffel gezählt.',
+  },
+  'levain.ripening': {
+    act: 'Lass es wachsen',
+    say: 'Es braucht Zeit für seine Blasen.',
+    task: 'Schau auf das Glas. Such die Marke.',
+    praise: 'Du hast die Marke am Glas gefunden.',
+  },
+  'levain.look': {
+    act: 'Schau auf den Sauerteig',
+    say: 'Blasen sagen uns: er ist wach.',
+    task: 'Zähl die Blasen, die du siehst.',
+    praise: 'Du hast die Blasen gezählt.',
+  },
+  'levain.ripe': {
+    act: 'Sieh, was wir aufheben',
+    say: 'Etwas heben wir für das nächste Brot auf.',
+    task: 'Wähl eine Farbe für den Namen am Glas.',
+    praise: 'Du hast eine Farbe für das Glas gewählt.',
+  },
+  'mix.weigh': {
+    act: 'Sieh zu beim Wiegen',
+    say: 'Mehl, Wasser und Sauerteig kommen in die Schüssel.',
+    task: 'Sag die Zahlen, die du auf der Waage kennst.',
+    praise: 'Du hast die Zahlen auf der Waage gesagt.',
+  },
+  'mix.first': {
+    act: 'Sieh, wie der Teig anfängt',
+    say: 'Aus Mehl und Wasser wird Teig.',
+    task: 'Zähl, wie oft die Hand sich dreht.',
+    praise: 'Du hast jedes Drehen gezählt.',
+  },
+  'mix.rest': {
+    act: 'Lass den Teig ruhen',
+    say: 'Der Teig schläft unter seinem Tuch.',
+    task: 'Mal den Teig unter seinem Tuch.',
+    praise: 'Du hast den Teig gemalt.',
+  },
+  'mix.salt': {
+    act: 'Sieh, wie das Salz dazukommt',
+    say: 'Erst kommt Salz auf den Teig, dann Wasser.',
+    task: 'Zähl die letzten Tropfen Wasser.',
+    praise: 'Du hast die Tropfen gezählt.',
+  },
+  'mix.work': {
+    act: 'Sieh, wie das Salz hineinkommt',
+    say: 'Das Salz versteckt sich überall im Teig.',
+    task: 'Klatsch bei jedem Kneifen, das du siehst.',
+    praise: 'Du hast bei jedem Kneifen geklatscht.',
+  },
+  'mix.temperature': {
+    act: 'Sieh, wie warm er ist',
+    say: 'Der Teig zeigt uns, wie warm er ist.',
+    task: 'Sag jede Zahl, die du siehst.',
+    praise: 'Du hast jede Zahl gesagt.',
+  },
+  'bulk.between': {
+    act: 'Lass den Teig wachsen',
+    say: 'Der Teig wächst langsam in seiner Wanne.',
+    task: 'Zähl die Striche an der Wanne.',
+    praise: 'Du hast die Striche an der Wanne gezählt.',
+  },
+  'bulk.fold': {
+    act: 'Sieh zu beim Falten',
+    say: 'Der Teig wird hochgezogen und umgelegt.',
+    task: 'Zähl jedes Falten laut mit.',
+    praise: 'Du hast jedes Falten gezählt.',
+  },
+  'bulk.spread': {
+    act: 'Sieh zu beim Ausziehen',
+    say: 'Der Teig wird dünn wie eine Decke.',
+    task: 'Zeig mit den Armen, wie breit er ist.',
+    praise: 'Du hast gezeigt, wie breit er war.',
+  },
+  'bulk.scatter': {
+    act: 'Sieh zu beim Streuen',
+    say: 'Es fällt auf den Teig wie Regen.',
+    task: 'Zähl die Löffel, die darauf kommen.',
+    praise: 'Du hast die Löffel gezählt.',
+  },
+  'bulk.roll': {
+    act: 'Sieh zu beim Aufrollen',
+    say: 'Der Teig rollt sich auf, das Gute ist drin.',
+    task: 'Roll ein trockenes Tuch genauso auf.',
+    praise: 'Du hast ein Tuch aufgerollt.',
+  },
+  'bulk.proving': {
+    act: 'Lass den Teig gehen',
+    say: 'Der Teig wird groß und weich.',
+    task: 'Schau, wo dein Schatten auf die Wand fällt.',
+    praise: 'Du hast deinen Schatten an der Wand gesehen.',
+  },
+  'bulk.look': {
+    act: 'Schau auf den Teig',
+    say: 'Wir schauen, wie groß der Teig ist.',
+    task: 'Zeig, wo der Teig oben ist.',
+    praise: 'Du hast gezeigt, wo er oben ist.',
+  },
+  'shape.divide': {
+    act: 'Sieh zu beim Teilen',
+    say: 'Der Teig wird geteilt, Stück für Stück.',
+    task: 'Zähl die Stücke, eins nach dem anderen.',
+    praise: 'Du hast jedes Stück gezählt.',
+  },
+  'shape.preshape': {
+    act: 'Sieh, wie Kugeln rund werden',
+    say: 'Jedes Stück wird eine runde Kugel.',
+    task: 'Mal einen Kreis für jede Kugel.',
+    praise: 'Du hast für jede Kugel einen Kreis gemalt.',
+  },
+  'shape.benchRest': {
+    act: 'Lass die Kugeln ruhen',
+    say: 'Die Kugeln ruhen unter einem Tuch.',
+    task: 'Wähl ein Zeichen für dein kleines Brot.',
+    praise: 'Du hast ein Zeichen für dein Brot gewählt.',
+  },
+  'shape.finalShape': {
+    act: 'Sieh zu beim Formen',
+    say: 'Jeder Laib wird fest aufgerollt.',
+    task: 'Drück die große Taste, wenn alle fertig sind.',
+    praise: 'Du hast gedrückt, als alle fertig waren.',
+  },
+  'shape.basket': {
+    act: 'Sieh die Betten der Laibe',
+    say: 'Jeder Laib bekommt sein eigenes Bett.',
+    task: 'Zähl die Betten, dann zähl die Laibe.',
+    praise: 'Du hast Betten und Laibe gezählt.',
+  },
+  'shape.scoop': {
+    act: 'Sieh zu beim Füllen',
+    say: 'Dieser weiche Teig kommt mit dem Löffel hinein.',
+    task: 'Zähl jeden Löffel für eine Form.',
+    praise: 'Du hast jeden Löffel gezählt.',
+  },
+};

@@ -1,0 +1,155 @@
+import type * as english from '../words/small-7-9-dough.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const small79Dough: InTongue<typeof english.small79Dough> = {
+  'read.plan': {
+    act: 'Lies den Brotplan',
+    say: 'Der Plan zeigt jeden Schritt zum Brot.',
+    task: 'Lies den ersten Schritt vor.',
+    praise: 'Du hast den ersten Schritt vorgelesen.',
+  },
+  'read.list': {
+    act: 'Prüf, was wir brauchen',
+    say: 'Alles ist da, bevor wir anfangen.',
+    task: 'Nenn jedes Ding. Dann wasch dir die Hände.',
+    praise: 'Du hast jedes Ding genannt.',
+  },
+  'levain.feed': {
+    act: 'Füttere das Anstellgut',
+    say: 'Mehl und Wasser sind sein Futter.',
+    task: 'Rühr im Glas. Dann wasch dir die Hände.',
+    praise: 'Du hast das Anstellgut gerührt.',
+  },
+  'levain.ripening': {
+    act: 'Lass den Sauerteig wachsen',
+    say: 'Er macht Blasen, während er wächst.',
+    task: 'Mal das Glas und seine Marke.',
+    praise: 'Du hast das Glas und seine Marke gemalt.',
+  },
+  'levain.look': {
+    act: 'Schau auf den Sauerteig',
+    say: 'Blasen und Wölbung können zeigen: er ist reif.',
+    task: 'Zähl die großen Blasen auf einer Seite.',
+    praise: 'Du hast die großen Blasen gezählt.',
+  },
+  'levain.ripe': {
+    act: 'Heb etwas Anstellgut auf',
+    say: 'Aus diesem Rest wird das nächste Brot.',
+    task: 'Schreib ein Etikett. Dann wasch dir die Hände.',
+    praise: 'Du hast das Etikett für das Glas geschrieben.',
+  },
+  'mix.weigh': {
+    act: 'Wieg Mehl und Wasser',
+    say: 'Die Waage beginnt jedes Mal bei null.',
+    task: 'Lies jede Zahl. Dann wasch dir die Hände.',
+    praise: 'Du hast jede Zahl gelesen.',
+  },
+  'mix.first': {
+    act: 'Mische den Teig',
+    say: 'Mische, bis kein Mehl mehr trocken ist.',
+    task: 'Mische mit einer Hand. Dann wasch dir die Hände.',
+    praise: 'Du hast das trockene Mehl eingemischt.',
+  },
+  'mix.rest': {
+    act: 'Lass den Teig ruhen',
+    say: 'Ruhe macht den Teig weich und glatt.',
+    task: 'Wisch den Tisch. Dann wasch dir die Hände.',
+    praise: 'Du hast den Tisch gewischt.',
+  },
+  'mix.salt': {
+    act: 'Gib das Salz dazu',
+    say: 'Erst kommt Salz auf den Teig, dann Wasser.',
+    task: 'Streu das Salz. Dann wasch dir die Hände.',
+    praise: 'Du hast das Salz gestreut.',
+  },
+  'mix.work': {
+    act: 'Arbeite das Salz ein',
+    say: 'Kneif und dreh, bis keine Körner mehr da sind.',
+    task: 'Kneif den Teig. Dann wasch dir die Hände.',
+    praise: 'Du hast das Salz eingearbeitet.',
+  },
+  'mix.temperature': {
+    act: 'Lies, wie warm er ist',
+    say: 'Warmer Teig wächst mehr als kalter.',
+    task: 'Lies die Zahl laut vor.',
+    praise: 'Du hast die Zahl vorgelesen.',
+  },
+  'bulk.between': {
+    act: 'Lass den Teig wachsen',
+    say: 'Kleine Blasen lassen den Teig wachsen.',
+    task: 'Schau, welchen Strich der Teig erreicht.',
+    praise: 'Du hast den Strich gefunden.',
+  },
+  'bulk.fold': {
+    act: 'Falte den Teig',
+    say: 'Zieh eine Seite hoch und leg sie um.',
+    task: 'Zähl beim Falten. Dann wasch dir die Hände.',
+    praise: 'Du hast gezählt und den Teig gefaltet.',
+  },
+  'bulk.spread': {
+    act: 'Zieh den Teig dünn aus',
+    say: 'Zieh sanft am Teig, bis er dünn ist.',
+    task: 'Zieh an einer Ecke. Dann wasch dir die Hände.',
+    praise: 'Du hast eine Ecke dünn gezogen.',
+  },
+  'bulk.scatter': {
+    act: 'Streu die Einlage',
+    say: 'Lass den Rand frei, damit er schließt.',
+    task: 'Streu mit dem Löffel. Dann wasch dir die Hände.',
+    praise: 'Du hast mit dem Löffel gestreut.',
+  },
+  'bulk.roll': {
+    act: 'Roll den Teig auf',
+    say: 'Die Einlage versteckt sich in der Rolle.',
+    task: 'Roll deine Seite. Dann wasch dir die Hände.',
+    praise: 'Du hast deine Seite aufgerollt.',
+  },
+  'bulk.proving': {
+    act: 'Lass den Teig gehen',
+    say: 'Der Teig geht, weil Gas ihn füllt.',
+    task: 'Mal einen Schatten nach, der auf dein Papier fällt.',
+    praise: 'Du hast einen Schatten nachgemalt.',
+  },
+  'bulk.look': {
+    act: 'Schau auf den Teig',
+    say: 'Oben rund und Blasen sind gute Zeichen.',
+    task: 'Nenn drei Dinge, die du siehst.',
+    praise: 'Du hast drei Dinge genannt.',
+  },
+  'shape.divide': {
+    act: 'Wieg jedes Stück',
+    say: 'Erwachsene schneiden den Teig in gleiche Teile.',
+    task: 'Lies jedes Gewicht. Dann wasch dir die Hände.',
+    praise: 'Du hast jedes Gewicht gelesen.',
+  },
+  'shape.preshape': {
+    act: 'Mach jedes Stück rund',
+    say: 'Eine lockere Kugel ist die erste Form.',
+    task: 'Mach ein Stück rund. Dann wasch dir die Hände.',
+    praise: 'Du hast ein Stück rund gemacht.',
+  },
+  'shape.benchRest': {
+    act: 'Lass die Stücke ruhen',
+    say: 'Nach der Ruhe sind sie leicht zu formen.',
+    task: 'Wähl ein Zeichen für dein Brot und mal es.',
+    praise: 'Du hast ein Zeichen für dein Brot gewählt.',
+  },
+  'shape.finalShape': {
+    act: 'Forme jeden Laib',
+    say: 'Roll ihn fest, damit er hoch wird.',
+    task: 'Forme dein kleines Brot. Dann wasch dir die Hände.',
+    praise: 'Du hast dein kleines Brot geformt.',
+  },
+  'shape.basket': {
+    act: 'Leg Laibe in die Körbe',
+    say: 'Die Naht schaut nach oben.',
+    task: 'Deck die Körbe zu. Dann wasch dir die Hände.',
+    praise: 'Du hast die Körbe zugedeckt.',
+  },
+  'shape.scoop': {
+    act: 'Löffle Teig in die Formen',
+    say: 'Dieser Teig ist zu weich zum Formen.',
+    task: 'Streich einen glatt. Dann wasch dir die Hände.',
+    praise: 'Du hast einen glatt gestrichen.',
+  },
+};
