@@ -6,7 +6,7 @@ export const tapeNames: InTongue<typeof english.tapeNames> = {
   mix: 'Mischen',
   'salt and water': 'Salz',
   fold: 'Falten {count}',
-  lamination: 'Ausziehen',
+  lamination: 'Ziehen',
   divide: 'Teilen',
   shape: 'Formen',
   spoon: 'In Form',

@@ -28,5 +28,5 @@ export const childTasks: InTongue<typeof english.childTasks> = {
   blade: ['Mal den Schnitt, den du sehen willst.', 'Setz dich. Zähl die trockenen Körbe.'],
   machine: ['Setz dich. Achte auf das Ofenlicht.', 'Mal den Ofen mit der Tür zu.'],
   heavy: ['Halt die Tür weit auf.', 'Mach einen Platz auf dem Tisch frei.'],
-  raw: ['Drück die große Taste für den Bäcker.', 'Lies vor, was die Waage zeigt.'],
+  raw: ['Drück die große Taste für uns.', 'Lies vor, was die Waage zeigt.'],
 };

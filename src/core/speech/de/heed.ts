@@ -6,7 +6,7 @@ export const heed: InTongue<typeof english.heed> = {
     starter: { fridge: 'Aus der Kälte wacht es langsam auf. Ein zweites Füttern hilft.' },
     flour: { short: 'Hol mehr Mehl, oder back weniger Laibe.' },
     filling: {
-      toPrepare: 'Röste, tropf ab und trockne, während der Sauerteig geht.',
+      toPrepare: 'Röste und trockne sie, lass sie abtropfen, während der Sauerteig geht.',
       toastedDry: 'Kein Frischkäse, Fleisch, Gekochtes oder Knoblauch in Öl.',
     },
     pot: {

@@ -2,7 +2,7 @@ import type * as english from '../words/kitchen.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const ear: InTongue<typeof english.ear> = {
-  none: 'Noch kein Ohr: drück das große',
+  none: 'Kein Ohr: drück die große Taste',
   shut: 'Ohr zu',
   open: 'Ohr offen',
   sound: {

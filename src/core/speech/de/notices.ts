@@ -27,7 +27,7 @@ export const warnings: InTongue<typeof english.warnings> = {
   saltWithFilling:
     'Salz: {salt} % mit {bring} aus der Einlage; {most} ist das Äußerste. Nimm etwas aus dem Teig.',
   wetFilling:
-    'Mit dem, was die Einlage bringt, ist das Wasser {water} % vom Mehl; über {most} läuft er. Tropf sie ab und trockne sie gut.',
+    'Mit dem, was die Einlage bringt, ist das Wasser {water} % vom Mehl; über {most} läuft er. Lass sie abtropfen und trockne sie gut.',
   perishableFilling:
     '{filling}: verdirbt. Erst beim letzten Formen aus dem Kühlschrank, in 2 Stunden im Ofen. Auch das Brot bleibt kalt.',
   cheeseStands:

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { wants } from '../../../src/core/speech/fill.ts';
+import { de } from '../../../src/core/speech/de.ts';
+import { planTouches } from '../../../src/core/speech/de/plan.ts';
+
+const modules = import.meta.glob<Record<string, unknown>>('../../../src/core/speech/words/*.ts', {
+  eager: true,
+});
+const english = new Map(
+  Object.entries(modules).map(([path, words]) => [/([\w-]+)\.ts$/.exec(path)![1]!, words]),
+);
+
+/** Put together from the views of other files: they have no words of their own. */
+const COMPOSED = ['bake-words', 'questions'];
+
+interface Text {
+  readonly at: string;
+  readonly english: string;
+  readonly german: unknown;
+}
+
+function texts(at: string, own: unknown, other: unknown): Text[] {
+  if (typeof own === 'string') return [{ at, english: own, german: other }];
+  if (typeof own !== 'object' || own === null) return [];
+  return Object.entries(own).flatMap(([key, value]) =>
+    texts(`${at}.${key}`, value, (other as Record<string, unknown> | undefined)?.[key]),
+  );
+}
+
+const all = [...english]
+  .filter(([file]) => !COMPOSED.includes(file))
+  .flatMap(([file, words]) =>
+    Object.entries(words)
+      // Plain constants are what the catalogues beside them are made of.
+      .filter(([name, value]) => typeof value === 'object' && name !== 'SCATTER')
+      .flatMap(([name, value]) => texts(`${file}.${name}`, value, de[file]?.[name])),
+  );
+const german = ({ german: text }: Text): string => String(text);
+const where = (is: (text: Text) => boolean): string[] => all.filter(is).map(({ at }) => at);
+const names = (text: string): string => [...wants(text)].sort().join();
+
+/** What the log, a formula or a list of the circle keeps, and finds again by its letters. */
+const KEPT =
+  /\.(slab|tiles\.\d+|notes\.\d+)\.value$|\.item$|^allergens\.(allergenNames|allergenKinds|glutenOf)\.|\.fillingAllergens\./;
+
+describe('the German catalogue', () => {
+  it('has every text of the English one, and no file more', () => {
+    expect(all.length).toBeGreaterThan(4000);
+    expect(where((text) => typeof text.german !== 'string' || text.german === '')).toEqual([]);
+    const others = ['measures'];
+    expect(Object.keys(de).filter((file) => !english.has(file) && !others.includes(file))).toEqual(
+      [],
+    );
+  });
+
+  it('wants the same names in each text', () => {
+    expect(where((text) => names(text.english) !== names(german(text)))).toEqual([]);
+  });
+
+  it('leaves what is kept as it is', () => {
+    const kept = all.filter(({ at }) => KEPT.test(at));
+    expect(kept.length).toBeGreaterThan(200);
+    expect(kept.filter((text) => text.english !== text.german).map(({ at }) => at)).toEqual([]);
+  });
+
+  it('opens quotes below and shuts them above, and cries out nowhere', () => {
+    const count = (text: string, sign: string): number => text.split(sign).length - 1;
+    expect(where((text) => /[!"'”‘]/.test(german(text)))).toEqual([]);
+    expect(where((text) => count(german(text), '„') !== count(german(text), '“'))).toEqual([]);
+  });
+
+  it('parts long words where they may break', () => {
+    expect(where((text) => /\p{L}{16}/u.test(german(text)))).toEqual([]);
+  });
+
+  it('begins what is written small within a sentence with a word that may be', () => {
+    // 'falten 2' is read as well as 'Falten 2'.
+    const isVerb = (text: string): boolean =>
+      /^(?:Kalt stellen|\p{Lu}\p{Ll}+n)(?: |,|$)/u.test(text);
+    expect(Object.values(planTouches).filter((text) => !isVerb(text))).toEqual([]);
+  });
+});
