@@ -206,6 +206,8 @@ export function makePressRoom(win: Window, options: RoomOptions = {}): PressRoom
     settle: (el, home, reach = false) => {
       homes.set(el, home);
       if (reach) reaching.add(el);
+      // A press that takes its own button away: the end of its touch comes to the button, and to no window.
+      el.addEventListener('touchend', onLifted as EventListener);
       return () => {
         homes.delete(el);
         reaching.delete(el);

@@ -34,6 +34,14 @@ describe('a mouse and a click made of a touch', () => {
     expect(onPress).toHaveBeenCalledTimes(1);
   });
 
+  it('are not asked for where it took away what it pressed', () => {
+    const { go, onPress, touch } = room();
+    onPress.mockImplementation(() => go.remove());
+    expect(touch(go.firstElementChild!)).toBe(false);
+    expect(onPress).toHaveBeenCalledTimes(1);
+    expect(go.isConnected).toBe(false);
+  });
+
   it('are left to the browser beside everything', () => {
     const { go, touch } = room();
     expect(touch(screen.getByText('Words'))).toBe(true);
