@@ -33,7 +33,7 @@ it('goes from an order by the weight of its loaf to a plan that fits, and tells 
   await baker.press('Sat');
   await baker.tap(slab('Add an order'));
   await baker.press('Somebody new');
-  await page.locator('.typed-text').fill(NAME);
+  await baker.write(NAME);
   await turned(baker, '.slab:visible');
   await baker.press('Lane wheat');
   await reads(`${NAME}, Sat 7 Mar`);

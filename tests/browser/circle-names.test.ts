@@ -50,7 +50,7 @@ function overhear(app: App): string[] {
 async function ordered(baker: Baker, name: string, bread: string): Promise<void> {
   await turned(baker, '.slab:has-text("Add an order")');
   await press(baker, ['Somebody new']);
-  await baker.page.locator('.typed-text').fill(name);
+  await baker.write(name);
   await turned(baker, '.slab:visible');
   await press(baker, [bread]);
   await baker.page.locator('.orders-lines').waitFor();

@@ -46,7 +46,7 @@ it('keeps neighbours across reloads, takes the last press back, and erases one f
   const shown = () => baker.page.locator('.circle-grid').innerText();
   const add = async (name: string): Promise<void> => {
     await press(baker, ['Add one']);
-    await baker.page.locator('.typed-text').fill(name);
+    await baker.write(name);
     await turned(baker, '.slab:visible');
     await baker.page.locator('h1:has-text("Neighbours")').waitFor();
   };
@@ -66,7 +66,7 @@ it('keeps neighbours across reloads, takes the last press back, and erases one f
   expect(await shown()).not.toContain('sesame');
 
   await press(baker, ['Name']);
-  await baker.page.locator('.typed-text').fill(`${NAME} 2`);
+  await baker.write(`${NAME} 2`);
   await turned(baker, '.slab:visible');
   expect(JSON.stringify(await kept(app.page))).toContain(NAME);
   await press(baker, ['Erase for good', 'Tap here first', 'Then tap here']);
@@ -94,7 +94,7 @@ it('has a circle of its own in a rehearsal, and nothing of it is written', async
   await press(baker, ['Bread circle']);
   await baker.page.locator('.circle-home').waitFor();
   await press(baker, ['Neighbours', 'Add one']);
-  await baker.page.locator('.typed-text').fill('B');
+  await baker.write('B');
   await turned(baker, '.slab:visible');
   await baker.page.locator('h1:has-text("Neighbours")').waitFor();
   const rows = await kept(app.page);
@@ -104,7 +104,7 @@ it('has a circle of its own in a rehearsal, and nothing of it is written', async
   await press(baker, ['More', 'Bread circle']);
   await baker.page.locator('.circle-home').waitFor();
   await press(baker, ['Neighbours', 'Add one']);
-  await baker.page.locator('.typed-text').fill(NAME);
+  await baker.write(NAME);
   await turned(baker, '.slab:visible');
   await vi.waitFor(async () =>
     expect(await baker.page.locator('.circle-grid').innerText()).toBe(NAME),

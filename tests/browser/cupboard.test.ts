@@ -18,7 +18,7 @@ it('shops for an order: what is ticked is counted, on the disk and off the list 
   await press(baker, ['Sun']);
   await baker.tap('.slab:has-text("Add an order")');
   await press(baker, ['Somebody new']);
-  await baker.page.locator('.typed-text').fill('B');
+  await baker.write('B');
   await turned(baker, '.slab:visible');
   await press(baker, ['Lane wheat']);
   await baker.page.locator('.orders-lines').waitFor();

@@ -10,7 +10,7 @@ import { putCircle } from './harness/put-circle.ts';
 async function ordered(baker: Baker, name: string, bread: string): Promise<void> {
   await turned(baker, '.slab:has-text("Add an order")');
   await press(baker, ['Somebody new']);
-  await baker.page.locator('.typed-text').fill(name);
+  await baker.write(name);
   await turned(baker, '.slab:visible');
   await press(baker, [bread]);
   await baker.page.locator('.orders-lines').waitFor();

@@ -135,3 +135,48 @@ it('records what is said, plays it after a reload, and erases it with all that n
   expect(await onDisk(app)).toEqual([{ kind: 'gone', type: '', bytes: '' }]);
   expectNoFaults(app.faults);
 });
+
+it('keeps a note that was written by taps alone, and shows it after a reload', async () => {
+  const app = await openApp();
+  const baker = new Baker(app);
+  await baker.page.locator('.start-grid').waitFor();
+  await openYear(app);
+  await toKeepsakes(baker);
+  await baker.tap('.control:has(.control-ask:text-is("Note"))');
+  await app.page.locator('.letters').waitFor();
+  const stands = () => app.page.locator('.typed-text').inputValue();
+  await baker.spell('Été 25, so');
+  expect(await stands()).toBe('Été 25, so');
+  await baker.press('Erase word');
+  expect(await stands()).toBe('Été 25, ');
+  await baker.press('Put back');
+  await baker.tap('.key-erase');
+  await baker.spell('our. Less water');
+  expect(await stands()).toBe('Été 25, sour. Less water');
+  // The device's own keys come to the field of the page when they are asked for, and go again.
+  await baker.press('Tablet’s keys');
+  const field = app.page.locator('.typed-text');
+  expect(
+    await field.evaluate((el: HTMLElement) => [el.inputMode, el === document.activeElement]),
+  ).toEqual(['text', true]);
+  await app.page.keyboard.type('!');
+  await baker.press('Big keys');
+  expect(await field.getAttribute('inputmode')).toBe('none');
+  // A keyboard that is plugged in writes beside them.
+  await app.page.keyboard.press('Backspace');
+  await app.page.keyboard.type('.');
+  await baker.tap('.letters-done button');
+  await baker.tap('.slab:visible');
+  const kept = app.page.locator('.control:has(.control-ask:text-is("Note"))');
+  await expect.poll(() => kept.innerText()).toMatch(/Été.25,.sour\.\sLess.water\./);
+  await app.reopen();
+  await toKeepsakes(baker);
+  await baker.tap('.control:has(.control-ask:text-is("Note"))');
+  await app.page.locator('.typed-text').waitFor();
+  // What stands already is read first; a tap on it brings the keys.
+  expect(await stands()).toBe('Été 25, sour. Less water.');
+  expect(await app.page.locator('.letters').count()).toBe(0);
+  await baker.tap('.typed-text');
+  await app.page.locator('.letters').waitFor();
+  expectNoFaults(app.faults);
+});

@@ -135,7 +135,7 @@ it('prints a long list whole: smaller letters first, then fewer on a sheet, long
   await toLabels(baker, 'Cherry and hazelnut');
   await press(baker, ['Cherry and hazelnut', 'made of what?']);
   const long = Array.from({ length: 60 }, (_, n) => `invented ingredient number ${n + 1}`);
-  await baker.page.locator('.typed-text').fill(long.join(', '));
+  await baker.write(long.join(', '));
   await turned(baker, '.slab:visible');
   await answerAll(baker);
   await turned(baker, '.slab:visible');

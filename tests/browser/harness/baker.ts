@@ -103,6 +103,21 @@ export class Baker {
     for (const digit of digits) await this.tap(`.key:text-is("${digit}")`);
   }
 
+  /** Words from a keyboard that is plugged in; keys that stand there are put away. */
+  async write(text: string): Promise<void> {
+    await this.page.locator('.typed-text').fill(text);
+    if ((await this.page.locator('.letters').count()) > 0) await this.tap('.letters-done button');
+  }
+
+  /** Words by the big keys alone; what is not on the page that stands is on the other one. */
+  async spell(text: string): Promise<void> {
+    for (const sign of text) {
+      const key = sign === ' ' ? '.key-blank' : `.letters-keys .key:text-is("${sign}")`;
+      if ((await this.page.locator(key).count()) === 0) await this.tap('.key-page');
+      await this.tap(key);
+    }
+  }
+
   /** Holds the gate open for so long. */
   async hold(ms = 1_300): Promise<void> {
     await this.beat();

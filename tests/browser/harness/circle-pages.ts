@@ -9,7 +9,7 @@ const named =
   (name: string) =>
   async (baker: Baker): Promise<void> => {
     await press(baker, ['Add one']);
-    await baker.page.locator('.typed-text').fill(name);
+    await baker.write(name);
     await turned(baker, '.slab:visible');
     await baker.page.locator('h1:has-text("Neighbours")').waitFor();
   };
@@ -35,7 +35,7 @@ export const CIRCLE_PAGES: readonly PageStep[] = [
       await press(baker, ['Neighbours']);
       await named('B')(baker);
       await press(baker, ['Add one']);
-      await baker.page.locator('.typed-text').fill('B');
+      await baker.write('B');
       await baker.page.locator('.act-care').waitFor();
     },
   },

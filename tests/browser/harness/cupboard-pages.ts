@@ -55,7 +55,7 @@ export const CUPBOARD_PAGES: readonly PageStep[] = [
   {
     name: 'cupboard, what was sought and is not there',
     async go(baker) {
-      await baker.page.locator('.typed-text').fill('caraway');
+      await baker.write('caraway');
       await turned(baker, '.slab:visible');
     },
   },

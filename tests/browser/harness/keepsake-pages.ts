@@ -22,7 +22,7 @@ export async function pickPhoto(baker: Baker, buffer: Buffer, name = 'crumb.jpg'
 
 const typed = (name: string, text: string): PageStep => ({
   name,
-  go: (baker) => baker.page.locator('.typed-text').fill(text),
+  go: (baker) => baker.write(text),
 });
 
 /** What is kept of a bake, from nothing to all of it and to its erasing. */
@@ -51,9 +51,20 @@ export const KEEPSAKE_PAGES: readonly PageStep[] = [
     async go(baker) {
       await turned(baker, '.slab:visible');
       await turned(baker, '.control:has(.control-ask:text-is("Note"))');
-      await baker.page.locator('.typed-text').waitFor();
+      await baker.page.locator('.letters').waitFor();
     },
   },
+  {
+    name: 'kept of a bake, a note by its letters',
+    go: (baker) =>
+      baker.page
+        .locator('.typed-text')
+        .fill(
+          'Baked at the mill, in the small pots.\nThe crust sang for minutes.\nLess water next.',
+        ),
+  },
+  to('kept of a bake, a note by its figures', '123 é'),
+  to('kept of a bake, a note by more letters', 'More'),
   typed('kept of a bake, a note typed', 'More water next time.\nThe crust sang for minutes.'),
   back('kept of a bake, spoken notes', 1, 'Spoken notes'),
   to('kept of a bake, who ate it', 'Kept of this bake', 'Who ate it'),
@@ -64,7 +75,7 @@ export const KEEPSAKE_PAGES: readonly PageStep[] = [
   {
     name: 'kept of a bake, all of it',
     async go(baker) {
-      await baker.page.locator('.typed-text').fill('harbour day');
+      await baker.write('harbour day');
       await turned(baker, '.slab:visible');
       await turned(baker, '.slab:visible');
     },

@@ -7,7 +7,7 @@ const ordered =
   async (baker: Baker): Promise<void> => {
     await baker.tap('.slab:has-text("Add an order")');
     await press(baker, ['Somebody new']);
-    await baker.page.locator('.typed-text').fill(name);
+    await baker.write(name);
     await turned(baker, '.slab:visible');
     await press(baker, [bread]);
     await baker.page.locator('.orders-lines').waitFor();
@@ -37,7 +37,7 @@ export const ORDER_PAGES: readonly PageStep[] = [
   {
     name: 'orders, what somebody has',
     async go(baker) {
-      await baker.page.locator('.typed-text').fill('B of the mill');
+      await baker.write('B of the mill');
       await turned(baker, '.slab:visible');
     },
   },
