@@ -94,7 +94,7 @@ export const beforeOven: InTongue<typeof english.beforeOven> = [
     item: 'mitts',
     ask: 'Comment sont les gants de four ?',
     detail: 'La chaleur traverse tout de suite un gant mouillé.',
-    slab: { value: 'dry', label: 'Secs tous les deux' },
+    slab: { value: 'dry', label: 'Secs' },
     tiles: [
       { value: 'wet', label: 'Mouillés' },
       { value: 'missing', label: 'Pas ici' },
@@ -125,7 +125,7 @@ export const beforeOven: InTongue<typeof english.beforeOven> = [
     tiles: [
       { value: 'plasticOff', label: 'Plastique, ôté' },
       { value: 'plastic', label: 'Plastique, en place' },
-      { value: 'noLid', label: 'Pas de couvercle' },
+      { value: 'noLid', label: 'Sans couvercle' },
     ],
   },
   {

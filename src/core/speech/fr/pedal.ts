@@ -10,7 +10,7 @@ export const pedal: InTongue<typeof english.pedal> = {
   mediaDetail: 'Lecture : fait. Suivant : répéter. Retour : silence.',
   none: 'Rien d’appris',
   taught: 'Apprises : {count}',
-  noKey: 'Pas de touche',
+  noKey: 'Aucune',
   does: {
     done: 'C’est fait',
     next: 'Réponse suivante',

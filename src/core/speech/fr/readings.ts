@@ -109,7 +109,7 @@ export const readingPictures: InTongue<typeof english.readingPictures> = {
     detail: 'Regardez à travers le côté du bac.',
     tiles: [
       { value: 'none', label: 'Aucune' },
-      { value: 'some', label: 'Quelques-unes' },
+      { value: 'some', label: 'Un peu' },
       { value: 'many', label: 'Beaucoup' },
     ],
   },

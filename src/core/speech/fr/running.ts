@@ -42,22 +42,22 @@ export const countdown: InTongue<typeof english.countdown> = {
   end: { to: 'restent', past: 'de trop', ask: 'Encore {minutes}.' },
   hot: {
     to: 'avant cocotte chaude',
-    past: 'après l’heure chaude',
+    past: 'après la chauffe',
     ask: '{minutes} avant que la cocotte soit chaude.',
   },
   hotPots: {
     to: 'avant cocottes chaudes',
-    past: 'après l’heure chaude',
+    past: 'après la chauffe',
     ask: '{minutes} avant que les cocottes soient chaudes.',
   },
   hotStone: {
     to: 'avant pierre chaude',
-    past: 'après l’heure chaude',
+    past: 'après la chauffe',
     ask: '{minutes} avant que la pierre soit chaude.',
   },
   hotOven: {
     to: 'avant four chaud',
-    past: 'après l’heure chaude',
+    past: 'après la chauffe',
     ask: '{minutes} avant que le four soit chaud.',
   },
   poke: {
@@ -67,12 +67,12 @@ export const countdown: InTongue<typeof english.countdown> = {
   },
   lid: {
     to: 'avant d’ôter le couvercle',
-    past: 'après l’heure du couvercle',
+    past: 'après le couvercle',
     ask: '{minutes} avant d’ôter le couvercle.',
   },
   vent: {
     to: 'avant de sortir la vapeur',
-    past: 'après l’heure de la vapeur',
+    past: 'après la vapeur',
     ask: '{minutes} avant de sortir la vapeur.',
   },
   colour: LOOK,

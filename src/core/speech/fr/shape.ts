@@ -22,7 +22,7 @@ export const shape: InTongue<typeof english.shape> = {
   'shape.benchRest': {
     headline: 'Laissez reposer les pâtons',
     detail: 'Couvrez-les, essuyez le plan. Façonnage à {time}.',
-    slab: 'Façonner maintenant',
+    slab: 'Façonner',
     then: 'le premier d’abord',
     spoken: '{time} : c’est le façonnage. Couvrez les pâtons.',
   },

@@ -67,7 +67,7 @@ export const bulkSigns: InTongue<typeof english.bulkSigns> = [
     item: 'bubbles',
     ask: 'Combien de bulles à la paroi ?',
     slab: { value: 'many', label: 'Beaucoup' },
-    tiles: [{ value: 'some', label: 'Quelques-unes' }, { value: 'none', label: 'Aucune' }, notSure],
+    tiles: [{ value: 'some', label: 'Un peu' }, { value: 'none', label: 'Aucune' }, notSure],
   },
   {
     item: 'wobble',

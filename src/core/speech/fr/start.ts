@@ -41,7 +41,7 @@ export const bread: InTongue<typeof english.bread> = {
 };
 
 export const joins: InTongue<typeof english.joins> = {
-  'levain.feed': 'Rafraîchir maintenant',
+  'levain.feed': 'Rafraîchir',
   'levain.ripe': 'Mon levain est mûr',
   'mix.weigh': 'Je vais peser',
   'bulk.proving': 'Ma pâte est au saladier',
