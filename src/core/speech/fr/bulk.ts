@@ -6,7 +6,7 @@ export const bulk: InTongue<typeof english.bulk> = {
   'bulk.between': {
     headline: 'Laissez lever la pâte',
     detail: 'Les mains dedans à {time}. Gardez-la couverte.',
-    slab: 'Commencer maintenant',
+    slab: 'Y aller',
     then: 'mains dans la pâte, {touch} sur {touches}',
     spoken: '{time} : les mains dans la pâte. Gardez-la couverte.',
   },
@@ -45,7 +45,7 @@ export const bulk: InTongue<typeof english.bulk> = {
   'bulk.proving': {
     headline: 'Laissez lever la pâte',
     detail: 'À voir à {time}. Gardez-la couverte.',
-    slab: 'Voir maintenant',
+    slab: 'Regarder',
     then: 'et dites ce que vous voyez',
     spoken: '{time} : prochain coup d’œil. Laissez lever la pâte.',
   },

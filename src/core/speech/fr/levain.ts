@@ -15,7 +15,7 @@ export const levain: InTongue<typeof english.levain> = {
   'levain.ripening': {
     headline: 'Laissez lever le levain',
     detail: 'À voir à {time}. Au chaud, sans y toucher.',
-    slab: 'Voir maintenant',
+    slab: 'Regarder',
     then: 'et dites ce que vous voyez',
     spoken: '{time} : prochain coup d’œil. Laissez lever le levain.',
     care: 'Couvercle posé, pas serré : un bocal fermé peut éclater.',

@@ -15,7 +15,7 @@ export const logShare: InTongue<typeof english.logShare> = {
   noteIn: 'dedans',
   careNote: 'Relisez ce que vous avez tapé : cela peut nommer quelqu’un.',
   carePhotos: 'Revoyez les photos : elles peuvent montrer quelqu’un.',
-  slab: 'Transmettre',
+  slab: 'Partager',
   then: 'la page de cette fournée',
   back: 'Retour',
   sheet: 'En tableau',

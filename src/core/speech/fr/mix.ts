@@ -22,7 +22,7 @@ export const mix: InTongue<typeof english.mix> = {
   'mix.rest': {
     headline: 'Laissez reposer la pâte',
     detail: 'Couvrez, essuyez le plan de travail. Sel à {time}.',
-    slab: 'Saler maintenant',
+    slab: 'Saler',
     then: 'puis pesez le sel',
     spoken: '{time} : c’est l’heure du sel. Couvrez le saladier.',
   },

@@ -48,7 +48,7 @@ export const tinWords: InTongue<typeof english.tinWords> = {
   open: {
     headline: 'Laissez colorer la croûte',
     detail: 'À voir à {time}. Four à {bakeHeat} ; doré, pas noir.',
-    slab: 'Voir maintenant',
+    slab: 'Regarder',
     then: 'et dites ce que vous voyez',
     spoken: '{time} : prochain coup d’œil. Doré, pas noir.',
     care: `${HOT_TIN} ${BURN}`,

@@ -47,7 +47,7 @@ export const ovenWords: InTongue<typeof english.ovenWords> = {
   standing: {
     headline: 'Laissez le pain dehors',
     detail: 'À revoir à {time}.',
-    slab: 'Voir maintenant',
+    slab: 'Vérifier',
     then: 'et dites ce que vous voyez',
     spoken: '{time} : à revoir. Laissez le pain hors du frigo.',
   },
@@ -126,7 +126,7 @@ export const ovenWords: InTongue<typeof english.ovenWords> = {
   open: {
     headline: 'Laissez colorer la croûte',
     detail: 'À voir à {time}. Doré, pas noir.',
-    slab: 'Voir maintenant',
+    slab: 'Regarder',
     then: 'et dites ce que vous voyez',
     spoken: '{time} : prochain coup d’œil. Doré, pas noir.',
     care: `${HOT_IRON} ${BURN}`,

@@ -5,7 +5,7 @@ export const proof: InTongue<typeof english.proof> = {
   'proof.counter': {
     headline: 'Laissez les pains dehors',
     detail: 'Au frigo à {time}. Faites-leur de la place.',
-    slab: 'Au froid maintenant',
+    slab: 'Au froid',
     then: 'puis au frigo',
     spoken: '{time} : ils vont au frigo. Faites de la place.',
   },
@@ -19,7 +19,7 @@ export const proof: InTongue<typeof english.proof> = {
   'proof.retard': {
     headline: 'Laissez les pains au frigo',
     detail: 'À voir à {time}.',
-    slab: 'Voir maintenant',
+    slab: 'Regarder',
     then: 'et dites ce que vous voyez',
     spoken: '{time} : prochain coup d’œil. Laissez les pains au frigo.',
   },
@@ -33,14 +33,14 @@ export const proof: InTongue<typeof english.proof> = {
   'proof.warm': {
     headline: 'Laissez lever les pains au chaud',
     detail: 'On a besoin de vous à {time}. Gardez-les couverts.',
-    slab: 'Voir maintenant',
+    slab: 'Regarder',
     then: 'et appuyez du doigt',
     spoken: '{time} : on a besoin de vous. Gardez les pains couverts.',
   },
   'proof.soon': {
     headline: 'Laissez lever les pains au chaud',
     detail: 'À voir à {time}. Pendant ce temps, le four chauffe.',
-    slab: 'Voir maintenant',
+    slab: 'Regarder',
     then: 'et appuyez du doigt',
     spoken: '{time} : prochain coup d’œil. Pendant ce temps, le four chauffe.',
   },

@@ -7,7 +7,7 @@ export const saveAFile: InTongue<typeof english.saveAFile> = {
   marks: 'laissés',
   named: 'cette fois',
   care: 'Qui a le fichier lit les noms et entend les voix.',
-  slab: 'Enregistrer',
+  slab: 'Garder',
   sheet: 'Mesures en tableau',
   sheetFile: 'mesures.csv',
   noReadings: 'pas encore de mesure',

@@ -11,7 +11,7 @@ export const start: InTongue<typeof english.start> = {
   kitchenLast: 'La dernière fois : {celsius}',
   where: 'Où en est votre pâte ?',
   whereDetail: 'Vous pouvez entrer à toute étape.',
-  slab: 'Commencer',
+  slab: 'Démarrer',
   then: 'vous pourrez annuler',
   checkFirst: 'd’abord un essai du son',
   rehearse: 'Essayer d’abord',
