@@ -18,9 +18,12 @@ const OF_STAGES = [
 ];
 /** What other screens and troubles may name besides. */
 const OF_OTHERS =
-  'bake place word means words step steps done of file name stage part date note count seconds rate likely version seq path expected got last least most range unit percent days ratio filling short salt hydration pff share flour water dough rise fridge rye lines waits dial line percent goal length other baked counted grams how kinds loaves n piece value address flours pff fillings letter sum bring was allergens pct bowl bowls shares is head bread begun cause colour day ended late left next number one out sign sure times what heat until from'.split(
+  'bake place word means title by words step steps done of file name stage part date note count seconds rate likely version seq path expected got last least most range unit percent days ratio filling short salt hydration pff share flour water dough rise fridge rye lines waits dial line percent goal length other baked counted grams how kinds loaves n piece value address flours pff fillings letter sum bring was allergens pct bowl bowls shares is head bread begun cause colour day ended late left next number one out sign sure times what heat until from'.split(
     ' ',
   );
+
+/** Who says so is written as they write themselves. */
+const isSource = (where: string): boolean => /^care-page\..*\.by$/.test(where);
 
 test('the whole catalogue is looked at', () => {
   const files = new Set(allTexts.map(({ where }) => where.split('.')[0]));
@@ -50,7 +53,8 @@ test('no text writes a unit of heat or weight: it comes with the value', () => {
 
 test('no word is shouted, and no text is empty or badly spaced', () => {
   for (const { where, text } of allTexts) {
-    expect(text.replace(/\{\w+\}/g, ''), where).not.toMatch(/\b\p{Lu}{2,}\b/u);
+    if (!isSource(where))
+      expect(text.replace(/\{\w+\}/g, ''), where).not.toMatch(/\b\p{Lu}{2,}\b/u);
     expect(text, where).toBe(text.trim());
     expect(text, where).not.toBe('');
     expect(text, where).not.toMatch(/ {2}| [,.?:;]|['"]|!/);
@@ -59,6 +63,7 @@ test('no word is shouted, and no text is empty or badly spaced', () => {
 
 test('nothing is promised, tasted or declared lawful', () => {
   for (const { where, text } of allTexts) {
+    if (isSource(where)) continue;
     expect(text.replace(/no tasting/gi, ''), where).not.toMatch(
       /\b(tast\w*|safe\w*|unsafe|validat\w*|legal\w*|guarantee\w*|proven|certain\w*|perfect\w*)\b/i,
     );

@@ -4,9 +4,13 @@ import type { InTongue } from '../tongue.ts';
 export const carePage: InTongue<typeof english.carePage> = {
   title: 'Vorsicht',
   defer: 'Regeln an deinem Ort und Rat vom Fach gehen vor allem, was hier steht.',
+  say: 'Vorlesen',
+  sayPart: 'Vorlesen: {title}',
+  by: 'Sagt wer: {by}',
   parts: [
     {
       title: 'Rohes Mehl und roher Teig',
+      by: 'US FDA, CDC; Health Canada',
       lines: [
         'Sie sind roh: nicht probieren, und kein Spielzeug.',
         'Danach Hände, Fläche und Werkzeug waschen. Unter fünf Jahren: kein roher Teig.',
@@ -14,6 +18,7 @@ export const carePage: InTongue<typeof english.carePage> = {
     },
     {
       title: 'Heißes Eisen und Dampf',
+      by: 'NFPA; zu Verbrennungen britische Feuer\u00adwehren; zu Topf, Knauf und Papier übliche Praxis',
       lines: [
         'Trockene Handschuhe, beide Hände. Deckel von dir weg heben, Gesicht weg.',
         'Kinder bleiben 1 m weg. Erwachsene schieben ein und holen heraus.',
@@ -24,13 +29,16 @@ export const carePage: InTongue<typeof english.carePage> = {
     },
     {
       title: 'Kinder',
+      by: 'NFPA, Safe Kids',
       lines: [
         'Ofen, heißer Topf und Klinge sind nur für Erwachsene.',
         'Gib dem Kind solange eine eigene Aufgabe.',
+        'Unter zehn: kein Herd, kein Gerät, nichts Scharfes oder Heißes. Den Ofen nur Erwachsene.',
       ],
     },
     {
       title: 'Einlagen, die verderben',
+      by: 'USDA-Regel für daheim; zu Hartkäse Bishop und Smukowski, 2006',
       lines: [
         'Frischkäse, Ei, Fleisch, Fisch, Reis, gekochtes oder eingeöltes Gemüse verderben.',
         'Keine davon in langer Gare, keine in einem Laib aus dem Kühlschrank.',
@@ -39,10 +47,14 @@ export const carePage: InTongue<typeof english.carePage> = {
         'Nach dem Backen in 2 Stunden kühlen und beschriften: „Gekühlt aufbewahren“.',
         'Knoblauch in Öl steht nie bei Zimmer\u00adtemperatur.',
         'Halte den Kühlschrank auf {fridgeHeat} oder kälter.',
+        'Quellstücke über 2 Stunden stehen im Kühl\u00adschrank.',
+        'Saurer Teig hält keine Einlage davon ab zu verderben.',
+        'Harter, reifer Käse darf eine Weile stehen, nicht wärmer als die Küche.',
       ],
     },
     {
       title: 'Anstellgut',
+      by: 'übliche Praxis',
       lines: [
         'Rosa, orange oder Schimmel: wegwerfen.',
         'Nie in einem fest verschlossenen Glas gehen lassen.',
@@ -50,6 +62,7 @@ export const carePage: InTongue<typeof english.carePage> = {
     },
     {
       title: 'Allergene und Verkauf',
+      by: 'Listen der USA, der EU und Kanadas; Behörden am Ort',
       lines: [
         'Weizen, Roggen, Gerste und Dinkel haben Gluten. Sauerteig ist nicht glutenfrei.',
         'Nenn jedes Allergen auf dem Etikett: Nüsse, Sesam, Milch, Ei und mehr.',
@@ -58,7 +71,12 @@ export const carePage: InTongue<typeof english.carePage> = {
     },
     {
       title: 'Kruste',
-      lines: ['Back goldbraun, nicht schwarz.', 'Brot erst unter {bagHeat} einpacken.'],
+      by: 'EU 2017/2158; McGee zu altem Brot',
+      lines: [
+        'Back goldbraun, nicht schwarz.',
+        'Brot erst unter {bagHeat} einpacken.',
+        'Brot wird im Kühl\u00adschrank schneller alt. Was verdirbt, bleibt trotzdem dort.',
+      ],
     },
   ],
 };

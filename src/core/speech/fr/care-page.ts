@@ -5,9 +5,13 @@ export const carePage: InTongue<typeof english.carePage> = {
   title: 'Prudence',
   defer:
     'Les règles locales et les conseils de professionnels passent avant tout ce qui est dit ici.',
+  say: 'Lire à voix haute',
+  sayPart: 'Lire à voix haute : {title}',
+  by: 'Selon : {by}',
   parts: [
     {
       title: 'Farine et pâte crues',
+      by: 'US FDA, CDC ; Santé Canada',
       lines: [
         'Ce sont des aliments crus : on n’y goûte pas, on n’y joue pas.',
         'Lavez ensuite mains, plan et outils. Pas de pâte crue pour les moins de cinq ans.',
@@ -15,6 +19,7 @@ export const carePage: InTongue<typeof english.carePage> = {
     },
     {
       title: 'Fonte brûlante et vapeur',
+      by: 'NFPA ; pour les brûlures, pompiers britanniques ; pour cocotte, bouton et papier, usage courant',
       lines: [
         'Gants secs, deux mains. Ôtez le couvercle loin de vous, visage en arrière.',
         'Les enfants restent à 1 m. Un adulte enfourne et défourne.',
@@ -25,13 +30,16 @@ export const carePage: InTongue<typeof english.carePage> = {
     },
     {
       title: 'Enfants',
+      by: 'NFPA, Safe Kids',
       lines: [
         'Four, cocotte brûlante et lame : adultes seulement.',
         'Donnez pendant ce temps à l’enfant une tâche à lui.',
+        'Avant dix ans : ni cuisinière, ni appareil, ni objet coupant ou chaud. Le four, adultes seulement.',
       ],
     },
     {
       title: 'Garnitures qui se gâtent',
+      by: 'règle USDA à la maison ; pour le fromage dur, Bishop et Smukowski, 2006',
       lines: [
         'Fromage frais, œuf, viande, poisson, riz, légumes cuits ou à l’huile se gâtent.',
         'Jamais dans une longue pousse, jamais dans un pain mis au frigo.',
@@ -40,14 +48,19 @@ export const carePage: InTongue<typeof english.carePage> = {
         'Une fois cuit, au frais dans les 2 heures, étiqueté « à garder au frigo ».',
         'L’ail à l’huile ne reste jamais à température ambiante.',
         'Gardez le frigo à {fridgeHeat} ou plus froid.',
+        'Un trempage de plus de 2 heures se fait au frigo.',
+        'Une pâte acide n’empêche pas une garniture de se gâter.',
+        'Un fromage dur affiné peut attendre un peu, pas plus chaud que la cuisine.',
       ],
     },
     {
       title: 'Levain-chef',
+      by: 'usage courant',
       lines: ['Rose, orange ou moisi : jetez-le.', 'Ne le laissez jamais lever en bocal fermé.'],
     },
     {
       title: 'Allergènes et vente',
+      by: 'listes des États-Unis, de l’UE et du Canada ; autorités locales',
       lines: [
         'Blé, seigle, orge et épeautre contiennent du gluten. Le pain au levain n’est pas sans gluten.',
         'Nommez chaque allergène sur l’étiquette : noix, sésame, lait, œuf et autres.',
@@ -56,7 +69,12 @@ export const carePage: InTongue<typeof english.carePage> = {
     },
     {
       title: 'Croûte',
-      lines: ['Cuisez doré, pas noir.', 'Mettez en sac sous {bagHeat}.'],
+      by: 'UE 2017/2158 ; McGee sur le pain rassis',
+      lines: [
+        'Cuisez doré, pas noir.',
+        'Mettez en sac sous {bagHeat}.',
+        'Le pain rassit plus vite au frigo. Ce qui se gâte y reste quand même.',
+      ],
     },
   ],
 };

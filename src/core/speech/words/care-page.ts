@@ -9,9 +9,13 @@ import { inTongue } from '../tongue.ts';
 export const carePage = inTongue('care-page', 'carePage', {
   title: 'Take care',
   defer: 'Local rules and licensed advice come before anything said here.',
+  say: 'Read aloud',
+  sayPart: 'Read aloud: {title}',
+  by: 'Says who: {by}',
   parts: [
     {
       title: 'Raw flour and dough',
+      by: 'US FDA, CDC; Health Canada',
       lines: [
         'They are raw food: no tasting, and no toy.',
         'Wash hands, bench and tools after. Under-fives stay off raw dough.',
@@ -19,6 +23,7 @@ export const carePage = inTongue('care-page', 'carePage', {
     },
     {
       title: 'Hot iron and steam',
+      by: 'NFPA; for burns UK fire services; for pot, knob and paper common practice',
       lines: [
         'Dry mitts, both hands. Lift the lid away from you, face back.',
         'Children stay 1 m away. A grown-up loads and unloads.',
@@ -29,13 +34,16 @@ export const carePage = inTongue('care-page', 'carePage', {
     },
     {
       title: 'Children',
+      by: 'NFPA, Safe Kids',
       lines: [
         'Oven, hot pot and blade are for grown-ups only.',
         'Give the child a task of its own meanwhile.',
+        'No stove, appliance, sharp or hot thing under ten, and no oven before they are grown.',
       ],
     },
     {
       title: 'Fillings that spoil',
+      by: 'USDA home rule; for hard cheese Bishop and Smukowski, 2006',
       lines: [
         'Fresh cheese, egg, meat, fish, rice, cooked or oiled vegetables spoil.',
         'None in a long rise, none in a fridge loaf.',
@@ -44,14 +52,19 @@ export const carePage = inTongue('care-page', 'carePage', {
         'Once baked, chill within 2 hours and label it “keep refrigerated”.',
         'Garlic in oil never stands at room temperature.',
         'Keep the fridge at {fridgeHeat} or colder.',
+        'Soakers of over 2 hours stand in the fridge.',
+        'Sour dough does not keep a filling from spoiling.',
+        'Hard, aged cheese may stand a while, no warmer than the kitchen.',
       ],
     },
     {
       title: 'Starter',
+      by: 'common practice',
       lines: ['Pink, orange or mould: throw it away.', 'Never let it rise in a sealed jar.'],
     },
     {
       title: 'Allergens and sale',
+      by: 'US, EU and Canadian lists; local authorities',
       lines: [
         'Wheat, rye, barley and spelt hold gluten. Sourdough is not gluten-free.',
         'Name every allergen on the label: nuts, sesame, milk, egg and more.',
@@ -60,7 +73,12 @@ export const carePage = inTongue('care-page', 'carePage', {
     },
     {
       title: 'Crust',
-      lines: ['Bake to golden, not black.', 'Bag bread under {bagHeat}.'],
+      by: 'EU 2017/2158; McGee on stale bread',
+      lines: [
+        'Bake to golden, not black.',
+        'Bag bread under {bagHeat}.',
+        'Bread goes stale faster in the fridge. What spoils stays there all the same.',
+      ],
     },
   ],
 } as const);
