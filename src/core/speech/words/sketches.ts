@@ -41,7 +41,7 @@ export const sketches: Readonly<Record<Sketch, string>> = inTongue('sketches', '
   seam: 'Fingers pinch a seam shut',
   basket: 'Hands lay a loaf in a basket, seam up',
   dustBasket: 'A hand dusts a basket with flour',
-  greaseTin: 'A brush spreads butter in a tin',
+  greaseTin: 'A brush greases a tin',
   spoonTin: 'A spoon fills a tin with wet dough',
   clearShelf: 'A hand takes a jar off a fridge shelf',
   fridge: 'Hands put a basket into a fridge',
@@ -70,5 +70,5 @@ export const sketches: Readonly<Record<Sketch, string>> = inTongue('sketches', '
   cool: 'Loaves cool on a rack',
   handOver: 'Hands give a loaf to a neighbour',
   note: 'A hand writes in a notebook',
-  done: 'A loaf, cut in slices, on a board',
+  done: 'A loaf and two slices on a board',
 });
