@@ -36,6 +36,9 @@ import * as label from './de/label.ts';
 import * as lastTime from './de/last-time.ts';
 import * as leapt from './de/leapt.ts';
 import * as left from './de/left.ts';
+import * as lessonPage from './de/lesson-page.ts';
+import * as lessons from './de/lessons.ts';
+import * as letterPad from './de/letter-pad.ts';
 import * as levain from './de/levain.ts';
 import * as live from './de/live.ts';
 import * as log from './de/log.ts';
@@ -145,6 +148,9 @@ export const de: Catalogues = {
   'last-time': lastTime,
   leapt,
   left,
+  'lesson-page': lessonPage,
+  lessons,
+  'letter-pad': letterPad,
   levain,
   live,
   log,

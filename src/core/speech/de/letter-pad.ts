@@ -1,0 +1,41 @@
+import type * as english from '../words/letter-pad.ts';
+import type { InTongue } from '../tongue.ts';
+
+export const letterPad: InTongue<typeof english.letterPad> = {
+  label: 'Buchstaben',
+  blank: 'Leer',
+  erase: 'Löschen',
+  eraseWord: 'Wort löschen',
+  putBack: 'Zurückholen',
+  signs: '123 é',
+  letters: 'abc',
+  more: 'Mehr',
+  less: 'Weniger',
+  capital: 'Aa',
+  line: 'Neue Zeile',
+  done: 'Fertig',
+  tablet: 'Tastatur',
+  big: 'Große Tasten',
+};
+export const letterNames: InTongue<typeof english.letterNames> = {
+  capital: 'Aa: ein großer Buchstabe',
+  signs: '123 é: Ziffern, Zeichen und mehr Buchstaben',
+  letters: 'abc: Buchstaben a bis z',
+  more: 'Mehr: Buchstaben und Zeichen',
+  less: 'Weniger: Ziffern und Zeichen',
+  comma: 'Komma',
+  stop: 'Punkt',
+  apostrophe: 'Apostroph',
+  hyphen: 'Bindestrich',
+  question: 'Fragezeichen',
+  exclamation: 'Ausrufezeichen',
+  colon: 'Doppelpunkt',
+  semicolon: 'Strichpunkt',
+  open: 'Klammer auf',
+  close: 'Klammer zu',
+  slash: 'Schrägstrich',
+  percent: 'Prozent',
+  plus: 'Plus',
+  and: 'Und',
+  degree: 'Kleiner Kreis',
+};
