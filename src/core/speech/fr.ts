@@ -37,6 +37,9 @@ import * as label from './fr/label.ts';
 import * as lastTime from './fr/last-time.ts';
 import * as leapt from './fr/leapt.ts';
 import * as left from './fr/left.ts';
+import * as lessonPage from './fr/lesson-page.ts';
+import * as lessons from './fr/lessons.ts';
+import * as letterPad from './fr/letter-pad.ts';
 import * as levain from './fr/levain.ts';
 import * as live from './fr/live.ts';
 import * as log from './fr/log.ts';
@@ -148,6 +151,9 @@ export const fr: Catalogues = {
   'last-time': lastTime,
   leapt,
   left,
+  'lesson-page': lessonPage,
+  lessons,
+  'letter-pad': letterPad,
   levain,
   live,
   log,
