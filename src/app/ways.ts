@@ -2,6 +2,7 @@ import { createSignal, type Accessor } from 'solid-js';
 import type { Settings } from '../../machines/ports.ts';
 import type { Stop } from '../../machines/ports.ts';
 import { AGES } from '../core/small/ages.ts';
+import { HAND_MARKS } from '../core/small/marks.ts';
 import { TONGUES, type Tongue } from '../core/speech/tongue.ts';
 import { PX_PER_MM, type Ways } from '../screens/house.ts';
 
@@ -19,7 +20,7 @@ const CHOICES = {
   small: ['off', ...AGES],
   learner: ['off', 'on'],
 } as const satisfies {
-  readonly [K in Exclude<keyof Ways, 'pxPerMm' | 'tongue' | 'met'>]: readonly Ways[K][];
+  readonly [K in Exclude<keyof Ways, 'pxPerMm' | 'tongue' | 'met' | 'marks'>]: readonly Ways[K][];
 };
 
 const isScale = (value: unknown): value is number =>
@@ -27,6 +28,14 @@ const isScale = (value: unknown): value is number =>
 
 const areNames = (value: unknown): value is readonly string[] =>
   Array.isArray(value) && value.every((name) => typeof name === 'string');
+
+/** Each once, in the order they were picked. */
+const marksOf = (kept: unknown): Ways['marks'] => {
+  const all = Array.isArray(kept) ? (kept as readonly unknown[]) : [];
+  return HAND_MARKS.filter((mark) => all.includes(mark)).toSorted(
+    (a, b) => all.indexOf(a) - all.indexOf(b),
+  );
+};
 
 /** Ways as they were kept, by whatever version: what is unknown falls back by itself, a tongue to `own`. */
 export function readWays(kept: unknown, own: Tongue = 'en'): Ways {
@@ -45,6 +54,7 @@ export function readWays(kept: unknown, own: Tongue = 'en'): Ways {
     small: one('small', CHOICES.small),
     learner: one('learner', CHOICES.learner),
     met: areNames(found['met']) ? found['met'] : [],
+    marks: marksOf(found['marks']),
     pxPerMm: isScale(found['pxPerMm']) ? found['pxPerMm'] : null,
   };
 }

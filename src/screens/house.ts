@@ -22,6 +22,7 @@ import type { LogRecord } from '../core/records/record.ts';
 import type { BakeStage, Join } from '../core/records/stage.ts';
 import type { Clock } from '../core/speech/show-time.ts';
 import type { Ages } from '../core/small/ages.ts';
+import type { HandMark } from '../core/small/marks.ts';
 import type { Tongue } from '../core/speech/tongue.ts';
 import type { Celsius, Grams, Instant, Units } from '../core/units.ts';
 import type { Half } from '../parts/half.ts';
@@ -42,6 +43,8 @@ export interface Ways extends Units {
   readonly tongue: Tongue;
   /** Which child's view of a bake is shown, by the ages it is for; `off`: the baker's. */
   readonly small: 'off' | Ages;
+  /** The marks that children here have picked for their own loaves, in the order they did. */
+  readonly marks: readonly HandMark[];
   /** Whether a first loaf is walked: why before what, and each word of the trade when it is first met. */
   readonly learner: 'off' | 'on';
   /** Lessons that were met, by the stage each is of. */

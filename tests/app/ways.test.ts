@@ -15,6 +15,7 @@ const PLAIN = {
   small: 'off',
   learner: 'off',
   met: [],
+  marks: [],
   pxPerMm: null,
 };
 
@@ -110,4 +111,10 @@ it('measures by the bank card, and by the size of the window again', async () =>
   expect(ways().pxPerMm).toBeNull();
   expect(scale()).toBe('');
   expect(root.dataset['held']).toBeUndefined();
+});
+
+it('keeps the marks that were picked, each once and in their order', () => {
+  const kept = ['boat', 'star', 'boat', 'cat', 7];
+  expect(readWays({ marks: kept }).marks).toEqual(['boat', 'star']);
+  expect(readWays({ marks: 'boat' }).marks).toEqual([]);
 });
