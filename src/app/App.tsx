@@ -7,6 +7,9 @@ import type { Draft } from '../screens/start/draft.ts';
 /** Each screen comes when it is wanted; the service worker has them all without a network. */
 const Bench = lazy(() => import('../screens/bench/Bench.tsx'));
 const Book = lazy(() => import('../screens/book/Book.tsx'));
+const AdultOnly = lazy(() =>
+  import('../screens/AdultOnly.tsx').then((m) => ({ default: m.AdultOnly })),
+);
 const Circle = lazy(() => import('../screens/circle/Circle.tsx'));
 const Day = lazy(() => import('../screens/day/Day.tsx'));
 const Kitchen = lazy(() => import('../screens/kitchen/Kitchen.tsx'));
@@ -59,7 +62,9 @@ export function App(props: { readonly house: House }): JSX.Element {
           fallback={<Show when={house.lost()}>{(lost) => <WhereAreYou lost={lost()} />}</Show>}
         >
           <Show when={kitchen()}>
-            <Kitchen house={house} fromBench={bake() !== null} onHome={() => setKitchen(false)} />
+            <AdultOnly house={house} onBack={() => setKitchen(false)}>
+              <Kitchen house={house} fromBench={bake() !== null} onHome={() => setKitchen(false)} />
+            </AdultOnly>
           </Show>
           <Show when={day()}>
             <Day
@@ -75,17 +80,23 @@ export function App(props: { readonly house: House }): JSX.Element {
             />
           </Show>
           <Show when={book()}>
-            <Book house={house} onHome={() => setBook(false)} />
+            <AdultOnly house={house} onBack={() => setBook(false)}>
+              <Book house={house} onHome={() => setBook(false)} />
+            </AdultOnly>
           </Show>
           <Show when={circle() && !day()}>
-            <Circle
-              house={house}
-              onHome={() => setCircle(false)}
-              onDay={(draft) => setDay(draft)}
-            />
+            <AdultOnly house={house} onBack={() => setCircle(false)}>
+              <Circle
+                house={house}
+                onHome={() => setCircle(false)}
+                onDay={(draft) => setDay(draft)}
+              />
+            </AdultOnly>
           </Show>
           <Show when={log()}>
-            <Log house={house} onHome={() => setLog(false)} />
+            <AdultOnly house={house} onBack={() => setLog(false)}>
+              <Log house={house} onHome={() => setLog(false)} />
+            </AdultOnly>
           </Show>
           <Show when={!day() && !kitchen() && !book() && !circle() && !log() && bake() === null}>
             <Start

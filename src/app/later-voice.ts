@@ -1,7 +1,7 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Speaker, Stop } from '../../machines/ports.ts';
 import type { Pace } from '../core/speech/pace.ts';
-import type { House } from '../screens/house.ts';
+import type { House, Ways } from '../screens/house.ts';
 import type { OwnParts } from './own-phrases.ts';
 import type { Voice } from './voice.ts';
 
@@ -10,6 +10,7 @@ export function laterVoice(
   speaker: Speaker,
   later: (ms: number, then: () => void) => Stop,
   own: () => OwnParts & { readonly pace: Pace },
+  ways: () => Pick<Ways, 'small'>,
 ): Pick<Voice, 'say' | 'hush'> & {
   /** As it stands: what is begun after that, it does not end. */
   now(): Pick<Voice, 'say' | 'done'>;
@@ -27,7 +28,8 @@ export function laterVoice(
       ([{ makeVoice }, { ownWords }]) => {
         // Its first touch wakes the tablet's own voice.
         if (own().readsOwn) void speaker.reads();
-        const pace = () => own().pace;
+        // A child hears it at a child's pace, whatever the grown-ups like.
+        const pace = () => (ways().small === 'off' ? own().pace : 'small');
         return makeVoice(speaker, later, setCaption, () => ownWords(own()), pace);
       },
     ));

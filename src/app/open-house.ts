@@ -63,7 +63,7 @@ export async function openHouse(world: World): Promise<House> {
   const [clockBack, setClockBack] = createSignal(time.fellBack());
   const { lastKitchen, keep } = makeLastKitchen(settings);
   const own = () => ({ ...kept(), ...equipment(), formulas: book.formulas() });
-  const voice = laterVoice(speaker, later, own);
+  const voice = laterVoice(speaker, later, own, world.ways.ways);
   // What fell due before this page was opened is shown and rung, not recited.
   let catchingUp = true;
   const away = makeAway(last?.at ?? null, clock.rate);

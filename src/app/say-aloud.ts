@@ -4,10 +4,12 @@ import type { Quiet } from '../../machines/kitchen/ringing.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
 import type { Instant, Units } from '../core/units.ts';
+import type { Ways } from '../screens/house.ts';
 import type { Hearing } from './quiet.ts';
 import type { Kept, Pressed } from './keeper.ts';
 import { speakEnd, speakOf } from './speak-of.ts';
 import { speakTwo } from './speak-two.ts';
+import { praiseSaid } from './praise-said.ts';
 import { turnedTo } from './turned-to.ts';
 import type { Learner } from '../screens/bench/lesson/lesson-due.ts';
 import type { Voice } from './voice.ts';
@@ -42,7 +44,7 @@ const together = (
  * nothing where no bench shows any of it.
  * The end of a list is never left out: behind the call of another it is told by itself.
  * Where a press turned its bench to an act that was entered before, that one is said; where it did an act
- * and there is nothing to say, the words of that act are over.
+ * and there is nothing to say, the words of that act are over. With small hands what a child did is said first.
  */
 export function sayAloud(
   voice: Pick<Voice, 'say' | 'done'>,
@@ -50,7 +52,7 @@ export function sayAloud(
   hearing: Pick<Hearing, 'ringing' | 'quiet'>,
   { kitchen, records }: Pick<Kept, 'kitchen' | 'records'>,
   hour: (at: Instant) => string,
-  ways: Units & Learner,
+  ways: Units & Learner & Partial<Pick<Ways, 'small'>>,
   equipment: Equipment,
   pressed?: Pressed,
 ): void {
@@ -76,7 +78,8 @@ export function sayAloud(
     .map((say) => ({ say, words: speak(say) }));
   const told = sentences.findLast(({ words }) => words !== null);
   const turned = pressed && !told ? turnedTo(pressed, kitchen) : undefined;
-  const words = [told?.words ?? (turned && speak(turned)), ...ends(told?.say)];
+  const praise = pressed ? praiseSaid(pressed, hour, ways, equipment) : null;
+  const words = [praise, told?.words ?? (turned && speak(turned)), ...ends(told?.say)];
   if (words.some(Boolean)) voice.say(words.filter(Boolean).join(' '));
   else if (turned !== undefined) voice.done();
 }

@@ -21,19 +21,21 @@ import { listEnded } from '../screens/bench/list-ended.ts';
 import { fedFocus, withTarget } from '../screens/bench/measured-view.ts';
 import { setAsideSaid } from '../screens/bench/pots/set-aside.ts';
 import { lessonDue, type Learner } from '../screens/bench/lesson/lesson-due.ts';
+import { smallSaid } from '../screens/bench/small/small-view.ts';
 import { benchView } from '../screens/bench/view.ts';
+import type { Ways } from '../screens/house.ts';
 
 /**
  * The sentence for a stage just entered: the call's own words where it calls, else what the bench
  * would say of it, caution included, after the end of the list that led there. Null where no bench
  * shows it (a bake that is over). `behind`: it follows the words of another call. `records`: the log, for what
- * the last bake left.
+ * the last bake left. With small hands a safe step is said in a child's words, its caution as ever.
  */
 export function speakOf(
   { who, stage, ended }: Say,
   kitchen: Kitchen,
   hour: (at: Instant) => string,
-  ways: Units & Learner,
+  ways: Units & Learner & Partial<Pick<Ways, 'small'>>,
   equipment: Equipment,
   behind = false,
   records: readonly LogRecord[] = [],
@@ -70,7 +72,8 @@ export function speakOf(
   const [lesson] = lessonDue(plain, ways);
   if (lesson) return lesson.spoken;
   const view = withTarget(plain, kitchen, focus, ways, hour, kitchen.now, records);
-  const words = [ended && listEnded(ended), view.spoken].filter(Boolean).join(' ');
+  const told = smallSaid(ways.small ?? 'off', kitchen, focus, view);
+  const words = [ended && listEnded(ended), told].filter(Boolean).join(' ');
   const spoken = sayFor(kitchen, focus.bake.context.id, words, hour);
   return [setAsideSaid(kitchen, who, stage, hour), spoken, view.care].filter(Boolean).join(' ');
 }

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { laterVoice } from '../../src/app/later-voice.ts';
+import type { Ways } from '../../src/screens/house.ts';
 import { makeHeardSpeaker, type HeardSpeaker } from '../fakes/heard-speaker.ts';
 
 const OWN = {
@@ -10,15 +11,18 @@ const OWN = {
   pace: 'grown',
 } as unknown as ReturnType<Parameters<typeof laterVoice>[2]>;
 
+let small: Ways['small'];
 let speaker: HeardSpeaker;
 let voice: ReturnType<typeof laterVoice>;
 
 beforeEach(async () => {
+  small = 'off';
   speaker = makeHeardSpeaker();
   voice = laterVoice(
     speaker,
     () => () => undefined,
     () => OWN,
+    () => ({ small }),
   );
   await voice.fetch();
 });
@@ -44,5 +48,13 @@ describe('a voice that comes later', () => {
     await voice.fetch();
     await Promise.resolve();
     expect(speaking()).toEqual(['It is still tight.']);
+  });
+
+  it('speaks as grown-ups like it, and at a child’s pace while small hands help', async () => {
+    voice.say('Fold the dough.');
+    await vi.waitFor(() => expect(speaker.said.at(-1)?.pace).toBe('grown'));
+    small = '7-9';
+    voice.say('Fold the dough up.');
+    await vi.waitFor(() => expect(speaker.said.at(-1)?.pace).toBe('small'));
   });
 });

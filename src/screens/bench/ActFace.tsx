@@ -1,4 +1,4 @@
-import { Show, type JSX } from 'solid-js';
+import { createSignal, lazy, Show, Suspense, type JSX } from 'solid-js';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import { clockAsk } from '../../core/speech/words/left.ts';
 import { controls } from '../../core/speech/words/controls.ts';
@@ -9,30 +9,68 @@ import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
 import { sayFor } from '../bake-name.ts';
 import type { House } from '../house.ts';
 import { numberPage, picturePage, type ReadingPage } from './readings/page.ts';
+import { faceOf } from './small/face-of.ts';
 import type { BenchView, Third } from './view.ts';
 
-/** The big press: the act is done. */
-export function ActSlab(props: {
+const ReadAnswer = lazy(() => import('../ReadAnswer.tsx'));
+const childs = () => import('./small/SmallPress.tsx');
+const SmallSlab = lazy(() => childs().then((m) => ({ default: m.SmallSlab })));
+const SmallControls = lazy(() => childs().then((m) => ({ default: m.SmallControls })));
+
+interface ActSlabProps {
   readonly house: House;
   readonly view: BenchView;
   readonly fresh: unknown;
   readonly onRead: (page: ReadingPage) => void;
-}): JSX.Element {
+}
+
+/** The big press: the act is done. It is a child's where the step is. */
+export function ActSlab(props: ActSlabProps): JSX.Element {
+  return (
+    <Show
+      when={faceOf(props.house.ways().small, props.view) === 'own'}
+      fallback={<BakerSlab {...props} />}
+    >
+      <Suspense>
+        <SmallSlab {...props} />
+      </Suspense>
+    </Show>
+  );
+}
+
+function BakerSlab(props: ActSlabProps): JSX.Element {
+  const [asks, setAsks] = createSignal(false);
+  const withChild = (): boolean => props.house.ways().small !== 'off';
   const press = (): void => {
-    const { deed } = props.view.slab;
+    const { view } = props;
+    const { deed } = view.slab;
+    if (withChild() && deed?.kind === 'press' && deed.act === 'ended') return void setAsks(true);
+    if (withChild()) void import('./small/praised.ts').then((m) => m.pressed(props.house, view));
     if (deed) void props.house.take(deed);
     else if (props.view.measures === 'rise.dough') props.onRead(picturePage('rise.dough'));
     else props.onRead(numberPage(props.view.measures));
   };
+  const end = (): void => {
+    setAsks(false);
+    const { deed } = props.view.slab;
+    if (deed) void props.house.take(deed);
+  };
   return (
-    <Slab
-      label={props.view.slab.label}
-      then={props.house.unheard() ? ear.untilTouch : props.view.slab.then}
-      tone={props.view.call === 'hot' ? 'hot' : 'normal'}
-      fresh={`${props.fresh} ${props.view.headline} ${props.view.slab.label}`}
-      disabled={!props.house.holds}
-      onPress={press}
-    />
+    <>
+      <Slab
+        label={props.view.slab.label}
+        then={props.house.unheard() ? ear.untilTouch : props.view.slab.then}
+        tone={props.view.call === 'hot' ? 'hot' : 'normal'}
+        fresh={`${props.fresh} ${props.view.headline} ${props.view.slab.label}`}
+        disabled={!props.house.holds}
+        onPress={press}
+      />
+      <Show when={asks()}>
+        <Suspense>
+          <ReadAnswer house={props.house} onRight={end} onBack={() => setAsks(false)} />
+        </Suspense>
+      </Show>
+    </>
   );
 }
 
@@ -52,15 +90,28 @@ const WEIGH: Readonly<Partial<Record<NumberSlot, keyof typeof controls>>> = {
   coreTemperature: 'probeCore',
 };
 
-/** Take that back, say that again, and the one control that fits the act. */
-export function ActControls(props: {
+interface ActControlsProps {
   readonly house: House;
   readonly bake: string;
   readonly view: BenchView;
   /** When it changes, what the third control means is another act's. */
   readonly fresh: unknown;
   readonly onRead: (page: ReadingPage) => void;
-}): JSX.Element {
+}
+
+/** With small hands the way back to the baker's view stands where the act's own control does. */
+export function ActControls(props: ActControlsProps): JSX.Element {
+  return (
+    <Show when={props.house.ways().small !== 'off'} fallback={<BakerControls {...props} />}>
+      <Suspense>
+        <SmallControls {...props} />
+      </Suspense>
+    </Show>
+  );
+}
+
+/** Take that back, say that again, and the one control that fits the act. */
+function BakerControls(props: ActControlsProps): JSX.Element {
   const label = (what: Third): string => {
     if (what === 'clock') return clockAsk.press;
     const name = what === 'weigh' ? WEIGH[props.view.measures] : LABELS[what];

@@ -14,19 +14,22 @@ import { Tiles } from '../../parts/Tiles.tsx';
 import { runningText } from '../../parts/running.ts';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
+import { faceOf } from './small/face-of.ts';
 import type { BenchView } from './view.ts';
 
 /** The tile that leads to what may be done ahead. */
 const AHEAD = 'ahead';
 
+const SmallWords = lazy(() => import('./small/SmallWords.tsx'));
+const BesideTask = lazy(() => import('./small/BesideTask.tsx'));
 const ReadThrough = lazy(() => import('./ReadThrough.tsx'));
 
 /** From here on an hour alone no longer says which day it is of. */
 const LONG = 20 * HOUR;
 
-/** The words of one act. While it rings there is its call and nothing to answer yet. */
-export function ActWords(props: {
+interface ActWordsProps {
   readonly house: House;
+  readonly bake: string;
   readonly view: BenchView;
   readonly ringing: boolean;
   /** Whether the running time stands above. */
@@ -34,7 +37,27 @@ export function ActWords(props: {
   /** The bake's mark, where more than one runs. */
   readonly mark: number | undefined;
   readonly onAhead: () => void;
-}): JSX.Element {
+}
+
+/** The words of one act: a child's where it is theirs. */
+export function ActWords(props: ActWordsProps): JSX.Element {
+  const ages = () => {
+    const { small } = props.house.ways();
+    return small !== 'off' && faceOf(small, props.view) === 'own' ? small : null;
+  };
+  return (
+    <Show when={ages()} fallback={<BakerWords {...props} />}>
+      {(small) => (
+        <Suspense>
+          <SmallWords {...props} ages={small()} />
+        </Suspense>
+      )}
+    </Show>
+  );
+}
+
+/** The words of one act. While it rings there is its call and nothing to answer yet. */
+function BakerWords(props: ActWordsProps): JSX.Element {
   // While it rings there is little time to read: a hot call gives its caution, the others the act.
   const hot = (): boolean => props.view.call === 'hot';
   const care = (): string | undefined =>
@@ -101,6 +124,11 @@ export function ActWords(props: {
         </Show>
         <Show when={props.view.lines.length > 0}>
           <Lines label={bench.lines} lines={props.view.lines} />
+        </Show>
+        <Show when={props.house.ways().small !== 'off'}>
+          <Suspense>
+            <BesideTask {...props} />
+          </Suspense>
         </Show>
         <Show when={answers().options.length > 0}>
           <Tiles label={props.view.headline} options={answers().options} onChoose={choose} />

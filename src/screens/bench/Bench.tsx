@@ -21,6 +21,7 @@ import { ActTimes } from './ActTimes.tsx';
 import { ActWords } from './ActWords.tsx';
 import { BenchEar } from './BenchEar.tsx';
 import { TargetFace } from './TargetFace.tsx';
+import { faceOf, hasGate } from './small/face-of.ts';
 import { bakeOf, focusOn } from '../focus.ts';
 import type { NumberPage, ReadingPage } from './readings/page.ts';
 import { sayNext } from './say-next.ts';
@@ -52,8 +53,6 @@ export interface BenchProps {
   readonly onKitchen: () => void;
   readonly onDay: () => void;
 }
-
-const GATED = ['hot', 'blade', 'machine'];
 
 /** Walks one bake: one act, its time, one big press. */
 export default function Bench(props: BenchProps): JSX.Element {
@@ -112,21 +111,20 @@ export default function Bench(props: BenchProps): JSX.Element {
     return call !== null && bakeOf(house.kitchen(), call.who) === props.bake ? call : null;
   });
   const stands = sayNext({ house, bake: () => props.bake, key, view });
-  const gated = (): boolean =>
-    GATED.includes(view()?.hazard ?? 'none') && opened() !== key() && ringing() === null;
+  const gated = () => hasGate(view()) && opened() !== key() && !ringing();
   const mode = (): 'pad' | 'gate' | 'act' => (keyed() ? 'pad' : gated() ? 'gate' : 'act');
+  const own = () => view() !== null && faceOf(house.ways().small, view()!) === 'own';
   /** A running time stands over a wait, and over a hot call that is not being answered line by line. */
   const timed = (): boolean => {
     const at = view();
-    if (at === null || mode() !== 'act') return false;
-    return (
-      at.deadline !== null || (at.call === 'hot' && (ringing() !== null || !asksList(focus()!)))
-    );
+    if (at === null || mode() !== 'act' || own()) return false;
+    const hot = at.call === 'hot' && (ringing() !== null || !asksList(focus()!));
+    return at.deadline !== null || hot;
   };
   const reading = () => ({ house, bake: props.bake, act: key() ?? '', onTurn: setPage });
   // A core is of the loaf that is looked at, whichever bench shows it.
   const taking = () => ({ ...reading(), bake: view()?.bake ?? props.bake, page: keyed()! });
-  const target = () => (mode() === 'act' && ringing() === null ? view()?.target : null);
+  const target = () => (mode() === 'act' && !own() && ringing() === null ? view()?.target : null);
   const tick = createMemo(() => tickOf(steps(), view()?.stage ?? ''));
   const name = (at: BenchView): string => nameIn(house.kitchen(), at.who, at.stage);
 
@@ -166,7 +164,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                   fallback={<GateWords house={house} view={shown()} mark={beside.mark()} />}
                 >
                   <ActWords
-                    house={house}
+                    {...props}
                     view={shown()}
                     ringing={ringing() !== null}
                     timed={timed()}
@@ -190,7 +188,9 @@ export default function Bench(props: BenchProps): JSX.Element {
               <Show when={mode() !== 'pad'} fallback={<NumberControls {...taking()} />}>
                 <Show
                   when={mode() === 'act'}
-                  fallback={<GateControls house={house} onOpen={() => setOpened(key())} />}
+                  fallback={
+                    <GateControls {...props} view={shown()} onOpen={() => setOpened(key())} />
+                  }
                 >
                   <ActControls
                     house={house}

@@ -1,4 +1,4 @@
-import { Show, type JSX } from 'solid-js';
+import { lazy, Show, Suspense, type JSX } from 'solid-js';
 import { controls } from '../../core/speech/words/controls.ts';
 import { childTasks, gate, gateHazards, type Gated } from '../../core/speech/words/gate.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';
@@ -12,13 +12,37 @@ import type { House } from '../house.ts';
 import type { BenchView } from './view.ts';
 import './GateFace.css';
 
-/** Before a hot, sharp or powered step: who does it, where the others stand, what they do meanwhile. */
-export function GateWords(props: {
+const SmallGate = lazy(() => import('./small/SmallGate.tsx'));
+const SmallControls = lazy(() =>
+  import('./small/SmallPress.tsx').then((m) => ({ default: m.SmallControls })),
+);
+
+const agesIn = (house: House) => {
+  const { small } = house.ways();
+  return small === 'off' ? null : small;
+};
+
+interface GateWordsProps {
   readonly house: House;
   readonly view: BenchView;
   /** The bake's mark, where more than one runs. */
   readonly mark: number | undefined;
-}): JSX.Element {
+}
+
+/** Before a hot, sharp or powered step: who does it, where the others stand, what they do meanwhile. */
+export function GateWords(props: GateWordsProps): JSX.Element {
+  return (
+    <Show when={agesIn(props.house)} fallback={<BakerGate {...props} />}>
+      {(ages) => (
+        <Suspense>
+          <SmallGate {...props} ages={ages()} />
+        </Suspense>
+      )}
+    </Show>
+  );
+}
+
+function BakerGate(props: GateWordsProps): JSX.Element {
   const hazard = (): Gated => props.view.hazard as Gated;
   const task = (): string => {
     const tasks = childTasks[hazard()];
@@ -71,25 +95,41 @@ export function GateSlab(props: {
   );
 }
 
-/** Without holding: two taps far apart, with the way back between them. */
-export function GateControls(props: {
+interface GateControlsProps {
   readonly house: House;
+  readonly bake: string;
+  readonly view: BenchView;
   readonly onOpen: () => void;
-}): JSX.Element {
+}
+
+/**
+ * Without holding: two taps far apart, with the way back between them. Not beside a child, who could make
+ * them: whoever cannot hold turns to the baker's view first.
+ */
+export function GateControls(props: GateControlsProps): JSX.Element {
   return (
-    <TwoTaps
-      label={gate.twoTaps}
-      first={gate.first}
-      second={gate.second}
-      onBoth={() => props.onOpen()}
-      between={
-        <Control
-          label={controls.takeBack}
-          does="takeBack"
-          disabled={!props.house.holds || takeBackTarget(props.house.kitchen()) === null}
-          onPress={() => void props.house.takeBack()}
-        />
+    <Show
+      when={agesIn(props.house) === null}
+      fallback={
+        <Suspense>
+          <SmallControls {...props} />
+        </Suspense>
       }
-    />
+    >
+      <TwoTaps
+        label={gate.twoTaps}
+        first={gate.first}
+        second={gate.second}
+        onBoth={() => props.onOpen()}
+        between={
+          <Control
+            label={controls.takeBack}
+            does="takeBack"
+            disabled={!props.house.holds || takeBackTarget(props.house.kitchen()) === null}
+            onPress={() => void props.house.takeBack()}
+          />
+        }
+      />
+    </Show>
   );
 }

@@ -19,6 +19,7 @@ import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { WipeLock } from '../../parts/WipeLock.tsx';
+import { AdultOnly } from '../AdultOnly.tsx';
 import { CareControl } from '../CareControl.tsx';
 import type { House } from '../house.ts';
 import { WaysControls } from '../WaysControls.tsx';
@@ -35,6 +36,7 @@ import type { BenchView } from './view.ts';
 const FewerSheet = lazy(() => import('./FewerSheet.tsx'));
 const LeapSheet = lazy(() => import('../LeapSheet.tsx'));
 const RemedySheet = lazy(() => import('./RemedySheet.tsx'));
+const SmallSheet = lazy(() => import('../SmallSheet.tsx'));
 const TimerSheet = lazy(() => import('../TimerSheet.tsx'));
 
 export interface MoreSheetProps {
@@ -53,7 +55,7 @@ export interface MoreSheetProps {
 /** Everything that is not the act: wiping, other bakes, ways of showing, the end. */
 export default function MoreSheet(props: MoreSheetProps): JSX.Element {
   const [page, setPage] = createSignal<
-    'more' | 'end' | 'fewer' | 'timers' | 'leap' | 'wipe' | 'wrong'
+    'more' | 'end' | 'fewer' | 'timers' | 'leap' | 'wipe' | 'wrong' | 'small'
   >(
     // eslint-disable-next-line solid/reactivity -- it begins with it and turns its own pages
     props.begins,
@@ -166,6 +168,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
                 props.onKitchen();
               }}
             />
+            <Control label={controls.smallHands} onPress={() => setPage('small')} />
             <WaysControls house={props.house} />
             <CareControl house={props.house} />
             <Show when={mayHaveLeapt()}>
@@ -184,22 +187,35 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
           </div>
         </Sheet>
       </Show>
-      <Show when={page() === 'end'}>
-        <Sheet title={fill(controls.endBakeAsk, { name: name() })}>
-          <div class="sheet-grid">
-            <Control label={controls.keepBaking} onPress={() => setPage('more')} />
-          </div>
-          <HoldSlab
-            label={controls.endBakeHold}
-            holding={controls.endBakeHold}
-            then={name()}
-            onHeld={end}
+      <Show when={page() === 'small'}>
+        <Suspense>
+          <SmallSheet
+            house={props.house}
+            onChosen={() => props.onClose()}
+            onClose={() => props.onClose()}
           />
-        </Sheet>
+        </Suspense>
+      </Show>
+      <Show when={page() === 'end'}>
+        <AdultOnly house={props.house} onBack={() => setPage('more')}>
+          <Sheet title={fill(controls.endBakeAsk, { name: name() })}>
+            <div class="sheet-grid">
+              <Control label={controls.keepBaking} onPress={() => setPage('more')} />
+            </div>
+            <HoldSlab
+              label={controls.endBakeHold}
+              holding={controls.endBakeHold}
+              then={name()}
+              onHeld={end}
+            />
+          </Sheet>
+        </AdultOnly>
       </Show>
       <Show when={page() === 'fewer'}>
         <Suspense>
-          <FewerSheet house={props.house} bake={props.bake} onClose={() => props.onClose()} />
+          <AdultOnly house={props.house} onBack={() => setPage('more')}>
+            <FewerSheet house={props.house} bake={props.bake} onClose={() => props.onClose()} />
+          </AdultOnly>
         </Suspense>
       </Show>
       <Show when={page() === 'timers'}>

@@ -1,0 +1,53 @@
+import { createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { handMark, handMarks, small } from '../../../core/speech/words/small.ts';
+import { Control } from '../../../parts/Control.tsx';
+import { HandMark } from '../../../parts/HandMark.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
+import type { House } from '../../house.ts';
+import type { BenchView } from '../view.ts';
+import { praised } from './praised.ts';
+import type { SmallView } from './small-view.ts';
+import './SmallFace.css';
+
+const MarksSheet = lazy(() => import('../../MarksSheet.tsx'));
+
+/** The child's own task in its frame: what was done before, what to do now, and where their mark goes. */
+export function ChildTask(props: {
+  readonly house: House;
+  readonly view: BenchView;
+  readonly told: Pick<SmallView, 'task' | 'raw' | 'mark'>;
+}): JSX.Element {
+  const [picking, setPicking] = createSignal(false);
+  const marks = () => props.house.ways().marks;
+  return (
+    <div class="small-task">
+      <Show when={praised(props.house, props.view)}>
+        {(words) => <p class="small-praise">{unbroken(words())}</p>}
+      </Show>
+      <p>
+        <b>{small.you}</b> {unbroken(props.told.task)}
+      </p>
+      <Show when={props.told.mark}>
+        {(mark) => (
+          <Show
+            when={marks().length > 0}
+            fallback={<Control label={handMark.pick} onPress={() => setPicking(true)} />}
+          >
+            <p class="small-mark">
+              <For each={marks()}>{(one) => <HandMark mark={one} alt={handMarks[one]} />}</For>
+              <span>{handMark[mark()]}</span>
+            </p>
+          </Show>
+        )}
+      </Show>
+      <Show when={props.told.raw}>
+        <p class="small-raw">{unbroken(small.raw)}</p>
+      </Show>
+      <Suspense>
+        <Show when={picking()}>
+          <MarksSheet house={props.house} onClose={() => setPicking(false)} />
+        </Show>
+      </Suspense>
+    </div>
+  );
+}
