@@ -82,6 +82,7 @@ import * as sheet from './de/sheet.ts';
 import * as sheets from './de/sheets.ts';
 import * as signs from './de/signs.ts';
 import * as sketches from './de/sketches.ts';
+import * as small from './de/small.ts';
 import * as small1012 from './de/small-10-12.ts';
 import * as small1012Dough from './de/small-10-12-dough.ts';
 import * as small1012Oven from './de/small-10-12-oven.ts';
@@ -194,6 +195,7 @@ export const de: Catalogues = {
   sheets,
   signs,
   sketches,
+  small,
   'small-10-12': small1012,
   'small-10-12-dough': small1012Dough,
   'small-10-12-oven': small1012Oven,

@@ -84,6 +84,7 @@ import * as sheet from './fr/sheet.ts';
 import * as sheets from './fr/sheets.ts';
 import * as signs from './fr/signs.ts';
 import * as sketches from './fr/sketches.ts';
+import * as small from './fr/small.ts';
 import * as small1012 from './fr/small-10-12.ts';
 import * as small1012Dough from './fr/small-10-12-dough.ts';
 import * as small1012Oven from './fr/small-10-12-oven.ts';
@@ -198,6 +199,7 @@ export const fr: Catalogues = {
   sheets,
   signs,
   sketches,
+  small,
   'small-10-12': small1012,
   'small-10-12-dough': small1012Dough,
   'small-10-12-oven': small1012Oven,
