@@ -1,3 +1,4 @@
+import { localeOf } from '../core/speech/measures.ts';
 import { showTime, type Clock } from '../core/speech/show-time.ts';
 import type { Instant } from '../core/units.ts';
 
@@ -11,9 +12,13 @@ export const hourOf = (wall: Instant, clock: Clock): string => {
 };
 /** 'Sat'. */
 export const dayOf = (wall: Instant): string =>
-  new Date(wall).toLocaleDateString('en-GB', { weekday: 'short' });
+  new Date(wall).toLocaleDateString(localeOf(), { weekday: 'short' });
 /** '3 May 2031'. */
 export const dateOf = (wall: Instant): string =>
-  new Date(wall).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+  new Date(wall).toLocaleDateString(localeOf(), {
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+  });
 /** Milliseconds since the last midnight on this tablet's wall. */
 export const sinceMidnight = (wall: Instant): number => wall - new Date(wall).setHours(0, 0, 0, 0);

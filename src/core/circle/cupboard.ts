@@ -1,3 +1,4 @@
+import { byLetters } from '../speech/measures.ts';
 import type { Formula } from '../formula/formula.ts';
 import type { Ingredient } from './circle.ts';
 import { ingredientKey } from './ingredient-key.ts';
@@ -13,8 +14,6 @@ export const freshIngredient = (name: string): Ingredient => ({
   counted: null,
   madeOf: null,
 });
-
-const BY_NAME = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
 /**
  * All that the cupboard may hold, by name: what was written down, and what the Book's breads are made
@@ -34,7 +33,7 @@ export function cupboardOf(
     const id = ingredientKey(name);
     if (!all.has(id)) all.set(id, freshIngredient(name));
   }
-  return [...all.values()].toSorted((a, b) => BY_NAME.compare(a.name, b.name));
+  return [...all.values()].toSorted((a, b) => byLetters(a.name, b.name));
 }
 
 /** Those whose name has all words of a text in it, however they are written; all of them for no words. */

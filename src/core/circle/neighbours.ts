@@ -1,3 +1,4 @@
+import { tongue } from '../speech/tongue.ts';
 import type { Circle, Neighbour } from './circle.ts';
 import type { DayKey } from './day-key.ts';
 import { cleanName, NAME_LETTERS, oneLine } from './name.ts';
@@ -34,7 +35,7 @@ export function ownName(
 
 /** By name as one looks for it, those of one name by their numbers. */
 export const byName = (neighbours: readonly Neighbour[]): readonly Neighbour[] =>
-  neighbours.toSorted((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }));
+  neighbours.toSorted((a, b) => a.name.localeCompare(b.name, tongue(), { numeric: true }));
 
 /** Somebody's orders from a day on that go with them: neither paid nor handed over. */
 export const ordersToCome = (

@@ -1,3 +1,4 @@
+import { byLetters } from '../speech/measures.ts';
 import type { MinuteOfDay } from '../kitchen/equipment.ts';
 import type { Grams } from '../units.ts';
 import type { Neighbour, Order } from './circle.ts';
@@ -36,12 +37,11 @@ export interface PickList {
 }
 
 /** By its letters as people read them: 'b' after 'A', 'K 10' after 'K 9'; without a name last. */
-const BY_NAME = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
 const compared = (a: PickUp, b: PickUp): number =>
   (a.order.at ?? Infinity) - (b.order.at ?? Infinity) ||
   Number(a.name === null) - Number(b.name === null) ||
-  BY_NAME.compare(a.name ?? '', b.name ?? '') ||
+  byLetters(a.name ?? '', b.name ?? '') ||
   a.order.made - b.order.made;
 
 const loavesOf = ({ lines }: Order): number => lines.reduce((sum, { count }) => sum + count, 0);

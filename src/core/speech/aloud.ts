@@ -1,5 +1,5 @@
-import { sayEnd, sayNumber, type Unit } from './numbers.ts';
-import { sayTime } from './times.ts';
+import { numberInWords, sayEnd, type Unit } from './numbers.ts';
+import { timeInWords } from './times.ts';
 
 /** Signs that stand behind a number on the screen, by what they are called in the air. */
 const UNITS: Readonly<Record<string, Unit>> = {
@@ -25,7 +25,7 @@ const DEGREES: Readonly<Record<string, string>> = { '°C': 'degrees', '°F': 'de
 /** A time that no clock shows is left for the eye. */
 const time = (shown: string): string => {
   try {
-    return sayTime(shown);
+    return timeInWords(shown);
   } catch {
     return shown;
   }
@@ -35,8 +35,8 @@ const number = (digits: string, sign: string | undefined): string => {
   const n = Number(digits);
   if (n > 99_999) return `${digits} ${sign ?? ''}`.trim();
   const length = sign === undefined ? undefined : LENGTHS[sign];
-  if (length !== undefined) return `${sayNumber(n, null)} ${length}${n === 1 ? '' : 's'}`;
-  return sayNumber(n, sign === undefined ? null : (UNITS[sign] as Unit), 2);
+  if (length !== undefined) return `${numberInWords(n, null)} ${length}${n === 1 ? '' : 's'}`;
+  return numberInWords(n, sign === undefined ? null : (UNITS[sign] as Unit), 2);
 };
 
 /**

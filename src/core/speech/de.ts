@@ -48,6 +48,7 @@ import * as logList from './de/log-list.ts';
 import * as logPlots from './de/log-plots.ts';
 import * as logShare from './de/log-share.ts';
 import * as logSheet from './de/log-sheet.ts';
+import * as measures from './de/measures.ts';
 import * as mix from './de/mix.ts';
 import * as moved from './de/moved.ts';
 import * as names from './de/names.ts';
@@ -161,6 +162,7 @@ export const de: Catalogues = {
   'log-plots': logPlots,
   'log-share': logShare,
   'log-sheet': logSheet,
+  measures,
   mix,
   moved,
   names,

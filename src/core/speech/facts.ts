@@ -1,6 +1,7 @@
 import type { Values } from './fill.ts';
 import { sayHeat, sayHeats, showHeat, showHeats } from './heats.ts';
 import { sayLength, showLength } from './lengths.ts';
+import { nameOf } from './measures.ts';
 import { sayNumber, showNumber } from './numbers.ts';
 import { sayTime } from './times.ts';
 import { sayWeight, showWeight } from './weights.ts';
@@ -53,7 +54,7 @@ const onScreen: Writers = {
   minutes: showLength,
   time: asIs,
   until: asIs,
-  loaves: (n) => `${showNumber(n)} ${n === 1 ? 'loaf' : 'loaves'}`,
+  loaves: (n) => `${showNumber(n)} ${nameOf('loaf', n)}`,
   load: digits,
   loads: digits,
   touch: digits,

@@ -49,6 +49,7 @@ import * as logList from './fr/log-list.ts';
 import * as logPlots from './fr/log-plots.ts';
 import * as logShare from './fr/log-share.ts';
 import * as logSheet from './fr/log-sheet.ts';
+import * as measures from './fr/measures.ts';
 import * as mix from './fr/mix.ts';
 import * as moved from './fr/moved.ts';
 import * as names from './fr/names.ts';
@@ -164,6 +165,7 @@ export const fr: Catalogues = {
   'log-plots': logPlots,
   'log-share': logShare,
   'log-sheet': logSheet,
+  measures,
   mix,
   moved,
   names,

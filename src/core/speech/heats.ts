@@ -1,5 +1,8 @@
-import { sayEnd, sayNumber, showNumber, type Unit } from './numbers.ts';
+import { fill } from './fill.ts';
+import { between, nameOf } from './measures.ts';
+import { sayBelow, sayEnd, sayNumber, showNumber, type Unit } from './numbers.ts';
 import { fahrenheitOf, type Celsius, type Units } from '../units.ts';
+import { tongue, twinned } from './tongue.ts';
 
 /** °C to 0.1, °F whole: 1 °F is about half a °C. `step` is coarser: an oven's dial. */
 const inUnit = (celsius: Celsius, { heat }: Units, step = 1): number =>
@@ -29,8 +32,8 @@ const onDial = (celsius: Celsius, units: Units): string => showNumber(inUnit(cel
  * @example showDial(230, { heat: 'C', weight: 'g' }, 250) // '230 to 250 °C'
  */
 export const showDial = (celsius: Celsius, units: Units, most: Celsius = celsius): string => {
-  const from = most === celsius ? '' : `${onDial(celsius, units)} to `;
-  return `${from}${onDial(most, units)} ${SIGN[units.heat]}`;
+  const high = `${onDial(most, units)} ${SIGN[units.heat]}`;
+  return most === celsius ? high : fill(between.to, { least: onDial(celsius, units), most: high });
 };
 
 /**
@@ -40,7 +43,7 @@ export const showDial = (celsius: Celsius, units: Units, most: Celsius = celsius
  */
 export function sayHeat(celsius: Celsius, units: Units): string {
   const value = inUnit(celsius, units);
-  return `${value < 0 ? 'minus ' : ''}${sayNumber(Math.abs(value), NAME[units.heat])}`;
+  return sayBelow(value, NAME[units.heat]);
 }
 
 /** °C to the half, °F whole: a difference that a kitchen probe can tell. */
@@ -86,14 +89,21 @@ const HEATS = {
   bagHeat: { most: 35 },
 } as const satisfies Readonly<Record<string, Heat>>;
 
+/** Both ends of a span, their unit once. */
+function sayUpTo(least: number, most: number, unit: Unit): string {
+  const end = (n: number): string => (tongue() === 'en' ? sayEnd(n) : showNumber(n));
+  return `${fill(between.to, { least: end(least), most: end(most) })} ${nameOf(unit, most)}`;
+}
+
 const write = (one: (heat: Heat) => string): Readonly<Record<string, string>> =>
   Object.fromEntries(Object.entries(HEATS).map(([name, heat]) => [name, one(heat)]));
 
 /** The trade's heats by name, in digits: `{potHeat}` is '260 °C' or '500 °F'. */
 export const showHeats = (units: Units): Readonly<Record<string, string>> =>
   write(({ least, most, step }) => {
-    const from = least === undefined ? '' : `${inUnit(least, units, step)} to `;
-    return `${from}${inUnit(most, units, step)} ${SIGN[units.heat]}`;
+    const high = `${showNumber(inUnit(most, units, step))} ${SIGN[units.heat]}`;
+    if (least === undefined) return high;
+    return fill(between.to, { least: showNumber(inUnit(least, units, step)), most: high });
   });
 
 /** The trade's heats by name, in words; both ends of a span once, or it would be too long to hold in mind. */
@@ -101,5 +111,6 @@ export const sayHeats = (units: Units): Readonly<Record<string, string>> =>
   write(({ least, most, step }) => {
     const high = inUnit(most, units, step);
     if (least === undefined) return sayNumber(high, NAME[units.heat]);
-    return `${sayEnd(inUnit(least, units, step))} to ${sayEnd(high)} ${NAME[units.heat].replace('degree', 'degrees')}`;
+    const low = inUnit(least, units, step);
+    return twinned(() => sayUpTo(low, high, NAME[units.heat]));
   });

@@ -1,5 +1,7 @@
 import type { Metres } from '../oven/boiling.ts';
 import { feetOf, metresOfFeet, type Units } from '../units.ts';
+import { fill } from './fill.ts';
+import { between } from './measures.ts';
 import type { Keyed } from './keyed.ts';
 
 /** Whoever reads heat in °F reads heights in feet. Judgement: no unit of height is chosen by itself. */
@@ -25,7 +27,7 @@ export function keyedHeight(
     unit,
     least: low,
     most: high,
-    range: `${low} to ${high} ${unit}`,
+    range: fill(between.to, { least: low, most: `${high} ${unit}` }),
     record: (typed) => (isInFeet(units) ? Number(metresOfFeet(typed).toFixed(1)) : typed),
   };
 }

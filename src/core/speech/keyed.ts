@@ -1,3 +1,6 @@
+import { fill } from './fill.ts';
+import { between } from './measures.ts';
+import { showNumber } from './numbers.ts';
 import { heatSign } from './heats.ts';
 import { weightSign } from './weights.ts';
 import {
@@ -40,7 +43,7 @@ const keyed = (unit: string, { least, most }: Span, record: (n: number) => numbe
   unit,
   least,
   most,
-  range: `${least} to ${most} ${unit}`,
+  range: fill(between.to, { least: showNumber(least, 2), most: `${showNumber(most, 2)} ${unit}` }),
   record,
 });
 

@@ -1,4 +1,6 @@
+import { nameOf } from './measures.ts';
 import { sayNumber } from './numbers.ts';
+import { twinned } from './tongue.ts';
 import type { Minutes } from '../units.ts';
 
 /** Longer than a hundred hours is told in whole days: nobody counts that far in hours. */
@@ -22,7 +24,7 @@ const split = (minutes: Minutes): { d: number; h: number; m: number } => {
  */
 export function showLength(minutes: Minutes): string {
   const { d, h, m } = split(minutes);
-  if (d > 0) return `${d} days`;
+  if (d > 0) return `${d} ${nameOf('day', d)}`;
   if (h === 0) return `${m} min`;
   return m === 0 ? `${h} h` : `${h} h ${String(m).padStart(2, '0')}`;
 }
@@ -37,5 +39,6 @@ export function sayLength(minutes: Minutes): string {
   const { d, h, m } = split(minutes);
   if (d > 0) return sayNumber(d, 'day');
   if (h === 0) return sayNumber(m, 'minute');
-  return m === 0 ? sayNumber(h, 'hour') : `${sayNumber(h, 'hour')} ${sayNumber(m, 'minute')}`;
+  if (m === 0) return sayNumber(h, 'hour');
+  return twinned(() => `${sayNumber(h, 'hour')} ${sayNumber(m, 'minute')}`);
 }

@@ -1,7 +1,12 @@
+import { localeOf } from './measures.ts';
+import { tongue } from './tongue.ts';
+
 /**
  * Money as it is shown: numbers of one currency (ISO 4217), written as the locale writes them. Rounded
- * here and nowhere before. `locale`: a language tag; left out, the tablet's own.
+ * here and nowhere before. `locale`: a language tag; left out, the tongue's, and in English the tablet's own.
  */
+
+const moneyLocale = (): string | undefined => (tongue() === 'en' ? undefined : localeOf());
 
 const formats = new Map<string, Intl.NumberFormat>();
 
@@ -24,7 +29,7 @@ export const isCurrency = (code: string): boolean => /^[A-Z]{3}$/.test(code);
 const names = new Map<string | undefined, Intl.DisplayNames>();
 
 /** A currency's name in the tablet's own words; where it has none, its three letters. */
-export function currencyName(currency: string, locale?: string): string {
+export function currencyName(currency: string, locale = moneyLocale()): string {
   const known = names.get(locale);
   const of = known ?? new Intl.DisplayNames(locale, { type: 'currency' });
   if (!known) names.set(locale, of);
@@ -36,7 +41,7 @@ export const moneyDigits = (currency: string): number =>
   formatOf('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
 
 /** How a currency is written beside a number that is keyed: '€', 'CA$'. */
-export const currencySign = (currency: string, locale?: string): string =>
+export const currencySign = (currency: string, locale = moneyLocale()): string =>
   formatOf(locale, { style: 'currency', currency })
     .formatToParts(0)
     .find(({ type }) => type === 'currency')?.value ?? currency;
@@ -46,7 +51,7 @@ export const currencySign = (currency: string, locale?: string): string =>
  *
  * @throws RangeError where the currency is no three letters
  */
-export const showMoney = (amount: number, currency: string, locale?: string): string =>
+export const showMoney = (amount: number, currency: string, locale = moneyLocale()): string =>
   formatOf(locale, { style: 'currency', currency }).format(amount);
 
 /** Digits that a unit's cost keeps: more would be read as knowledge. Judgement. */
@@ -54,7 +59,7 @@ const TELLING = 4;
 const MOST_DIGITS = 10;
 
 /** Cost of a unit, such as of a gram or of a kilo: four telling digits at least, and the currency's own. */
-export function showUnitCost(amount: number, currency: string, locale?: string): string {
+export function showUnitCost(amount: number, currency: string, locale = moneyLocale()): string {
   const own = moneyDigits(currency);
   const size = amount > 0 ? Math.floor(Math.log10(amount)) : 0;
   const digits = Math.min(MOST_DIGITS, Math.max(own, TELLING - 1 - size));
@@ -67,7 +72,7 @@ export function showUnitCost(amount: number, currency: string, locale?: string):
 }
 
 /** A part of a sum: one digit more than the currency has, so that parts come to what is shown of all. */
-export function showPart(amount: number, currency: string, locale?: string): string {
+export function showPart(amount: number, currency: string, locale = moneyLocale()): string {
   const digits = moneyDigits(currency) + 1;
   return formatOf(locale, {
     style: 'currency',
@@ -78,7 +83,7 @@ export function showPart(amount: number, currency: string, locale?: string): str
 }
 
 /** A number that is no money: how many times. */
-export const showTimes = (times: number, locale?: string): string =>
+export const showTimes = (times: number, locale = moneyLocale()): string =>
   formatOf(locale, { maximumFractionDigits: 2 }).format(times);
 
 const rounded = (amount: number, digits: number): number => Number(amount.toFixed(digits));
@@ -93,7 +98,7 @@ export function showProduct(
   times: number,
   cost: number,
   currency: string,
-  locale?: string,
+  locale = moneyLocale(),
 ): { readonly times: string; readonly cost: string; readonly result: string } {
   const own = moneyDigits(currency);
   const result = rounded(times * cost, own);

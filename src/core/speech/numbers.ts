@@ -1,3 +1,7 @@
+import { fill } from './fill.ts';
+import { between, inDigits, nameOf } from './measures.ts';
+import { tongue, twinned } from './tongue.ts';
+
 /**
  * Numbers as they are said: the unit is always there, and numbers that sound alike in a noisy
  * kitchen (thirteen and thirty, up to nineteen and ninety) are said twice, digit by digit the
@@ -84,7 +88,7 @@ const rounded = (n: number, decimals: Decimals): number => {
 };
 
 /**
- * A whole number from 0 to 99999 in words and once, without a unit: an end of a span, whose other end
+ * A whole number from 0 to 99999 in English words and once, without a unit: an end of a span, whose other end
  * tells it from what sounds alike.
  */
 export const sayEnd = (n: number): string => whole(Math.round(n));
@@ -98,7 +102,22 @@ export const sayEnd = (n: number): string => whole(Math.round(n));
  * @example sayNumber(24.5, 'degree') // 'twenty-four point five degrees'
  * @example sayNumber(2.05, 'ounce', 2) // 'two point zero five ounces'
  */
-export function sayNumber(n: number, unit: Unit | null, decimals: Decimals = 1): string {
+export const sayNumber = (n: number, unit: Unit | null, decimals: Decimals = 1): string =>
+  twinned(() =>
+    tongue() === 'en' ? numberInWords(n, unit, decimals) : sayDigits(n, unit, decimals),
+  );
+
+/** Another tongue's numbers are read off their digits, by whoever speaks it; what sounds alike is told twice too. */
+function sayDigits(n: number, unit: Unit | null, decimals: Decimals): string {
+  const value = rounded(n, decimals);
+  const once = inDigits(value, decimals);
+  const name = unit === null ? '' : nameOf(unit, value);
+  if (!soundsLikeAnother(value)) return name === '' ? once : `${once} ${name}`;
+  return [once, Array.from(once).join(' '), ...(name === '' ? [] : [name])].join(', ');
+}
+
+/** The same in English, whatever stands. */
+export function numberInWords(n: number, unit: Unit | null, decimals: Decimals = 1): string {
   const value = rounded(n, decimals);
   if (!(value >= 0 && value <= 99_999))
     throw new Error(`A number to say must be from 0 to 99999, not ${n}.`);
@@ -110,6 +129,12 @@ export function sayNumber(n: number, unit: Unit | null, decimals: Decimals = 1):
   return name === '' ? once : `${once} ${name}`;
 }
 
+/** A number as it is said that may lie below nought. */
+export const sayBelow = (n: number, unit: Unit | null): string =>
+  n < 0
+    ? twinned(() => fill(between.minus, { number: sayNumber(Math.abs(n), unit) }))
+    : sayNumber(n, unit);
+
 /** A number as it is shown: at most one decimal or two, none when it is whole. */
 export const showNumber = (n: number, decimals: Decimals = 1): string =>
-  String(rounded(n, decimals));
+  inDigits(rounded(n, decimals), decimals);

@@ -4,9 +4,11 @@ import { numberIn } from '../records/reading-number.ts';
 import { slotOf, type NumberSlot } from '../records/reading-slot.ts';
 import type { Option } from './words.ts';
 import { readingPictures } from './words/readings.ts';
+import { fill } from './fill.ts';
+import { between } from './measures.ts';
 import { sayHeat, showHeat } from './heats.ts';
 import { keyedHeat, keyedWeight, type Keyed } from './keyed.ts';
-import { sayNumber, showNumber } from './numbers.ts';
+import { sayBelow, showNumber } from './numbers.ts';
 import { sayWeight, showWeight } from './weights.ts';
 import type { Units } from '../units.ts';
 
@@ -62,7 +64,7 @@ export function sayReading(reading: Reading, units: Units): string {
   const { unit } = READING_RANGES[slotOf(reading) as NumberSlot];
   if (unit === '°C') return sayHeat(number, units);
   if (unit === 'g') return sayWeight(number, units);
-  return `${number < 0 ? 'minus ' : ''}${sayNumber(Math.abs(number), 'percent')}`;
+  return sayBelow(number, 'percent');
 }
 
 /** A keypad for a slot: what is usual, or what is possible, in the baker's unit. */
@@ -73,6 +75,11 @@ export function keysFor(slot: NumberSlot, which: 'usual' | 'possible', units: Un
       ? keyedHeat(span, units)
       : unit === 'g'
         ? keyedWeight(span, units)
-        : { unit, ...span, range: `${span.least} to ${span.most} %`, record: (n: number) => n };
+        : {
+            unit,
+            ...span,
+            range: fill(between.to, { least: span.least, most: `${span.most} %` }),
+            record: (n: number) => n,
+          };
   return { ...keys, range: keys.range.replaceAll('-', '−') };
 }

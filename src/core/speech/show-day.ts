@@ -1,3 +1,4 @@
+import { localeOf } from './measures.ts';
 import type { DayKey } from '../circle/day-key.ts';
 
 /**
@@ -8,6 +9,6 @@ import type { DayKey } from '../circle/day-key.ts';
 export function showDay(day: DayKey): string {
   const noon = new Date(`${day}T12:00:00Z`);
   const part = (of: Intl.DateTimeFormatOptions): string =>
-    noon.toLocaleDateString('en-GB', { ...of, timeZone: 'UTC' });
+    noon.toLocaleDateString(localeOf(), { ...of, timeZone: 'UTC' });
   return `${part({ weekday: 'short' })} ${part({ day: 'numeric', month: 'short' })}`;
 }

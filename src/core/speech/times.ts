@@ -1,5 +1,8 @@
+import { fill } from './fill.ts';
+import { between } from './measures.ts';
 import { belowHundred } from './numbers.ts';
 import { DAY } from './show-time.ts';
+import { tongue, twinned } from './tongue.ts';
 
 const HALF_DAY = /^(1[0-2]|[1-9]):([0-5]\d) ([ap]m)$/;
 
@@ -20,7 +23,15 @@ function sayHalfDay(hour: number, minute: number, half: string): string {
  * @example sayTime('13:40') // 'thirteen forty'
  * @example sayTime('3:05 pm') // 'three oh five pm'
  */
-export function sayTime(time: string): string {
+export const sayTime = (time: string): string =>
+  twinned(() => (tongue() === 'en' ? timeInWords(time) : sayDigits(time)));
+
+/** Another tongue's clock times are read off their digits, by whoever speaks it. */
+const sayDigits = (time: string): string =>
+  DAY.test(time) ? fill(between.time, { time }) : time.replace('\u00a0', ' ');
+
+/** The same in English, whatever stands. */
+export function timeInWords(time: string): string {
   const half = HALF_DAY.exec(time.replace('\u00a0', ' '));
   if (half !== null) return sayHalfDay(Number(half[1]), Number(half[2]), half[3] as string);
   const match = DAY.exec(time);

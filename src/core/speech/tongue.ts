@@ -35,6 +35,29 @@ export function speakIn(tongue: Tongue, catalogues: Catalogues = {}): void {
   spoken = tongue === 'en' ? ENGLISH : { tongue, catalogues };
 }
 
+/** What is made where English stands, whatever stands here. */
+export function inEnglish<T>(make: () => T): T {
+  const stood = spoken;
+  spoken = ENGLISH;
+  try {
+    return make();
+  } finally {
+    spoken = stood;
+  }
+}
+
+/**
+ * Words that are made of several: in the tongue that stands, and it is noted what they are in English.
+ * `make` is called once for each.
+ */
+export function twinned<T extends string | null>(make: () => T): T {
+  const words = make();
+  if (spoken.tongue === 'en' || words === null) return words;
+  const english = inEnglish(make);
+  if (english !== null) remember(words, english);
+  return words;
+}
+
 type Part = Readonly<Record<string, unknown>>;
 
 /** The same part in the tongue that stands; null where it is English, or has none. */

@@ -1,4 +1,5 @@
 import { sayNumber, showNumber } from './numbers.ts';
+import { twinned } from './tongue.ts';
 import { ouncesOf, type Grams, type Units } from '../units.ts';
 
 /** Hundredths of an ounce in a pound. */
@@ -48,5 +49,6 @@ export function sayWeight(grams: Grams, { weight }: Units): string {
   const { pounds, ounces } = poundsAndOunces(grams);
   const heavy = sayNumber(pounds, 'pound');
   const light = sayNumber(ounces, 'ounce', 2);
-  return pounds === 0 ? light : ounces === 0 ? heavy : `${heavy} ${light}`;
+  if (pounds === 0 || ounces === 0) return pounds === 0 ? light : heavy;
+  return twinned(() => `${sayNumber(pounds, 'pound')} ${sayNumber(ounces, 'ounce', 2)}`);
 }

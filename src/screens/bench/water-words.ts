@@ -2,6 +2,7 @@ import type { Known } from '../../core/day/mix-known.ts';
 import { learnedOffset, usualOffset } from '../../core/heat/learned.ts';
 import type { Mixed } from '../../core/records/fact.ts';
 import { mixTaught, water } from '../../core/speech/words/water.ts';
+import { between } from '../../core/speech/measures.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { sayApart, sayHeat, showApart, showHeat, wholeDegrees } from '../../core/speech/heats.ts';
 import { sayWeight, showWeight } from '../../core/speech/weights.ts';
@@ -18,7 +19,7 @@ export interface Writer {
 /** From one temperature to another on the screen, the unit once. */
 export const showSpan = (least: Celsius, most: Celsius, units: Units): string => {
   const { heat } = onScreen(units);
-  return `${heat(least).split(' ')[0]} to ${heat(most)}`;
+  return fill(between.to, { least: heat(least).split(' ')[0]!, most: heat(most) });
 };
 
 export const onScreen = (units: Units): Writer => ({

@@ -1,3 +1,4 @@
+import { localeOf } from '../../core/speech/measures.ts';
 import type { DayKey } from '../../core/circle/day-key.ts';
 import { MINUTE } from '../../core/units.ts';
 import type { Instant } from '../../core/units.ts';
@@ -20,9 +21,9 @@ const atNoon = (day: DayKey): Date => new Date(`${day}T12:00:00Z`);
 
 /** 'Sat', and '3 May 2031': a day of the calendar, the same in every zone. */
 export const weekdayShown = (day: DayKey): string =>
-  atNoon(day).toLocaleDateString('en-GB', { weekday: 'short', timeZone: 'UTC' });
+  atNoon(day).toLocaleDateString(localeOf(), { weekday: 'short', timeZone: 'UTC' });
 export const dateShown = (day: DayKey): string =>
-  atNoon(day).toLocaleDateString('en-GB', {
+  atNoon(day).toLocaleDateString(localeOf(), {
     ...{ day: 'numeric', month: 'short', year: 'numeric' },
     timeZone: 'UTC',
   });

@@ -1,3 +1,4 @@
+import { localeOf } from '../../core/speech/measures.ts';
 import type { Span } from '../../core/day/plan/types.ts';
 import type { WeeklyWindow } from '../../core/day/plan/wall-clock.ts';
 import { awayPage } from '../../core/speech/words/day.ts';
@@ -38,7 +39,7 @@ const same = (a: readonly number[], b: readonly number[]): boolean =>
 const SUNDAY = Date.UTC(2023, 0, 1, 12);
 /** 'Mon': a weekday's short name; the week is any. */
 const weekday = (day: number): string =>
-  new Date(SUNDAY + day * 24 * HOUR).toLocaleDateString('en-GB', {
+  new Date(SUNDAY + day * 24 * HOUR).toLocaleDateString(localeOf(), {
     weekday: 'short',
     timeZone: 'UTC',
   });

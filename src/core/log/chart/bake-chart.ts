@@ -1,7 +1,7 @@
 import { logChart as words } from '../../speech/words/log-chart.ts';
 import { partNames } from '../../speech/words/names.ts';
 import { fill } from '../../speech/fill.ts';
-import { sayNumber, showNumber } from '../../speech/numbers.ts';
+import { sayBelow, showNumber } from '../../speech/numbers.ts';
 import { HOUR, type Instant, type Units } from '../../units.ts';
 import type { BakeCall } from '../bake-calls.ts';
 import type { Chart, ChartTable } from '../drawing.ts';
@@ -79,8 +79,7 @@ const said = (
   if (values.length === 0) return null;
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const heat = units.heat === 'F' ? 'degree Fahrenheit' : 'degree';
-  const say = (value: number): string =>
-    `${value < 0 ? 'minus ' : ''}${sayNumber(Math.abs(value), name === 'rise' ? 'percent' : heat)}`;
+  const say = (value: number): string => sayBelow(value, name === 'rise' ? 'percent' : heat);
   return least === most
     ? fill(words.says.one, { name: what, from: say(least) })
     : fill(words.says.span, { name: what, from: say(least), until: say(most) });

@@ -4,6 +4,8 @@ import type { OrderLine } from '../../../core/circle/circle.ts';
 import { BREAD } from '../../../core/formula/piece-for-bread.ts';
 import { orderFace, orderLine } from '../../../core/speech/words/orders.ts';
 import { start } from '../../../core/speech/words/start.ts';
+import { fill } from '../../../core/speech/fill.ts';
+import { between } from '../../../core/speech/measures.ts';
 import { keyedWeight } from '../../../core/speech/keyed.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import { Control } from '../../../parts/Control.tsx';
@@ -86,7 +88,7 @@ export function LineFace(
           unit=""
           least={LINE.least}
           most={LINE.most}
-          range={`${LINE.least} to ${LINE.most}`}
+          range={fill(between.to, LINE)}
           now={String(props.line.count)}
           back={name()}
           onTake={(count) => set({ count })}

@@ -1,3 +1,4 @@
+import { tongue } from '../../../core/speech/tongue.ts';
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
 import type { About } from '../../../core/log/about.ts';
 import { KEEPSAKE_LIMITS } from '../../../core/log/keepsake-limits.ts';
@@ -30,7 +31,7 @@ export function TagsFace(props: {
   const all = createMemo(() => {
     const used = Object.values(props.abouts).flatMap((about) => about.tags);
     const own = [...new Set([...used, ...seen()])].filter((tag) => !isTag(tag));
-    return [...TAGS, ...own.toSorted((a, b) => a.localeCompare(b, 'en'))];
+    return [...TAGS, ...own.toSorted((a, b) => a.localeCompare(b, tongue()))];
   });
   const pages = (): number => Math.ceil(all().length / ON_PAGE);
   const at = (): number => Math.min(page(), pages() - 1);

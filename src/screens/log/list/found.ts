@@ -1,3 +1,4 @@
+import { tongue } from '../../../core/speech/tongue.ts';
 import { createMemo, type Accessor } from 'solid-js';
 import type { ListedBake } from '../../../core/log/bake-list.ts';
 import {
@@ -74,7 +75,7 @@ export function makeFound(
     return breads().get(value) ?? value;
   };
   const byName = (by: FoundBy) => (a: Choice, b: Choice) =>
-    nameOf(by, a.value).localeCompare(nameOf(by, b.value), 'en');
+    nameOf(by, a.value).localeCompare(nameOf(by, b.value), tongue());
   return {
     bakes,
     of,
