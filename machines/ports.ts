@@ -1,3 +1,4 @@
+import type { Tongue } from '../src/core/speech/tongue.ts';
 import type { LaidAsk } from '../src/core/day/laid/lay-ask.ts';
 import type { LiveAnswer, LiveQuestion } from '../src/core/day/laid/live-question.ts';
 import type { AskWorld } from '../src/core/day/laid/ask-world.ts';
@@ -87,8 +88,8 @@ export interface Speaker {
     own?: OwnWords,
     pace?: Pace,
   ): { readonly over: Promise<void>; readonly stop: Stop };
-  /** Whether the device has a voice that asks no network. */
-  reads(): Promise<boolean>;
+  /** Whether the device has a voice that asks no network, of a tongue or any. */
+  reads(tongue?: Tongue): Promise<boolean>;
   /** Calls back whenever words should have been heard and could not be. */
   onLost(then: () => void): Stop;
 }

@@ -1,5 +1,6 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Speaker, Stop } from '../../machines/ports.ts';
+import { inEnglish, tongue } from '../core/speech/tongue.ts';
 import type { Pace } from '../core/speech/pace.ts';
 import type { House, Ways } from '../screens/house.ts';
 import type { OwnParts } from './own-phrases.ts';
@@ -27,10 +28,10 @@ export function laterVoice(
     (coming ??= Promise.all([import('./voice.ts'), import('./own-phrases.ts')]).then(
       ([{ makeVoice }, { ownWords }]) => {
         // Its first touch wakes the tablet's own voice.
-        if (own().readsOwn) void speaker.reads();
+        if (own().readsOwn || tongue() !== 'en') void speaker.reads();
         // A child hears it at a child's pace, whatever the grown-ups like.
         const pace = () => (ways().small === 'off' ? own().pace : 'small');
-        return makeVoice(speaker, later, setCaption, () => ownWords(own()), pace);
+        return makeVoice(speaker, later, setCaption, () => inEnglish(() => ownWords(own())), pace);
       },
     ));
   let begun = 0;
@@ -39,7 +40,7 @@ export function laterVoice(
     void voice().then((one) => one.say(words));
   };
   return {
-    house: { say, caption, reads: () => speaker.reads() },
+    house: { say, caption, reads: (tongue) => speaker.reads(tongue) },
     /** Has it here before the first word. */
     fetch: voice,
     /** Whether words should have been heard and could not be. */

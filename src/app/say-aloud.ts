@@ -3,6 +3,7 @@ import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Quiet } from '../../machines/kitchen/ringing.ts';
 import type { Say } from '../../machines/kitchen/step.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
+import { twinned } from '../core/speech/tongue.ts';
 import type { Instant, Units } from '../core/units.ts';
 import type { Ways } from '../screens/house.ts';
 import type { Hearing } from './quiet.ts';
@@ -57,14 +58,14 @@ export function sayAloud(
   pressed?: Pressed,
 ): void {
   const speak = (say: Say, behind = false): string | null =>
-    speakOf(say, kitchen, hour, ways, equipment, behind, records);
+    twinned(() => speakOf(say, kitchen, hour, ways, equipment, behind, records));
   const ends = (told?: Say): readonly string[] =>
     says
       .filter((say) => say !== told)
-      .map((say) => speakEnd(say, kitchen, hour))
+      .map((say) => twinned(() => speakEnd(say, kitchen, hour)))
       .filter((end) => end !== null);
   const calls = together(says, kitchen, hearing.quiet);
-  const two = speakTwo(calls, kitchen, hour);
+  const two = twinned(() => speakTwo(calls, kitchen, hour));
   if (two !== null) return voice.say([two, ...ends()].join(' '));
   if (calls.length > 1) {
     const all = calls.map((call, i) => speak(call, i > 0)).filter((sentence) => sentence !== null);

@@ -4,6 +4,7 @@ import { aloud } from '../core/speech/aloud.ts';
 import { calls } from '../core/speech/words/calls.ts';
 import { several } from '../core/speech/words/several.ts';
 import { fill } from '../core/speech/fill.ts';
+import { englishOf } from '../core/speech/twins.ts';
 import { wordsIn } from '../core/speech/pace.ts';
 import type { Instant } from '../core/units.ts';
 import { areSeveral, bakeSaid } from '../screens/bake-name.ts';
@@ -51,7 +52,7 @@ export function speakTwo(
             bake: fill(calls.both, { bake: one.said, other: other.said }),
           });
     if (isSame) return fill(calls.also, { name: whole(one), other: whole(other) });
-    return second.kind === 'look' && THING.test(other.subject)
+    return second.kind === 'look' && THING.test(englishOf(other.subject) ?? other.subject)
       ? fill(calls.alsoLook, { name: whole(one), other: whole(other) })
       : null;
   })();

@@ -11,6 +11,7 @@ import { Tiles } from '../parts/Tiles.tsx';
 import { Words } from '../parts/Words.tsx';
 import type { House } from './house.ts';
 import { KitchenPage } from './KitchenPage.tsx';
+import { tongueVoiceOf } from './tongue-voice.ts';
 import { endsByTouch } from './ends-by-touch.ts';
 import { BESIDE, CALLS, playCalls } from './play-calls.ts';
 import './SoundPage.css';
@@ -30,6 +31,7 @@ export default function SoundPage(props: {
 }): JSX.Element {
   const [played, setPlayed] = createSignal(false);
   const [sounding, setSounding] = createSignal<CallKind | null>(null);
+  const voice = tongueVoiceOf(props.house);
   const [tests, setTests] = createSignal(false);
   const [answer, setAnswer] = createSignal<Heard | null>(null);
   let stop: Stop = () => undefined;
@@ -105,7 +107,11 @@ export default function SoundPage(props: {
             <Words
               headline={played() ? soundCheck.ask : soundCheck.title}
               detail={
-                tests() ? soundCheck.testing : played() ? soundCheck.limits : soundCheck.detail
+                tests()
+                  ? (voice() ?? soundCheck.testing)
+                  : played()
+                    ? soundCheck.limits
+                    : soundCheck.detail
               }
               care={isMute() ? soundCheck.mute : played() ? undefined : soundCheck.noAlarm}
             >

@@ -6,6 +6,7 @@ import { weightSign } from '../core/speech/weights.ts';
 import { Control } from '../parts/Control.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
 import type { House, Ways } from './house.ts';
+import { tongueVoiceOf } from './tongue-voice.ts';
 import './WaysPage.css';
 
 const BankCard = lazy(() => import('./BankCard.tsx'));
@@ -72,6 +73,7 @@ export default function WaysPage(props: {
   readonly onClose: () => void;
 }): JSX.Element {
   const [card, setCard] = createSignal(false);
+  const voice = tongueVoiceOf(props.house);
   const stands = ({ way }: Choice): boolean =>
     Object.entries(way).every(([key, value]) => props.house.ways()[key as keyof Ways] === value);
   return (
@@ -97,6 +99,7 @@ export default function WaysPage(props: {
             )}
           </For>
           <div class="ways-group ways-last">
+            <Show when={voice()}>{(told) => <p class="ways-name">{told()}</p>}</Show>
             <div class="ways-choices">
               <Control label={words.card} onPress={() => setCard(true)} />
               <Control label={bench.close} onPress={() => props.onClose()} />

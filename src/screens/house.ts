@@ -131,8 +131,8 @@ export interface House {
   /** A touch anywhere; true where it was used up by silencing what rings, or by bringing its sound. */
   hush(): boolean;
   say(words: string): void;
-  /** Whether the tablet has a voice of its own that asks no network. */
-  reads(): Promise<boolean>;
+  /** Whether the tablet has a voice of its own that asks no network, of a tongue or any. */
+  reads(tongue?: Tongue): Promise<boolean>;
   /** Where clips are spoken anew. Rejects where it cannot be had. */
   studio(): Promise<Studio>;
   readonly caption: Accessor<string>;

@@ -1,6 +1,8 @@
 import type { OwnWords, Stop } from '../../../machines/ports.ts';
 import { layClips, secondsOf, spokenBy } from '../../core/speech/clips.ts';
 import { stretchFor, type Pace } from '../../core/speech/pace.ts';
+import { tongue } from '../../core/speech/tongue.ts';
+import { englishOfAll } from '../../core/speech/twins.ts';
 import { stretch } from '../../core/speech/stretch.ts';
 import { callsBus } from '../sound/calls-bus.ts';
 import { loadClips } from './load-clips.ts';
@@ -39,7 +41,7 @@ function slowed(context: AudioContext, clip: AudioBuffer, by: number): AudioBuff
 
 /**
  * Plays utterances as clips, laid one behind the other on the audio clock; what is to be read of them comes
- * behind.
+ * behind. In another tongue than English a voice of the device's own reads all of it, where there is one.
  */
 export function makePlayer(
   clips: Clips,
@@ -123,7 +125,17 @@ export function makePlayer(
       const ended = new Promise<void>((resolve) => (giveUp = resolve));
       const goesOn = (): boolean => !stopped && context.state === 'running';
       const all = async (): Promise<void> => {
-        const { sounds, long, unsaid } = await inTime(ready(context, words, own, pace));
+        const other = tongue();
+        if (other !== 'en' && (await inTime(reader.reads(other)))) {
+          if (!goesOn()) return;
+          const reading = readBetween(context, words, reader, later, other);
+          stopNow = reading.stop;
+          await reading.over;
+          return;
+        }
+        // The clips are English: they say what the caption would be in it.
+        const english = other === 'en' ? words : englishOfAll(words);
+        const { sounds, long, unsaid } = await inTime(ready(context, english, own, pace));
         const parts = [
           ...(sounds.length > 0 ? [() => sound(context, sounds, long)] : []),
           ...unsaid.map((text) => () => readBetween(context, text, reader, later)),

@@ -1,4 +1,5 @@
 import type { Stop } from '../../../machines/ports.ts';
+import type { Tongue } from '../../core/speech/tongue.ts';
 import { secondsToSay } from '../../core/speech/utterances.ts';
 
 /** What of the browser's own speech is used; tests put a fake in. */
@@ -7,12 +8,12 @@ export type Synth = Pick<SpeechSynthesis, 'getVoices' | 'speak' | 'cancel'> &
 
 /** Reads any words with a voice of the device's own. */
 export interface ReadAloud {
-  /** Whether there is a voice that asks no network; waits a while for the list of voices. */
-  reads(): Promise<boolean>;
+  /** Whether there is a voice that asks no network, of a tongue or any; waits a while for the list of voices. */
+  reads(tongue?: Tongue): Promise<boolean>;
   /** How long it may take at most, ms. */
   within(text: string): number;
   /** Over when it was read, or once it has not begun or not ended in time. */
-  read(text: string): { readonly over: Promise<void>; readonly stop: Stop };
+  read(text: string, tongue?: Tongue): { readonly over: Promise<void>; readonly stop: Stop };
 }
 
 export interface ReadAloudParts {
@@ -41,23 +42,35 @@ const RATE = 0.85;
 /** 'en_GB' and 'en-GB' are one language. */
 const language = (tag: string): string => tag.toLowerCase().split(/[-_]/)[0] ?? '';
 
+const sameTag = (a: string, b: string): boolean =>
+  a.replace('_', '-').toLowerCase() === b.replace('_', '-').toLowerCase();
+
 export function makeReadAloud(parts: ReadAloudParts): ReadAloud {
   const { synth, utter, later } = parts;
-  const local = (): SpeechSynthesisVoice | undefined => {
+  const local = (tongue?: Tongue): SpeechSynthesisVoice | undefined => {
     const voices = (synth?.getVoices() ?? []).filter(({ localService }) => localService);
-    for (const wanted of parts.languages) {
+    // A tongue’s words are read by a voice of it or by none; of several, by that of the tablet’s own country.
+    const own = parts.languages.filter((tag) => language(tag) === tongue);
+    const exact = own.flatMap((tag) => voices.filter(({ lang }) => sameTag(lang, tag)));
+    if (exact[0]) return exact[0];
+    for (const wanted of tongue === undefined ? parts.languages : [tongue]) {
       const speak = voices.filter(({ lang }) => language(lang) === language(wanted));
       const found = speak.find((voice) => voice.default) ?? speak[0];
       if (found) return found;
     }
+    if (tongue !== undefined) return undefined;
     return voices.find((voice) => voice.default) ?? voices[0];
   };
+  /** Waited for once: where there is none, no words wait for it again. */
+  let waited = false;
   const listed = (): Promise<void> =>
     new Promise((resolve) => {
+      if (waited) return resolve();
       if (!synth || synth.getVoices().length > 0) return resolve();
       const done = (): void => {
         stopWaiting();
         synth.removeEventListener('voiceschanged', changed);
+        waited = true;
         resolve();
       };
       const changed = (): void => void (synth.getVoices().length > 0 && done());
@@ -79,9 +92,9 @@ export function makeReadAloud(parts: ReadAloudParts): ReadAloud {
   const within = (text: string): number => secondsToSay(text) * 1000 * TIMES + MORE;
   return {
     within: (text) => BEGINS_WITHIN + within(text),
-    reads: () => listed().then(() => local() !== undefined),
-    read(text) {
-      const voice = local();
+    reads: (tongue) => listed().then(() => local(tongue) !== undefined),
+    read(text, tongue) {
+      const voice = local(tongue);
       if (!synth || !voice) return { over: Promise.resolve(), stop: () => {} };
       let end: Stop = () => {};
       const over = new Promise<void>((resolve) => (end = resolve));

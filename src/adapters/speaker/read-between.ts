@@ -1,5 +1,6 @@
 import type { Stop } from '../../../machines/ports.ts';
 import { callsBus } from '../sound/calls-bus.ts';
+import type { Tongue } from '../../core/speech/tongue.ts';
 import type { ReadAloud } from './read-aloud.ts';
 
 /** Words begin this long after they are ready, s: time to hand them to the audio thread. */
@@ -21,6 +22,7 @@ export function readBetween(
   text: string,
   reader: ReadAloud,
   later: (ms: number, then: () => void) => Stop,
+  tongue?: Tongue,
 ): Playing {
   let stops: Stop[] = [];
   let isOver = false;
@@ -45,7 +47,7 @@ export function readBetween(
   const spoken = callsBus(context).speak(context.currentTime + SOON, seconds, cut);
   atStop(spoken.stop);
   const begin = (): void => {
-    const reading = reader.read(text);
+    const reading = reader.read(text, tongue);
     atStop(reading.stop);
     void reading.over.then(stop);
   };

@@ -40,10 +40,10 @@ export function makeSpeaker({
       listeners.add(then);
       return () => void listeners.delete(then);
     },
-    async reads() {
+    async reads(tongue) {
       try {
         player ??= load();
-        return await (await player).reads();
+        return await (await player).reads(tongue);
       } catch {
         player = null;
         return false;

@@ -3,6 +3,7 @@ import type { Change } from '../day/plan/types.ts';
 import { MINUTE, type Instant } from '../units.ts';
 import { planChanges, planFilling, planTouches, planWaits } from './words/plan.ts';
 import { fill } from './fill.ts';
+import { tongue } from './tongue.ts';
 import { showLength } from './lengths.ts';
 
 const NUMBERED = /^(.+?)(?: (\d+))?$/;
@@ -22,7 +23,8 @@ export function tellTouch(name: string): string {
 /** A touch's name within a sentence: 'Lids off, load 2' → 'lids off, load 2'. */
 export function touchWithin(name: string): string {
   const text = tellTouch(name);
-  return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+  // German begins its nouns large wherever they stand.
+  return tongue() === 'de' ? text : `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 }
 
 /** When a bake is due, or begins: what it is asked with. */

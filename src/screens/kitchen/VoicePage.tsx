@@ -16,6 +16,7 @@ import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
+import { tongueVoiceOf } from '../tongue-voice.ts';
 import { mayRecord } from '../may-record.ts';
 
 const RecordPage = lazy(() => import('./RecordPage.tsx'));
@@ -28,6 +29,7 @@ export function VoicePage(props: {
   const [records, setRecords] = createSignal(false);
   const [reads, setReads] = createSignal<boolean | null>(null);
   onMount(() => void props.house.reads().then(setReads));
+  const voice = tongueVoiceOf(props.house);
   const isOn = (): boolean => props.house.equipment().readsOwn;
   const [owed, setOwed] = createSignal<string | null>(null);
   const hear = (sample: string): void => {
@@ -60,7 +62,7 @@ export function VoicePage(props: {
       words={
         <Words
           headline={words.title}
-          detail={reads() === null ? words.asking : words.detail}
+          detail={reads() === null ? words.asking : (voice() ?? words.detail)}
           care={reads() === false ? words.none : undefined}
         >
           <div class="kitchen-grid">

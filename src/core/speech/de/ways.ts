@@ -13,6 +13,11 @@ export const ways: InTongue<typeof english.ways> = {
   tongue: { name: 'Sprache', en: 'English', fr: 'Français', de: 'Deutsch' },
   card: 'Größe per Bankkarte',
 };
+export const tongueVoice: InTongue<typeof english.tongueVoice> = {
+  own: 'Die eigene Stimme dieses Tablets spricht Deutsch.',
+  none: 'Keine deutsche Stimme auf diesem Tablet: es spricht Englisch.',
+};
+
 export const bankCard: InTongue<typeof english.bankCard> = {
   title: 'Halt eine Bankkarte an den Bildschirm',
   detail: 'Mach den Rahmen so breit wie die Karte. Dann speichern.',

@@ -14,6 +14,11 @@ export const ways: InTongue<typeof english.ways> = {
   card: 'Taille par carte bancaire',
 };
 
+export const tongueVoice: InTongue<typeof english.tongueVoice> = {
+  own: 'La voix de cette tablette parle français.',
+  none: 'Pas de voix française sur cette tablette : elle parle anglais.',
+};
+
 export const bankCard: InTongue<typeof english.bankCard> = {
   title: 'Tenez une carte bancaire à l’écran',
   detail: 'Réglez le cadre à la largeur de la carte. Puis gardez.',

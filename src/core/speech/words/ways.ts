@@ -15,6 +15,12 @@ export const ways = inTongue('ways', 'ways', {
   card: 'Size by a bank card',
 } as const);
 
+/** Who speaks the tongue that stands, where that is not English. */
+export const tongueVoice = inTongue('ways', 'tongueVoice', {
+  own: 'This tablet’s own voice speaks these words.',
+  none: 'No voice of these words on this tablet: spoken in English.',
+} as const);
+
 /** The true size of this screen, by a card that is the same size everywhere. */
 export const bankCard = inTongue('ways', 'bankCard', {
   title: 'Hold a bank card to the screen',
