@@ -1,0 +1,44 @@
+/** Files of words that a tongue does not have yet: what is missing stands in English. */
+export const UNTOLD: Readonly<Record<'de' | 'fr', readonly string[]>> = {
+  de: [
+    ...['lesson-page', 'lessons'],
+    ...['4-6', '7-9', '10-12'].flatMap((ages) =>
+      ['', '-dough', '-oven', '-tasks'].map((part) => `small-${ages}${part}`),
+    ),
+  ],
+  fr: ['lesson-page', 'lessons'],
+};
+
+/** Places whose words are the same in English and in another tongue, and why. */
+const SAME: readonly (readonly [RegExp, string])[] = [
+  [
+    /^(allergens\.allergen(Names|Kinds)|allergens\.glutenOf|book\.fillingAllergens)\./,
+    'kept in formulas and looked for in them',
+  ],
+  [/^label\.(plantMilks|alsoSaid)\./, 'looked for in what packets say'],
+  [/^share\.share\.(xlsxKind|csvKind|json|takeInKind)$/, 'names of file formats'],
+  [/^sheets\.sheetWords\./, 'what a sheet is written with and read by'],
+  [/^ways\.ways\.tongue\./, 'each tongue by its own name'],
+  [/^(kitchen-fields\.kitchenFields\.units\.minutes|timers\.timer\.unit)$/, 'a sign of a unit'],
+  [/^measures\.between\.minus$/, 'the same word'],
+  [/^(circle\.neighbourWords\.name|label\.labelPage\.papers\.letter)$/, 'the same word'],
+  [/^(live\.cameUp\.in(Ten|Length)|readings\.reading\.inPercent)$/, 'the same word'],
+  [/^(log-sheet\.logSheet\.hand|steps\.stepChoices\.proof\.warm)$/, 'the same word'],
+  [/[lL]evain(Now)?$/, 'the trade’s own word, in French first'],
+  [
+    /^(book\.book(More|Versions)|log-bake\.logBake|log-sheet\.logSheet)\.(versions|versionOf|version|old|title|line)$/,
+    'the French word is version',
+  ],
+  [
+    /^(book\.bookMore|keepsakes\.(keepsakes|spokenWords)|log-bake\.logBake\.first|log-plots\.logPlots|log-share\.logShare|names\.bakeNames)\.(notes?|photos|one|date|cool\.note)$/,
+    'note, photo and date are French too',
+  ],
+  [
+    /^(live\.printed\.hands|steps\.bookSteps\.ask|measures\.counted\.minute)/,
+    'minute is French too',
+  ],
+  [/^(label\.listNames\.eu\.lupin|label\.labelPage\.lists\.canada)$/, 'the same word'],
+  [/^ways\.ways\.theme\.name$/, 'page is French too'],
+];
+
+export const isSame = (where: string): boolean => SAME.some(([place]) => place.test(where));
