@@ -6,10 +6,10 @@ import { weightSign } from '../core/speech/weights.ts';
 import { Control } from '../parts/Control.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
 import type { House, Ways } from './house.ts';
-import { tongueVoiceOf } from './tongue-voice.ts';
 import './WaysPage.css';
 
 const BankCard = lazy(() => import('./BankCard.tsx'));
+const TonguePage = lazy(() => import('./TonguePage.tsx'));
 
 interface Choice {
   readonly label: string;
@@ -55,11 +55,6 @@ const groups = (): readonly Group[] => [
     ['left', words.hands.left],
     ['right', words.hands.right],
   ]),
-  group('tongue', words.tongue.name, [
-    ['en', words.tongue.en],
-    ['fr', words.tongue.fr],
-    ['de', words.tongue.de],
-  ]),
   group('night', words.night.name, [
     ['off', words.night.off],
     ['hours', words.night.hours],
@@ -73,7 +68,7 @@ export default function WaysPage(props: {
   readonly onClose: () => void;
 }): JSX.Element {
   const [card, setCard] = createSignal(false);
-  const voice = tongueVoiceOf(props.house);
+  const [tongues, setTongues] = createSignal(false);
   const stands = ({ way }: Choice): boolean =>
     Object.entries(way).every(([key, value]) => props.house.ways()[key as keyof Ways] === value);
   return (
@@ -99,8 +94,8 @@ export default function WaysPage(props: {
             )}
           </For>
           <div class="ways-group ways-last">
-            <Show when={voice()}>{(told) => <p class="ways-name">{told()}</p>}</Show>
             <div class="ways-choices">
+              <Control label={words.tongue.name} onPress={() => setTongues(true)} />
               <Control label={words.card} onPress={() => setCard(true)} />
               <Control label={bench.close} onPress={() => props.onClose()} />
             </div>
@@ -111,6 +106,9 @@ export default function WaysPage(props: {
       <Suspense>
         <Show when={card()}>
           <BankCard house={props.house} onClose={() => setCard(false)} />
+        </Show>
+        <Show when={tongues()}>
+          <TonguePage house={props.house} onClose={() => setTongues(false)} />
         </Show>
       </Suspense>
     </>
