@@ -6,7 +6,7 @@ export const beforeStart: InTongue<typeof english.beforeStart> = [
   {
     item: 'starter',
     ask: 'Wo ist das Anstellgut?',
-    slab: { value: 'fridge', label: 'Im Kühlschrank' },
+    slab: { value: 'fridge', label: 'Im Kühl\u00adschrank' },
     tiles: [
       { value: 'counter', label: 'Es steht draußen' },
       { value: 'fedToday', label: 'Heute gefüttert' },
@@ -36,7 +36,7 @@ export const beforeStart: InTongue<typeof english.beforeStart> = [
     slab: { value: 'bareIron', label: 'Blankes Gusseisen' },
     tiles: [
       { value: 'metalKnob', label: 'Emaille, Metallknauf' },
-      { value: 'plasticKnob', label: 'Plastikknauf' },
+      { value: 'plasticKnob', label: 'Plastik\u00adknauf' },
       { value: 'clayOrGlass', label: 'Ton oder Glas' },
       { value: 'noPot', label: 'Ohne Topf' },
     ],
@@ -59,7 +59,7 @@ export const beforeStart: InTongue<typeof english.beforeStart> = [
   },
   {
     item: 'fridge',
-    ask: 'Ist Platz im Kühlschrank?',
+    ask: 'Ist Platz im Kühl\u00adschrank?',
     detail: 'Ein freies Fach, {fridgeHeat} oder kälter.',
     slab: { value: 'cleared', label: 'Fach ist frei' },
     tiles: [

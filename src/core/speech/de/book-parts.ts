@@ -26,7 +26,7 @@ export const bookParts: InTongue<typeof english.bookParts> = {
   soakNone: 'keins',
   soakAsk: 'Wasser zum Einweichen, %',
   soakNow: '{value}. Gezählt vom Trockengewicht.',
-  soakCare: 'Dauert es über 2 Stunden, weich es im Kühlschrank ein.',
+  soakCare: 'Dauert es über 2 Stunden, weich es im Kühl\u00adschrank ein.',
 };
 export const flourNames: InTongue<typeof english.flourNames> = {
   strongWheat: 'starkes Weizenmehl',

@@ -92,7 +92,7 @@ export const bookFillings: InTongue<typeof english.bookFillings> = {
   allergens: 'Sieh auf der Packung nach, was jemand nicht essen darf.',
   shelf: 'Im Regal',
   hardCheese: 'Harter, gereifter Käse',
-  perishable: 'Nur im Kühlschrank',
+  perishable: 'Nur im Kühl\u00adschrank',
 };
 export const fillingNames: InTongue<typeof english.fillingNames> = {
   walnut: 'Walnüsse',

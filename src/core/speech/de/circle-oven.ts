@@ -7,7 +7,7 @@ export const roomPage: InTongue<typeof english.roomPage> = {
   empty: 'Für diesen Tag hat noch niemand bestellt.',
   askHours: 'Sag, wann der Ofen bäckt, dann zählt er mit.',
   alt: 'Was vom {date} belegt ist. {words}',
-  name: { oven: 'Ofen', fridge: 'Kühlschrank', bowls: 'Schüsseln' },
+  name: { oven: 'Ofen', fridge: 'Kühl\u00adschrank', bowls: 'Schüsseln' },
   used: {
     oven: '{time} von {until}',
     fridge: '{count} von {of} Plätzen',
@@ -35,7 +35,7 @@ export const breadsPage: InTongue<typeof english.breadsPage> = {
   binds: {
     oven: 'der Ofen',
     pots: 'kein Topf',
-    fridge: 'der Kühlschrank',
+    fridge: 'der Kühl\u00adschrank',
     bowls: 'die Schüsseln',
   },
 };
@@ -55,7 +55,7 @@ export const loadsPage: InTongue<typeof english.loadsPage> = {
 export const boundWords: InTongue<typeof english.boundWords> = {
   oven: 'Die Ofenzeit ist zu kurz.',
   pots: 'Kein Topf hier fasst diesen Laib.',
-  fridge: 'Der Kühlschrank hat zu wenig Plätze.',
+  fridge: 'Der Kühl\u00adschrank hat zu wenig Plätze.',
   bowls: 'Die Schüsseln fassen zu wenig Teig.',
 };
 export const roomWords: InTongue<typeof english.roomWords> = {

@@ -133,7 +133,7 @@ export const nothingPage: InTongue<typeof english.nothingPage> = {
   noHour: '{bake}: keine Zeit gesetzt.',
   neverFree: 'Du bist immer weg, jeden Tag. Mach eine Stunde frei.',
   reversed: '{name}: endet, bevor es beginnt.',
-  fridgeShort: '{bake}: {loaves}, der Kühlschrank fasst {count}.',
+  fridgeShort: '{bake}: {loaves}, der Kühl\u00adschrank fasst {count}.',
   bowlsShort: '{bake}: der Teig braucht {count} Schüsseln.',
   tooMany: 'Höchstens {count} Brote an einem Tag.',
   toAsk: 'Ändere die Frage',

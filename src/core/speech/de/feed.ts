@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const feed: InTongue<typeof english.feed> = {
   ripe: 'dann etwa reif',
   ratio: 'gefüttert {ratio}',
-  another: 'Andere Zeit',
+  another: 'Neue Zeit',
   planned: 'Willst du zu einer anderen Zeit mischen? Sag es vor dem Wiegen.',
   spoken: '{line}. Reif etwa um {time}. Andere Zeit zum Mischen? Sag es vorher.',
   ask: 'Wann willst du mischen?',

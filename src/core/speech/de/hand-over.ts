@@ -71,7 +71,7 @@ export const message: InTongue<typeof english.message> = {
   hour: 'Um {time}',
   any: 'Jederzeit',
   line: '{count} × {name}',
-  cut: 'geschnitten',
+  cut: 'ge\u00adschnitten',
   whose: '{name}: {lines}',
   nobody: 'Ohne Name',
   toPay: 'Zu zahlen: {value}.',

@@ -17,7 +17,7 @@ export const keepsakes: InTongue<typeof english.keepsakes> = {
   none: 'noch keine',
   of: '{n} von {most}',
   hide: 'Ausblenden',
-  hidden: 'Ausgeblendet: die Liste lässt es weg.',
+  hidden: 'Aus\u00adgeblendet: die Liste lässt es weg.',
   show: 'Wieder zeigen',
   erase: 'Für immer löschen',
   later: 'Weiter',

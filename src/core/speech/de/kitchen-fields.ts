@@ -18,9 +18,9 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
     boils: 'Wasser kocht bei {celsius}: Kern ab {crumbHeat}.',
   },
   fridge: {
-    title: 'Kühlschrank',
+    title: 'Kühl\u00adschrank',
     celsius: 'Wie kalt',
-    celsiusAsk: 'Wie kalt ist der Kühlschrank?',
+    celsiusAsk: 'Wie kalt ist der Kühl\u00adschrank?',
     holds: 'Platz für',
     holdsAsk: 'Wie viele Laibe passen hinein?',
     warm: 'Über {fridgeHeat} kann Essen verderben: stell ihn kälter.',

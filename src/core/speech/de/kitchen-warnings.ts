@@ -5,9 +5,9 @@ export const kitchenWarnings: InTongue<typeof english.kitchenWarnings> = {
   bowlsSplit: 'Mische {count} Schüsseln zu {grams}. Fang sie {minutes} versetzt an.',
   bowlsShort: 'Es braucht {count} Schüsseln zu {grams}. Leih welche, oder mische nacheinander.',
   potSmall: 'Ein Topf mit {got} Litern ist zu klein. Mach diese Laibe leichter.',
-  fridgeWarm: 'Dein Kühlschrank hat {got}: stell ihn erst kälter.',
+  fridgeWarm: 'Dein Kühl\u00adschrank hat {got}: stell ihn erst kälter.',
   fridgeGroups: 'Diese zu kühlen dauert {got} h. Stell je {count} auf einmal kalt.',
-  fridgeSmall: 'In den Kühlschrank passen {count} von {got} Laiben. Back den Rest zuerst.',
+  fridgeSmall: 'In den Kühl\u00adschrank passen {count} von {got} Laiben. Back den Rest zuerst.',
   potsNotHot:
     'Kalter Teig kann deine Töpfe springen lassen. Nimm blankes Gusseisen oder eine Form.',
   bakeHeatShort: 'Dein Ofen schafft nur {got}. Back länger: geh nach der Kruste.',

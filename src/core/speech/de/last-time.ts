@@ -6,7 +6,7 @@ export const lastTimeLooked: InTongue<typeof english.lastTimeLooked> = {
   under: 'Letztes Mal sah es nach Untergare aus.',
   short: 'Letztes Mal sah es nach knapper Gare aus.',
   over: 'Letztes Mal sah es nach Übergare aus.',
-  cutHot: 'Letztes Mal sah es warm geschnitten aus.',
+  cutHot: 'Letztes Mal sah es warm ge\u00adschnitten aus.',
   notBaked: 'Letztes Mal sah es nicht ganz durchgebacken aus.',
   skin: 'Letztes Mal sah die Haut schwach oder trocken aus.',
   benchFlour: 'Letztes Mal waren Streifen von Mehl zu sehen.',

@@ -10,22 +10,22 @@ export const left: InTongue<typeof english.left> = {
   levain: {
     headline: 'Wirf diesen Sauerteig weg',
     detail: 'Er stand tagelang. Wasch das Glas heiß und fang neu an.',
-    slab: 'Weggeworfen',
+    slab: 'Weg\u00adgeworfen',
     then: 'dann ist dieses Backen zu Ende',
     spoken: 'Wirf diesen Sauerteig weg. Er stand tagelang.',
   },
   dough: {
     headline: 'Wirf diesen Teig weg',
     detail: 'Er stand zu lange draußen. Back ihn nicht.',
-    slab: 'Weggeworfen',
+    slab: 'Weg\u00adgeworfen',
     then: 'dann ist dieses Backen zu Ende',
     spoken: 'Wirf diesen Teig weg. Er stand zu lange draußen.',
   },
   loaves: {
     headline: 'Wirf diese Laibe weg',
-    detail: 'Sie lagen tagelang im Kühlschrank. Back sie nicht.',
+    detail: 'Sie lagen tagelang im Kühl\u00adschrank. Back sie nicht.',
     slab: 'Alle weggeworfen',
     then: 'dann ist dieses Backen zu Ende',
-    spoken: 'Wirf diese Laibe weg. Sie lagen tagelang im Kühlschrank.',
+    spoken: 'Wirf diese Laibe weg. Sie lagen tagelang im Kühl\u00adschrank.',
   },
 };

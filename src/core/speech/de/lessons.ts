@@ -125,7 +125,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   'proof.toFridge': {
     title: 'Warum in die Kälte?',
     why: 'Kälte bremst das Gehen, so kannst du schlafen. Der Laib wird fest und voll Geschmack.',
-    word: { name: 'Kalte Gare', means: 'das letzte Gehen, langsam, im Kühlschrank' },
+    word: { name: 'Kalte Gare', means: 'das letzte Gehen, langsam, im Kühl\u00adschrank' },
   },
   'proof.retard': {
     title: 'Was sagt, dass er so weit ist?',
@@ -172,7 +172,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'cool.cooling': {
     title: 'Warum warten mit dem Schneiden?',
-    why: 'Innen wird er noch fest. Heiß geschnitten wird die Krume klitschig.',
+    why: 'Innen wird er noch fest. Heiß ge\u00adschnitten wird die Krume klitschig.',
     word: { name: 'Krume', means: 'das Innere vom Laib' },
   },
   'cool.note': {

@@ -28,10 +28,10 @@ export const levain: InTongue<typeof english.levain> = {
   },
   'levain.ripe': {
     headline: 'Behalte {keepBack} als Anstellgut',
-    detail: 'Sauberes Glas, loser Deckel, ab in den Kühlschrank.',
+    detail: 'Sauberes Glas, loser Deckel, ab in den Kühl\u00adschrank.',
     slab: 'Beiseite gestellt',
     then: 'dann Mehl abwiegen',
-    spoken: '{keepBack} bleiben als Anstellgut. Loser Deckel, ab in den Kühlschrank.',
+    spoken: '{keepBack} bleiben als Anstellgut. Loser Deckel, ab in den Kühl\u00adschrank.',
     care: 'Rosa, orange oder Schimmel: alles wegwerfen. Deckel nur lose auflegen, nie fest zu.',
   },
 };

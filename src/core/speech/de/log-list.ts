@@ -20,7 +20,7 @@ export const logList: InTongue<typeof english.logList> = {
   mine: 'Alles Gebackene',
   loaf: '1 Laib',
   loaves: '{count} Laibe',
-  hiddenOne: 'Ausgeblendet',
+  hiddenOne: 'Aus\u00adgeblendet',
 };
 export const logFind: InTongue<typeof english.logFind> = {
   title: 'Was suchst du?',

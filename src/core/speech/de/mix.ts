@@ -44,9 +44,9 @@ export const mix: InTongue<typeof english.mix> = {
   },
   'mix.temperature': {
     headline: 'Miss die Teigtemperatur',
-    detail: 'Thermometer in die Mitte. Tipp ein, was es zeigt.',
+    detail: 'Thermo\u00admeter in die Mitte. Tipp ein, was es zeigt.',
     slab: 'Eintippen',
     then: 'dann lässt du ihn gehen',
-    spoken: 'Miss die Teigtemperatur. Thermometer in die Mitte, dann eintippen.',
+    spoken: 'Miss die Teigtemperatur. Thermo\u00admeter in die Mitte, dann eintippen.',
   },
 };

@@ -29,10 +29,10 @@ export const warnings: InTongue<typeof english.warnings> = {
   wetFilling:
     'Mit dem, was die Einlage bringt, ist das Wasser {water} % vom Mehl; über {most} läuft er. Lass sie abtropfen und trockne sie gut.',
   perishableFilling:
-    '{filling}: verdirbt. Erst beim letzten Formen aus dem Kühlschrank, in 2 Stunden im Ofen. Auch das Brot bleibt kalt.',
+    '{filling}: verdirbt. Erst beim letzten Formen aus dem Kühl\u00adschrank, in 2 Stunden im Ofen. Auch das Brot bleibt kalt.',
   cheeseStands:
     '{filling}: darf bei bis zu {most} stehen, wenn er hart, gereift und pasteurisiert ist. Anderer Käse verdirbt.',
-  fillingFrozen: '{filling}: im Kühlschrank auftauen lassen, dann abtropfen und trocknen.',
+  fillingFrozen: '{filling}: im Kühl\u00adschrank auftauen lassen, dann abtropfen und trocknen.',
   fillingCold: '{filling}: kalt. Nimm es eine Stunde vorher heraus, sonst kühlt es den Teig.',
   hydrationOutside:
     'Wasser ist {hydration} % vom Mehl; üblich sind {least} bis {most}. Halt erst etwas zurück.',
@@ -51,7 +51,7 @@ export const warnings: InTongue<typeof english.warnings> = {
   ryeOutside:
     '{rye} % Roggen ist mehr, als die Uhr kennt; höchstens {most}. Trau deinen Augen, nicht ihren Stunden.',
   fridgeOutside:
-    'Kühlschrank auf {fridge}; gewünscht sind {least} bis {most}. Über {most}: stell ihn kälter.',
+    'Kühl\u00adschrank auf {fridge}; gewünscht sind {least} bis {most}. Über {most}: stell ihn kälter.',
 };
 export const swaps: InTongue<typeof english.swaps> = {
   swapped: '{name} für {was}, gleich viel Gewicht.',
@@ -77,7 +77,7 @@ export const processParts: InTongue<typeof english.processParts> = {
   laminate: 'Laminieren nach dem Mischen',
   benchRest: 'Teigruhe',
   counter: 'Draußen',
-  retard: 'Im Kühlschrank',
+  retard: 'Im Kühl\u00adschrank',
   warm: 'Warme Stückgare',
   preheat: 'Ofen heizt',
   lidded: 'Deckel oder Dampf',

@@ -24,7 +24,7 @@ export const planWaits: InTongue<typeof english.planWaits> = {
   divide: 'Teigruhe',
   shape: 'Stückgare',
   spoon: 'Stückgare',
-  'to fridge': 'Zeit im Kühlschrank',
+  'to fridge': 'Zeit im Kühl\u00adschrank',
   'oven on': 'Heizen',
 };
 export const planSlack: InTongue<typeof english.planSlack> = {

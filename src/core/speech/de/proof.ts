@@ -4,24 +4,24 @@ import type { InTongue } from '../tongue.ts';
 export const proof: InTongue<typeof english.proof> = {
   'proof.counter': {
     headline: 'Lass die Laibe draußen stehen',
-    detail: 'Kühlschrank: {time}. Mach jetzt Platz für sie.',
+    detail: 'Kühl\u00adschrank: {time}. Mach jetzt Platz für sie.',
     slab: 'Jetzt kalt stellen',
-    then: 'dann in den Kühlschrank',
-    spoken: 'Um {time} kommen sie in den Kühlschrank. Mach jetzt Platz.',
+    then: 'dann in den Kühl\u00adschrank',
+    spoken: 'Um {time} kommen sie in den Kühl\u00adschrank. Mach jetzt Platz.',
   },
   'proof.toFridge': {
-    headline: 'Stell die Laibe in den Kühlschrank',
-    detail: 'Kühlschrank auf {fridgeHeat} oder kälter. Lass Luft zwischen ihnen.',
-    slab: 'Im Kühlschrank',
+    headline: 'Stell die Laibe in den Kühl\u00adschrank',
+    detail: 'Kühl\u00adschrank auf {fridgeHeat} oder kälter. Lass Luft zwischen ihnen.',
+    slab: 'Im Kühl\u00adschrank',
     then: 'dann gehen sie langsam',
     spoken: '{fridgeHeat} oder kälter. Stell die Laibe hinein, mit Luft dazwischen.',
   },
   'proof.retard': {
-    headline: 'Lass die Laibe im Kühlschrank',
+    headline: 'Lass die Laibe im Kühl\u00adschrank',
     detail: 'Nächster Blick: {time}.',
     slab: 'Jetzt nachsehen',
     then: 'und sagen, was du siehst',
-    spoken: 'Nächster Blick: {time}. Lass die Laibe im Kühlschrank.',
+    spoken: 'Nächster Blick: {time}. Lass die Laibe im Kühl\u00adschrank.',
   },
   'proof.look': {
     headline: 'Sieh nach einem kalten Laib',

@@ -89,7 +89,7 @@ export const readingPictures: InTongue<typeof english.readingPictures> = {
     tiles: [
       { value: 'flat', label: 'Flach' },
       { value: 'domed', label: 'Gewölbt' },
-      { value: 'fallen', label: 'Eingefallen' },
+      { value: 'fallen', label: 'Ein\u00adgefallen' },
     ],
   },
   bubbles: {
@@ -103,7 +103,7 @@ export const readingPictures: InTongue<typeof english.readingPictures> = {
   },
   growth: {
     ask: 'Wie viel ist er gewachsen?',
-    detail: 'Seit er in den Kühlschrank kam.',
+    detail: 'Seit er in den Kühl\u00adschrank kam.',
     tiles: [
       { value: 'none', label: 'Gar nicht' },
       { value: 'little', label: 'Ein wenig' },

@@ -7,10 +7,10 @@ export const remedies: InTongue<typeof english.remedies> = {
     slow: {
       sign: 'Kaum gegangen, oben flach',
       now: 'Wärm ihn und warte ein bis vier Stunden. Mische später.',
-      next: 'Füttere nach dem Kühlschrank zweimal. Halt es wärmer.',
+      next: 'Füttere nach dem Kühl\u00adschrank zweimal. Halt es wärmer.',
     },
     past: {
-      sign: 'Eingesunken, scharf, flüssig',
+      sign: 'Ein\u00adgesunken, scharf, flüssig',
       now: 'Gerade eingesunken: nimm ihn jetzt. Lange vorbei: füttere ihn erst.',
       next: 'Weniger Anstellgut zum Füttern, oder ein kühlerer Platz.',
     },
@@ -57,7 +57,7 @@ export const remedies: InTongue<typeof english.remedies> = {
       next: 'Notier, wie hoch er ging.',
     },
     fallen: {
-      sign: 'Eingefallen, klebrig, sauer',
+      sign: 'Ein\u00adgefallen, klebrig, sauer',
       now: 'Back ihn in einer Form, oder flach auf dem Blech, jetzt.',
       next: 'Beende die Stockgare früher, oder halt sie kühler.',
       care: 'Einlagen, die verderben: die Zeit zählt, nicht das Aussehen. Folge den Regeln an deinem Ort.',

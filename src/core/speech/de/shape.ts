@@ -61,14 +61,14 @@ const basket = shape['shape.basket'];
 export const basketWords: InTongue<typeof english.basketWords> = {
   counter: {
     ...basket,
-    detail: 'Naht oben, zudecken. Sie stehen {minutes}, dann Kühlschrank.',
+    detail: 'Naht oben, zudecken. Sie stehen {minutes}, dann Kühl\u00adschrank.',
     then: '{minutes} draußen, dann kalt',
-    spoken: '{minutes} stehen sie draußen, dann Kühlschrank. Naht nach oben, dann zudecken.',
+    spoken: '{minutes} stehen sie draußen, dann Kühl\u00adschrank. Naht nach oben, dann zudecken.',
   },
   fridge: {
     ...basket,
-    detail: 'Naht oben, zudecken. Dann gleich in den Kühlschrank.',
+    detail: 'Naht oben, zudecken. Dann gleich in den Kühl\u00adschrank.',
     then: 'dann gleich kalt stellen',
-    spoken: 'Leg jeden Laib in seinen Gärkorb. Dann gleich in den Kühlschrank.',
+    spoken: 'Leg jeden Laib in seinen Gärkorb. Dann gleich in den Kühl\u00adschrank.',
   },
 };

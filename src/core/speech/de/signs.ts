@@ -25,7 +25,11 @@ export const levainSigns: InTongue<typeof english.levainSigns> = [
     item: 'top',
     ask: 'Wie sieht er oben aus?',
     slab: { value: 'domed', label: 'Gewölbt' },
-    tiles: [{ value: 'flat', label: 'Flach' }, { value: 'dipped', label: 'Eingesunken' }, notSure],
+    tiles: [
+      { value: 'flat', label: 'Flach' },
+      { value: 'dipped', label: 'Ein\u00adgesunken' },
+      notSure,
+    ],
   },
   {
     item: 'bubbles',
@@ -59,7 +63,11 @@ export const bulkSigns: InTongue<typeof english.bulkSigns> = [
     ask: 'Wie steht der Rand?',
     detail: 'Wo der Teig die Schüssel berührt.',
     slab: { value: 'domed', label: 'Gewölbt' },
-    tiles: [{ value: 'flat', label: 'Flach' }, { value: 'fallen', label: 'Eingefallen' }, notSure],
+    tiles: [
+      { value: 'flat', label: 'Flach' },
+      { value: 'fallen', label: 'Ein\u00adgefallen' },
+      notSure,
+    ],
   },
   {
     item: 'bubbles',
@@ -88,7 +96,7 @@ export const loafSigns: InTongue<typeof english.loafSigns> = [
   {
     item: 'grown',
     ask: 'Wie viel ist er gewachsen?',
-    detail: 'Seit er in den Kühlschrank kam.',
+    detail: 'Seit er in den Kühl\u00adschrank kam.',
     slab: { value: 'grown', label: 'Deutlich gewachsen' },
     tiles: [
       { value: 'little', label: 'Ein wenig' },
@@ -187,12 +195,12 @@ export const crustSigns: InTongue<typeof english.crustSigns> = [
   },
   {
     item: 'core',
-    ask: 'Was zeigt das Thermometer innen?',
+    ask: 'Was zeigt das Thermo\u00admeter innen?',
     detail: 'Nicht in ein Stück Einlage stechen.',
     slab: { value: 'ready', label: '{crumbHeat} oder mehr' },
     tiles: [
       { value: 'low', label: 'Unter {crumbHeat}' },
-      { value: 'notSure', label: 'Kein Thermometer' },
+      { value: 'notSure', label: 'Kein Fühler' },
     ],
   },
 ];

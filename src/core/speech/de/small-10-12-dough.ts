@@ -34,7 +34,7 @@ export const small1012Dough: InTongue<typeof english.small1012Dough> = {
   },
   'levain.ripe': {
     act: 'Heb etwas Anstellgut auf',
-    say: 'Dieser Teil lebt im Kühlschrank weiter.',
+    say: 'Dieser Teil lebt im Kühl\u00adschrank weiter.',
     task: 'Schreib das Datum. Dann wasch dir die Hände.',
     praise: 'Du hast das Datum geschrieben.',
   },

@@ -5,13 +5,13 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   'proof.counter': {
     act: 'Lass die Laibe stehen',
     say: 'Vor der Kälte gehen die Laibe noch etwas.',
-    task: 'Plan, wo jeder Laib im Kühlschrank steht.',
+    task: 'Plan, wo jeder Laib im Kühl\u00adschrank steht.',
     praise: 'Du hast für jeden Laib einen Platz geplant.',
   },
   'proof.toFridge': {
     act: 'Sieh, wie die Laibe hineinkommen',
     say: 'Erwachsene bringen die Laibe in die Kälte.',
-    task: 'Halt die Kühlschranktür. Achte auf die Lücken.',
+    task: 'Halt die Kühlschrank\u00adtür. Achte auf die Lücken.',
     praise: 'Du hast die Tür gehalten.',
   },
   'proof.retard': {

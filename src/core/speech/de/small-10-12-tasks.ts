@@ -57,7 +57,7 @@ export const small1012Tasks: InTongue<typeof english.small1012Tasks> = {
     praise: 'Du hast jede Ecke gefettet.',
   },
   shelf: {
-    act: 'Mach Platz im Kühlschrank',
+    act: 'Mach Platz im Kühl\u00adschrank',
     say: 'Rund um jeden Laib muss Luft sein.',
     task: 'Schieb die leichten Sachen zur Seite.',
     praise: 'Du hast die leichten Sachen geschoben.',

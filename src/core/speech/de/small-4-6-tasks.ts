@@ -57,7 +57,7 @@ export const small46Tasks: InTongue<typeof english.small46Tasks> = {
     praise: 'Du hast die Ecken gezählt.',
   },
   shelf: {
-    act: 'Mach Platz im Kühlschrank',
+    act: 'Mach Platz im Kühl\u00adschrank',
     say: 'Die Laibe brauchen ein freies Fach.',
     task: 'Zeig, wo die Laibe schlafen können.',
     praise: 'Du hast gezeigt, wo die Laibe schlafen.',

@@ -11,13 +11,13 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
   'proof.toFridge': {
     act: 'Sieh, wie die Laibe hineinkommen',
     say: 'Erwachsene bringen die Laibe in die Kälte.',
-    task: 'Halt die Kühlschranktür weit auf.',
+    task: 'Halt die Kühlschrank\u00adtür weit auf.',
     praise: 'Du hast die Tür weit aufgehalten.',
   },
   'proof.retard': {
     act: 'Lass die Laibe schlafen',
     say: 'In der Kälte gehen die Laibe langsam.',
-    task: 'Mal einen Plan vom Fach im Kühlschrank.',
+    task: 'Mal einen Plan vom Fach im Kühl\u00adschrank.',
     praise: 'Du hast das Fach gemalt.',
   },
   'proof.look': {

@@ -57,7 +57,7 @@ export const small79Tasks: InTongue<typeof english.small79Tasks> = {
     praise: 'Du hast jede Ecke gefettet.',
   },
   shelf: {
-    act: 'Mach Platz im Kühlschrank',
+    act: 'Mach Platz im Kühl\u00adschrank',
     say: 'Die Laibe brauchen ein freies Fach.',
     task: 'Nimm leichte Sachen aus dem Fach.',
     praise: 'Du hast die leichten Sachen weggeräumt.',

@@ -58,7 +58,7 @@ export const readThrough: InTongue<typeof english.readThrough> = {
   firstHands: 'Hände zuerst um {time}',
   ends: 'Laibe aus dem Ofen: {time}',
   endsAbout: 'Fertig zwischen {time} und {until}',
-  overnight: 'Über Nacht bleibt es im Kühlschrank.',
+  overnight: 'Über Nacht bleibt es im Kühl\u00adschrank.',
   load: 'Eine Ladung im Ofen',
   loads: '{loads} Ladungen im Ofen',
   keepBack: '{keepBack} Anstellgut aufheben',

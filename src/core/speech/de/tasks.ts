@@ -9,8 +9,8 @@ const HOW_FAR: TaskWords = {
   detail: 'Ein Blick auf die Marke an der Wanne sagt mir mehr.',
 };
 export const fetchLoad: InTongue<typeof english.fetchLoad> = {
-  headline: 'Hol {loaves} aus dem Kühlschrank',
-  spoken: '{loaves} aus dem Kühlschrank',
+  headline: 'Hol {loaves} aus dem Kühl\u00adschrank',
+  spoken: '{loaves} aus dem Kühl\u00adschrank',
 };
 export const tasks: InTongue<typeof english.tasks> = {
   rise45: HOW_FAR,
@@ -20,14 +20,14 @@ export const tasks: InTongue<typeof english.tasks> = {
     done: 'Samen sind im Wasser',
     subject: 'Samen einweichen',
     headline: 'Weich die Samen ein',
-    detail: 'Nur knapp bedeckt. Über zwei Stunden: im Kühlschrank.',
+    detail: 'Nur knapp bedeckt. Über zwei Stunden: im Kühl\u00adschrank.',
   },
   takeOut: {
     done: 'Käse ist draußen',
     subject: 'der Käse kommt raus',
     headline: 'Nimm den Hartkäse heraus',
-    detail: 'Er wird weniger kalt. Was verdirbt, bleibt im Kühlschrank.',
-    care: 'Frischkäse, Fleisch und Gekochtes bleiben im Kühlschrank.',
+    detail: 'Er wird weniger kalt. Was verdirbt, bleibt im Kühl\u00adschrank.',
+    care: 'Frischkäse, Fleisch und Gekochtes bleiben im Kühl\u00adschrank.',
   },
   toast: {
     done: 'Geröstet, kühlt ab',
@@ -37,13 +37,13 @@ export const tasks: InTongue<typeof english.tasks> = {
     care: 'Das Blech ist heiß: trockene Handschuhe, Kinder 1 m weg. Nüsse und Sesam sind Allergene.',
   },
   drain: {
-    done: 'Abgetropft, trocken',
+    done: 'Ab\u00adgetropft, trocken',
     subject: 'Einlage abtropfen',
     headline: 'Lass die Einlage abtropfen und trockne sie',
     detail: 'Nasse Einlage rutscht und reißt den Teig.',
   },
   cut: {
-    done: 'Alles geschnitten',
+    done: 'Alles ge\u00adschnitten',
     subject: 'Einlage schneiden',
     headline: 'Schneide die Einlage gleich groß',
     detail: 'So groß wie eine Erbse. Das Messer haben Erwachsene.',
@@ -76,11 +76,11 @@ export const tasks: InTongue<typeof english.tasks> = {
   shelf: {
     done: 'Fach ist frei',
     subject: 'ein Fach frei machen',
-    headline: 'Mach im Kühlschrank ein Fach frei',
+    headline: 'Mach im Kühl\u00adschrank ein Fach frei',
     detail: 'Gerade, und Luft rund um die Laibe.',
   },
   parchment: {
-    done: 'Papier ist geschnitten',
+    done: 'Papier ist ge\u00adschnitten',
     subject: 'Backpapier schneiden',
     headline: 'Schneide das Backpapier zu',
     detail: 'Viele halten nur {parchmentHeat} aus. Sieh auf die Packung.',
@@ -93,9 +93,9 @@ export const tasks: InTongue<typeof english.tasks> = {
     care: 'Kochendes Wasser: das machen Erwachsene. Kinder bleiben 1 m weg.',
   },
   fetch: {
-    done: 'Aus dem Kühlschrank',
+    done: 'Aus dem Kühl\u00adschrank',
     subject: 'der nächste kalte Laib',
-    headline: 'Hol Laib {load} aus dem Kühlschrank',
+    headline: 'Hol Laib {load} aus dem Kühl\u00adschrank',
     detail: 'Die anderen Laibe bleiben kalt.',
   },
   rack: {
@@ -134,5 +134,5 @@ export const taskPress: InTongue<typeof english.taskPress> = {
 };
 export const tasksLines: InTongue<typeof english.tasksLines> = {
   fetchLast: 'Kein anderer Laib wartet auf den Ofen.',
-  spoilsToo: 'Was verdirbt, kommt gleich wieder in den Kühlschrank.',
+  spoilsToo: 'Was verdirbt, kommt gleich wieder in den Kühl\u00adschrank.',
 };

@@ -96,5 +96,5 @@ export const verdictsLines: InTongue<typeof english.verdictsLines> = {
   standThen: '{minutes}, dann nachsehen',
   standOnFor:
     'Noch nicht so weit: lass ihn {minutes} draußen stehen, dann sieh nach. Du kannst weitermachen.',
-  readyForCold: 'So weit, und er geht im Kühlschrank weiter: teile ihn etwa jetzt.',
+  readyForCold: 'So weit, und er geht im Kühl\u00adschrank weiter: teile ihn etwa jetzt.',
 };

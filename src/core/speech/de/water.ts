@@ -17,7 +17,7 @@ export const water: InTongue<typeof english.water> = {
     flour: 'Geschätzt: Mehl so warm wie die Küche.',
     levain: 'Geschätzt: Sauerteig so warm wie die Küche.',
     tap: 'Geschätzt: kaltes Leitungswasser mit {celsius}.',
-    seed: 'Geschätzt: Anstellgut mit {celsius}, aus dem Kühlschrank.',
+    seed: 'Geschätzt: Anstellgut mit {celsius}, aus dem Kühl\u00adschrank.',
   },
 };
 export const mixTaught: InTongue<typeof english.mixTaught> = {
