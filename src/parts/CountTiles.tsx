@@ -43,7 +43,13 @@ export function CountTiles(props: CountTilesProps): JSX.Element {
     setDone((all) => (all.includes(n) ? all.filter((one) => one !== n) : [...all, n]));
   };
   return (
-    <div class="count-tiles" role="group" aria-label={props.label} data-shape={props.shape}>
+    <div
+      class="count-tiles"
+      role="group"
+      aria-label={props.label}
+      data-shape={props.shape}
+      data-count={props.names.length}
+    >
       <For each={props.names}>
         {(name, n) => (
           <Pressable
