@@ -23,6 +23,8 @@ export const counted = inTongue('measures', 'counted', {
 export const between = inTongue('measures', 'between', {
   to: '{least} to {most}',
   minus: 'minus {number}',
+  /** How far a list is. */
+  of: '{done} of {of}',
   /** A clock time as it is said, in a tongue that says its digits. */
   time: '{time}',
 });

@@ -28,6 +28,8 @@ import type { Option, Question } from '../../core/speech/words.ts';
 import { VERDICT_ACTS } from './acts.ts';
 import { choose } from './choose.ts';
 import { coreIsRead, crustView, type Here } from './crust-view.ts';
+import { fill } from '../../core/speech/fill.ts';
+import { between } from '../../core/speech/measures.ts';
 import { doorView } from './door-view.ts';
 import { heedOf } from './list-ended.ts';
 import { isOut } from './stood-out.ts';
@@ -101,7 +103,7 @@ const ask = (
     detail,
     // What the last answer asks to heed is said, and captioned, before the next question.
     spoken: [last, question.ask].filter(Boolean).join(' '),
-    slab: { label: slab.label, then: `${done + 1} of ${of}`, deed: slab.deed },
+    slab: { label: slab.label, then: fill(between.of, { done: done + 1, of }), deed: slab.deed },
     tiles: question.tiles.map((tile) => answer(who, question.item, tile)),
     progress: { done, of },
   };

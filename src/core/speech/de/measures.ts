@@ -20,5 +20,6 @@ export const counted: InTongue<typeof english.counted> = {
 export const between: InTongue<typeof english.between> = {
   to: '{least} bis {most}',
   minus: 'minus {number}',
+  of: '{done} von {of}',
   time: '{time} Uhr',
 };

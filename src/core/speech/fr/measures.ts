@@ -19,5 +19,6 @@ export const counted: InTongue<typeof english.counted> = {
 export const between: InTongue<typeof english.between> = {
   to: '{least} à {most}',
   minus: 'moins {number}',
+  of: '{done} sur {of}',
   time: '{time}',
 };

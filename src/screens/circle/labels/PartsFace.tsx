@@ -51,7 +51,7 @@ export function PartsFace(props: {
                   <Control
                     label={part.of.name}
                     value={madeOf(part)}
-                    fresh={`made of ${part.of.id}`}
+                    fresh={`madeOf ${part.of.id}`}
                     onPress={() => props.onMadeOf(part)}
                   />
                 </>

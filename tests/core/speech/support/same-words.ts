@@ -38,6 +38,13 @@ const SAME: readonly (readonly [RegExp, string])[] = [
     'minute is French too',
   ],
   [/^(label\.listNames\.eu\.lupin|label\.labelPage\.lists\.canada)$/, 'the same word'],
+  [/^care-page\.carePage\.parts\.\d+\.by$/, 'names of those who published it'],
+  [
+    /^letter-pad\.letter(Pad|Names)\.(letters|capital|plus|apostrophe)$/,
+    'letters, or the same word',
+  ],
+  [/^small\.readings4\.lane\.answers\.(right|two|three)$/, 'train, bus and tram are French too'],
+  [/^lessons\.lessons\.levain\.feed\.word\.name$/, 'the trade’s own word'],
   [/^ways\.ways\.theme\.name$/, 'page is French too'],
 ];
 
