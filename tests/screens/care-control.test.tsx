@@ -1,15 +1,19 @@
 import { cleanup, render, screen, within } from '@solidjs/testing-library';
-import { afterEach, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { carePage } from '../../src/core/speech/words/care-page.ts';
 import { PressGround } from '../../src/parts/PressGround.tsx';
 import { CareControl } from '../../src/screens/CareControl.tsx';
 import type { House } from '../../src/screens/house.ts';
-import { openBaking } from '../fakes/baking.ts';
+import { openBaking, serveFormulas } from '../fakes/baking.ts';
 import { makeFakeWorld } from '../fakes/world.ts';
 import { tap, turnedClock } from './parts/touching.ts';
 
 const clock = turnedClock();
-afterEach(cleanup);
+beforeEach(serveFormulas);
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+});
 
 const press = (name: string): void => {
   clock.at += 1_100;
