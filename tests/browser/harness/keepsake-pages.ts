@@ -10,7 +10,7 @@ export async function toKeepsakes(baker: Baker): Promise<void> {
   await baker.page.locator('.start-grid').waitFor();
   await press(baker, ['Log']);
   await turned(baker, 'button:has-text("Cherry and hazelnut") >> nth=0');
-  await press(baker, ['Keepsakes']);
+  await press(baker, ['Album']);
   await baker.page.locator('.keep-menu').waitFor();
 }
 

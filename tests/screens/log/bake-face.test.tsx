@@ -78,7 +78,7 @@ describe('the first page of a bake', () => {
   it('leads to what hangs on it, and back', async () => {
     const hand = at(new Hand({ now: FROM }), 'bulk.look');
     const { clock, opened, backs } = await showBake('bake', hand.records, firstId(hand));
-    for (const label of ['Cut loaf', 'Keepsakes', 'Side by side', 'Share it']) press(clock, label);
+    for (const label of ['Cut loaf', 'Album', 'Side by side', 'Share it']) press(clock, label);
     expect(opened).toEqual(
       (['cut', 'keepsakes', 'compare', 'share'] as const).map((face) => ({
         at: face,

@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const logBake: InTongue<typeof english.logBake> = {
   chart: 'Kurve',
   cut: 'Anschnitt',
-  keepsakes: 'Fotos, Notizen',
+  keepsakes: 'Album',
   compare: 'Nebeneinander',
   share: 'Teilen',
   hide: 'Von der Liste nehmen',

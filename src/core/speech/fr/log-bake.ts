@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const logBake: InTongue<typeof english.logBake> = {
   chart: 'Courbe',
   cut: 'Pain coupé',
-  keepsakes: 'Photos, notes',
+  keepsakes: 'Album',
   compare: 'Côte à côte',
   share: 'Partager',
   hide: 'Ôter de la liste',

@@ -4,7 +4,7 @@ import { inTongue } from '../tongue.ts';
 export const logBake = inTongue('log-bake', 'logBake', {
   chart: 'Chart',
   cut: 'Cut loaf',
-  keepsakes: 'Keepsakes',
+  keepsakes: 'Album',
   compare: 'Side by side',
   share: 'Share it',
   hide: 'Take off the list',
