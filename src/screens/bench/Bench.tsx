@@ -6,6 +6,7 @@ import {
   onMount,
   Show,
   Suspense,
+  type Accessor,
   type JSX,
 } from 'solid-js';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
@@ -16,14 +17,21 @@ import { controls } from '../../core/speech/words/controls.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { HOUR, MINUTE, type Instant } from '../../core/units.ts';
 import type { House } from '../house.ts';
-import { ActControls, ActSlab } from './ActFace.tsx';
 import { ActTimes } from './ActTimes.tsx';
-import { ActWords } from './ActWords.tsx';
 import { BenchEar } from './BenchEar.tsx';
 import { TargetFace } from './TargetFace.tsx';
 import { faceOf, hasGate } from './small/face-of.ts';
 import { bakeOf, focusOn } from '../focus.ts';
 import type { NumberPage, ReadingPage } from './readings/page.ts';
+import {
+  ControlsPlace,
+  gate,
+  keypad,
+  lessons,
+  SlabPlace,
+  WordsPlace,
+  type Mode,
+} from './Places.tsx';
 import { sayNext } from './say-next.ts';
 import { isLong, stepsOf, tickOf } from './steps.ts';
 import { makeBeside } from './beside.ts';
@@ -35,14 +43,6 @@ import { asksList, benchView, type BenchView } from './view.ts';
 const MoreSheet = lazy(() => import('./MoreSheet.tsx'));
 const OverFace = lazy(() => import('./OverFace.tsx'));
 const ReturnFace = lazy(() => import('./ReturnFace.tsx'));
-const gate = () => import('./GateFace.tsx');
-const GateWords = lazy(() => gate().then((m) => ({ default: m.GateWords })));
-const GateSlab = lazy(() => gate().then((m) => ({ default: m.GateSlab })));
-const GateControls = lazy(() => gate().then((m) => ({ default: m.GateControls })));
-const keypad = () => import('./readings/NumberFace.tsx');
-const NumberWords = lazy(() => keypad().then((m) => ({ default: m.NumberWords })));
-const NumberSlab = lazy(() => keypad().then((m) => ({ default: m.NumberSlab })));
-const NumberControls = lazy(() => keypad().then((m) => ({ default: m.NumberControls })));
 const ReadingSheets = lazy(() => import('./readings/ReadingSheets.tsx'));
 
 export interface BenchProps {
@@ -60,7 +60,7 @@ export default function Bench(props: BenchProps): JSX.Element {
   // The checklists' words, the gate and the keypad come right after the first paint.
   const [questions] = createResource(() => import('./question-view.ts'));
   const [measured] = createResource(() => import('./measured-view.ts'));
-  onMount(() => void Promise.all([import('./GateFace.tsx'), keypad(), import('./ReturnFace.tsx')]));
+  onMount(() => void Promise.all([gate(), keypad(), import('./ReturnFace.tsx')]));
   const focus = createMemo(() => focusOn(house.kitchen(), props.bake));
   // How long something was left is told by the hour; the view is not made anew every second.
   const hourNow = createMemo(() => Math.floor(house.now() / HOUR) * HOUR);
@@ -112,7 +112,10 @@ export default function Bench(props: BenchProps): JSX.Element {
   });
   const stands = sayNext({ house, bake: () => props.bake, key, view });
   const gated = () => hasGate(view()) && opened() !== key() && !ringing();
-  const mode = (): 'pad' | 'gate' | 'act' => (keyed() ? 'pad' : gated() ? 'gate' : 'act');
+  const [learning] = createResource(() => house.ways().learner === 'on', lessons);
+  const lesson = createMemo(() => learning.latest?.makeLesson(house, view, () => !!ringing()));
+  const mode = (): Mode =>
+    keyed() ? 'pad' : lesson()?.shown() ? 'lesson' : gated() ? 'gate' : 'act';
   const own = () => view() !== null && faceOf(house.ways().small, view()!) === 'own';
   /** A running time stands over a wait, and over a hot call that is not being answered line by line. */
   const timed = (): boolean => {
@@ -125,6 +128,35 @@ export default function Bench(props: BenchProps): JSX.Element {
   // A core is of the loaf that is looked at, whichever bench shows it.
   const taking = () => ({ ...reading(), bake: view()?.bake ?? props.bake, page: keyed()! });
   const target = () => (mode() === 'act' && !own() && ringing() === null ? view()?.target : null);
+  // Each read when it is asked for: what hangs on one of them does not follow the others.
+  const place = (at: Accessor<BenchView>) => ({
+    get view() {
+      return at();
+    },
+    get mode() {
+      return mode();
+    },
+    get taking() {
+      return taking();
+    },
+    get lesson() {
+      return lesson();
+    },
+    get ringing() {
+      return ringing() !== null;
+    },
+    get timed() {
+      return timed();
+    },
+    get mark() {
+      return beside.mark();
+    },
+    get fresh() {
+      return key();
+    },
+    onRead: setPage,
+    onOpen: () => setOpened(key()),
+  });
   const tick = createMemo(() => tickOf(steps(), view()?.stage ?? ''));
   const name = (at: BenchView): string => nameIn(house.kitchen(), at.who, at.stage);
 
@@ -157,51 +189,9 @@ export default function Bench(props: BenchProps): JSX.Element {
                 <TargetFace target={target()!} onOpen={setPage} />
               ) : undefined
             }
-            words={
-              <Show when={mode() !== 'pad'} fallback={<NumberWords {...taking()} />}>
-                <Show
-                  when={mode() === 'act'}
-                  fallback={<GateWords house={house} view={shown()} mark={beside.mark()} />}
-                >
-                  <ActWords
-                    {...props}
-                    view={shown()}
-                    ringing={ringing() !== null}
-                    timed={timed()}
-                    mark={beside.mark()}
-                    onAhead={() => setPage({ at: 'ahead' })}
-                  />
-                </Show>
-              </Show>
-            }
-            slab={
-              <Show when={mode() !== 'pad'} fallback={<NumberSlab {...taking()} />}>
-                <Show
-                  when={mode() === 'act'}
-                  fallback={<GateSlab view={shown()} onOpen={() => setOpened(key())} />}
-                >
-                  <ActSlab house={house} view={shown()} onRead={setPage} fresh={key()} />
-                </Show>
-              </Show>
-            }
-            controls={
-              <Show when={mode() !== 'pad'} fallback={<NumberControls {...taking()} />}>
-                <Show
-                  when={mode() === 'act'}
-                  fallback={
-                    <GateControls {...props} view={shown()} onOpen={() => setOpened(key())} />
-                  }
-                >
-                  <ActControls
-                    house={house}
-                    bake={props.bake}
-                    view={shown()}
-                    fresh={key()}
-                    onRead={setPage}
-                  />
-                </Show>
-              </Show>
-            }
+            words={<WordsPlace {...props} {...place(shown)} />}
+            slab={<SlabPlace {...props} {...place(shown)} />}
+            controls={<ControlsPlace {...props} {...place(shown)} />}
             ear={<BenchEar house={house} view={shown()} onMore={() => setMore('more')} />}
             others={
               beside.any() ? (

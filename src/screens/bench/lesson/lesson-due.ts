@@ -4,7 +4,7 @@ import type { Ways } from '../../house.ts';
 import type { BenchView } from '../view.ts';
 
 /** Whether lessons are wanted, and which were met; left out, none are. */
-export type Learner = Partial<Pick<Ways, 'learner' | 'met'>>;
+export type Learner = Partial<Pick<Ways, 'learner' | 'met' | 'small'>>;
 
 /**
  * The pages of the lesson that stands before this act: a learner's, of a step that was never met. None
@@ -12,9 +12,10 @@ export type Learner = Partial<Pick<Ways, 'learner' | 'met'>>;
  */
 export function lessonDue(
   { stage, task, call, progress }: Pick<BenchView, 'stage' | 'task' | 'call' | 'progress'>,
-  { learner, met }: Learner,
+  { learner, met, small = 'off' }: Learner,
 ): readonly LessonPage[] {
-  if (learner !== 'on' || met?.includes(stage)) return [];
+  // A child's view has words of its own.
+  if (learner !== 'on' || small !== 'off' || met?.includes(stage)) return [];
   if (task !== null || call === 'hot' || (progress?.done ?? 0) > 0) return [];
   return lessonPages(stage as BakeStage | OvenStage);
 }

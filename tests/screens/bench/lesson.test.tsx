@@ -1,0 +1,71 @@
+import { cleanup, screen } from '@solidjs/testing-library';
+import { afterEach, expect, it, vi } from 'vitest';
+import { lessonPages } from '../../../src/core/lessons/lesson-pages.ts';
+import { lessonPage } from '../../../src/core/speech/words/lesson-page.ts';
+import { shape } from '../../../src/core/speech/words/shape.ts';
+import { atBench, lastFact, type AtBench } from './at-bench.tsx';
+
+vi.setConfig({ testTimeout: 30_000 });
+
+afterEach(() => {
+  cleanup();
+  vi.unstubAllGlobals();
+});
+
+const headline = () =>
+  document.querySelector('.act-headline')?.textContent.replaceAll('\u00a0', ' ');
+/** The pages are a chunk of their own, compiled at its first use. */
+const isTitled = (title: string) =>
+  vi.waitFor(() => expect(headline()).toBe(title), { timeout: 10_000 });
+const ACT = 'Divide at 900 g each';
+const slab = () => document.querySelector('.slab')!.textContent;
+
+const learning = async (): Promise<AtBench> => {
+  const at = await atBench('shape.divide');
+  at.house.choose({ learner: 'on' });
+  return at;
+};
+
+it('stands before a step that is met for the first time, page by page, and leads to the act', async () => {
+  const at = await learning();
+  const [why, word] = lessonPages('shape.divide');
+  await isTitled(why!.title);
+  expect(slab()).toBe(`${lessonPage.next}1 of 2`);
+  const before = at.facts().length;
+  await at.press(lessonPage.next);
+  await isTitled(word!.title);
+  expect(screen.getByText(lessonPage.newWord)).toBeTruthy();
+  expect(at.said.at(-1)).toBe(word!.spoken);
+  await at.press(lessonPage.back);
+  await isTitled(why!.title);
+  await at.press(lessonPage.next);
+  await at.press(lessonPage.toAct);
+  await isTitled(ACT);
+  expect(at.house.ways().met).toEqual(['shape.divide']);
+  // What is learned is no fact of the bake.
+  expect(at.facts()).toHaveLength(before);
+  await at.press(shape['shape.divide'].slab);
+  await lastFact(at, 'press');
+  await isTitled(lessonPages('shape.preshape')[0]!.title);
+});
+
+it('is left for good by one press, and comes back where it is asked for', async () => {
+  const at = await learning();
+  await isTitled(lessonPages('shape.divide')[0]!.title);
+  await at.press(lessonPage.leave);
+  await isTitled(ACT);
+  expect(at.house.ways()).toMatchObject({ learner: 'off', met: [] });
+});
+
+it('is not there for who is no learner, or met it', async () => {
+  const at = await atBench('shape.divide');
+  await isTitled(ACT);
+  for (const ways of [
+    { learner: 'off', met: [] },
+    { learner: 'on', met: ['shape.divide'] },
+  ] as const) {
+    at.house.choose(ways);
+    await Promise.resolve();
+    expect(headline()).toBe(ACT);
+  }
+});
