@@ -133,7 +133,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'proof.warm': {
     title: 'Was sagt, dass er so weit ist?',
-    why: 'Drück mit nassem Finger und schau auf die Delle.',
+    why: 'Drück mit bemehltem Finger und schau auf die Delle.',
     word: { name: 'Fingertest', means: 'einen Finger eindrücken, sehen, wie es zurückkommt' },
     signs: {
       pokeSpringsBack: { name: 'Springt sofort zurück', means: 'Er braucht mehr Zeit.' },

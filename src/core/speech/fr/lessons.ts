@@ -127,7 +127,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'proof.warm': {
     title: 'Qu’est-ce qui le dit prêt ?',
-    why: 'Appuyez d’un doigt mouillé, et regardez le creux.',
+    why: 'Appuyez d’un doigt fariné, et regardez le creux.',
     word: { name: 'Test du doigt', means: 'appuyer du doigt, voir comment cela revient' },
     signs: {
       pokeSpringsBack: { name: 'Il revient d’un coup', means: 'Il lui faut plus de temps.' },

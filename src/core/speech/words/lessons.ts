@@ -144,7 +144,7 @@ export const lessons: Readonly<Partial<Record<BakeStage | OvenStage, Lesson>>> =
     },
     'proof.warm': {
       title: 'What tells it is ready?',
-      why: 'Press it with a wet finger, and look at the dent.',
+      why: 'Press it with a floured finger, and look at the dent.',
       word: { name: 'Dent test', means: 'press a finger in, see how it comes back' },
       signs: {
         pokeSpringsBack: { name: 'Springs right back', means: 'It needs more time.' },
