@@ -3,7 +3,18 @@
  * a bake's start does not wait for the oven's words. `tests/core/speech/clips.test.ts` walks bakes
  * and holds whatever they say against this.
  */
-export const PACKS = ['start', 'dough', 'proof', 'oven', 'log', 'numbers'] as const;
+export const PACKS = [
+  'start',
+  'dough',
+  'proof',
+  'oven',
+  'log',
+  'lessons',
+  'ages4to6',
+  'ages7to9',
+  'ages10to12',
+  'numbers',
+] as const;
 export type Pack = (typeof PACKS)[number];
 
 const START = [
@@ -54,6 +65,7 @@ const DOUGH = [
   /^readings\.readingList\.corrected$/,
   /^readings\.readingPictures\.(edge|bubbles|growth|poke|crust)\.tiles\./,
   /^rise\.rise\.spoken\./,
+  /^small\.(small\.raw|handMark\.(shape|find))$/,
 ];
 
 const PROOF = [
@@ -97,12 +109,27 @@ const LOG = [
   /^remedies\.remedies\..*\.care$/,
 ];
 
+/** Lessons, and cautions read aloud on their page. */
+const LESSONS = [
+  /^lessons\.lessons\..*\.(title|why|name|means)$/,
+  /^care-page\.carePage\.parts\..*\.lines\b/,
+];
+
+/** A child's words, by its age: one child hears one of these files. */
+const ofAges = (ages: string): readonly RegExp[] => [
+  new RegExp(`^small-${ages}-(dough|oven|tasks)\\..*\\.(say|task|praise)$`),
+];
+
 const SPOKEN: Readonly<Record<Exclude<Pack, 'numbers'>, readonly RegExp[]>> = {
   start: START,
   dough: DOUGH,
   proof: PROOF,
   oven: OVEN,
   log: LOG,
+  lessons: LESSONS,
+  ages4to6: ofAges('4-6'),
+  ages7to9: ofAges('7-9'),
+  ages10to12: ofAges('10-12'),
 };
 
 /** The file that holds the clips of a text; null where it is read and never said. */

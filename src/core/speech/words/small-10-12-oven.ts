@@ -53,7 +53,7 @@ export const small1012Oven = inTongue('small-10-12-oven', 'small1012Oven', {
   },
   'cool.cooling': {
     act: 'Let the bread cool',
-    say: 'A grown-up keeps the hot bread out of reach.',
+    say: 'A grown-up keeps the hot bread far away.',
     task: 'Sit far away. Write down what you hear.',
     praise: 'You wrote what you heard.',
   },

@@ -53,7 +53,7 @@ export const small46Oven = inTongue('small-4-6-oven', 'small46Oven', {
   },
   'cool.cooling': {
     act: 'Let the bread cool',
-    say: 'A grown-up keeps the hot bread out of reach.',
+    say: 'A grown-up keeps the hot bread far away.',
     task: 'Sit far away. Listen to the bread.',
     praise: 'You listened to the bread.',
   },

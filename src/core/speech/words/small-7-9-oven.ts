@@ -53,7 +53,7 @@ export const small79Oven = inTongue('small-7-9-oven', 'small79Oven', {
   },
   'cool.cooling': {
     act: 'Let the bread cool',
-    say: 'A grown-up keeps the hot bread out of reach.',
+    say: 'A grown-up keeps the hot bread far away.',
     task: 'Sit far away. Listen for the crackle.',
     praise: 'You listened for the crackle.',
   },
