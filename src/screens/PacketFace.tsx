@@ -17,13 +17,10 @@ import {
   type Packed,
 } from '../core/formula/allergens.ts';
 import type { Grain } from '../core/formula/formula.ts';
-import {
-  allergenKinds,
-  allergenNames,
-  allergenPage,
-  glutenOf,
-} from '../core/speech/words/allergens.ts';
+import { GLUTEN_OF, KIND_TEXTS } from '../core/formula/allergen-texts.ts';
+import { allergenNames, allergenPage } from '../core/speech/words/allergens.ts';
 import { fill } from '../core/speech/fill.ts';
+import { showKind, showKinds } from '../core/speech/show-allergen.ts';
 import { Control } from '../parts/Control.tsx';
 import { Words } from '../parts/Words.tsx';
 import type { SidePageProps } from './SidePage.tsx';
@@ -53,7 +50,7 @@ export function PacketFace(props: {
   const list = () => props.of.allergens ?? [];
   /** The grain's own gluten with it. */
   const all = () =>
-    props.grain === null ? list() : [allergenText('gluten', glutenOf[props.grain]), ...list()];
+    props.grain === null ? list() : [allergenText('gluten', GLUTEN_OF[props.grain]), ...list()];
   const state = () => packetState(props.of);
   const change = (to: (of: Packed) => Packed): void => props.onChange(to);
   const isRead = (): boolean => state() === 'read' && !isOpen(list());
@@ -61,14 +58,14 @@ export function PacketFace(props: {
     change((of) => withList(of, withAllergen(of.allergens ?? [], allergen, kind)));
   /** A flour's own grain is no question: its packet cannot leave it out. */
   const kindsToAsk = (kinded: KindedAllergen): readonly string[] => {
-    const own = kinded === 'gluten' && props.grain !== null ? glutenOf[props.grain] : null;
-    return allergenKinds[kinded].filter((kind) => kind !== own);
+    const own = kinded === 'gluten' && props.grain !== null ? GLUTEN_OF[props.grain] : null;
+    return KIND_TEXTS[kinded].filter((kind) => kind !== own);
   };
   const value = (allergen: Allergen): string | undefined => {
     const stands = standsIn(all(), allergen);
     if (stands === 'no') return undefined;
     if (stands === 'open') return allergenPage.maybe;
-    return kindsIn(all(), allergen).join(', ') || allergenPage.yes;
+    return showKinds(kindsIn(all(), allergen)) || allergenPage.yes;
   };
   const press = (allergen: Allergen): void => {
     if (hasKinds(allergen)) setKinds(allergen);
@@ -165,7 +162,7 @@ export function PacketFace(props: {
                 <For each={kindsToAsk(kinded)}>
                   {(kind) => (
                     <Control
-                      label={kind}
+                      label={showKind(kind)}
                       value={kindsIn(list(), kinded).includes(kind) ? allergenPage.yes : undefined}
                       fresh={kind}
                       chosen={kindsIn(list(), kinded).includes(kind)}

@@ -1,6 +1,7 @@
 import type { Notice } from '../formula/notice.ts';
 import type { Formula } from '../formula/formula.ts';
 import { BREAD } from '../formula/piece-for-bread.ts';
+import { showAllergens } from '../speech/show-allergen.ts';
 import type { MinuteOfDay } from '../kitchen/equipment.ts';
 import type { Circle, Order } from './circle.ts';
 import { dayAfter, isDayKey, type DayKey } from './day-key.ts';
@@ -75,8 +76,10 @@ function cautions({ who, lines }: Asked, { circle, breads }: AskedNow): readonly
     const { named, open, unanswered } = watchedIn(watch, formula);
     const { name } = formula;
     return [
-      ...(named.length > 0 ? [notice('watchNamed', { name, allergens: named.join(', ') })] : []),
-      ...(open.length > 0 ? [notice('watchOpen', { name, allergens: open.join(', ') })] : []),
+      ...(named.length > 0
+        ? [notice('watchNamed', { name, allergens: showAllergens(named) })]
+        : []),
+      ...(open.length > 0 ? [notice('watchOpen', { name, allergens: showAllergens(open) })] : []),
       ...(unanswered.length > 0
         ? [notice('watchUnknown', { name, filling: unanswered.join(', ') })]
         : []),

@@ -1,16 +1,16 @@
-import { allergenKinds, allergenNames, glutenOf } from '../speech/words/allergens.ts';
+import { ALLERGEN_TEXTS, GLUTEN_OF, KIND_TEXTS } from './allergen-texts.ts';
 import type { Filling, Flour, Formula } from './formula.ts';
 
-/** What a label may have to name; words and source in speech/words/allergens.ts. */
-export type Allergen = keyof typeof allergenNames;
+/** What a label may have to name; its texts and their source in allergen-texts.ts. */
+export type Allergen = keyof typeof ALLERGEN_TEXTS;
 /** Those whose grain or nut is named with them. */
-export type KindedAllergen = keyof typeof allergenKinds;
+export type KindedAllergen = keyof typeof KIND_TEXTS;
 
 /** All of them, those that bread brings most often first (judgement). */
-export const ALLERGENS = Object.keys(allergenNames) as readonly Allergen[];
+export const ALLERGENS = Object.keys(ALLERGEN_TEXTS) as readonly Allergen[];
 
 export const hasKinds = (allergen: Allergen): allergen is KindedAllergen =>
-  Object.hasOwn(allergenKinds, allergen);
+  Object.hasOwn(KIND_TEXTS, allergen);
 
 /** One text of a list: which allergen, of which kind, and whether it is still to be looked up. */
 interface Entry {
@@ -27,16 +27,19 @@ const read = (text: string): Entry => {
   const plain = text.trim().toLowerCase();
   const allergen =
     ALLERGENS.find((one) => {
-      const name = allergenNames[one];
+      const name = ALLERGEN_TEXTS[one];
       return plain === name || plain.startsWith(`${name} (`) || plain.startsWith(`${name},`);
     }) ?? null;
   if (allergen === null) return { text, allergen, kind: null, open: false };
   const [, kind] = KIND.exec(text.trim()) ?? [];
   const asked = kind === undefined || /^name the /i.test(kind);
   // A fish or a crab may have its kind too; without one it is named all the same.
-  const isWhole = !hasKinds(allergen) && plain === allergenNames[allergen];
+  const isWhole = !hasKinds(allergen) && plain === ALLERGEN_TEXTS[allergen];
   return { text, allergen, kind: asked ? null : kind, open: asked && !isWhole };
 };
+
+/** Which of ours a text of a list is; null: it came with a file. */
+export const allergenIn = (text: string): Allergen | null => read(text).allergen;
 
 /** A list, what a file put into one pair of brackets each by itself: 'tree nuts (walnut, hazelnut)'. */
 const readAll = (list: readonly string[]): readonly Entry[] =>
@@ -49,7 +52,7 @@ const readAll = (list: readonly string[]): readonly Entry[] =>
 
 /** As it is kept: 'tree nuts (walnut)'. */
 export const allergenText = (allergen: Allergen, kind?: string): string =>
-  kind === undefined ? allergenNames[allergen] : `${allergenNames[allergen]} (${kind})`;
+  kind === undefined ? ALLERGEN_TEXTS[allergen] : `${ALLERGEN_TEXTS[allergen]} (${kind})`;
 
 /** How an allergen stands in a list: named, still to be looked up, or not there. */
 export function standsIn(list: readonly string[], allergen: Allergen): 'named' | 'open' | 'no' {
@@ -133,7 +136,7 @@ export const namesNone = <T extends Packed>(thing: T): T => ({
 
 /** All that a flour brings: its grain's gluten first. */
 export const ofFlour = ({ grain, allergens = [] }: Flour): readonly string[] => {
-  const own = allergenText('gluten', glutenOf[grain]);
+  const own = allergenText('gluten', GLUTEN_OF[grain]);
   return [own, ...allergens.filter((text) => text !== own)];
 };
 

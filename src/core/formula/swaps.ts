@@ -1,3 +1,4 @@
+import { showAllergens } from '../speech/show-allergen.ts';
 import { withPercent } from './live-percent.ts';
 import type { Filling, Formula } from './formula.ts';
 import type { Notice } from './notice.ts';
@@ -44,7 +45,7 @@ export function swapFilling(formula: Formula, id: string, other: Omit<Filling, '
     other.allergens.length > 0
       ? {
           key: 'swappedAllergens',
-          values: { name: other.name, was: was.name, allergens: other.allergens.join(', ') },
+          values: { name: other.name, was: was.name, allergens: showAllergens(other.allergens) },
         }
       : { key: 'swapped', values: { name: other.name, was: was.name } };
   return put(formula, id, { ...other, pct: was.pct }, told);

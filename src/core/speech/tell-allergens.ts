@@ -2,6 +2,7 @@ import { allergensOf } from '../formula/allergens.ts';
 import type { Formula } from '../formula/formula.ts';
 import { allergenPage, allergensTold } from './words/allergens.ts';
 import { fill } from './fill.ts';
+import { showAllergens } from './show-allergen.ts';
 
 /**
  * What a bread brings that somebody may not eat, which of its fillings nobody has answered for, and the
@@ -10,7 +11,7 @@ import { fill } from './fill.ts';
 export function tellAllergens(formula: Pick<Formula, 'flours' | 'fillings'>): readonly string[] {
   const { brings, unanswered } = allergensOf(formula);
   return [
-    fill(allergensTold.brings, { allergens: brings.join(', ') }),
+    fill(allergensTold.brings, { allergens: showAllergens(brings) }),
     ...(unanswered.length > 0
       ? [fill(allergensTold.unanswered, { name: unanswered.join(', ') })]
       : []),

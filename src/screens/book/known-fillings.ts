@@ -1,6 +1,7 @@
+import { FILLING_TEXTS } from '../../core/formula/allergen-texts.ts';
 import { fillingOf, type FillingKind } from '../../core/formula/filling-facts.ts';
 import type { Filling } from '../../core/formula/formula.ts';
-import { fillingAllergens, fillingNames } from '../../core/speech/words/book.ts';
+import { fillingNames } from '../../core/speech/words/book.ts';
 
 export type KnownFilling = keyof typeof fillingNames;
 /** All of a filling but its share. */
@@ -9,7 +10,7 @@ export type FillingToAdd = Omit<Filling, 'pct'>;
 interface Known {
   readonly kind: FillingKind;
   /** Where more is known of it than of its kind. */
-  readonly allergen?: keyof typeof fillingAllergens;
+  readonly allergen?: keyof typeof FILLING_TEXTS;
   readonly prepare: NonNullable<Filling['prepare']>;
 }
 
@@ -39,7 +40,7 @@ const withoutShare = (kind: FillingKind, id: string, name: string): FillingToAdd
 export function knownFilling(id: KnownFilling): FillingToAdd {
   const { kind, allergen, prepare } = KNOWN[id];
   const facts = withoutShare(kind, id, fillingNames[id]);
-  return { ...facts, ...(allergen ? { allergens: [fillingAllergens[allergen]] } : {}), prepare };
+  return { ...facts, ...(allergen ? { allergens: [FILLING_TEXTS[allergen]] } : {}), prepare };
 }
 
 /** One of another name, with what is known of its kind; how it is made ready is its baker's to know. */

@@ -2,6 +2,7 @@ import { allergensOf, packetState, unread, type Packed } from '../../core/formul
 import type { Filling, Flour, Formula } from '../../core/formula/formula.ts';
 import { allergenPage } from '../../core/speech/words/allergens.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showAllergens } from '../../core/speech/show-allergen.ts';
 import type { LineKey } from './lines.ts';
 
 /** A line that has a name and a packet of its own. */
@@ -47,7 +48,7 @@ export function tellPart(part: Part): string {
     flours: kind === 'flour' ? [of] : [],
     fillings: kind === 'filling' ? [of] : [],
   });
-  const allergens = brings.join(', ');
+  const allergens = showAllergens(brings);
   if (kind === 'filling') return fill(allergenPage.told[state], { allergens });
   // A flour's packet that names nothing besides: its grain is there all the same.
   if (state === 'none') return fill(allergenPage.told.read, { allergens });

@@ -7,6 +7,7 @@ import { freeId } from '../../core/records/book.ts';
 import { fillingKinds } from '../../core/speech/words/filling-kinds.ts';
 import { bookSwaps, swapChanges } from '../../core/speech/words/swaps.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showAllergens } from '../../core/speech/show-allergen.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import type { Grams, Units } from '../../core/units.ts';
@@ -113,8 +114,8 @@ function changesOf(
   if (was.keeps !== is.keeps) lines.push(swapChanges[is.keeps]);
   const gone = was.allergens.filter((one) => !is.allergens.includes(one));
   if (is.allergens.some((one) => !was.allergens.includes(one)))
-    lines.push(fill(swapChanges.names, { allergens: is.allergens.join(', ') }));
-  if (gone.length > 0) lines.push(fill(swapChanges.drops, { allergens: gone.join(', ') }));
+    lines.push(fill(swapChanges.names, { allergens: showAllergens(is.allergens) }));
+  if (gone.length > 0) lines.push(fill(swapChanges.drops, { allergens: showAllergens(gone) }));
   return lines;
 }
 

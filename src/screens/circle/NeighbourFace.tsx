@@ -4,6 +4,7 @@ import { NAME_LETTERS } from '../../core/circle/name.ts';
 import { erased, ordersToCome, ownName } from '../../core/circle/neighbours.ts';
 import { put } from '../../core/circle/row.ts';
 import { neighbourWords as words } from '../../core/speech/words/circle.ts';
+import { showAllergens } from '../../core/speech/show-allergen.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';
@@ -53,7 +54,7 @@ export function NeighbourFace(props: FaceProps & { readonly id: string }): JSX.E
                   <Control label={words.name} value={name()} onPress={() => setFace('name')} />
                   <Control
                     label={words.watch}
-                    value={one()!.watch.join(', ') || words.watchNone}
+                    value={showAllergens(one()!.watch) || words.watchNone}
                     onPress={() => setFace('watch')}
                   />
                 </div>

@@ -9,9 +9,11 @@ import {
   type Allergen,
   type KindedAllergen,
 } from '../../core/formula/allergens.ts';
-import { allergenKinds, allergenNames, allergenPage } from '../../core/speech/words/allergens.ts';
+import { ALLERGEN_TEXTS, KIND_TEXTS } from '../../core/formula/allergen-texts.ts';
+import { allergenNames, allergenPage } from '../../core/speech/words/allergens.ts';
 import { neighbourWords as words } from '../../core/speech/words/circle.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showKind, showKinds } from '../../core/speech/show-allergen.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { CirclePage } from './CirclePage.tsx';
@@ -31,19 +33,19 @@ export function WatchFace(props: {
   const turn = (allergen: Allergen, kind?: string): void =>
     props.onWatch(withAllergen(props.watch, allergen, kind));
   /** All kinds of it, as long as none is named. */
-  const isAll = (allergen: Allergen): boolean => props.watch.includes(allergenNames[allergen]);
+  const isAll = (allergen: Allergen): boolean => props.watch.includes(ALLERGEN_TEXTS[allergen]);
   const value = (allergen: Allergen): string | undefined => {
     if (standsIn(props.watch, allergen) === 'no') return undefined;
     return (
-      kindsIn(props.watch, allergen).join(', ') || (hasKinds(allergen) ? words.all : words.yes)
+      showKinds(kindsIn(props.watch, allergen)) || (hasKinds(allergen) ? words.all : words.yes)
     );
   };
   const turnAll = (allergen: KindedAllergen): void => {
     const others = props.watch.filter((text) => standsIn([text], allergen) === 'no');
-    props.onWatch(isAll(allergen) ? others : [...others, allergenNames[allergen]]);
+    props.onWatch(isAll(allergen) ? others : [...others, ALLERGEN_TEXTS[allergen]]);
   };
   const turnKind = (allergen: KindedAllergen, kind: string): void => {
-    const named = props.watch.filter((text) => text !== allergenNames[allergen]);
+    const named = props.watch.filter((text) => text !== ALLERGEN_TEXTS[allergen]);
     props.onWatch(withAllergen(named, allergen, kind));
   };
   return (
@@ -108,10 +110,10 @@ export function WatchFace(props: {
                   chosen={isAll(kinded)}
                   onPress={() => turnAll(kinded)}
                 />
-                <For each={allergenKinds[kinded]}>
+                <For each={KIND_TEXTS[kinded]}>
                   {(kind) => (
                     <Control
-                      label={kind}
+                      label={showKind(kind)}
                       value={kindsIn(props.watch, kinded).includes(kind) ? words.yes : undefined}
                       fresh={kind}
                       chosen={kindsIn(props.watch, kinded).includes(kind)}

@@ -13,8 +13,7 @@ import {
 } from '../../../src/core/formula/allergens.ts';
 import { FILLING_FACTS } from '../../../src/core/formula/filling-facts.ts';
 import type { Filling } from '../../../src/core/formula/formula.ts';
-import { allergenNames } from '../../../src/core/speech/words/allergens.ts';
-import { fillingAllergens } from '../../../src/core/speech/words/book.ts';
+import { ALLERGEN_TEXTS, FILLING_TEXTS } from '../../../src/core/formula/allergen-texts.ts';
 import { tellAllergens } from '../../../src/core/speech/tell-allergens.ts';
 import { SHIPPED, shippedFormula } from './shipped.ts';
 
@@ -31,13 +30,13 @@ describe('the list', () => {
   it('knows every text that the table of fillings, the short list and our breads have', () => {
     const texts = [
       ...Object.values(FILLING_FACTS).flatMap(({ allergens }) => allergens),
-      ...Object.values(fillingAllergens),
+      ...Object.values(FILLING_TEXTS),
       ...SHIPPED.flatMap((name) => shippedFormula(name).fillings).flatMap((one) => one.allergens),
     ];
     expect(texts.length).toBeGreaterThan(10);
     expect(ownTexts(texts)).toEqual([]);
     // And no name is another's beginning.
-    for (const name of Object.values(allergenNames)) {
+    for (const name of Object.values(ALLERGEN_TEXTS)) {
       expect(ALLERGENS.filter((one) => standsIn([name], one) !== 'no')).toHaveLength(1);
     }
   });

@@ -40,8 +40,7 @@ const where = (is: (text: Text) => boolean): string[] => all.filter(is).map(({ a
 const names = (text: string): string => [...wants(text)].sort().join();
 
 /** What the log, a formula or a list of the circle keeps, and finds again by its letters. */
-const KEPT =
-  /\.(slab|tiles\.\d+|notes\.\d+)\.value$|\.item$|^allergens\.(allergenNames|allergenKinds|glutenOf)\.|\.fillingAllergens\./;
+const KEPT = /\.(slab|tiles\.\d+|notes\.\d+)\.value$|\.item$/;
 
 describe('the German catalogue', () => {
   it('has every text of the English one, and no file more', () => {
@@ -59,7 +58,7 @@ describe('the German catalogue', () => {
 
   it('leaves what is kept as it is', () => {
     const kept = all.filter(({ at }) => KEPT.test(at));
-    expect(kept.length).toBeGreaterThan(200);
+    expect(kept.length).toBeGreaterThan(150);
     expect(kept.filter((text) => text.english !== text.german).map(({ at }) => at)).toEqual([]);
   });
 

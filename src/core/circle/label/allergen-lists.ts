@@ -1,10 +1,12 @@
+import { showKind } from '../../speech/show-allergen.ts';
 import { listNames } from '../../speech/words/label.ts';
 import { ALLERGENS, kindsIn, ownTexts, standsIn, type Allergen } from '../../formula/allergens.ts';
 import type { LabelList } from '../circle.ts';
 import { plainText } from './plain-text.ts';
 
 /** Grains of wheat's own kin, which the lists of the US and of Canada call wheat. From memory. */
-const WHEATS = /wheat|spelt|durum|einkorn|emmer|kamut|triticale/i;
+const WHEATS =
+  /wheat|weizen|\bbl[ée](?![\p{L}])|froment|spelt|dinkel|[ée]peautre|durum|einkorn|emmer|kamut|triticale/iu;
 
 /** One name of a list, and which of ours it holds. `kinds`: named with its kind, whatever that is. */
 interface Member {
@@ -105,11 +107,15 @@ export function namedBy(list: LabelList, texts: readonly string[]): readonly str
     const kinds = kindsOf(member, texts);
     if (!stands || (member.only && kinds.length === 0)) return [];
     const name = namesOf(list)[key]!;
-    const others = kinds.filter((kind) => kind.toLowerCase() !== name);
+    const others = kinds.map(showKind).filter((kind) => kind.toLowerCase() !== name.toLowerCase());
     const told = member.kinds || member.only ? others : [];
     return [told.length > 0 ? `${name} (${told.join(', ')})` : name];
   });
-  return [...named, ...besides(list, texts), ...new Set(ownTexts(texts).map(plainText))];
+  return [
+    ...named,
+    ...besides(list, texts).map(showKind),
+    ...new Set(ownTexts(texts).map(plainText)),
+  ];
 }
 
 /** Of what a list wants the kind of: those that a list of texts names without it. */

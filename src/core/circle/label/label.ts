@@ -2,6 +2,7 @@ import type { Formula } from '../../formula/formula.ts';
 import { bakeLoss } from '../../formula/bake-loss.ts';
 import { onLabel } from '../../speech/words/label.ts';
 import { fill } from '../../speech/fill.ts';
+import { showKinds } from '../../speech/show-allergen.ts';
 import { showWeight } from '../../speech/weights.ts';
 import type { Grams } from '../../units.ts';
 import type { LabelList } from '../circle.ts';
@@ -99,7 +100,7 @@ export function makeLabel(ask: LabelAsk): MadeLabel {
       cut: ask.cut ? onLabel.sliced : null,
       ingredients: list === 'eu' ? runs : runs.map((run) => ({ ...run, apart: false })),
       allergens: allergenLine(list, namedBy(list, brought)),
-      notFree: gluten.length > 0 ? fill(onLabel.notFree, { allergens: gluten.join(', ') }) : null,
+      notFree: gluten.length > 0 ? fill(onLabel.notFree, { allergens: showKinds(gluten) }) : null,
       weight: fill(onLabel.weight, {
         grams: weightFor(list, coolWeight(formula.piece, ask.grams)),
       }),

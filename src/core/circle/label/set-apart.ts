@@ -6,7 +6,7 @@ import {
   ownTexts,
   standsIn,
 } from '../../formula/allergens.ts';
-import { allergenKinds, allergenNames } from '../../speech/words/allergens.ts';
+import { ALLERGEN_TEXTS, KIND_TEXTS } from '../../formula/allergen-texts.ts';
 import { alsoSaid, hidesIn, plantMilks } from '../../speech/words/label.ts';
 
 /** A piece of a line; `apart`: set apart from the others, for it is an allergen's name. */
@@ -57,7 +57,7 @@ export const termsOf = (texts: readonly string[]): readonly string[] => [
   ...new Set([
     ...ALLERGENS.flatMap((allergen) => {
       if (standsIn(texts, allergen) === 'no') return [];
-      return hasKinds(allergen) ? kindsIn(texts, allergen) : [allergenNames[allergen]];
+      return hasKinds(allergen) ? kindsIn(texts, allergen) : [ALLERGEN_TEXTS[allergen]];
     }),
     ...ownTexts(texts),
   ]),
@@ -75,8 +75,8 @@ export const termsOf = (texts: readonly string[]): readonly string[] => [
 export const saidIn = (text: string): readonly string[] => {
   const isIn = (name: string): boolean => isNamedIn(text, name) || hides(text, name);
   return ALLERGENS.flatMap((allergen) => {
-    if (!hasKinds(allergen)) return isIn(allergenNames[allergen]) ? [allergenText(allergen)] : [];
-    const kinds = allergenKinds[allergen].filter(isIn);
+    if (!hasKinds(allergen)) return isIn(ALLERGEN_TEXTS[allergen]) ? [allergenText(allergen)] : [];
+    const kinds = KIND_TEXTS[allergen].filter(isIn);
     // The wheat of “spelt wheat” is no other.
     const own = kinds.filter((kind) => kind !== 'wheat' || !isIn('spelt wheat'));
     return own.map((kind) => allergenText(allergen, kind));

@@ -1,3 +1,4 @@
+import { ALLERGEN_TEXTS } from '../../formula/allergen-texts.ts';
 import { allergenText, isOpen, packetState, type Allergen } from '../../formula/allergens.ts';
 import type { Filling, Flour, Formula } from '../../formula/formula.ts';
 import { allergenNames } from '../../speech/words/allergens.ts';
@@ -71,6 +72,6 @@ export const withKind = (
   allergen: Allergen,
   kind: string,
 ): readonly string[] => [
-  ...texts.filter((text) => text.trim().toLowerCase() !== allergenNames[allergen]),
+  ...texts.filter((text) => text.trim().toLowerCase() !== ALLERGEN_TEXTS[allergen]),
   allergenText(allergen, plainText(kind).replace(/[()]/g, '').trim()),
 ];

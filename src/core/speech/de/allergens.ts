@@ -1,35 +1,47 @@
 import type * as english from '../words/allergens.ts';
 import type { InTongue } from '../tongue.ts';
 
-// These are kept in formulas and lists and compared there in the words of the English catalogue,
-// by small letters: the same words in every tongue, or what somebody must not eat is not found again.
+// Official names: Regulation (EU) 1169/2011, Annex II, from memory.
 export const allergenNames: InTongue<typeof english.allergenNames> = {
-  gluten: 'gluten',
-  nuts: 'tree nuts',
-  sesame: 'sesame',
-  milk: 'milk',
-  egg: 'egg',
-  soya: 'soya',
-  peanuts: 'peanuts',
-  sulphites: 'sulphites',
-  mustard: 'mustard',
-  celery: 'celery',
-  lupin: 'lupin',
-  fish: 'fish',
-  crustaceans: 'crustaceans',
-  molluscs: 'molluscs',
+  gluten: 'Gluten',
+  nuts: 'Schalenfrüchte',
+  sesame: 'Sesam',
+  milk: 'Milch',
+  egg: 'Eier',
+  soya: 'Soja',
+  peanuts: 'Erdnüsse',
+  sulphites: 'Sulfite',
+  mustard: 'Senf',
+  celery: 'Sellerie',
+  lupin: 'Lupinen',
+  fish: 'Fisch',
+  crustaceans: 'Krebstiere',
+  molluscs: 'Weichtiere',
 };
-export const allergenKinds: InTongue<typeof english.allergenKinds> = {
-  gluten: ['wheat', 'rye', 'barley', 'oats', 'spelt wheat'],
-  nuts: ['hazelnut', 'walnut', 'almond', 'cashew', 'pecan', 'pistachio', 'Brazil nut', 'macadamia'],
-} as const;
-export const glutenOf: InTongue<typeof english.glutenOf> = {
-  wheat: 'wheat',
-  wholeWheat: 'wheat',
-  rye: 'rye',
-  spelt: 'spelt wheat',
-  barley: 'barley',
+
+export const kindNames: InTongue<typeof english.kindNames> = {
+  wheat: 'Weizen',
+  rye: 'Roggen',
+  barley: 'Gerste',
+  oats: 'Hafer',
+  'spelt wheat': 'Dinkelweizen',
+  spelt: 'Dinkel',
+  hazelnut: 'Haselnuss',
+  walnut: 'Walnuss',
+  almond: 'Mandel',
+  cashew: 'Cashewnuss',
+  pecan: 'Pekannuss',
+  pistachio: 'Pistazie',
+  'Brazil nut': 'Paranuss',
+  macadamia: 'Macadamianuss',
 };
+
+export const allergenAsked: InTongue<typeof english.allergenAsked> = {
+  ifSaid: '{name}, wenn die Packung es sagt',
+  nut: '{name} (welche Nuss?)',
+  grain: '{name} (welches Getreide?)',
+};
+
 export const allergenPage: InTongue<typeof english.allergenPage> = {
   label: 'Allergene',
   title: 'Allergene: {name}',

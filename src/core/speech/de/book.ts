@@ -106,11 +106,6 @@ export const fillingNames: InTongue<typeof english.fillingNames> = {
   olive: 'trockene Oliven, neue Packung',
   hardCheese: 'Hartkäse, in Würfeln',
 };
-// As a formula keeps them, and as they are compared: see allergens.ts.
-export const fillingAllergens: InTongue<typeof english.fillingAllergens> = {
-  walnut: 'tree nuts (walnut)',
-  hazelnut: 'tree nuts (hazelnut)',
-};
 export const bookMore: InTongue<typeof english.bookMore> = {
   copy: 'Kopie machen',
   compare: 'Vergleichen mit',

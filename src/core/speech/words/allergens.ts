@@ -1,9 +1,8 @@
 import { inTongue } from '../tongue.ts';
 
 /**
- * What a label may have to name, as it is shown and as it is kept in a formula. The fourteen of EU law
- * (Regulation 1169/2011, Annex II), which hold the nine of US law (wheat among the grains with gluten).
- * From memory; local rules come first.
+ * What a label may have to name, as it is shown; what is kept of it is core/formula/allergen-texts.ts.
+ * French and German by the official names of Regulation (EU) 1169/2011, Annex II, from memory.
  */
 export const allergenNames = inTongue('allergens', 'allergenNames', {
   gluten: 'gluten',
@@ -22,19 +21,29 @@ export const allergenNames = inTongue('allergens', 'allergenNames', {
   molluscs: 'molluscs',
 } as const);
 
-/** The grains and the nuts that such a label names one by one. From memory, of the same list. */
-export const allergenKinds = inTongue('allergens', 'allergenKinds', {
-  gluten: ['wheat', 'rye', 'barley', 'oats', 'spelt wheat'],
-  nuts: ['hazelnut', 'walnut', 'almond', 'cashew', 'pecan', 'pistachio', 'Brazil nut', 'macadamia'],
+/** The grains and the nuts that a label names one by one, by the words that are kept. */
+export const kindNames = inTongue('allergens', 'kindNames', {
+  wheat: 'wheat',
+  rye: 'rye',
+  barley: 'barley',
+  oats: 'oats',
+  'spelt wheat': 'spelt wheat',
+  spelt: 'spelt',
+  hazelnut: 'hazelnut',
+  walnut: 'walnut',
+  almond: 'almond',
+  cashew: 'cashew',
+  pecan: 'pecan',
+  pistachio: 'pistachio',
+  'Brazil nut': 'Brazil nut',
+  macadamia: 'macadamia',
 } as const);
 
-/** What a grain brings, by its own word among the kinds. */
-export const glutenOf = inTongue('allergens', 'glutenOf', {
-  wheat: 'wheat',
-  wholeWheat: 'wheat',
-  rye: 'rye',
-  spelt: 'spelt wheat',
-  barley: 'barley',
+/** What a kind of filling may bring, and has to be looked up. */
+export const allergenAsked = inTongue('allergens', 'allergenAsked', {
+  ifSaid: '{name}, if the packet says so',
+  nut: '{name} (name the nut)',
+  grain: '{name} (name the grain)',
 } as const);
 
 export const allergenPage = inTongue('allergens', 'allergenPage', {

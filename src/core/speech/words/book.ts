@@ -120,11 +120,6 @@ export const fillingNames = inTongue('book', 'fillingNames', {
   hardCheese: 'hard cheese, in cubes',
 } as const);
 
-export const fillingAllergens = inTongue('book', 'fillingAllergens', {
-  walnut: 'tree nuts (walnut)',
-  hazelnut: 'tree nuts (hazelnut)',
-} as const);
-
 export const bookMore = inTongue('book', 'bookMore', {
   copy: 'Make a copy',
   compare: 'Compare with',

@@ -5,6 +5,7 @@ import { watchedIn } from '../../../core/circle/watched.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
 import { handOver as words } from '../../../core/speech/words/hand-over.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showAllergens } from '../../../core/speech/show-allergen.ts';
 import type { Instant } from '../../../core/units.ts';
 
 /** One order as a row that is read: who, when, what, and what to look out for. */
@@ -41,11 +42,11 @@ function cautionsOf({ order, watch }: PickUp, read: RowRead): readonly string[] 
     ({ met }) => met === null || met.open.length + met.unanswered.length > 0,
   );
   return [
-    fill(words.watch, { allergens: watch.join(', ') }),
+    fill(words.watch, { allergens: showAllergens(watch) }),
     ...breads.flatMap(({ bread, met }) =>
       met === null || met.named.length === 0
         ? []
-        : [fill(words.holds, { bread, allergens: met.named.join(', ') })],
+        : [fill(words.holds, { bread, allergens: showAllergens(met.named) })],
     ),
     ...(isOpen ? [words.unread] : []),
   ];

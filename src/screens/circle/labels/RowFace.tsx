@@ -2,6 +2,7 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import { isKeptCold, type Wanting } from '../../../core/circle/label/wanting.ts';
 import { labelPage as words, wanting as asked } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showAllergens } from '../../../core/speech/show-allergen.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Stepper } from '../../../parts/Stepper.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -40,7 +41,7 @@ export function RowFace(props: {
       ...(otherwise === null ? [] : [fill(words.otherwise, { n: otherwise })]),
       ...(its?.label
         ? its.look.map(({ name, allergens }) =>
-            fill(words.look, { name, allergens: allergens.join(', ') }),
+            fill(words.look, { name, allergens: showAllergens(allergens) }),
           )
         : []),
     ];

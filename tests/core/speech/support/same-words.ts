@@ -11,10 +11,7 @@ export const UNTOLD: Readonly<Record<'de' | 'fr', readonly string[]>> = {
 
 /** Places whose words are the same in English and in another tongue, and why. */
 const SAME: readonly (readonly [RegExp, string])[] = [
-  [
-    /^(allergens\.allergen(Names|Kinds)|allergens\.glutenOf|book\.fillingAllergens)\./,
-    'kept in formulas and looked for in them',
-  ],
+  [/^allergens\.allergenNames\.(gluten|lupin)$/, 'the same word'],
   [/^label\.(plantMilks|alsoSaid)\./, 'looked for in what packets say'],
   [/^share\.share\.(xlsxKind|csvKind|json|takeInKind)$/, 'names of file formats'],
   [/^sheets\.sheetWords\./, 'what a sheet is written with and read by'],
