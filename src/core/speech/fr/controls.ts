@@ -5,7 +5,7 @@ export const controls: InTongue<typeof english.controls> = {
   thatsDone: 'C’est fait',
   takeBack: 'Annuler cela',
   sayAgain: 'Répéter',
-  readOn: 'Lire la suite',
+  readOn: 'Suite',
   newReading: 'Nouvelle mesure',
   readingsSoFar: 'Mesures prises',
   showPots: 'Voir les cocottes',

@@ -11,7 +11,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   show: 'Remettre en liste',
   notWritten: 'Ce n’est pas écrit. Réessayez.',
   say: 'Dire cette page',
-  next: 'Lire la suite',
+  next: 'Suite',
   end: {
     open: 'Elle court encore, commencée {begun}.',
     handedOver: 'Remise {ended}.',

@@ -16,7 +16,7 @@ export const ways: InTongue<typeof english.ways> = {
 
 export const tongueVoice: InTongue<typeof english.tongueVoice> = {
   own: 'La voix de cette tablette parle français.',
-  none: 'Pas de voix française sur cette tablette : elle parle anglais.',
+  none: 'Pas de voix française sur cette tablette : elle parle anglais.',
 };
 
 export const bankCard: InTongue<typeof english.bankCard> = {

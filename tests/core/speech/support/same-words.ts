@@ -1,14 +1,3 @@
-/** Files of words that a tongue does not have yet: what is missing stands in English. */
-export const UNTOLD: Readonly<Record<'de' | 'fr', readonly string[]>> = {
-  de: [
-    ...['lesson-page', 'lessons'],
-    ...['4-6', '7-9', '10-12'].flatMap((ages) =>
-      ['', '-dough', '-oven', '-tasks'].map((part) => `small-${ages}${part}`),
-    ),
-  ],
-  fr: ['lesson-page', 'lessons'],
-};
-
 /** Places whose words are the same in English and in another tongue, and why. */
 const SAME: readonly (readonly [RegExp, string])[] = [
   [/^allergens\.allergenNames\.(gluten|lupin)$/, 'the same word'],
@@ -40,9 +29,13 @@ const SAME: readonly (readonly [RegExp, string])[] = [
     /^letter-pad\.letter(Pad|Names)\.(letters|capital|plus|apostrophe)$/,
     'letters, or the same word',
   ],
-  [/^small\.readings4\.lane\.answers\.(right|two|three)$/, 'train, bus and tram are French too'],
+  [
+    /^small\.readings4\.lane\.answers\.(right|one|two|three)$/,
+    'train, bus, tram and ferry are French too',
+  ],
   [/^lessons\.lessons\.levain\.feed\.word\.name$/, 'the trade’s own word'],
   [/^ways\.ways\.theme\.name$/, 'page is French too'],
+  [/^log-bake\.logBake\.keepsakes$/, 'album is French and German too'],
 ];
 
 export const isSame = (where: string): boolean => SAME.some(([place]) => place.test(where));
