@@ -3,6 +3,7 @@ import { doughIn, sharesOf, type Bowl } from '../core/kitchen/split-bowls.ts';
 import { bowlPage } from '../core/speech/words/bowls.ts';
 import { fill } from '../core/speech/fill.ts';
 import { showShares } from '../core/speech/in-bowls.ts';
+import { tellLine } from '../core/speech/tell-line.ts';
 import { showWeight } from '../core/speech/weights.ts';
 import type { Grams, Units } from '../core/units.ts';
 import { unbroken } from '../parts/unbroken.ts';
@@ -36,9 +37,9 @@ export function BowlsTable(props: {
     ...(hasTotals() ? [bowlPage.together] : []),
   ];
   const rows = () => [
-    ...(props.bowls[0]?.lines ?? []).map(({ item, name }) => ({
-      name,
-      weights: weights(sharesOf(props.bowls, item)),
+    ...(props.bowls[0]?.lines ?? []).map((line) => ({
+      name: tellLine(line),
+      weights: weights(sharesOf(props.bowls, line.item)),
     })),
     { name: bowlPage.all, weights: weights(props.bowls.map(doughIn)) },
   ];

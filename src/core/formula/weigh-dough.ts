@@ -1,5 +1,6 @@
 import { weighLines } from '../speech/words/weigh.ts';
 import { fill } from '../speech/fill.ts';
+import { inEnglish } from '../speech/tongue.ts';
 import type { Grams } from '../units.ts';
 import type { Amounts } from './amounts.ts';
 import type { WeighLine, WeighList } from './recipe.ts';
@@ -41,7 +42,13 @@ export function weighDough(
       ...exact.soakers
         .filter((soaker) => soaker.id === id)
         .map((water) =>
-          line('filling', `soak:${id}`, fill(weighLines.soakerWater, { name }), water.grams),
+          line(
+            'filling',
+            `soak:${id}`,
+            // What is kept stays English: tell-line.ts tells it.
+            inEnglish(() => fill(weighLines.soakerWater, { name })),
+            water.grams,
+          ),
         ),
     ]),
   ].filter(({ grams, item }) => grams > 1e-9 || item === 'salt');

@@ -7,6 +7,7 @@ import { feed } from '../../core/speech/words/feed.ts';
 import { readThrough } from '../../core/speech/words/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { tellLine } from '../../core/speech/tell-line.ts';
 import { showHeat } from '../../core/speech/heats.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { mixInput } from '../../../machines/kitchen/mixes.ts';
@@ -46,8 +47,8 @@ export default function FeedHour(props: {
     const { kitchen } = atMix(mixInput(props.house.kitchen(), focus()!.bake));
     return showHeat(kitchen.celsius, props.house.ways());
   };
-  const lineOf = ({ grams, name }: WeighLine): string =>
-    fill(readThrough.line, shown({ grams, name }, props.house.ways()));
+  const lineOf = (line: WeighLine): string =>
+    fill(readThrough.line, shown({ grams: line.grams, name: tellLine(line) }, props.house.ways()));
   const take = (): void => {
     const value = String(seed());
     void props.house

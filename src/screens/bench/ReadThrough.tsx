@@ -8,6 +8,7 @@ import { night } from '../../core/speech/words/kitchen.ts';
 import { readThrough } from '../../core/speech/words/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { tellLine } from '../../core/speech/tell-line.ts';
 import { showShares } from '../../core/speech/in-bowls.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import { unbroken } from '../../parts/unbroken.ts';
@@ -44,9 +45,10 @@ export default function ReadThrough(props: {
     return recipe ? recipeBowls(recipe, props.house.equipment()) : [];
   });
   /** A line with what each bowl takes of it, where there are several. */
-  const need = ({ item, grams, name }: WeighLine): string => {
+  const need = (line: WeighLine): string => {
+    const { item, grams } = line;
     const ways = props.house.ways();
-    const facts = shown({ grams, name }, ways);
+    const facts = shown({ grams, name: tellLine(line) }, ways);
     return bowls().length < 2
       ? fill(readThrough.line, facts)
       : fill(bowlPage.needs, { ...facts, shares: showShares(sharesOf(bowls(), item), ways) });

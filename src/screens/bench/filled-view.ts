@@ -6,6 +6,7 @@ import { filledWords, shape } from '../../core/speech/words/shape.ts';
 import { weighWords } from '../../core/speech/words/weigh.ts';
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { tellLine } from '../../core/speech/tell-line.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import type { Units } from '../../core/units.ts';
 import type { Focus } from '../focus.ts';
@@ -13,8 +14,11 @@ import type { BenchView, Line } from './view.ts';
 
 const lineOf =
   (units: Units) =>
-  ({ grams, name }: WeighLine): Line => ({
-    label: fill(weighWords.filling.headline, shown({ grams, name }, units)),
+  (line: WeighLine): Line => ({
+    label: fill(
+      weighWords.filling.headline,
+      shown({ grams: line.grams, name: tellLine(line) }, units),
+    ),
     state: 'next',
   });
 

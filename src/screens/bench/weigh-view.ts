@@ -12,6 +12,7 @@ import { weighThen, weighWords, weighLines } from '../../core/speech/words/weigh
 import { said, shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { sayShares, showShares } from '../../core/speech/in-bowls.ts';
+import { toldLine } from '../../core/speech/tell-line.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
 import type { StageWords } from '../../core/speech/words.ts';
 import type { Units } from '../../core/units.ts';
@@ -42,7 +43,12 @@ const bowlsOf = ({ bake }: Focus, list: TickedList, equipment: Equipment): reado
 /** Fillings of a bake that has them scattered in one press: they are shown. */
 const fillingLines = (focus: Focus, units: Units, equipment: Equipment): Line[] =>
   goesIn(focus.bake.context.recipe.lines.filling).map((line) => ({
-    label: lineLabel(weighWords.filling, line, bowlsOf(focus, 'filling', equipment), units),
+    label: lineLabel(
+      weighWords.filling,
+      toldLine(line),
+      bowlsOf(focus, 'filling', equipment),
+      units,
+    ),
     state: 'next',
   }));
 
@@ -97,7 +103,7 @@ export function weighView(
   const { list } = metaOf(focus.machine);
   if (list === undefined || !isTicked(list)) return null;
   const { recipe } = focus.bake.context;
-  const lines = tickedLines(recipe, list);
+  const lines = tickedLines(recipe, list).map(toldLine);
   const { answers } = focus.machine.context;
   const at = lines.findIndex((line) => !(line.item in answers));
   const present = lines[at];

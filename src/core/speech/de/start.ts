@@ -21,11 +21,11 @@ export const start: InTongue<typeof english.start> = {
   noRecipe: 'Das lässt sich noch nicht wiegen.',
   noFormulas: 'Noch kein Rezept hier.',
   planDay: 'Einen Tag planen',
-  toLog: 'Tagebuch',
+  toLog: 'Tage\u00adbuch',
   cutWaits: 'Anschnitt?',
   toKitchen: 'Küche',
   toBook: 'Rezeptbuch',
-  toCircle: 'Brotkreis',
+  toCircle: 'Brot\u00adkreis',
   running: 'Bäckt gerade',
 };
 export const bread: InTongue<typeof english.bread> = {

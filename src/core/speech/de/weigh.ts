@@ -24,6 +24,14 @@ export const weighWords: InTongue<typeof english.weighWords> = {
   },
 };
 
+export const weighNames: InTongue<typeof english.weighNames> = {
+  water: 'Wasser',
+  levain: 'Sauerteig',
+  salt: 'Salz',
+  secondWater: 'zweites Wasser',
+  seed: 'Anstellgut',
+};
+
 export const weighThen: InTongue<typeof english.weighThen> = {
   next: 'dann {name}',
   last: 'das ist die letzte',

@@ -23,6 +23,14 @@ export const weighWords: InTongue<typeof english.weighWords> = {
   },
 };
 
+export const weighNames: InTongue<typeof english.weighNames> = {
+  water: 'eau',
+  levain: 'levain',
+  salt: 'sel',
+  secondWater: 'deuxième eau',
+  seed: 'levain-chef',
+};
+
 export const weighThen: InTongue<typeof english.weighThen> = {
   next: 'puis {name}',
   last: 'c’était la dernière',

@@ -31,6 +31,15 @@ export const weighWords: Readonly<Record<TickedList, StageWords>> = inTongue(
   },
 );
 
+/** Lines that are no flour and no filling, by their item: what is kept of them is the English name. */
+export const weighNames = inTongue('weigh', 'weighNames', {
+  water: 'water',
+  levain: 'levain',
+  salt: 'salt',
+  secondWater: 'second water',
+  seed: 'starter',
+} as const);
+
 /** The line of a soaker's water, beside that of what soaks in it. */
 const soakerWater = 'water for {name}';
 

@@ -7,6 +7,7 @@ import { fill } from '../../../core/speech/fill.ts';
 import { showShares, tellClocks, tellShares } from '../../../core/speech/in-bowls.ts';
 import { tellAllergens } from '../../../core/speech/tell-allergens.ts';
 import { showHeat } from '../../../core/speech/heats.ts';
+import { tellLine } from '../../../core/speech/tell-line.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { Minutes, Units } from '../../../core/units.ts';
@@ -98,7 +99,7 @@ export function benchView(
           {
             title: words.lists[list],
             lines: lines[list].map((line) => ({
-              what: line.name,
+              what: tellLine(line),
               much: weightOf(list, line, bowls, units),
             })),
           },

@@ -6,6 +6,7 @@ import { doughBowls, doughPage } from '../../../core/speech/words/circle-dough.t
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { tellClocks, tellShares } from '../../../core/speech/in-bowls.ts';
+import { tellLine } from '../../../core/speech/tell-line.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
@@ -65,7 +66,9 @@ export function BaseFace(props: {
                               ...shown({ loaves: batch.loaves }),
                             })}
                           </th>
-                          <td>{unbroken(`${showWeight(line.grams, units())} ${line.name}`)}</td>
+                          <td>
+                            {unbroken(`${showWeight(line.grams, units())} ${tellLine(line)}`)}
+                          </td>
                         </tr>
                       )}
                     </For>

@@ -3,6 +3,7 @@ import type { BaseDough } from '../../../core/circle/base-dough.ts';
 import { KEEP_BACK } from '../../../core/formula/levain-to-make.ts';
 import { doughLevain, doughPage } from '../../../core/speech/words/circle-dough.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { tellLine } from '../../../core/speech/tell-line.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { Grams, Instant } from '../../../core/units.ts';
 import { unbroken } from '../../../parts/unbroken.ts';
@@ -53,10 +54,10 @@ export function LevainFace(props: {
             </thead>
             <tbody>
               <For each={lines()}>
-                {({ name, grams }) => (
+                {(line) => (
                   <tr>
-                    <th scope="row">{name}</th>
-                    <td>{unbroken(weight(grams))}</td>
+                    <th scope="row">{tellLine(line)}</th>
+                    <td>{unbroken(weight(line.grams))}</td>
                   </tr>
                 )}
               </For>
