@@ -7,7 +7,7 @@ export const bench: InTongue<typeof english.bench> = {
   edgeOven: '{name}. Der Ofen heizt auf.',
   endsAt: 'um {time}',
   more: 'Mehr',
-  close: 'Schließen',
+  close: 'Schlie\u00adßen',
   thatsIt: 'Das ist es',
   key: 'Tipp erst eine Zahl ein',
   of: '{done} von {of}',

@@ -14,7 +14,7 @@ export const start: InTongue<typeof english.start> = {
   slab: 'Jetzt backen',
   then: 'du kannst es zurücknehmen',
   checkFirst: 'erst kommt ein Tontest',
-  rehearse: 'Erst ausprobieren',
+  rehearse: 'Erst üben',
   rehearseDetail: 'Dasselbe mit schneller Uhr. Nichts wird behalten.',
   fewer: 'Eins weniger',
   more: 'Eins mehr',

@@ -6,12 +6,12 @@ export const ways: InTongue<typeof english.ways> = {
   theme: { name: 'Seite', light: 'Hell', dark: 'Dunkel' },
   night: { name: 'Wenig Licht', off: 'Nie', hours: 'Nachts', dim: 'Jetzt' },
   hands: { name: 'Große Taste liegt', right: 'Rechts', left: 'Links' },
-  text: { name: 'Schrift', plain: 'Normal', bigger: 'Größer' },
-  clock: { name: 'Uhr', '24': '24 Stunden', '12': '12 Stunden' },
+  text: { name: 'Schrift', plain: 'Üblich', bigger: 'Groß' },
+  clock: { name: 'Uhr', '24': '24 h', '12': '12 h' },
   heat: { name: 'Hitze' },
   weight: { name: 'Gewicht' },
-  tongue: { name: 'Sprache', en: 'English', fr: 'Français', de: 'Deutsch' },
-  card: 'Größe per Bankkarte',
+  tongue: { name: 'Spra\u00adche', en: 'English', fr: 'Français', de: 'Deutsch' },
+  card: 'Bank\u00adkarte',
 };
 export const tongueVoice: InTongue<typeof english.tongueVoice> = {
   own: 'Die eigene Stimme dieses Tablets spricht Deutsch.',

@@ -4,14 +4,14 @@ import type { InTongue } from '../tongue.ts';
 export const ways: InTongue<typeof english.ways> = {
   title: 'Façons de montrer',
   theme: { name: 'Page', light: 'Claire', dark: 'Sombre' },
-  night: { name: 'Lumière basse', off: 'Jamais', hours: 'La nuit', dim: 'Maintenant' },
+  night: { name: 'Lumière basse', off: 'Jamais', hours: 'La nuit', dim: 'Tout de suite' },
   hands: { name: 'Grosse touche côté', right: 'Main droite', left: 'Main gauche' },
-  text: { name: 'Mots', plain: 'Normaux', bigger: 'Plus grands' },
-  clock: { name: 'Heure', '24': '24 heures', '12': '12 heures' },
+  text: { name: 'Mots', plain: 'Usuels', bigger: 'Plus grands' },
+  clock: { name: 'Heure', '24': '24 h', '12': '12 h' },
   heat: { name: 'Chaleur' },
   weight: { name: 'Poids' },
   tongue: { name: 'Langue', en: 'English', fr: 'Français', de: 'Deutsch' },
-  card: 'Taille par carte bancaire',
+  card: 'Par carte',
 };
 
 export const tongueVoice: InTongue<typeof english.tongueVoice> = {
