@@ -40,7 +40,7 @@ export async function lookAt(app: App, name: string, ways: readonly LookedWay[])
     await dress(app, way);
     const found = await measure(app);
     if (process.env['SHOTS']) await app.screenshot(`look-${at.replace(/[^a-z0-9]+/gi, '-')}`);
-    check(at, MM[way.view], way.text === 'bigger' ? 1.4 : 1, found);
+    check(at, MM[way.view], way.text === 'bigger' ? 1.4 : 1, found, app.lang);
     checkPainted(at, found, readPng(await app.page.screenshot()));
     expect.soft(await captionCovers(app.page), `${at}: under the caption`).toEqual([]);
     expect.soft(await barsAlone(app.page), `${at}: a bar alone`).toEqual([]);

@@ -2,6 +2,7 @@ import { Baker } from './baker.ts';
 import { expectNoFaults } from './faults.ts';
 import { lookAt, type LookedWay } from './look-at.ts';
 import { openApp } from './open-app.ts';
+import type { OtherTongue } from './in-tongue.ts';
 import type { PageStep } from './page-step.ts';
 import { checkSmallPage } from './small-page.ts';
 
@@ -12,9 +13,17 @@ import { checkSmallPage } from './small-page.ts';
 export async function lookPages(
   pages: readonly PageStep[],
   waysOf: (n: number, name: string) => readonly LookedWay[],
-  { clock, zoomed = 1 }: { readonly clock?: number | undefined; readonly zoomed?: number } = {},
+  {
+    clock,
+    zoomed = 1,
+    tongue,
+  }: {
+    readonly clock?: number | undefined;
+    readonly zoomed?: number;
+    readonly tongue?: OtherTongue;
+  } = {},
 ): Promise<void> {
-  const app = await openApp(clock === undefined ? {} : { clock });
+  const app = await openApp({ tongue, ...(clock === undefined ? {} : { clock }) });
   const baker = new Baker(app);
   for (const [n, { name, go }] of pages.entries()) {
     await go(baker).catch(async (e: unknown) => {

@@ -227,14 +227,14 @@ export async function measure(app: App): Promise<Measured> {
 const apart = (a: Box, b: Box): number =>
   Math.max(a.left - b.right, b.left - a.right, a.top - b.bottom, b.top - a.bottom);
 
-export function check(at: string, mm: number, text: number, found: Measured): void {
+export function check(at: string, mm: number, text: number, found: Measured, lang = 'en'): void {
   const cap = (px: number) => px * CAP * mm;
   expect.soft(found.over, `${at}: larger than the window`).toEqual([0, 0]);
   expect.soft(found.lost, `${at}: longer than its place, and nothing reads on`).toBe(false);
   expect.soft(found.keysOut, `${at}: keys out of sight`).toBe(0);
   if (found.sheet) expect.soft(found.slabs, `${at}: slabs`).toBeLessThanOrEqual(1);
   else expect.soft(found.slabs, `${at}: slabs`).toBe(1);
-  expect.soft(found.lang, `${at}: lang`).toBe('en');
+  expect.soft(found.lang, `${at}: lang`).toBe(lang);
   expect.soft(found.moving, `${at}: moves by itself`).toBe(0);
   expect.soft(found.out, `${at}: words out of their place`).toEqual([]);
   expect.soft(found.halved, `${at}: half a line`).toEqual([]);

@@ -13,6 +13,7 @@ import { axe, type Violation } from './axe.ts';
 import { again, boundClock, bounded, boundPage } from './bounded.ts';
 import { chromiumPath, FLAGS, sharedBrowser } from './chromium.ts';
 import { watchFaults, type Faults } from './faults.ts';
+import { LOCALES, selectorsIn, type OtherTongue } from './in-tongue.ts';
 import { closeLater } from './open.ts';
 import { countRows, storeRows } from './store-rows.ts';
 
@@ -47,11 +48,15 @@ export interface OpenOptions {
   readonly server?: Served;
   /** The zone is the page's own to change: none is set for it. */
   readonly ownZone?: boolean;
+  /** A tablet of another tongue; what is pressed is named in English all the same. */
+  readonly tongue?: OtherTongue | undefined;
   /** Further wishes: colour scheme, reduced motion, permissions. */
   readonly context?: BrowserContextOptions;
 }
 
 export interface App {
+  /** The language that its page is told in. */
+  readonly lang: string;
   /** The present page; another one after `reopen`. */
   readonly page: Page;
   readonly context: BrowserContext;
@@ -84,7 +89,7 @@ async function newContext(options: OpenOptions): Promise<BrowserContext> {
   const settings: BrowserContextOptions = {
     viewport: VIEWPORTS[options.viewport ?? 'wide'],
     hasTouch: true,
-    locale: 'en-GB',
+    locale: options.tongue ? LOCALES[options.tongue] : 'en-GB',
     ...(options.ownZone ? {} : { timezoneId: 'UTC' }),
     ...options.context,
   };
@@ -129,8 +134,13 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
     await context.clock.install({ time: clock - 1 });
     await context.clock.pauseAt(clock);
   }
+  const inTongue = options.tongue && selectorsIn(options.tongue);
   const visit = async () => {
     const page = boundPage(await again('a new page', () => context.newPage()));
+    if (inTongue) {
+      const find = page.locator.bind(page);
+      page.locator = (selector, ...wishes) => find(inTongue(selector), ...wishes);
+    }
     await page.goto(`${server.url}${options.url ?? '/'}`);
     return page;
   };
@@ -146,6 +156,7 @@ export async function openApp(options: OpenOptions = {}): Promise<App> {
   }
 
   return {
+    lang: options.tongue ?? 'en',
     get page() {
       return page;
     },

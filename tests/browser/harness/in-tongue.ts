@@ -1,0 +1,76 @@
+import { de } from '../../../src/core/speech/de.ts';
+import { fr } from '../../../src/core/speech/fr.ts';
+
+/** The tongues the pages are walked in beside English, each with the language of a tablet that speaks it. */
+export const LOCALES = { de: 'de-DE', fr: 'fr-FR' } as const;
+export type OtherTongue = keyof typeof LOCALES;
+
+interface Pair {
+  readonly english: string;
+  readonly other: string;
+}
+
+const english = import.meta.glob<Readonly<Record<string, unknown>>>(
+  '../../../src/core/speech/words/*.ts',
+  { eager: true },
+);
+
+function pairsOf(own: unknown, other: unknown): Pair[] {
+  if (typeof own === 'string')
+    return typeof other === 'string' && other !== '' ? [{ english: own, other }] : [];
+  if (typeof own !== 'object' || own === null) return [];
+  return Object.entries(own).flatMap(([key, value]) =>
+    pairsOf(value, (other as Readonly<Record<string, unknown>> | undefined)?.[key]),
+  );
+}
+
+const allOf = (tongue: OtherTongue): Pair[] =>
+  Object.entries(english).flatMap(([path, words]) => {
+    const file = /([\w-]+)\.ts$/.exec(path)![1]!;
+    return pairsOf(words, { de, fr }[tongue][file]);
+  });
+
+const NAME = /\{\w+\}/g;
+/** Soft hyphens are no letters, and Playwright looks past them. */
+const plain = (text: string): string => text.replaceAll('\u00ad', '').trim();
+const escaped = (text: string): string => text.replace(/[.*+?^$()|[\]\\]/g, '\\$&');
+
+/** What a template says in the other tongue where the English words are that template, filled. */
+function refilled({ english: own, other }: Pair, words: string): string[] {
+  const names: readonly string[] = own.match(NAME) ?? [];
+  if (names.length === 0 || own.replace(NAME, '').trim().length < 3) return [];
+  const shape = own.split(NAME).map(escaped).join('(.+)');
+  const found = new RegExp(`^${shape}$`, 'i').exec(words);
+  if (!found) return [];
+  return [other.replace(NAME, (name) => found[names.indexOf(name) + 1] ?? name)];
+}
+
+/** The longest stretch of a text that nothing is filled into. */
+const longest = (text: string): string =>
+  text.split(NAME).reduce((a, b) => (b.length > a.length ? b : a));
+
+/** The words of the tongue for English ones, all that may stand there; English where it is data. */
+function wordsIn(pairs: readonly Pair[], words: string): string[] {
+  const same = pairs.filter((pair) => pair.english.toLowerCase() === words.toLowerCase());
+  if (same.length > 0) return same.map(({ other }) => other);
+  const filled = pairs.flatMap((pair) => refilled(pair, words));
+  if (filled.length > 0) return [...filled, words];
+  const inside = pairs.filter((pair) => pair.english.toLowerCase().includes(words.toLowerCase()));
+  return [...inside.map(({ other }) => longest(other)).filter((text) => text.length > 3), words];
+}
+
+/** A selector that names a press by its English words, as it is found on a tablet in this tongue. */
+export function selectorsIn(tongue: OtherTongue): (selector: string) => string {
+  const pairs = allOf(tongue);
+  const known = new Map<string, string>();
+  return (selector) =>
+    selector.replace(/:has-text\("([^"]*)"\)/g, (whole, words: string) => {
+      const seen = known.get(words);
+      if (seen !== undefined) return seen;
+      const texts = [...new Set(wordsIn(pairs, words).map(plain))];
+      const any = texts.map((text) => `:has-text(${JSON.stringify(text)})`);
+      const put = any.length === 0 ? whole : `:is(${any.join(', ')})`;
+      known.set(words, put);
+      return put;
+    });
+}
