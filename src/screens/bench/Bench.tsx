@@ -114,6 +114,9 @@ export default function Bench(props: BenchProps): JSX.Element {
   const gated = () => hasGate(view()) && opened() !== key() && !ringing();
   const [learning] = createResource(() => house.ways().learner === 'on', lessons);
   const lesson = createMemo(() => learning.latest?.makeLesson(house, view, () => !!ringing()));
+  /** What a lesson says stands there as it is said. */
+  const tells = (words: string): boolean =>
+    mode() === 'lesson' && lesson()!.shown()!.page.spoken.includes(words);
   const mode = (): Mode =>
     keyed() ? 'pad' : lesson()?.shown() ? 'lesson' : gated() ? 'gate' : 'act';
   const own = () => view() !== null && faceOf(house.ways().small, view()!) === 'own';
@@ -213,7 +216,7 @@ export default function Bench(props: BenchProps): JSX.Element {
                 </Show>
                 <Caption
                   text={house.caption()}
-                  seen={mode() !== 'pad' && !stands(house.caption())}
+                  seen={mode() !== 'pad' && !stands(house.caption()) && !tells(house.caption())}
                 />
               </>
             }

@@ -31,6 +31,8 @@ it('stands before a step that is met for the first time, page by page, and leads
   const [why, word] = lessonPages('shape.divide');
   await isTitled(why!.title);
   expect(slab()).toBe(`${lessonPage.next}1 of 2`);
+  // What stands there as it is said is not told a second time.
+  expect(document.querySelector('.caption')?.textContent ?? '').not.toContain(why!.title);
   const before = at.facts().length;
   await at.press(lessonPage.next);
   await isTitled(word!.title);

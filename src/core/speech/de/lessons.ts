@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const lessons: InTongue<typeof english.lessons> = {
   'read.plan': {
     title: 'Warum erst alles lesen?',
-    why: 'Brot braucht einen Tag und eine Nacht, aber wenige Minuten deiner Hände. Wisse, wann.',
+    why: 'Brot braucht viele Stunden, aber wenige Minuten deiner Hände. Wisse, wann.',
   },
   'read.list': {
     title: 'Warum alles bereitlegen?',

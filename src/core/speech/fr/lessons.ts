@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const lessons: InTongue<typeof english.lessons> = {
   'read.plan': {
     title: 'Pourquoi tout lire ?',
-    why: 'Le pain prend un jour et une nuit, mais peu de minutes de vos mains. Sachez quand on les veut.',
+    why: 'Le pain prend de longues heures, mais peu de minutes de vos mains. Sachez quand on les veut.',
   },
   'read.list': {
     title: 'Pourquoi tout préparer ?',

@@ -21,7 +21,7 @@ export const lessons: Readonly<Partial<Record<BakeStage | OvenStage, Lesson>>> =
   {
     'read.plan': {
       title: 'Why read it through?',
-      why: 'Bread takes a day and a night, but few minutes of your hands. Know when they are wanted.',
+      why: 'Bread takes many hours, but few minutes of your hands. Know when they are wanted.',
     },
     'read.list': {
       title: 'Why set it all out?',
