@@ -7,7 +7,9 @@ import {
   standsIn,
 } from '../../formula/allergens.ts';
 import { ALLERGEN_TEXTS, KIND_TEXTS } from '../../formula/allergen-texts.ts';
-import { alsoSaid, hidesIn, plantMilks } from '../../speech/words/label.ts';
+import { showAllergen, showKind } from '../../speech/show-allergen.ts';
+import { tongue } from '../../speech/tongue.ts';
+import { isHiddenIn, isNamedIn, places, withoutWords } from './packet-search.ts';
 
 /** A piece of a line; `apart`: set apart from the others, for it is an allergen's name. */
 export interface Run {
@@ -15,35 +17,8 @@ export interface Run {
   readonly apart: boolean;
 }
 
-const LETTER = '[\\p{L}\\p{N}]';
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
-
-/** A word with or without its plural, alone or before another word; never “milk-free”, nor a nut’s milk. */
-function pattern(term: string): string {
-  const stem = escaped(term.replace(/(?<=...)s$/i, ''));
-  const ofPlants = term === 'milk' ? `(?<!(?:${plantMilks.join('|')})[ -])` : '';
-  return `(?<!${LETTER})${ofPlants}${stem}(?:s|es)?(?!${LETTER})(?![- ]free)`;
-}
-
-const anyOf = (words: readonly string[], flags: string): RegExp =>
-  new RegExp(
-    words
-      .toSorted((a, b) => b.length - a.length)
-      .map(pattern)
-      .join('|'),
-    flags,
-  );
-
-/** A name may be anything that a file had: only the table's own words count. */
-const wordsOf = (table: typeof alsoSaid, name: string): readonly string[] =>
-  (Object.hasOwn(table, name) ? table[name] : undefined) ?? [];
-/** All the words that name the same. */
-const wordsFor = (name: string): readonly string[] => [name, ...wordsOf(alsoSaid, name)];
-const isNamedIn = (text: string, name: string): boolean => anyOf(wordsFor(name), 'iu').test(text);
-const hides = (text: string, name: string): boolean => {
-  const words = wordsOf(hidesIn, name);
-  return words.length > 0 && anyOf(words, 'iu').test(text);
-};
+/** A term in the tongue that stands: an allergen's name, or the kind of one. */
+const shownTerm = (term: string): string => showKind(showAllergen(term));
 
 /**
  * The names that have to stand by an ingredient: grains and nuts by their kind, the others by their own
@@ -64,7 +39,7 @@ export const termsOf = (texts: readonly string[]): readonly string[] => [
 ];
 
 /**
- * Allergens whose names stand in a text, as core/formula/allergens.ts keeps them: 'soya' of “soy
+ * Allergens whose names stand in a text, in whichever tongue, as core/formula/allergens.ts keeps them: 'soya' of “soy
  * lecithin”. A word may mislead, so what is found is named on the label (judgement: rather once too
  * often) and the baker is asked to look again.
  *
@@ -73,19 +48,21 @@ export const termsOf = (texts: readonly string[]): readonly string[] => [
  * saidIn('toasted hazelnuts') // → ['tree nuts (hazelnut)']
  */
 export const saidIn = (text: string): readonly string[] => {
-  const isIn = (name: string): boolean => isNamedIn(text, name) || hides(text, name);
+  const isIn = (name: string, where = text): boolean =>
+    isNamedIn(where, name) || isHiddenIn(where, name);
   return ALLERGENS.flatMap((allergen) => {
     if (!hasKinds(allergen)) return isIn(ALLERGEN_TEXTS[allergen]) ? [allergenText(allergen)] : [];
-    const kinds = KIND_TEXTS[allergen].filter(isIn);
     // The wheat of “spelt wheat” is no other.
-    const own = kinds.filter((kind) => kind !== 'wheat' || !isIn('spelt wheat'));
+    const own = KIND_TEXTS[allergen].filter((kind) =>
+      isIn(kind, kind === 'wheat' ? withoutWords(text, 'spelt wheat') : text),
+    );
     return own.map((kind) => allergenText(allergen, kind));
   });
 };
 
 /**
- * A text in runs, every place where one of the names stands set apart; the names it has nowhere follow
- * in brackets.
+ * A text in runs, every place where one of the names stands set apart; the names it has nowhere
+ * in the tongue that stands follow in brackets.
  *
  * @example
  * setApart('cheese', ['milk']) // → [{ text: 'cheese', apart: false }, { text: ' (', apart: false }, { text: 'milk', apart: true }, { text: ')', apart: false }]
@@ -96,20 +73,21 @@ export function setApart(text: string, terms: readonly string[]): readonly Run[]
     if (piece !== '') runs.push({ text: piece, apart });
   };
   let at = 0;
-  if (terms.length > 0) {
-    for (const match of text.matchAll(anyOf(terms.flatMap(wordsFor), 'giu'))) {
+  const words = places(terms);
+  if (words !== null) {
+    for (const match of text.matchAll(words)) {
       add(text.slice(at, match.index), false);
       add(match[0], true);
       at = match.index + match[0].length;
     }
   }
   add(text.slice(at), false);
-  const missing = terms.filter((term) => !isNamedIn(text, term));
+  const missing = terms.filter((term) => !isNamedIn(text, term, [tongue()]));
   if (missing.length === 0) return runs;
   add(' (', false);
   for (const [i, term] of missing.entries()) {
     if (i > 0) add(', ', false);
-    add(term, true);
+    add(shownTerm(term), true);
   }
   add(')', false);
   return runs;

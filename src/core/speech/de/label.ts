@@ -43,29 +43,6 @@ export const listNames: InTongue<typeof english.listNames> = {
     wheat: 'Weizen',
   },
 };
-export const alsoSaid: InTongue<typeof english.alsoSaid> = {
-  soya: ['Soja', 'Sojabohne'],
-  sulphites: ['Sulfite', 'Schwefeldioxid', 'Sulfit'],
-};
-export const hidesIn: InTongue<typeof english.hidesIn> = {
-  wheat: ['Grieß', 'Hartweizen'],
-  'spelt wheat': ['Dinkel'],
-  oats: ['Haferflocken'],
-  milk: ['Molke', 'Kasein'],
-  sesame: ['Tahin'],
-  fish: ['Sardelle', 'Sardellen'],
-  crustaceans: ['Garnele', 'Garnelen'],
-};
-// Before the English word that is kept, “milk”.
-export const plantMilks: InTongue<typeof english.plantMilks> = [
-  'almond',
-  'cashew',
-  'coconut',
-  'oat',
-  'rice',
-  'soy',
-  'soya',
-] as const;
 export const onLabel: InTongue<typeof english.onLabel> = {
   ingredients: 'Zutaten:',
   water: 'Wasser',

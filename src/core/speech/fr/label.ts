@@ -44,30 +44,6 @@ export const listNames: InTongue<typeof english.listNames> = {
   },
 };
 
-// What is searched for in a packet's words, by the names that a formula keeps; as many as the English has.
-export const alsoSaid: InTongue<typeof english.alsoSaid> = {
-  soya: ['soy', 'soja'],
-  sulphites: ['sulfites', 'anhydride sulfureux', 'dioxyde de soufre'],
-};
-export const hidesIn: InTongue<typeof english.hidesIn> = {
-  wheat: ['semoule', 'blé'],
-  'spelt wheat': ['épeautre'],
-  oats: ['avoine'],
-  milk: ['lait', 'lactosérum'],
-  sesame: ['sésame'],
-  fish: ['poisson', 'anchois'],
-  crustaceans: ['crustacé', 'crevette'],
-};
-export const plantMilks: InTongue<typeof english.plantMilks> = [
-  'almond',
-  'cashew',
-  'coconut',
-  'oat',
-  'rice',
-  'soy',
-  'soya',
-];
-
 export const onLabel: InTongue<typeof english.onLabel> = {
   ingredients: 'Ingrédients :',
   water: 'eau',

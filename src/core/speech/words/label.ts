@@ -47,32 +47,6 @@ export const listNames = inTongue('label', 'listNames', {
   },
 } as const);
 
-/** Other words that name an allergen as well. From memory. */
-export const alsoSaid: Readonly<Record<string, readonly string[]>> = inTongue('label', 'alsoSaid', {
-  soya: ['soy', 'soybean'],
-  sulphites: ['sulfites', 'sulphur dioxide', 'sulfur dioxide'],
-});
-/** Words of packets that hold an allergen without naming it: its name has to stand beside them. From memory. */
-export const hidesIn: Readonly<Record<string, readonly string[]>> = inTongue('label', 'hidesIn', {
-  wheat: ['semolina', 'durum'],
-  'spelt wheat': ['spelt'],
-  oats: ['oatmeal'],
-  milk: ['whey', 'casein'],
-  sesame: ['tahini'],
-  fish: ['anchovy', 'anchovie'],
-  crustaceans: ['prawn', 'shrimp'],
-});
-/** Before “milk”: then it comes of no cow. */
-export const plantMilks = inTongue('label', 'plantMilks', [
-  'almond',
-  'cashew',
-  'coconut',
-  'oat',
-  'rice',
-  'soy',
-  'soya',
-] as const);
-
 /** What stands on a label. */
 export const onLabel = inTongue('label', 'onLabel', {
   ingredients: 'Ingredients:',

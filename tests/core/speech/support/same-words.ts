@@ -1,7 +1,6 @@
 /** Places whose words are the same in English and in another tongue, and why. */
 const SAME: readonly (readonly [RegExp, string])[] = [
   [/^allergens\.allergenNames\.(gluten|lupin)$/, 'the same word'],
-  [/^label\.(plantMilks|alsoSaid)\./, 'looked for in what packets say'],
   [/^share\.share\.(xlsxKind|csvKind|json|takeInKind)$/, 'names of file formats'],
   [/^sheets\.sheetWords\./, 'what a sheet is written with and read by'],
   [/^ways\.ways\.tongue\./, 'each tongue by its own name'],
