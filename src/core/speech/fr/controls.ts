@@ -46,6 +46,6 @@ export const controls: InTongue<typeof english.controls> = {
 
 export const keypad: InTongue<typeof english.keypad> = {
   kitchenTemperature: 'Cuisine, {unit}',
-  clear: 'Effacer',
+  clear: 'Vider',
   again: 'Déjà tapé : effacez si c’est ancien.',
 };

@@ -2,7 +2,7 @@ import type * as english from '../words/start.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const start: InTongue<typeof english.start> = {
-  title: 'Commencer une fournée',
+  title: 'Faire du pain',
   formula: 'Quel pain ?',
   loaves: 'Combien de pains ?',
   piece: 'Pâte par pain, {unit}',
