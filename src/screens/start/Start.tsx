@@ -75,6 +75,9 @@ export default function Start(props: {
   };
   // Before the first bake in earnest it is known whether the calls can be heard.
   const bakedNothing = (): boolean => Object.keys(props.house.kitchen().starts).length === 0;
+  /** Beside a notice there is no room for it, and a starter that is told of has an owner who knows. */
+  const mayBegin = (): boolean =>
+    bakedNothing() && !starterIsTold(props.house.kitchen()) && props.house.told().length === 0;
   const unheard = (): boolean =>
     props.house.rehearsal === null && props.house.equipment().sound === null && bakedNothing();
   /** Where a bake begins with its starter, how that stands; a notice of it says more. */
@@ -217,7 +220,7 @@ export default function Start(props: {
             </Show>
           }
           others={
-            running().length > 0 || bakedNothing() ? (
+            running().length > 0 || mayBegin() ? (
               <StartBeside
                 house={props.house}
                 running={running()}
