@@ -1,6 +1,7 @@
 import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
 import { lessonPages } from '../../../src/core/lessons/lesson-pages.ts';
+import { smallWords } from '../../../src/core/small/small-words.ts';
 import { lessonPage } from '../../../src/core/speech/words/lesson-page.ts';
 import { shape } from '../../../src/core/speech/words/shape.ts';
 import { atBench, lastFact, type AtBench } from './at-bench.tsx';
@@ -70,4 +71,33 @@ it('is not there for who is no learner, or met it', async () => {
     await Promise.resolve();
     expect(headline()).toBe(ACT);
   }
+});
+
+it('has no page while small hands help, neither shown nor said, and comes back behind them', async () => {
+  const at = await learning();
+  const [why] = lessonPages('shape.divide');
+  await isTitled(why!.title);
+  at.house.choose({ small: '4-6' });
+  await isTitled(smallWords('4-6', 'shape.divide').act);
+  expect(document.querySelector('.lesson')).toBeNull();
+  at.heard.length = 0;
+  at.said.length = 0;
+  await at.press(shape['shape.divide'].slab);
+  await isTitled(smallWords('4-6', 'shape.preshape').act);
+  await vi.waitFor(
+    () => expect(at.heard.join(' ')).toContain(smallWords('4-6', 'shape.preshape').say),
+    { timeout: 10_000 },
+  );
+  const told = [...at.heard, ...at.said].join(' ');
+  for (const { title, text } of [
+    ...lessonPages('shape.divide'),
+    ...lessonPages('shape.preshape'),
+  ]) {
+    expect(told).not.toContain(title);
+    expect(told).not.toContain(text);
+  }
+  // What was not told was not met.
+  expect(at.house.ways().met).toEqual([]);
+  at.house.choose({ small: 'off' });
+  await isTitled(lessonPages('shape.preshape')[0]!.title);
 });
