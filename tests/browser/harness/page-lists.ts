@@ -2,6 +2,7 @@ import { BACKUP_PAGES } from './backup-pages.ts';
 import { BAKE_PAGES } from './bake-pages.ts';
 import { BOOK_PAGES } from './book-pages.ts';
 import { BOWL_PAGES } from './bowl-pages.ts';
+import { CHILD_PAGES, LEARNER_PAGES } from './child-pages.ts';
 import { CIRCLE_PAGES } from './circle-pages.ts';
 import { CUPBOARD_PAGES } from './cupboard-pages.ts';
 import { CUT_PAGES } from './cut-pages.ts';
@@ -23,7 +24,7 @@ import { SHARE_PAGES } from './share-pages.ts';
 import { STARTER_PAGES } from './starter-pages.ts';
 
 /** The files of tests/browser/looks that look at lists, each short enough to share its time with another. */
-export const LOOK_FILES = ['first', 'bake', 'day', 'book', 'circle', 'log'] as const;
+export const LOOK_FILES = ['first', 'bake', 'day', 'book', 'circle', 'log', 'small'] as const;
 export type LookFile = (typeof LOOK_FILES)[number];
 
 /** Pages that are come to one after the other in one sitting. */
@@ -61,4 +62,6 @@ export const PAGE_LISTS: readonly PageList[] = [
   { name: 'share', file: 'book', pages: SHARE_PAGES },
   { name: 'live', file: 'day', pages: LIVE_PAGES, clock: LATE_LEVAIN },
   { name: 'came-up', file: 'day', pages: CAME_UP_PAGES, clock: MISSED_FOLD },
+  { name: 'small', file: 'small', pages: CHILD_PAGES },
+  { name: 'lesson', file: 'small', pages: LEARNER_PAGES },
 ];

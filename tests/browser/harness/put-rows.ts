@@ -35,3 +35,18 @@ const PUT_SETTING = `async (name, value) => {
 /** The same for a setting of the tablet, in a database that is there already. */
 export const putSetting = (name: string, value: unknown): string =>
   `(${PUT_SETTING})(${JSON.stringify(name)}, ${JSON.stringify(value)})`;
+
+const EMPTY_ROWS = `async () => {
+  const asked = indexedDB.open('loafward', 1);
+  const database = await new Promise((then, no) => {
+    asked.onsuccess = () => then(asked.result);
+    asked.onerror = no;
+  });
+  const writing = database.transaction('log', 'readwrite');
+  writing.objectStore('log').clear();
+  await new Promise((then, no) => { writing.oncomplete = then; writing.onabort = no; });
+  database.close();
+}`;
+
+/** The same to have an empty log: another may be put there then. */
+export const emptyRows = (): string => `(${EMPTY_ROWS})()`;

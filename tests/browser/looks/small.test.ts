@@ -1,0 +1,3 @@
+import { looksOf } from '../harness/looks-of.ts';
+
+looksOf('small');
