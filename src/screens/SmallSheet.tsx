@@ -33,15 +33,17 @@ export default function SmallSheet(props: {
           )}
         </For>
       </div>
-      <Show when={props.house.ways().small !== 'off'}>
-        <Control label={small.back} onPress={() => turn('off')} />
-      </Show>
       <section>
         <h2 class="sheet-part">{handMark.title}</h2>
         <p>{handMark.detail}</p>
       </section>
       <MarkTiles house={props.house} />
-      <Control label={bench.close} onPress={() => props.onClose()} />
+      <div class="sheet-grid">
+        <Show when={props.house.ways().small !== 'off'}>
+          <Control label={small.back} onPress={() => turn('off')} />
+        </Show>
+        <Control label={bench.close} onPress={() => props.onClose()} />
+      </div>
     </Sheet>
   );
 }

@@ -1,4 +1,5 @@
 import { createSignal, For, lazy, Show, Suspense, type JSX } from 'solid-js';
+import { Portal } from 'solid-js/web';
 import { handMark, handMarks, small } from '../../../core/speech/words/small.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { HandMark } from '../../../parts/HandMark.tsx';
@@ -43,11 +44,14 @@ export function ChildTask(props: {
       <Show when={props.told.raw}>
         <p class="small-raw">{unbroken(small.raw)}</p>
       </Show>
-      <Suspense>
-        <Show when={picking()}>
-          <MarksSheet house={props.house} onClose={() => setPicking(false)} />
-        </Show>
-      </Suspense>
+      {/* Not in the words: what is shown of long ones clips what stands among them. */}
+      <Portal>
+        <Suspense>
+          <Show when={picking()}>
+            <MarksSheet house={props.house} onClose={() => setPicking(false)} />
+          </Show>
+        </Suspense>
+      </Portal>
     </div>
   );
 }
