@@ -314,7 +314,7 @@ describe('what the bench shows', () => {
     hand.start('a', 'mix.weigh');
     expect(see(hand)).toMatchObject({ headline: '790 g Wheat flour' });
     hand.answer('a', { 'flour:wheat': '790' });
-    expect(see(hand)?.headline).toBe('520 g First water');
+    expect(see(hand)?.headline).toBe('520 g water');
     expect(see(hand)?.lines.map((line) => line.state)).toEqual(['done', 'now', 'next']);
   });
 

@@ -42,7 +42,7 @@ describe('the water at the mix', () => {
     expect(target).toBeNull();
     expect(lines.map(({ label }) => label)).toEqual([
       '790 g Wheat flour',
-      '520 g First water, 27 °C',
+      '520 g water, 27 °C',
       '160 g Levain',
     ]);
   });
@@ -63,7 +63,7 @@ describe('the water at the mix', () => {
     const { detail, spoken } = see(atWater());
     expect(detail).toBe('A guess: flour and levain as warm as the kitchen.');
     expect(spoken).toBe(
-      'five hundred and twenty grams of First water, at twenty-seven degrees. ' +
+      'five hundred and twenty grams of water, at twenty-seven degrees. ' +
         'A guess: flour and levain as warm as the kitchen.',
     );
   });
@@ -122,7 +122,7 @@ describe('the water at the mix', () => {
     walkTo(hand, 'a', 'mix.salt');
     hand.answer('a', { salt: '16.5' });
     expect(see(hand).target).toMatchObject({ label: 'for dough at 25 °C', range: null });
-    expect(see(hand).spoken).toMatch(/^sixty-five grams of Second water, at /);
+    expect(see(hand).spoken).toMatch(/^sixty-five grams of second water, at /);
   });
 
   it('says in one sentence what the last doughs taught', () => {
