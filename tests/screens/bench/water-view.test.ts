@@ -43,7 +43,7 @@ describe('the water at the mix', () => {
     expect(lines.map(({ label }) => label)).toEqual([
       '790 g Wheat flour',
       '520 g water, 27 °C',
-      '160 g Levain',
+      '160 g levain',
     ]);
   });
 
