@@ -24,6 +24,8 @@ export default function TonguePage(props: {
                 <Control
                   label={words.tongue[tongue]}
                   chosen={props.house.ways().tongue === tongue}
+                  // What is not on the disk yet would be gone with the page: its notice says what to do.
+                  disabled={props.house.unsaved() > 0}
                   onPress={() => props.house.choose({ tongue })}
                 />
               )}
