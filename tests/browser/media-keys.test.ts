@@ -94,7 +94,7 @@ async function walkByKeys(tab: Tab, press: (key: PlayerKey) => Promise<unknown>)
       .toBe(true);
   await pressUntil(KEYS.done, async () => (await since()).length > 0);
   expect(await since()).toMatchObject([{ kind: 'heard' }]);
-  await pressUntil(KEYS.again, async () => /grams of Salt/.test(String(await caption())));
+  await pressUntil(KEYS.again, async () => /grams of salt/.test(String(await caption())));
   await pressUntil(KEYS.hush, async () => (await caption()) === '');
   expect(await since()).toHaveLength(1);
   await pressUntil(KEYS.done, async () => (await since()).length > 1);
