@@ -27,6 +27,12 @@ export class Baker {
     // It may still be on its way: the beat that arms it begins when it is there.
     await wanted.waitFor();
     await this.beat();
+    // Big keys lie over the slab until they are done with.
+    const done = '.letters-done button';
+    if (selector.startsWith('.slab') && (await this.page.locator(done).count()) > 0) {
+      await this.tapNow(done);
+      await this.beat();
+    }
     await this.tapNow(selector);
   }
 

@@ -180,6 +180,8 @@ export async function measure(app: App): Promise<Measured> {
     );
     const halved = text.flatMap((el) => {
       if (inner === null || !inner.contains(el) || el.closest('[data-cut]')) return [];
+      // For ears alone.
+      if (el.offsetWidth === 1) return [];
       const { top: from, bottom: to } = shownOf(inner, inner.parentElement!);
       const range = document.createRange();
       range.selectNodeContents(el);
