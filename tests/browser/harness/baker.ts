@@ -27,9 +27,11 @@ export class Baker {
     // It may still be on its way: the beat that arms it begins when it is there.
     await wanted.waitFor();
     await this.beat();
-    // Big keys lie over the slab until they are done with.
+    // Big keys lie over all else until they are done with.
     const done = '.letters-done button';
-    if (selector.startsWith('.slab') && (await this.page.locator(done).count()) > 0) {
+    const under = async (): Promise<boolean> =>
+      !(await wanted.evaluate((el) => el.closest('.sheet:has(.letters)') !== null));
+    if ((await this.page.locator(done).count()) > 0 && (await under())) {
       await this.tapNow(done);
       await this.beat();
     }
