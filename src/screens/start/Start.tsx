@@ -12,6 +12,7 @@ import {
 import { bakeMarks } from '../../core/records/bake-marks.ts';
 import { controls } from '../../core/speech/words/controls.ts';
 import { bench } from '../../core/speech/words/bench.ts';
+import { lessonPage } from '../../core/speech/words/lesson-page.ts';
 import { start } from '../../core/speech/words/start.ts';
 import { BenchFrame } from '../../parts/BenchFrame.tsx';
 import { Control } from '../../parts/Control.tsx';
@@ -25,7 +26,7 @@ import { onLink } from '../link-here.ts';
 import { KitchenEar } from '../KitchenEar.tsx';
 import { starterIsTold } from '../starter-due.ts';
 import { starterForBake } from '../starter-view.ts';
-import { MOST_BESIDE } from '../OtherBakes.tsx';
+import { MOST_BESIDE, OtherBakes } from '../OtherBakes.tsx';
 import { othersOf } from '../others.ts';
 import { makeChosen } from './chosen.ts';
 import { breadQuestion, type Draft } from './draft.ts';
@@ -34,7 +35,6 @@ import { makeLastTime } from './last-time.tsx';
 import { BrokenFormulas } from './BrokenFormulas.tsx';
 import { PlanDay } from './PlanDay.tsx';
 import { Questions } from './Questions.tsx';
-import { StartBeside } from './StartBeside.tsx';
 import { CircleControl, StartControls } from './StartControls.tsx';
 import { RunningBakes } from './RunningBakes.tsx';
 import { WaysSheet } from './WaysSheet.tsx';
@@ -75,9 +75,6 @@ export default function Start(props: {
   };
   // Before the first bake in earnest it is known whether the calls can be heard.
   const bakedNothing = (): boolean => Object.keys(props.house.kitchen().starts).length === 0;
-  /** Beside a notice there is no room for it, and a starter that is told of has an owner who knows. */
-  const mayBegin = (): boolean =>
-    bakedNothing() && !starterIsTold(props.house.kitchen()) && props.house.told().length === 0;
   const unheard = (): boolean =>
     props.house.rehearsal === null && props.house.equipment().sound === null && bakedNothing();
   /** Where a bake begins with its starter, how that stands; a notice of it says more. */
@@ -220,12 +217,11 @@ export default function Start(props: {
             </Show>
           }
           others={
-            running().length > 0 || mayBegin() ? (
-              <StartBeside
+            running().length > 0 ? (
+              <OtherBakes
                 house={props.house}
-                running={running()}
+                others={running()}
                 onBake={(id) => props.onBake(id)}
-                onFirstLoaf={firstLoaf}
               />
             ) : undefined
           }
@@ -239,6 +235,10 @@ export default function Start(props: {
             fallback={<CircleControl onCircle={() => props.onCircle()} />}
           >
             <Control label={start.rehearse} onPress={() => props.house.rehearse()} />
+          </Show>
+          {/* Where nothing was ever baked: a grid of its own press would lose a question on a tall tablet. */}
+          <Show when={bakedNothing()}>
+            <Control label={lessonPage.first} onPress={firstLoaf} />
           </Show>
         </WaysSheet>
       </Show>

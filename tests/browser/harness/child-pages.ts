@@ -132,7 +132,7 @@ export const LEARNER_PAGES: readonly PageStep[] = [
     name: 'my first loaf',
     async go(baker) {
       await baker.page.locator('.start-grid').waitFor();
-      await press(baker, ['My first loaf']);
+      await press(baker, ['More', 'My first loaf']);
     },
   },
   {
