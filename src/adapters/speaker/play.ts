@@ -128,7 +128,7 @@ export function makePlayer(
         const other = tongue();
         if (other !== 'en' && (await inTime(reader.reads(other)))) {
           if (!goesOn()) return;
-          const reading = readBetween(context, words, reader, later, other);
+          const reading = readBetween(context, words, reader, later, pace, other);
           stopNow = reading.stop;
           await reading.over;
           return;
@@ -138,7 +138,7 @@ export function makePlayer(
         const { sounds, long, unsaid } = await inTime(ready(context, english, own, pace));
         const parts = [
           ...(sounds.length > 0 ? [() => sound(context, sounds, long)] : []),
-          ...unsaid.map((text) => () => readBetween(context, text, reader, later)),
+          ...unsaid.map((text) => () => readBetween(context, text, reader, later, pace)),
         ];
         for (const begin of parts) {
           if (!goesOn()) return;

@@ -1,5 +1,6 @@
 import type { Stop } from '../../../machines/ports.ts';
 import { callsBus } from '../sound/calls-bus.ts';
+import type { Pace } from '../../core/speech/pace.ts';
 import type { Tongue } from '../../core/speech/tongue.ts';
 import type { ReadAloud } from './read-aloud.ts';
 
@@ -22,6 +23,7 @@ export function readBetween(
   text: string,
   reader: ReadAloud,
   later: (ms: number, then: () => void) => Stop,
+  pace: Pace,
   tongue?: Tongue,
 ): Playing {
   let stops: Stop[] = [];
@@ -43,11 +45,11 @@ export function readBetween(
     if (wait > 0) atStop(later(wait, stop));
     else stop();
   };
-  const seconds = reader.within(text) / 1000;
+  const seconds = reader.within(text, pace) / 1000;
   const spoken = callsBus(context).speak(context.currentTime + SOON, seconds, cut);
   atStop(spoken.stop);
   const begin = (): void => {
-    const reading = reader.read(text, tongue);
+    const reading = reader.read(text, pace, tongue);
     atStop(reading.stop);
     void reading.over.then(stop);
   };
