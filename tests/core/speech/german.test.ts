@@ -72,6 +72,24 @@ describe('the German catalogue', () => {
     expect(where((text) => /\p{L}{16}/u.test(german(text)))).toEqual([]);
   });
 
+  it('says within what time food is to be baked or cold, not after what time', () => {
+    // 'In 2 Stunden' is when two hours are over.
+    const held = all.filter(({ english: text }) =>
+      /within (?:\d|two) hours|in the oven in \{length\}/.test(text),
+    );
+    expect(held.length).toBeGreaterThan(7);
+    expect(
+      held.filter((text) => !/binnen (?:\d|\{)/.test(german(text))).map(({ at }) => at),
+    ).toEqual([]);
+  });
+
+  it('warns of whom heat hurts: what is hot does not burn up', () => {
+    // 'Töpfe verbrennen' is that the pots are on fire; steam scalds.
+    expect(
+      where((text) => /(?:Dampf|Einlage|Töpfe) verbrenn(?:t|en)[:.]/.test(german(text))),
+    ).toEqual([]);
+  });
+
   it('begins what is written small within a sentence with a word that may be', () => {
     // 'falten 2' is read as well as 'Falten 2'.
     const isVerb = (text: string): boolean =>

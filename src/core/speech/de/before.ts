@@ -92,7 +92,7 @@ export const beforeOven: InTongue<typeof english.beforeOven> = [
   {
     item: 'mitts',
     ask: 'Wie sind die Ofenhandschuhe?',
-    detail: 'Durch nasse Handschuhe geht Hitze sofort durch.',
+    detail: 'Nasse Handschuhe lassen Hitze sofort durch.',
     slab: { value: 'dry', label: 'Beide trocken' },
     tiles: [
       { value: 'wet', label: 'Nass' },

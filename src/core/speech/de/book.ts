@@ -103,7 +103,7 @@ export const fillingNames: InTongue<typeof english.fillingNames> = {
   linseed: 'Leinsamen',
   raisin: 'Rosinen',
   apricot: 'getrocknete Aprikosen',
-  olive: 'trockene Oliven, neue Packung',
+  olive: 'trocken gesalzene Oliven, neue Packung',
   hardCheese: 'Hartkäse, in Würfeln',
 };
 export const bookMore: InTongue<typeof english.bookMore> = {

@@ -33,18 +33,18 @@ export const carePage: InTongue<typeof english.carePage> = {
       lines: [
         'Ofen, heißer Topf und Klinge sind nur für Erwachsene.',
         'Gib dem Kind solange eine eigene Aufgabe.',
-        'Unter zehn: kein Herd, kein Gerät, nichts Scharfes oder Heißes. Den Ofen nur Erwachsene.',
+        'Unter zehn: kein Herd, kein Gerät, nichts Scharfes oder Heißes. An den Ofen nur Erwachsene.',
       ],
     },
     {
       title: 'Einlagen, die verderben',
       by: 'USDA-Regel für daheim; zu Hartkäse Bishop und Smukowski, 2006',
       lines: [
-        'Frischkäse, Ei, Fleisch, Fisch, Reis, gekochtes oder eingeöltes Gemüse verderben.',
-        'Keine davon in langer Gare, keine in einem Laib aus dem Kühlschrank.',
-        'Kalt beim letzten Formen, in 2 Stunden im Ofen. Über {warmRoom}: 1 Stunde.',
+        'Frischkäse, Ei, Fleisch, Fisch, Reis, gekochtes Gemüse und Gemüse in Öl verderben.',
+        'Nichts davon in langer Gare, nichts in Laiben für den Kühlschrank.',
+        'Kalt beim letzten Formen, binnen 2 Stunden im Ofen. Über {warmRoom}: 1 Stunde.',
         'Backen macht es nicht wieder gut. Zu lange: wegwerfen.',
-        'Nach dem Backen in 2 Stunden kühlen und beschriften: „Gekühlt aufbewahren“.',
+        'Nach dem Backen binnen 2 Stunden kühlen und beschriften: „Gekühlt aufbewahren“.',
         'Knoblauch in Öl steht nie bei Zimmer\u00adtemperatur.',
         'Halte den Kühlschrank auf {fridgeHeat} oder kälter.',
         'Quellstücke über 2 Stunden stehen im Kühl\u00adschrank.',

@@ -8,10 +8,10 @@ export const ALLERGENS = 'Nüsse, Samen und Milch sind Allergene: nenn sie.';
 export const BURN = 'Verbrannt: 20 Minuten kühles fließendes Wasser, hol Hilfe.';
 export const RING = 'Nur Erwachsene: Kinder bleiben 1 m weg.';
 export const MITTS = 'Heißes Eisen: trockene Handschuhe, beide Hände, Gesicht weg.';
-export const RATING = 'Plastikknauf ab; Backpapier hält nur {parchmentHeat}.';
+export const RATING = 'Plastikknauf ab; Backpapier hält nur {parchmentHeat} aus.';
 export const HOT_IRON = 'Topf und Deckel bleiben heiß: Kinder 1 m weg.';
 export const WASH_AGAIN = 'Wasch sie nach rohem Mehl oder Teig noch mal.';
-export const STEAM = 'Dampf verbrennt: von der Seite gießen, Gesicht weg.';
+export const STEAM = 'Dampf verbrüht: von der Seite gießen, Gesicht weg.';
 
 export const careLines: InTongue<typeof english.careLines> = {
   RAW_FLOUR,

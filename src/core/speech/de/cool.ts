@@ -16,7 +16,7 @@ export const cool: InTongue<typeof english.cool> = {
     slab: 'Sie sind kühl',
     then: 'dann übergeben',
     spoken: 'Um {time} sind sie wohl kühl. Lass sie auf dem Gitter.',
-    care: 'Frische Laibe und Töpfe verbrennen: Kinder, zurücktreten. Einpacken unter {bagHeat}.',
+    care: 'Frische Laibe und Töpfe verbrennen dich: Kinder, zurücktreten. Erst unter {bagHeat} einpacken.',
   },
   'cool.handOver': {
     headline: 'Beschrifte die Laibe und übergib sie',
@@ -40,7 +40,7 @@ export const cool: InTongue<typeof english.cool> = {
     slab: 'Blech ist draußen',
     then: 'dann eine Notiz',
     spoken: '{trayHeat} jetzt. Geöltes Blech, zwanzig bis fünfundzwanzig Minuten.',
-    care: `Teig ohne Einlage ist gut; unsicher bei einer Einlage, wirf ihn weg. ${RING}`,
+    care: `Teig ohne Einlage ist gut; bei einer Einlage im Zweifel wegwerfen. ${RING}`,
   },
   done: {
     headline: 'Spül ab: dieses Backen ist fertig',

@@ -8,7 +8,7 @@ export const fillingKinds: InTongue<typeof english.fillingKinds> = {
   seeds: 'Samen',
   sesame: 'Sesam',
   chocolate: 'Schokolade',
-  dryOlives: 'trockene Oliven, neue Packung',
+  dryOlives: 'trocken gesalzene Oliven, neue Packung',
   brinedOlives: 'Oliven in Salzlake',
   driedTomato: 'getrocknete Tomaten, trocken',
   inOil: 'Gemüse oder Kräuter in Öl',

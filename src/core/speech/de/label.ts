@@ -108,7 +108,7 @@ export const labelPage: InTongue<typeof english.labelPage> = {
   askDetail: 'Dann gibt es ein Etikett. Nichts wird geraten.',
   look: '{name}: sagt {allergens}, die Packung nicht. Es wird genannt.',
   otherwise: 'Zuletzt gebacken: Fassung {n}, anders gemacht. Dieses Etikett ist von der neuesten.',
-  cold: 'Es verdirbt: stell es in 2 Stunden nach dem Auskühlen kalt.',
+  cold: 'Es verdirbt: stell es binnen 2 Stunden nach dem Auskühlen kalt.',
   kindAsk: 'Welche Art: {kinds}?',
   kindDetail: '{name}: die Liste will die genaue Art.',
   madeOfAsk: 'Woraus ist das: {name}?',

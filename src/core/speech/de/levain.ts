@@ -16,7 +16,7 @@ export const levain: InTongue<typeof english.levain> = {
     slab: 'Jetzt nachsehen',
     then: 'und sagen, was du siehst',
     spoken: 'Nächster Blick: {time}. Lass den Sauerteig gehen.',
-    care: 'Deckel lose lassen: ein festes Glas kann platzen.',
+    care: 'Deckel lose lassen: ein dicht verschlossenes Glas kann platzen.',
   },
   'levain.look': {
     headline: 'Sieh nach dem Sauerteig',

@@ -88,7 +88,7 @@ export const cameUp: InTongue<typeof english.cameUp> = {
   takeThis: 'So machen',
   nothing: 'Kein Plan passt.',
   flat: 'Back jetzt Fladenbrote in einer Pfanne.',
-  spoils: 'Die Einlage hält nicht. Im Zweifel wegwerfen.',
+  spoils: 'Die Einlage hält sich nicht. Im Zweifel wegwerfen.',
 };
 export const waysOn: InTongue<typeof english.waysOn> = {
   asPlanned: 'Geh einfach.',

@@ -15,7 +15,7 @@ export const reasons: InTongue<typeof english.reasons> = {
   levainTooWet:
     'Der Sauerteig bringt {short} % vom Mehl zu viel Wasser. Nimm weniger Sauerteig, oder einen festeren.',
   perishableRetarded:
-    '{filling}: verdirbt in langer Gare. Lass es weg, oder gib es kalt beim Formen dazu und back in 2 Stunden.',
+    '{filling}: verdirbt in langer Gare. Lass es weg, oder gib es kalt beim Formen dazu und back binnen 2 Stunden.',
   levainFlourShort:
     'Der Sauerteig will {short} mehr, als der Teig hat: {flour}. Füttere ein anderes Mehl, oder weniger.',
   waterShort:
@@ -29,7 +29,7 @@ export const warnings: InTongue<typeof english.warnings> = {
   wetFilling:
     'Mit dem, was die Einlage bringt, ist das Wasser {water} % vom Mehl; über {most} läuft er. Lass sie abtropfen und trockne sie gut.',
   perishableFilling:
-    '{filling}: verdirbt. Erst beim letzten Formen aus dem Kühl\u00adschrank, in 2 Stunden im Ofen. Auch das Brot bleibt kalt.',
+    '{filling}: verdirbt. Erst beim letzten Formen aus dem Kühl\u00adschrank, binnen 2 Stunden im Ofen. Auch das Brot bleibt kalt.',
   cheeseStands:
     '{filling}: darf bei bis zu {most} stehen, wenn er hart, gereift und pasteurisiert ist. Anderer Käse verdirbt.',
   fillingFrozen: '{filling}: im Kühl\u00adschrank auftauen lassen, dann abtropfen und trocknen.',

@@ -79,7 +79,7 @@ export const ovenWords: InTongue<typeof english.ovenWords> = {
     slab: 'Er ist drin',
     then: 'drück, wenn die Tür zu ist',
     spoken: 'Geöltes Blech, zwanzig bis fünfundzwanzig Minuten. Kinder, zurücktreten.',
-    care: `Teig ohne Einlage ist gut; unsicher bei einer Einlage, wirf ihn weg. ${RING}`,
+    care: `Teig ohne Einlage ist gut; bei einer Einlage im Zweifel wegwerfen. ${RING}`,
   },
   baking: {
     headline: 'Lass das Brot backen',

@@ -57,8 +57,8 @@ export const planChanges: InTongue<typeof english.planChanges> = {
 export const planFilling: InTongue<typeof english.planFilling> = {
   perishableRetarded: '{filling}: verdirbt in langer kalter Gare.',
   perishableLaminated: '{filling}: verdirbt in der Stockgare.',
-  perishableLoads: '{filling}: muss in {length} im Ofen sein. Die letzte Ladung wäre zu spät.',
-  perishableSlow: '{filling}: muss in {length} im Ofen sein. Die Stückgare dauert länger.',
+  perishableLoads: '{filling}: muss binnen {length} im Ofen sein. Die letzte Ladung wäre zu spät.',
+  perishableSlow: '{filling}: muss binnen {length} im Ofen sein. Die Stückgare dauert länger.',
   leaveOut: 'Lass es weg.',
   sameDay: 'Back am selben Tag.',
   atShaping: 'Gib es kalt dazu, beim letzten Formen.',

@@ -154,7 +154,7 @@ export const remedies: InTongue<typeof english.remedies> = {
       sign: 'Einlage läuft aus, verbrennt',
       now: 'Backpapier darunter. Nimm Verbranntes draußen ab.',
       next: 'Lass 2 bis 3 cm Rand frei. Große kalte Stücke nach innen.',
-      care: `Geschmolzene Einlage verbrennt: lass sie abkühlen. ${MITTS}`,
+      care: `Geschmolzene Einlage verbrüht: lass sie abkühlen. ${MITTS}`,
     },
   },
   cool: {

@@ -131,7 +131,7 @@ export const benchSheet: InTongue<typeof english.benchSheet> = {
   cool: 'Auskühlen vor dem Schneiden',
   times: 'Die Zeiten sind die üblichen: schau auf den Teig.',
   spoils:
-    '{filling}: verdirbt. Kalt bis zum letzten Formen, in 2 Stunden im Ofen. Auch das Brot bleibt kalt.',
+    '{filling}: verdirbt. Kalt bis zum letzten Formen, binnen 2 Stunden im Ofen. Auch das Brot bleibt kalt.',
   made: 'Gedruckt {time}',
   page: 'Seite {n} von {count}',
   goesOn: '{name}, geht weiter',

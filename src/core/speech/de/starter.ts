@@ -1,7 +1,7 @@
 import type * as english from '../words/starter.ts';
 import type { InTongue } from '../tongue.ts';
 
-const STARTER_CARE = 'Rosa oder orange Streifen, oder Flaum: alles wegwerfen, nicht probieren.';
+const STARTER_CARE = 'Rosa oder orange Streifen, oder Schimmel: alles wegwerfen, nicht probieren.';
 
 export const starterWords: InTongue<typeof english.starterWords> = {
   title: 'Anstellgut',

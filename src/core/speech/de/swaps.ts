@@ -20,7 +20,7 @@ export const swapChanges: InTongue<typeof english.swapChanges> = {
   water: 'Wasser darin: {is} statt {was}.',
   waterIs: 'Wasser darin: {is}.',
   guess: 'Aus dem Gedächtnis: die Packung weiß es besser.',
-  perishable: 'Es verdirbt: kalt bis zum letzten Formen, in 2 Stunden im Ofen.',
+  perishable: 'Es verdirbt: kalt bis zum letzten Formen, binnen 2 Stunden im Ofen.',
   hardCheese: 'Harter, gereifter, pasteuri\u00adsierter Käse darf stehen; anderer Käse verdirbt.',
   shelf: 'Es hält sich im Regal.',
   names: 'Aufs Etikett muss: {allergens}.',

@@ -89,7 +89,7 @@ export const tasks: InTongue<typeof english.tasks> = {
     done: 'Wasser kocht',
     subject: 'Wasser kochen',
     headline: 'Koch Wasser für den Dampf',
-    detail: 'Eine Tasse. Sie kommt mit dem Laib in die Schale.',
+    detail: 'Eine Tasse. Sie kommt nach dem Laib in die Schale.',
     care: 'Kochendes Wasser: das machen Erwachsene. Kinder bleiben 1 m weg.',
   },
   fetch: {
