@@ -42,6 +42,18 @@ const names = (text: string): string => [...wants(text)].sort().join();
 /** What the log, a formula or a list of the circle keeps, and finds again by its letters. */
 const KEPT = /\.(slab|tiles\.\d+|notes\.\d+)\.value$|\.item$/;
 
+/** Words that stood for the English ones and mean another thing. */
+const OTHERWISE: readonly (readonly [RegExp, string])[] = [
+  [/Baumnüsse/, 'walnuts alone, to the Swiss'],
+  [/^Halt den Bildschirm/, 'stop it, with its "an"'],
+  [/\b[Bb]ack es gleich\b/, 'bake it at once'],
+  [/\bkalt backen|\b[Bb]ack ihn jetzt kalt/, 'bake it without heat'],
+  [/wie gesagt/, 'as I said before'],
+  [/^Genommen$/, 'taken away'],
+  [/^nicht gesagt$/i, 'not said aloud'],
+  [/\b[Bb]essere es/, 'patch it, as cloth is'],
+];
+
 describe('the German catalogue', () => {
   it('has every text of the English one, and no file more', () => {
     expect(all.length).toBeGreaterThan(4000);
@@ -88,6 +100,10 @@ describe('the German catalogue', () => {
     expect(
       where((text) => /(?:Dampf|Einlage|Töpfe) verbrenn(?:t|en)[:.]/.test(german(text))),
     ).toEqual([]);
+  });
+
+  it.each(OTHERWISE)('has no %s: %s', (word) => {
+    expect(where((text) => word.test(german(text)))).toEqual([]);
   });
 
   it('begins what is written small within a sentence with a word that may be', () => {

@@ -109,7 +109,7 @@ export const beforeOven: InTongue<typeof english.beforeOven> = [
   {
     item: 'parchment',
     ask: 'Wie viel Hitze hält das Backpapier aus?',
-    detail: 'Viele halten nur {parchmentHeat} aus.',
+    detail: 'Vieles hält nur {parchmentHeat} aus.',
     slab: { value: 'rated', label: 'Es hält das aus' },
     tiles: [
       { value: 'noParchment', label: 'Ohne Papier' },

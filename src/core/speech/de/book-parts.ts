@@ -6,7 +6,7 @@ export const bookParts: InTongue<typeof english.bookParts> = {
   addWater: 'Zweites Wasser dazu',
   begins: 'Es nimmt ein Zehntel; die anderen teilen den Rest.',
   full: 'Mehr als acht Mehle gehen nicht.',
-  small: 'Ein anderes Mehl hier ist zu wenig, um Platz zu machen.',
+  small: 'Ein anderes Mehl hat zu wenig Anteil, um etwas abzugeben.',
   byName: 'Mit anderem Namen',
   nameAsk: 'Wie heißt es?',
   grainAsk: 'Aus welchem Getreide?',
@@ -14,8 +14,8 @@ export const bookParts: InTongue<typeof english.bookParts> = {
   about: 'Mehr dazu',
   name: 'Sein Name',
   grain: 'Sein Getreide',
-  counted: 'Gezählt',
-  countedAsk: 'Wovon zählt eine Einlage?',
+  counted: 'Gerechnet',
+  countedAsk: 'Einlage in Prozent wovon?',
   countedDetail: 'Gilt für alle Einlagen dieses Brots. Die Gewichte bleiben.',
   ofFlour: 'Vom Mehl',
   ofFlourMeans: 'wie alle anderen Zeilen',
@@ -25,7 +25,7 @@ export const bookParts: InTongue<typeof english.bookParts> = {
   soak: 'Wasser zum Einweichen',
   soakNone: 'keins',
   soakAsk: 'Wasser zum Einweichen, %',
-  soakNow: '{value}. Gezählt vom Trockengewicht.',
+  soakNow: '{value}. Gerechnet vom Trockengewicht.',
   soakCare: 'Dauert es über 2 Stunden, weich es im Kühl\u00adschrank ein.',
 };
 export const flourNames: InTongue<typeof english.flourNames> = {

@@ -6,7 +6,7 @@ export const carePage: InTongue<typeof english.carePage> = {
   defer: 'Regeln an deinem Ort und Rat vom Fach gehen vor allem, was hier steht.',
   say: 'Vorlesen',
   sayPart: 'Vorlesen: {title}',
-  by: 'Sagt wer: {by}',
+  by: 'Quelle: {by}',
   parts: [
     {
       title: 'Rohes Mehl und roher Teig',
@@ -49,7 +49,7 @@ export const carePage: InTongue<typeof english.carePage> = {
         'Halte den Kühlschrank auf {fridgeHeat} oder kälter.',
         'Quellstücke über 2 Stunden stehen im Kühl\u00adschrank.',
         'Saurer Teig hält keine Einlage davon ab zu verderben.',
-        'Harter, reifer Käse darf eine Weile stehen, nicht wärmer als die Küche.',
+        'Harter, gereifter Käse darf eine Weile stehen, nicht wärmer als die Küche.',
       ],
     },
     {
@@ -71,11 +71,11 @@ export const carePage: InTongue<typeof english.carePage> = {
     },
     {
       title: 'Kruste',
-      by: 'EU 2017/2158; McGee zu altem Brot',
+      by: 'EU 2017/2158; McGee zu altbackenem Brot',
       lines: [
         'Back goldbraun, nicht schwarz.',
         'Brot erst unter {bagHeat} einpacken.',
-        'Brot wird im Kühl\u00adschrank schneller alt. Was verdirbt, bleibt trotzdem dort.',
+        'Brot wird im Kühl\u00adschrank schneller altbacken. Was verdirbt, bleibt trotzdem dort.',
       ],
     },
   ],

@@ -5,7 +5,7 @@ export const causes: InTongue<typeof english.causes> = {
   cold: 'zu kalt',
   underfed: 'zu wenig gefüttert',
   young: 'junges Anstellgut',
-  pastPeak: 'schon drüber',
+  pastPeak: 'überreif',
   miscounted: 'mehr Wasser als gewollt',
   weakFlour: 'schwaches Mehl',
   flourAndRoom: 'Mehl und Raum, nicht nur das Wasser',

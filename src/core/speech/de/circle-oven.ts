@@ -14,9 +14,9 @@ export const roomPage: InTongue<typeof english.roomPage> = {
     bowls: '{count} von {of} Schüsseln',
   },
   unsaid: {
-    oven: '{time}, Zeiten nicht gesagt',
-    fridge: '{count}, Plätze nicht gesagt',
-    bowls: '{count}, Schüsseln nicht gesagt',
+    oven: '{time}, Zeiten nicht genannt',
+    fridge: '{count}, Plätze nicht genannt',
+    bowls: '{count}, Schüsseln nicht genannt',
   },
   state: { free: 'frei', full: 'voll', over: 'zu viel' },
   line: '{name}: {value}, {words}.',
@@ -60,16 +60,16 @@ export const boundWords: InTongue<typeof english.boundWords> = {
 };
 export const roomWords: InTongue<typeof english.roomWords> = {
   more: '{name}: noch Platz für {loaves}.',
-  noLimit: '{name}: keine Grenze gesagt.',
+  noLimit: '{name}: keine Grenze gesetzt.',
   none: '{name}: kein Platz mehr.',
   full: 'Kein Platz mehr.',
   still: 'Noch Platz: {loaves}, {name}.',
   goesNone: 'Für nichts davon ist Platz.',
   goesOn: 'Bleibt der Ofen bis {until} an, ist es ab {time} abholbar.',
   next: 'Alles davon passt am {date}.',
-  nextNone: 'Kein Backtag vor uns fasst alles davon.',
+  nextNone: 'Kein kommender Backtag fasst alles davon.',
   warm: 'Um {time} noch warm. Kühl ab {until}.',
-  setting: 'Um {time} noch nicht schnittfest. So weit ab {until}.',
+  setting: 'Um {time} noch nicht schnittfest. Erst ab {until}.',
   openBag: 'Warm geholt bleibt die Tüte offen.',
   onDay: '{time} am {date}',
 };

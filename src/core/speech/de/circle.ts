@@ -37,7 +37,7 @@ export const neighbourWords: InTongue<typeof english.neighbourWords> = {
   goneDetail: 'Davon ist nichts hier.',
   watch: 'Darf nicht essen',
   watches: 'achte darauf, was drin ist',
-  watchNone: 'nichts gesagt',
+  watchNone: 'keine Angabe',
   watchAsk: 'Darf nicht essen: {name}',
   watchDetail: 'Frag ab und zu wieder nach.',
   yes: 'nicht erlaubt',

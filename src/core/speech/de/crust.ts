@@ -12,7 +12,7 @@ export const crustMore: InTongue<typeof english.crustMore> = {
   then: 'dann wieder messen',
 };
 export const crust: InTongue<typeof english.crust> = {
-  headline: 'Entscheide für die Kruste',
+  headline: 'Entscheide nach der Kruste',
   because: {
     out: 'Goldbraun und gar: nimm ihn heraus.',
     dark: 'Dunkel genug: nimm ihn jetzt heraus.',

@@ -45,11 +45,11 @@ export const cutLoafSays: InTongue<typeof english.cutLoafSays> = {
   causes: 'Ändere eine Sache, dann sieh wieder hin.',
   look: 'Noch zu wenig, um etwas zu sagen.',
   oneSign: 'Ein Zeichen genügt nicht. Sieh dir noch eins an.',
-  done: 'Schwer zu sagen. Back es gleich und sieh wieder hin.',
+  done: 'Schwer zu sagen. Back es genauso und sieh wieder hin.',
 };
 export const loafChanges: InTongue<typeof english.loafChanges> = {
   warmerDough: 'Fang mit wärmerem Teig an.',
-  longerBulk: 'Lass die Stockgare etwas länger gehen.',
+  longerBulk: 'Lass die Stockgare etwas länger dauern.',
   longerProof: 'Lass den geformten Laib etwas länger gehen.',
   shorterBulk: 'Beende die Stockgare etwas früher.',
   coolerDough: 'Fang mit kühlerem Teig an.',
@@ -69,7 +69,7 @@ export const dayFacts: InTongue<typeof english.dayFacts> = {
   proof: 'wie weit der Laib gegangen ist',
   dough: 'wie warm der Teig war',
   poke: 'die Delle',
-  core: 'die Hitze im Kern',
+  core: 'die Kerntemperatur',
   crust: 'die Kruste am Ofen',
   baked: 'die Zeit im Ofen',
   cooled: 'wie lange er auskühlte',
@@ -81,7 +81,7 @@ export const cutPage: InTongue<typeof english.cutPage> = {
   hard: 'Schwer zu sagen',
   perhaps: 'Vielleicht {name}, oder {other}.',
   look: 'Zu wenig zu sehen',
-  same: 'Back es gleich und sieh wieder hin.',
+  same: 'Back es genauso und sieh wieder hin.',
   cause: '{value}: {name}',
   also: 'Vielleicht {name}',
   change: 'Nächstes Mal',
@@ -94,7 +94,7 @@ export const cutPage: InTongue<typeof english.cutPage> = {
   before: 'Die Antwort davor',
   again: 'Noch mal ansehen',
   back: 'Zurück zum Laib',
-  refused: 'Es wurde nicht behalten. Versuch es noch mal.',
+  refused: 'Es wurde nicht gesichert. Versuch es noch mal.',
 };
 export const cutLoafLines: InTongue<typeof english.cutLoafLines> = {
   cutLoafUnsure: 'Nicht sicher',

@@ -109,18 +109,18 @@ export const dayPlan: InTongue<typeof english.dayPlan> = {
   calendar: 'In den Kalender',
   backToPlan: 'Zurück zum Plan',
   bakes: 'Seine Brote',
-  columns: { time: 'Wann', what: 'Was', fine: 'Gut bis', last: 'Nicht nach' },
+  columns: { time: 'Wann', what: 'Was', fine: 'Gut bis', last: 'Spätestens' },
 };
 export const touchPage: InTongue<typeof english.touchPage> = {
   title: '{name}, {time}',
   usable: '{ratio}. Der Sauerteig ist gut von {time} bis {until}.',
   set: 'Diese Zeit hast du gesetzt.',
-  fixed: 'Es bewegt sich nicht.',
+  fixed: 'Diese Zeit steht fest.',
   earlier: '15 min früher',
   later: '15 min später',
   pin: 'Zeit festhalten',
-  free: 'Beweglich lassen',
-  noRoom: 'Um {time} passt sonst nichts.',
+  free: 'Zeit freigeben',
+  noRoom: 'Um {time} geht der Plan nicht auf.',
   noFree: 'Kein anderer Plan gefunden. Die Zeit bleibt.',
 };
 export const nothingPage: InTongue<typeof english.nothingPage> = {
@@ -130,11 +130,11 @@ export const nothingPage: InTongue<typeof english.nothingPage> = {
   allOf: 'Nimm alle davon',
   noBakes: 'Kein Brot ist gewählt.',
   sameName: 'Zwei Brote haben denselben Namen.',
-  noHour: '{bake}: keine Zeit gesetzt.',
+  noHour: '{bake}: noch keine Zeit.',
   neverFree: 'Du bist immer weg, jeden Tag. Mach eine Stunde frei.',
   reversed: '{name}: endet, bevor es beginnt.',
   fridgeShort: '{bake}: {loaves}, der Kühl\u00adschrank fasst {count}.',
   bowlsShort: '{bake}: der Teig braucht {count} Schüsseln.',
   tooMany: 'Höchstens {count} Brote an einem Tag.',
-  toAsk: 'Ändere die Frage',
+  toAsk: 'Ändere die Wünsche',
 };

@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const doorWords: InTongue<typeof english.doorWords> = {
   bakeFirst: { label: 'Diesen zuerst backen', then: 'aus der Kälte, flacher Schnitt' },
-  flat: { label: 'Flach backen', then: 'im geölten Blech, jetzt' },
+  flat: { label: 'Flach backen', then: 'auf geöltem Blech, jetzt' },
   goesLast: { label: 'Noch nicht', then: 'er kommt zuletzt' },
 };
 export const doorBecause: InTongue<typeof english.doorBecause> = {
@@ -12,8 +12,8 @@ export const doorBecause: InTongue<typeof english.doorBecause> = {
   byClock: 'So weit, sagt die Uhr. Back ihn jetzt.',
   coldDent: 'Eine kalte Delle allein sagt wenig. Back ihn jetzt.',
   disagree: 'Zeichen und Uhr sind uneins. Back ihn jetzt.',
-  unsure: 'Kein Zeichen sagt warte, also back ihn jetzt.',
-  bakeFirst: 'Er ist nah am Ende. Back ihn vor den anderen.',
-  bakeSoon: 'Er ist nah am Ende, also back ihn jetzt.',
+  unsure: 'Kein Zeichen spricht fürs Warten, also back ihn jetzt.',
+  bakeFirst: 'Bald Übergare. Back ihn vor den anderen.',
+  bakeSoon: 'Bald Übergare, also back ihn jetzt.',
   switchGoal: 'Übergare, sagen Zeichen und Uhr. Viel zu weit: back ihn flach.',
 };

@@ -11,7 +11,7 @@ export const doubts: InTongue<typeof english.doubts> = {
   salt: 'Bei diesem Salz: grob geschätzt.',
   rye: 'So viel Roggen: grob geschätzt.',
   hydration: 'So fester oder nasser Teig: grob geschätzt.',
-  rise: 'Er soll weiter gehen, als bekannt ist.',
+  rise: 'Er soll höher gehen, als erprobt ist.',
   oddReading: 'Ein seltsamer Messwert ist dabei: grob geschätzt.',
   laterThanModel: 'Länger als gedacht: trau deinen Augen.',
 };

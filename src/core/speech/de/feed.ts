@@ -12,13 +12,13 @@ export const feed: InTongue<typeof english.feed> = {
   later: 'Später',
   much: { earlier: '3 h früher', later: '3 h später' },
   stands: {
-    early: 'Gefüttert {ratio} ist er dann noch nicht reif.',
-    fits: 'Gefüttert {ratio} ist er dann reif.',
-    late: 'Gefüttert {ratio} ist er dann schon drüber.',
+    early: 'Mit {ratio} ist er dann noch nicht reif.',
+    fits: 'Mit {ratio} ist er dann reif.',
+    late: 'Mit {ratio} ist er dann überreif.',
   },
   offer: 'Für diese Zeit füttere {ratio}:',
   rough: 'So weit vom Üblichen, dass es nur grob geschätzt ist.',
-  none: 'Kein Füttern ist dann reif. Wähl eine spätere Zeit.',
+  none: 'Bis dahin wird er nicht reif. Wähl eine spätere Zeit.',
   guess: 'Gerechnet mit {celsius} in der Küche. Sieh trotzdem nach.',
   take: '{grams} Anstellgut sind drin',
 };

@@ -31,7 +31,7 @@ export const heed: InTongue<typeof english.heed> = {
     },
     floor: {
       cluttered: 'Räum den Boden am Ofen frei. Dann antworte.',
-      wet: 'Trockne den Boden am Ofen. Dann antworte.',
+      wet: 'Wisch den Boden am Ofen trocken. Dann antworte.',
     },
     mitts: {
       wet: 'Hol trockene Handschuhe: nasse verbrennen dich. Dann antworte.',
@@ -39,7 +39,7 @@ export const heed: InTongue<typeof english.heed> = {
     },
     landing: { notYet: 'Mach zwei Plätze frei, die Hitze aushalten.' },
     parchment: {
-      unknown: 'Lass es weg, oder such die Hitze auf der Packung.',
+      unknown: 'Lass es weg, oder such die Gradzahl auf der Packung.',
       rated: 'Schneide es knapp: lange Ränder verkohlen.',
     },
     knob: {

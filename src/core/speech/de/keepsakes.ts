@@ -2,7 +2,7 @@ import type * as english from '../words/keepsakes.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const keepsakes: InTongue<typeof english.keepsakes> = {
-  title: 'Von diesem Backen behalten',
+  title: 'Andenken an dieses Backen',
   detail: 'Auf diesem Tablet. Du kannst es löschen.',
   opening: 'Einen Moment',
   closed: 'Es lässt sich nicht öffnen',
@@ -26,7 +26,7 @@ export const keepsakes: InTongue<typeof english.keepsakes> = {
 };
 export const photoWords: InTongue<typeof english.photoWords> = {
   none: 'Noch kein Foto',
-  noneDetail: 'Kruste oder Krume: klein behalten, ohne Ort und Zeit.',
+  noneDetail: 'Kruste oder Krume: klein gespeichert, ohne Ort und Zeit.',
   one: 'Foto {n} von {of}',
   oneDetail: '{date}',
   alt: 'Foto {n} von diesem Backen',
@@ -36,8 +36,8 @@ export const photoWords: InTongue<typeof english.photoWords> = {
   erase: 'Dieses löschen',
   eraseAsk: 'Dieses Foto für immer löschen?',
   eraseDetail: 'Kein Zurück, und keine Datei bringt es hierher zurück.',
-  busy: 'Wird klein gemacht',
-  full: 'Mehr behält ein Backen nicht.',
+  busy: 'Wird verkleinert',
+  full: 'Mehr Fotos gehen hier nicht.',
 };
 export const spokenWords: InTongue<typeof english.spokenWords> = {
   title: 'Gesprochene Notizen',
@@ -58,13 +58,13 @@ export const spokenWords: InTongue<typeof english.spokenWords> = {
   eraseAsk: 'Notiz {n} für immer löschen?',
   eraseDetail: 'Kein Zurück, und keine Datei bringt sie hierher zurück.',
   lost: 'Auf diesem Tablet ist sie nicht zu hören.',
-  noMicrophone: 'Das Mikrofon ist nicht zu haben. Öffne diese Seite noch einmal.',
+  noMicrophone: 'Das Mikrofon ist nicht erreichbar. Öffne diese Seite noch einmal.',
   why: {
     denied: 'Das Mikrofon ist nicht erlaubt. Erlaube es im Browser.',
     none: 'Dieses Tablet hat kein Mikrofon.',
-    silent: 'Niemand war zu hören. Nichts wurde behalten.',
+    silent: 'Niemand war zu hören. Nichts wurde gesichert.',
     failed: 'Das ließ sich nicht aufnehmen. Versuch es noch mal.',
-    stopped: 'Es hörte auf, und nichts wurde behalten: ein Ruf geht vor.',
+    stopped: 'Es hörte auf, und nichts wurde gesichert: ein Ruf geht vor.',
     hot: 'Nicht, solange es heiß ist oder ein Ruf kommt.',
   },
 };
@@ -78,7 +78,7 @@ export const whoWords: InTongue<typeof english.whoWords> = {
 };
 export const tagPage: InTongue<typeof english.tagPage> = {
   title: 'Welche Stichworte?',
-  detail: 'Drück eins an, drück noch mal für aus.',
+  detail: 'Drück eins für an, noch mal für aus.',
   on: 'an',
   own: 'Deine eigenen Worte',
   ownAsk: 'Welche eigenen Worte?',

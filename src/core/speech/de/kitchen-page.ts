@@ -12,7 +12,7 @@ export const kitchenPage: InTongue<typeof english.kitchenPage> = {
   stones: 'Plätze auf dem Stein',
   made: 'Woraus sind die Töpfe?',
   pot: 'Topf {count}',
-  notSaid: 'Nicht gesagt',
+  notSaid: 'Keine Angabe',
   materials: { bareIron: 'Blankes Gusseisen', enamel: 'Emaille', clay: 'Ton', glass: 'Glas' },
   notHot: 'Hier darf kein Topf heiß beladen werden.',
   saved: 'Zuletzt: {date}',
@@ -20,7 +20,7 @@ export const kitchenPage: InTongue<typeof english.kitchenPage> = {
   promise: [
     'Das Tablet ist still, wenn es aus, stumm oder im Schlaf ist.',
     'Lass es am Kabel: mit leerem Akku ruft es nicht mehr.',
-    'Es ist eine Hilfe, kein Wecker. Stell auch dein Handy.',
+    'Es ist eine Hilfe, kein Wecker. Stell auch den Handywecker.',
   ],
   promiseTitle: 'Was ein Tablet nicht versprechen kann',
 };

@@ -15,7 +15,7 @@ export const ear: InTongue<typeof english.ear> = {
   awake: {
     held: 'Bildschirm bleibt an',
     lost: 'Bildschirm kann ausgehen',
-    unavailable: 'Halt den Bildschirm selbst an',
+    unavailable: 'Lass den Bildschirm selbst an',
   },
   unheard: 'Ton aus: tippen',
   untilTouch: 'Der Ton ist aus, bis du tippst',
@@ -27,7 +27,7 @@ export const noPromise: InTongue<typeof english.noPromise> = {
 };
 export const night: InTongue<typeof english.night> = {
   plug: 'Steck mich ans Kabel.',
-  phone: 'Stell dein Handy auf {time}.',
+  phone: 'Stell den Handywecker auf {time}.',
   why: 'Eine Seite kann ein schlafendes Tablet nicht wecken.',
 };
 export const twoPages: InTongue<typeof english.twoPages> = {

@@ -12,7 +12,7 @@ export const leapt: InTongue<typeof english.leapt> = {
   backThen: 'Jedes Warten läuft weiter wie bisher.',
   backHours: 'Die Zeiten hier folgen der Uhr: prüf, ob sie stimmt.',
   slept: 'Es schlief',
-  sleptThen: 'Schlief: die Stunden sind vergangen. Alle Zeiten hier stimmen.',
+  sleptThen: 'Geschlafen: die Stunden sind vergangen. Alle Zeiten hier stimmen.',
   set: 'Sie wurde gestellt',
   setThen: 'Gestellt: keine Zeit verging. Jedes Warten wird {minutes} länger.',
   said: 'Jedes Warten ist so viel länger, wie die Uhr vorsprang. Prüf den Teig.',

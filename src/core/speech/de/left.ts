@@ -4,12 +4,12 @@ import type { InTongue } from '../tongue.ts';
 export const clockAsk: InTongue<typeof english.clockAsk> = {
   care: 'Ging die Uhr des Tablets falsch? Sag es, und das Backen geht weiter.',
   press: 'Die Uhr ging falsch',
-  said: 'Es steht wie bei deinem letzten Druck. Prüf den Teig.',
+  said: 'Es steht wie bei deinem letzten Tastendruck. Prüf den Teig.',
 };
 export const left: InTongue<typeof english.left> = {
   levain: {
     headline: 'Wirf diesen Sauerteig weg',
-    detail: 'Er stand tagelang. Wasch das Glas heiß und fang neu an.',
+    detail: 'Er stand tagelang. Spül das Glas heiß und fang neu an.',
     slab: 'Weg\u00adgeworfen',
     then: 'dann ist dieses Backen zu Ende',
     spoken: 'Wirf diesen Sauerteig weg. Er stand tagelang.',

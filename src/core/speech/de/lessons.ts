@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const lessons: InTongue<typeof english.lessons> = {
   'read.plan': {
     title: 'Warum erst alles lesen?',
-    why: 'Brot braucht viele Stunden, aber wenige Minuten deiner Hände. Wisse, wann.',
+    why: 'Brot braucht viele Stunden, aber wenige Minuten deiner Hände. Sieh, wann.',
   },
   'read.list': {
     title: 'Warum alles bereitlegen?',
@@ -30,7 +30,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'mix.weigh': {
     title: 'Warum alles wiegen?',
-    why: 'Eine Tasse Mehl ist nie zweimal gleich. Eine Waage ist es.',
+    why: 'Eine Tasse Mehl ist nie zweimal gleich. Eine Waage schon.',
   },
   'mix.first': {
     title: 'Warum ohne Salz mischen?',
@@ -57,7 +57,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   'bulk.between': {
     title: 'Warum geht er am Stück?',
     why: 'Viel Teig zusammen hält seine Wärme, und alles reift gleich.',
-    word: { name: 'Stockgare', means: 'das erste Gehen, aller Teig in einer Wanne' },
+    word: { name: 'Stockgare', means: 'das erste Gehen, der ganze Teig in einer Wanne' },
   },
   'bulk.fold': {
     title: 'Warum den Teig falten?',
@@ -75,7 +75,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'bulk.roll': {
     title: 'Warum aufrollen?',
-    why: 'Lagen von Teig halten die Einlage auseinander und den Laib hoch.',
+    why: 'Teiglagen halten die Einlage auseinander und den Laib hoch.',
   },
   'bulk.proving': {
     title: 'Wie weit soll er gehen?',
@@ -115,7 +115,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'shape.basket': {
     title: 'Warum ein Gärkorb?',
-    why: 'Weicher Teig läuft flach. Der Korb hält ihn, während er geht.',
+    why: 'Weicher Teig läuft breit. Der Korb hält ihn, während er geht.',
     word: { name: 'Gärkorb', means: 'ein bemehlter Korb, in dem ein Laib geht' },
   },
   'shape.scoop': {
@@ -138,13 +138,13 @@ export const lessons: InTongue<typeof english.lessons> = {
     signs: {
       pokeSpringsBack: { name: 'Springt sofort zurück', means: 'Er braucht mehr Zeit.' },
       pokeSlow: { name: 'Kommt langsam zurück', means: 'Er ist so weit.' },
-      pokeStays: { name: 'Die Delle bleibt', means: 'Er ist schon drüber: back ihn jetzt.' },
+      pokeStays: { name: 'Die Delle bleibt', means: 'Das ist Übergare: back ihn jetzt.' },
     },
   },
   turnOn: {
     title: 'Warum auch den Topf heizen?',
     why: 'Ein heißer Topf hebt den Laib sofort und hält seinen Dampf drin.',
-    word: { name: 'Topf', means: 'dickes Eisen mit Deckel, das Hitze hält' },
+    word: { name: 'Topf', means: 'dickes Eisen mit Deckel, das die Hitze hält' },
   },
   before: {
     title: 'Warum jetzt eine Liste?',

@@ -55,7 +55,7 @@ export const turnedChoices: InTongue<typeof english.turnedChoices> = {
   over: 'Übergare',
   dark: 'Kruste zu dunkel',
   pale: 'Kruste zu blass',
-  done: 'Nichts gesagt',
+  done: 'Keine Angabe',
   early: 'Früh beendet',
   open: 'Noch offen',
 };

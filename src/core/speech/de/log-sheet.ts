@@ -5,7 +5,7 @@ export const logSheet: InTongue<typeof english.logSheet> = {
   bread: 'Brot',
   version: 'Fassung',
   begun: 'Begonnen',
-  taken: 'Genommen',
+  taken: 'Gemessen',
   hours: 'Stunden seither',
   what: 'Messwert',
   number: 'Zahl',

@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const reasons: InTongue<typeof english.reasons> = {
   formulaUnreadable:
-    'Dieses Rezept ist nicht lesbar bei {path}: {expected} war gefragt, {got} kam. Bessere es dort aus.',
+    'Dieses Rezept ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Berichtige es dort.',
   loavesOutside: '{got} Laibe gehen nicht. Wähl eine ganze Zahl, {least} bis {most}.',
   pieceOutside: 'Ein Stück mit {got} geht nicht. Wähl {least} bis {most}.',
   breadOutside: 'Ein gebackener Laib mit {got} geht nicht. Wähl {least} bis {most}.',
@@ -17,7 +17,7 @@ export const reasons: InTongue<typeof english.reasons> = {
   perishableRetarded:
     '{filling}: verdirbt in langer Gare. Lass es weg, oder gib es kalt beim Formen dazu und back binnen 2 Stunden.',
   levainFlourShort:
-    'Der Sauerteig will {short} mehr, als der Teig hat: {flour}. Füttere ein anderes Mehl, oder weniger.',
+    'Der Sauerteig will {short} mehr, als der Teig hat: {flour}. Füttere anderes Mehl, oder weniger.',
   waterShort:
     'Der Sauerteig bringt {short} zu viel Wasser. Nimm weniger Sauerteig, oder einen festeren.',
 };
@@ -27,7 +27,7 @@ export const warnings: InTongue<typeof english.warnings> = {
   saltWithFilling:
     'Salz: {salt} % mit {bring} aus der Einlage; {most} ist das Äußerste. Nimm etwas aus dem Teig.',
   wetFilling:
-    'Mit dem, was die Einlage bringt, ist das Wasser {water} % vom Mehl; über {most} läuft er. Lass sie abtropfen und trockne sie gut.',
+    'Mit dem, was die Einlage bringt, ist das Wasser {water} % vom Mehl; über {most} läuft der Teig. Lass sie abtropfen und trockne sie gut.',
   perishableFilling:
     '{filling}: verdirbt. Erst beim letzten Formen aus dem Kühl\u00adschrank, binnen 2 Stunden im Ofen. Auch das Brot bleibt kalt.',
   cheeseStands:
@@ -39,10 +39,11 @@ export const warnings: InTongue<typeof english.warnings> = {
   pffOutside:
     '{pff} % vom Mehl sind im Sauerteig; üblich sind {least} bis {most}. Sieh oft nach dem Teig.',
   fillingOutside:
-    'Einlage ist {share} % vom Teig; üblich sind {least} bis {most}. Zu viel reißt den Teig.',
+    'Einlage ist {share} % vom Teig; üblich sind {least} bis {most}. Zu viel zerreißt den Teig.',
   feedDisagrees:
     'Füttern heißt {flour} Mehl auf {water} Wasser; der Sauerteig hat {hydration} %. Das Wasser richtet sich nach dem Sauerteig.',
-  fillingAtShaping: 'Kein Laminieren nimmt die Einlage auf. Gib sie beim letzten Formen dazu.',
+  fillingAtShaping:
+    'Ohne Laminieren kommt die Einlage nicht hinein. Gib sie beim letzten Formen dazu.',
   heavyDough: '{dough} ist viel für eine Schüssel von Hand. Mische in Schüsseln bis {most}.',
   processOutside:
     '{part}: {minutes} min; üblich sind {least} bis {most}. Schau auf den Teig, nicht auf die Uhr.',
@@ -54,16 +55,16 @@ export const warnings: InTongue<typeof english.warnings> = {
     'Kühl\u00adschrank auf {fridge}; gewünscht sind {least} bis {most}. Über {most}: stell ihn kälter.',
 };
 export const swaps: InTongue<typeof english.swaps> = {
-  swapped: '{name} für {was}, gleich viel Gewicht.',
-  swappedAllergens: '{name} für {was}, gleich viel Gewicht. Aufs Etikett muss: {allergens}.',
+  swapped: '{name} statt {was}, gleich viel Gewicht.',
+  swappedAllergens: '{name} statt {was}, gleich viel Gewicht. Aufs Etikett muss: {allergens}.',
   herbsDried:
-    '{name}: halb so viel Gewicht wie frisch, {pct} %. Nach Menge sagen Bücher ein Drittel.',
+    '{name}: halb so viel Gewicht wie frisch, {pct} %. Nach Volumen sagen Bücher ein Drittel.',
   herbsFresh:
-    '{name}: doppelt so viel Gewicht wie trocken, {pct} %. Nach Menge sagen Bücher dreimal.',
+    '{name}: doppelt so viel Gewicht wie trocken, {pct} %. Nach Volumen sagen Bücher dreimal.',
 };
 export const stepReasons: InTongue<typeof english.stepReasons> = {
   spoonWantsTin: 'Gelöffelter Teig läuft. Wähl erst die Form zum Backen.',
-  sheetWantsFilling: 'Laminieren nimmt eine Einlage auf. Gib erst eine dazu.',
+  sheetWantsFilling: 'Beim Laminieren kommt eine Einlage hinein. Gib erst eine dazu.',
   spoonNoSheet: 'Gelöffelter Teig ist zu weich zum Laminieren.',
   touchesFull: 'Schon {most}-mal falten, mehr geht nicht. Nimm erst eines heraus.',
   noFold: 'Es gibt kein Falten zum Herausnehmen.',

@@ -81,7 +81,7 @@ export const orderLine: InTongue<typeof english.orderLine> = {
   now: 'Jetzt {value}',
 };
 export const orderAsk: InTongue<typeof english.orderAsk> = {
-  look: 'Sieh das erst an',
+  look: 'Sieh dir das erst an',
   refused: 'Das geht nicht',
   yes: 'Trotzdem nehmen',
   no: 'Nein, lassen',

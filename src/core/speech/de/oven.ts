@@ -66,7 +66,7 @@ export const ovenWords: InTongue<typeof english.ovenWords> = {
   },
   load: {
     headline: 'Laib rein, Deckel drauf: {pot}',
-    detail: 'Lass ihn hinein, Deckel drauf, Tür zu. Ofen auf {bakeHeat}.',
+    detail: 'Setz ihn hinein, Deckel drauf, Tür zu. Ofen auf {bakeHeat}.',
     slab: 'Er ist drin',
     then: 'drück, wenn die Tür zu ist',
     spoken: '{pot}: Laib hinein, Deckel drauf, Tür zu. Kinder, zurücktreten.',
@@ -75,7 +75,7 @@ export const ovenWords: InTongue<typeof english.ovenWords> = {
   // Common practice, no source: a flat bread two fingers thick, 20 to 25 minutes.
   tray: {
     headline: 'Back diesen flach',
-    detail: 'Zieh ihn auf geöltem Blech aus, auf einem freien Rost. Tür zu.',
+    detail: 'Zieh ihn auf geöltem Blech aus, dann auf freien Rost. Tür zu.',
     slab: 'Er ist drin',
     then: 'drück, wenn die Tür zu ist',
     spoken: 'Geöltes Blech, zwanzig bis fünfundzwanzig Minuten. Kinder, zurücktreten.',
@@ -118,7 +118,7 @@ export const ovenWords: InTongue<typeof english.ovenWords> = {
     detail: 'Öffne von dir weg. Nimm die Wasserschale heraus.',
     slab: 'Dampf ist raus',
     then: 'drück mit freien Händen',
-    spoken: 'Öffne die Tür von dir weg, Dampf. Nimm die Wasserschale heraus.',
+    spoken: 'Öffne die Tür von dir weg: Dampf. Nimm die Wasserschale heraus.',
     care: 'Beide Hände frei? Kinder, zurücktreten.',
   },
   open: {

@@ -29,7 +29,7 @@ export const planWaits: InTongue<typeof english.planWaits> = {
 };
 export const planSlack: InTongue<typeof english.planSlack> = {
   fine: 'Gut bis {time}.',
-  last: 'Nicht nach {time}.',
+  last: 'Spätestens {time}.',
 };
 export const planChanges: InTongue<typeof english.planChanges> = {
   title: 'Für {time} passt nichts.',

@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const readAFile: InTongue<typeof english.readAFile> = {
   title: 'Lies eine gespeicherte Datei',
-  detail: 'Erst sagt sie, was kommt. Dann nimmt ein Halten es auf.',
+  detail: 'Erst siehst du, was kommt. Halten nimmt es dann auf.',
   choose: 'Datei auswählen',
   all: 'Alles kommt herein',
   goesOn: 'Von hier geht es weiter',
@@ -22,7 +22,7 @@ export const readAFile: InTongue<typeof english.readAFile> = {
   then: 'alles auf einmal',
   newer: 'Zeile {line} ist aus einer neueren Fassung. Lade erst diese Fassung.',
   unreadable:
-    'Zeile {line} ist nicht lesbar bei {path}: {expected} war gefragt, {got} kam. Nichts wurde aufgenommen.',
+    'Zeile {line} ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Nichts wurde aufgenommen.',
   cut: 'Die Datei ist abgeschnitten: {got} von {expected} Zeilen kamen. Nichts wurde aufgenommen.',
   changed: 'Die Datei wurde seit dem Speichern geändert. Nichts wurde aufgenommen.',
   clash: 'Ihre Zeile {seq} sagt anderes als dieselbe Zeile hier. Nichts wurde aufgenommen.',
@@ -31,5 +31,5 @@ export const readAFile: InTongue<typeof english.readAFile> = {
   meanwhile: 'Inzwischen wurde hier etwas notiert. Wähl die Datei noch einmal.',
   closed: 'Was hier ist, ist gerade nicht lesbar. Wähl die Datei noch einmal.',
   otherLeftOut:
-    'Ein Tagebuch von einem anderen Tablet fehlt. Seine Zeile {seq} ist nicht lesbar bei {path}: {expected} war gefragt, {got} kam.',
+    'Ein Tagebuch von einem anderen Tablet fehlt. Seine Zeile {seq} ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam.',
 };

@@ -41,7 +41,7 @@ export const reading: InTongue<typeof english.reading> = {
   back: 'Andere Messwerte',
   usual: 'Üblich: {range}.',
   odd: 'Seltsam: üblich {range}.',
-  otherScale: 'Seltsam: zeigt es {unit}?',
+  otherScale: 'Seltsam: misst du in {unit}?',
   impossible: 'Ändere das: hier {range}.',
   keep: 'Behalten',
   keepOdd: '{got}, als seltsam markiert',

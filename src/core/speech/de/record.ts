@@ -44,5 +44,5 @@ export const record: InTongue<typeof english.record> = {
     failed: 'Das ließ sich nicht aufnehmen. Versuch es noch mal.',
     stopped: 'Es hörte auf: ein Ruf geht vor.',
   },
-  notKept: 'Es ließ sich nicht behalten. Es ist deins, bis du diese Seite verlässt.',
+  notKept: 'Es ließ sich nicht sichern. Es ist deins, bis du diese Seite verlässt.',
 };

@@ -89,7 +89,7 @@ export const remedies: InTongue<typeof english.remedies> = {
       next: 'Wirke es lockerer rund.',
     },
     runs: {
-      sign: 'Läuft flach breit',
+      sign: 'Läuft breit',
       now: 'Noch mal rundwirken, kurz ruhen. Läuft es noch, nimm eine Form.',
       next: 'Mehr falten, weniger Wasser, oder früher. Ändere eins.',
     },
@@ -109,7 +109,7 @@ export const remedies: InTongue<typeof english.remedies> = {
     },
     over: {
       sign: 'Am Rand, wackelt',
-      now: 'Back ihn jetzt kalt. Flacher Schnitt, im Topf.',
+      now: 'Jetzt kalt in den Ofen. Flacher Schnitt, im Topf.',
       next: 'Früher kalt stellen, auf {fridgeHeat} oder weniger. Weniger auf einmal.',
       care: `Kein kalter Teig in heißen Ton oder Emaille. ${MITTS}`,
     },
@@ -124,7 +124,7 @@ export const remedies: InTongue<typeof english.remedies> = {
   oven: {
     burst: {
       sign: 'Seitlich gerissen',
-      now: 'Lass ihn weiter backen. Er ist gut so.',
+      now: 'Lass ihn weiterbacken. Er ist gut so.',
       next: 'Längere Stückgare, oder lockere Haut, Naht unten. Ändere eins.',
     },
     flat: {
@@ -167,7 +167,7 @@ export const remedies: InTongue<typeof english.remedies> = {
   cut: {
     gummy: {
       sign: 'Klitschige Krume',
-      now: 'Noch warm: 10 Minuten länger in den Ofen. Kühl: toaste es.',
+      now: 'Noch warm: 10 Minuten zurück in den Ofen. Ausgekühlt: toaste es.',
       next: 'Back bis {crumbHeat} und goldbraun. Dann lass es auskühlen.',
       care: MITTS,
     },
@@ -190,7 +190,7 @@ export const remedies: InTongue<typeof english.remedies> = {
   handOver: {
     soft: {
       sign: 'Weiche Kruste',
-      now: 'Öffne die Tüte. Back sie 5 bis 8 Minuten auf, Ofen heiß.',
+      now: 'Öffne die Tüte. Back ihn im heißen Ofen 5 bis 8 Minuten auf.',
       next: 'Bei {bagHeat} oder weniger einpacken, in Papier.',
     },
   },

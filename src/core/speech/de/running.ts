@@ -7,7 +7,7 @@ export const running: InTongue<typeof english.running> = {
   lineTime: '{name}: {stage}, {time}',
   overdue: '{name}: {stage}, {minutes} drüber',
   none: 'Kein anderes Brot.',
-  more: 'und {count} mehr',
+  more: 'und {count} weitere',
 };
 export const returnCard: InTongue<typeof english.returnCard> = {
   title: 'Während du weg warst',

@@ -13,7 +13,7 @@ export const shape: InTongue<typeof english.shape> = {
   },
   'shape.preshape': {
     headline: 'Wirke jedes Stück locker rund',
-    detail: 'Wenig Mehl, glatte Seite oben. Merk dir die Reihe.',
+    detail: 'Wenig Mehl, glatte Seite oben. Merk dir die Reihenfolge.',
     slab: 'Alle rund',
     then: 'dann ruhen sie',
     spoken: 'Wirke jedes Stück locker rund. Glatte Seite nach oben.',

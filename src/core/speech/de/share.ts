@@ -54,12 +54,12 @@ export const shareIn: InTongue<typeof english.shareIn> = {
 };
 export const shareAsk: InTongue<typeof english.shareAsk> = {
   sign: 'Ist 1,500 mehr als tausend?',
-  signDetail: 'Die Tabelle schreibt solche Zahlen, und man kann sie zweifach lesen.',
+  signDetail: 'Die Tabelle schreibt solche Zahlen, und man kann sie so oder so lesen.',
   point: 'Ja',
   pointMeans: 'tausend\u00adfünfhundert',
   comma: 'Nein',
   commaMeans: 'eineinhalb',
-  convention: 'Wessen Mehl macht 100 %?',
+  convention: 'Welches Mehl ist 100 %?',
   whole: 'Alles Mehl',
   wholeMeans: 'auch das im Sauerteig; sein Wasser zählt beim Wasser',
   bowl: 'Das Mehl in der Schüssel',
@@ -134,5 +134,5 @@ export const benchSheet: InTongue<typeof english.benchSheet> = {
     '{filling}: verdirbt. Kalt bis zum letzten Formen, binnen 2 Stunden im Ofen. Auch das Brot bleibt kalt.',
   made: 'Gedruckt {time}',
   page: 'Seite {n} von {count}',
-  goesOn: '{name}, geht weiter',
+  goesOn: '{name}, Fortsetzung',
 };

@@ -55,7 +55,7 @@ export const readThrough: InTongue<typeof english.readThrough> = {
   line: '{grams} {name}',
   filling: 'Einlage: {grams} {name}',
   handsOn: 'Deine Hände: {minutes} im Ganzen',
-  firstHands: 'Hände zuerst um {time}',
+  firstHands: 'Erster Handgriff um {time}',
   ends: 'Laibe aus dem Ofen: {time}',
   endsAbout: 'Fertig zwischen {time} und {until}',
   overnight: 'Über Nacht bleibt es im Kühl\u00adschrank.',

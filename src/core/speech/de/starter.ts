@@ -13,7 +13,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
 
   fed: 'Zuletzt gefüttert',
   fedValue: '{ratio}, {date} {time}',
-  neverFed: 'Nicht gesagt',
+  neverFed: 'Keine Angabe',
   where: 'Wo es steht',
   places: { counter: 'Draußen', fridge: 'Im Kühl\u00adschrank' },
   whereAsk: 'Wo steht das Glas?',
@@ -34,8 +34,8 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   pastIt: 'Es war etwa um {time} reif. Es hat Hunger: füttere es.',
   unfed: 'Draußen, nicht gefüttert. Füttere es bis {until}.',
   hungry: 'Draußen, nicht gefüttert, seit {time}. Füttere es.',
-  fridge: 'Im Kühl\u00adschrank seit {days}. Gut dort bis {date}.',
-  fridgeToday: 'Im Kühl\u00adschrank seit {time}. Gut dort bis {date}.',
+  fridge: 'Im Kühl\u00adschrank seit {days}. Dort gut bis {date}.',
+  fridgeToday: 'Im Kühl\u00adschrank seit {time}. Dort gut bis {date}.',
   fridgeLong: 'Im Kühl\u00adschrank seit {days}: es will Futter.',
   feedsFirst: {
     one: 'Einmal draußen füttern, bevor du bäckst.',
@@ -59,7 +59,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
     unfed: 'Dein Anstellgut wartet auf Futter.',
     cold: 'Dein Anstellgut steht schon lange kalt. Füttere es diese Woche.',
   },
-  see: 'Kümmere dich',
+  see: 'Kümmere dich darum',
   beside: 'jetzt nachsehen',
   call: { name: 'Anstellgut', short: 'Anstellgut', subject: 'das Anstellgut' },
   chill: 'In den Kühl\u00adschrank',
@@ -105,7 +105,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   strongAgain: 'Sieh nach {time} noch mal nach: ein Blick genügt nicht.',
   strongUnclear: 'Nicht klar: sieh noch mal nach',
   strongUnclearWhy: 'Was du gesehen hast, sagt noch nichts.',
-  sures: { nearly: 'Fast sicher.', likely: 'Nicht sicher, aber wohl.' },
+  sures: { nearly: 'Fast sicher.', likely: 'Nicht sicher, aber wahrscheinlich.' },
   strengths: {
     strong: 'Stark genug',
     once: 'Füttere es noch einmal',
@@ -113,7 +113,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   },
   strengthThen: {
     strong: 'Nimm es, solange es gewölbt ist.',
-    once: 'Jetzt gefüttert {ratio}: reif {time}.',
+    once: 'Jetzt {ratio} gefüttert: reif {time}.',
     weak: 'Füttere es zweimal am Tag, halt es warm.',
   },
   seeAsk: 'Was siehst du?',

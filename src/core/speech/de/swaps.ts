@@ -11,7 +11,7 @@ export const bookSwaps: InTongue<typeof english.bookSwaps> = {
   value: '{is} statt {was}',
   alike: '{is}, wie bisher',
   herbs:
-    'Trockene Kräuter wiegen halb so viel wie frische: üblich, ohne Quelle. Bücher gehen nach Menge: ein Drittel.',
+    'Trockene Kräuter wiegen halb so viel wie frische: üblich, ohne Quelle. Bücher gehen nach Volumen: ein Drittel.',
   even: 'Gleich viel Gewicht: üblich, ohne Quelle.',
 };
 export const swapChanges: InTongue<typeof english.swapChanges> = {

@@ -40,7 +40,7 @@ export const tasks: InTongue<typeof english.tasks> = {
     done: 'Ab\u00adgetropft, trocken',
     subject: 'Einlage abtropfen',
     headline: 'Lass die Einlage abtropfen und trockne sie',
-    detail: 'Nasse Einlage rutscht und reißt den Teig.',
+    detail: 'Nasse Einlage rutscht und zerreißt den Teig.',
   },
   cut: {
     done: 'Alles ge\u00adschnitten',
@@ -77,13 +77,13 @@ export const tasks: InTongue<typeof english.tasks> = {
     done: 'Fach ist frei',
     subject: 'ein Fach frei machen',
     headline: 'Mach im Kühl\u00adschrank ein Fach frei',
-    detail: 'Gerade, und Luft rund um die Laibe.',
+    detail: 'Eben, und Luft rund um die Laibe.',
   },
   parchment: {
     done: 'Papier ist ge\u00adschnitten',
     subject: 'Backpapier schneiden',
     headline: 'Schneide das Backpapier zu',
-    detail: 'Viele halten nur {parchmentHeat} aus. Sieh auf die Packung.',
+    detail: 'Vieles hält nur {parchmentHeat} aus. Sieh auf der Packung nach.',
   },
   kettle: {
     done: 'Wasser kocht',

@@ -14,15 +14,15 @@ export const trouble: InTongue<typeof english.trouble> = {
     'Tagebuch-Fassung {version} ist zu alt, um sie hier zu lesen. Sie bleibt: speichere sie als Datei.',
   logNewer: 'Tagebuch-Fassung {version} ist neuer als diese Seite. Lade erst die neue Fassung.',
   logUnreadable:
-    'Zeile {seq} im Tagebuch ist nicht lesbar bei {path}: {expected} war gefragt, {got} kam. Mach ab Zeile {last} weiter, oder speichere es als Datei.',
+    'Zeile {seq} im Tagebuch ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Mach ab Zeile {last} weiter, oder speichere es als Datei.',
   logMismatch:
     'Zeile {seq} im Tagebuch stimmt nicht. Die letzte gute Stelle ist wieder da: prüf sie.',
   machineFailed:
     'Dieser Druck ließ sich nicht auswerten. Die letzte gute Stelle ist wieder da: drück noch mal.',
   formulaBroken:
-    'Dieses Rezept ist nicht lesbar bei {path}: {expected} war gefragt, {got} kam. Bessere es dort aus.',
+    'Dieses Rezept ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Berichtige es dort.',
   equipmentUnreadable:
-    'Deine Küche ist nicht lesbar bei {path}: {expected} war gefragt, {got} kam. Stell sie neu ein.',
+    'Deine Küche ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Stell sie neu ein.',
   notNumber: 'Das ist keine Zahl. Tipp sie noch mal ein.',
   kitchenRange: 'Hier nur {range}. Du hast {got} getippt: ändere es.',
   clockBack: 'Die Uhr des Tablets ging zurück. Prüf die Zeit, und sieh jetzt nach allem Heißen.',

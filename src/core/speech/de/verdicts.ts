@@ -3,18 +3,18 @@ import type { InTongue } from '../tongue.ts';
 
 export const moreActs: InTongue<typeof english.moreActs> = {
   standOut: { label: 'Draußen stehen lassen', then: 'sie werden warm und gehen' },
-  flat: { label: 'Flach backen', then: 'im geölten Blech, jetzt' },
+  flat: { label: 'Flach backen', then: 'auf geöltem Blech, jetzt' },
 };
 export const verdicts: InTongue<typeof english.verdicts> = {
   levain: {
-    headline: 'Entscheide für den Sauerteig',
+    headline: 'Entscheide über den Sauerteig',
     acts: {
       ready: { label: 'Er ist reif', then: 'dann etwas aufheben' },
       notYet: { label: 'Noch nicht', then: 'später noch mal nachsehen' },
-      over: { label: 'Drüber: jetzt nehmen', then: 'dann etwas aufheben' },
+      over: { label: 'Überreif: jetzt nehmen', then: 'dann etwas aufheben' },
     },
     because: {
-      ready: 'Er ist verdoppelt und gewölbt: reif. Du kannst weitermachen.',
+      ready: 'Verdoppelt und gewölbt: reif. Du kannst weitermachen.',
       notYet: 'Er braucht noch Zeit an einem warmen Platz. Du kannst trotzdem weitermachen.',
       over: 'Er ist eingesunken: nimm ihn in der nächsten Stunde. Du kannst warten, aber er wird saurer.',
       unsure:
@@ -22,7 +22,7 @@ export const verdicts: InTongue<typeof english.verdicts> = {
     },
   },
   bulk: {
-    headline: 'Entscheide für den Teig',
+    headline: 'Entscheide über den Teig',
     acts: {
       ready: { label: 'Er ist so weit', then: 'dann formen' },
       notYet: { label: 'Noch nicht', then: 'später noch mal nachsehen' },
@@ -38,21 +38,21 @@ export const verdicts: InTongue<typeof english.verdicts> = {
     },
   },
   loaf: {
-    headline: 'Entscheide für die Laibe',
+    headline: 'Entscheide über die Laibe',
     acts: {
       ready: { label: 'Sie sind so weit', then: 'dann zum Ofen' },
       notYet: { label: 'Noch nicht', then: 'später noch mal nachsehen' },
-      over: { label: 'Zu weit gegangen', then: 'jetzt kalt backen' },
+      over: { label: 'Zu weit gegangen', then: 'jetzt kalt in den Ofen' },
     },
     because: {
       ready: 'Sie sind gewachsen und wackeln: bereit zum Backen. Du kannst weitermachen.',
       notYet: 'Sie sind wenig gewachsen: lass sie länger kalt. Du kannst weitermachen.',
-      over: 'Über dem Rand: jetzt kalt backen, mit flachem Schnitt. Viel zu weit: flach backen.',
+      over: 'Über dem Rand: jetzt kalt in den Ofen, mit flachem Schnitt. Viel zu weit: flach backen.',
       unsure: 'Eine kalte Delle allein sagt wenig. Sieh bald noch mal nach, oder mach weiter.',
     },
   },
   warm: {
-    headline: 'Entscheide für die Laibe',
+    headline: 'Entscheide über die Laibe',
     acts: {
       ready: { label: 'Sie sind so weit', then: 'dann zum Ofen' },
       notYet: { label: 'Noch nicht', then: 'später noch mal nachsehen' },
@@ -60,13 +60,13 @@ export const verdicts: InTongue<typeof english.verdicts> = {
     },
     because: {
       ready: 'Die Delle kommt langsam zurück: bereit zum Backen. Du kannst weitermachen.',
-      notYet: 'Sie springt zurück: gib ihm mehr Zeit. Du kannst trotzdem weitermachen.',
+      notYet: 'Sie springt zurück: gib ihnen mehr Zeit. Du kannst trotzdem weitermachen.',
       over: 'Die Delle bleibt: jetzt backen, mit flachem Schnitt. Viel zu weit: flach backen.',
       unsure: 'Drück noch mal an einer anderen Stelle. Sieh bald noch mal nach, oder mach weiter.',
     },
   },
   poke: {
-    headline: 'Entscheide für diesen Laib',
+    headline: 'Entscheide über diesen Laib',
     acts: {
       ready: { label: 'Er ist so weit', then: 'dann in den Ofen' },
       notYet: { label: 'Noch nicht', then: 'er steht noch draußen' },
@@ -76,14 +76,14 @@ export const verdicts: InTongue<typeof english.verdicts> = {
       ready:
         'Er ist gewachsen und die Delle kommt langsam zurück: so weit. Du kannst weitermachen.',
       notYet: 'Noch nicht so weit: lass ihn noch draußen stehen. Du kannst weitermachen.',
-      over: 'Die Delle bleibt: back ihn jetzt kalt, mit flachem Schnitt.',
+      over: 'Die Delle bleibt: jetzt kalt in den Ofen, mit flachem Schnitt.',
       unsure: 'Eine kalte Delle allein sagt wenig. Du kannst weitermachen.',
     },
   },
 };
 export const discardLevain: InTongue<typeof english.discardLevain> = {
   headline: 'Wirf diesen Sauerteig weg',
-  detail: 'Rosa, orange oder Schimmel ist nichts zum Backen. Wasch das Glas heiß.',
+  detail: 'Rosa, orange oder Schimmel ist nichts zum Backen. Spül das Glas heiß.',
   slab: { value: 'discard', label: 'Dieses Backen beenden' },
   then: 'neu mit sauberem Anstellgut',
   spoken: 'Wirf diesen Sauerteig weg. Rosa, orange oder Schimmel ist nichts zum Backen.',

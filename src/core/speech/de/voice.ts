@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const voiceWords: InTongue<typeof english.voiceWords> = {
   title: 'Die Stimme',
-  detail: 'Namen von dir sagt keine Aufnahme: dein Tablet kann sie lesen.',
+  detail: 'Deine Namen sind nicht aufgenommen: dein Tablet kann sie vorlesen.',
   own: 'Lies meine Worte vor',
   ownOn: 'An: kein Netz wird gefragt',
   ownOff: 'Aus',

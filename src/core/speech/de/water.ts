@@ -21,9 +21,9 @@ export const water: InTongue<typeof english.water> = {
   },
 };
 export const mixTaught: InTongue<typeof english.mixTaught> = {
-  right: 'Der Teig ist so warm wie gerechnet.',
-  warmer: '{got} wärmer als gerechnet: das nächste Wasser wird kühler.',
-  cooler: '{got} kühler als gerechnet: das nächste Wasser wird wärmer.',
+  right: 'Der Teig ist so warm wie berechnet.',
+  warmer: '{got} wärmer als berechnet: das nächste Wasser wird kühler.',
+  cooler: '{got} kühler als berechnet: das nächste Wasser wird wärmer.',
 };
 export const whyWater: InTongue<typeof english.whyWater> = {
   title: 'Warum Wasser mit {celsius}?',
@@ -35,7 +35,7 @@ export const whyWater: InTongue<typeof english.whyWater> = {
   kitchen: 'Küche',
   tap: 'Kalt aus dem Hahn',
   read: '{celsius}, gemessen',
-  told: '{celsius}, von dir gesagt',
+  told: '{celsius}, von dir genannt',
   guessed: '{celsius}, geschätzt',
   ofFormula: '{celsius}, laut Rezept',
   usual: '{celsius}, wie üblich',
@@ -44,8 +44,8 @@ export const whyWater: InTongue<typeof english.whyWater> = {
   one: 'Dein letzter Teig war {got}. Das Wasser gleicht die Hälfte aus.',
   some: 'Deine letzten {count} Teige waren {got}. Das Wasser gleicht das meiste aus.',
   known: 'Deine letzten {count} Teige waren {got}. Das Wasser gleicht es aus.',
-  as: { warmer: '{got} wärmer als gerechnet', cooler: '{got} kühler als gerechnet' },
-  asReckoned: 'wie gerechnet',
+  as: { warmer: '{got} wärmer als berechnet', cooler: '{got} kühler als berechnet' },
+  asReckoned: 'wie berechnet',
   rule: 'Die Faustregel sagt {celsius}. Sie zählt wenig Sauerteig wie ein Kilo Mehl: eine zweite Meinung.',
   most: 'Nie über {celsius}: das schadet Händen und Sauerteig.',
   second: 'Wenig Wasser ändert viel Teig nur wenig.',
