@@ -106,6 +106,16 @@ describe('the German catalogue', () => {
     expect(where((text) => word.test(german(text)))).toEqual([]);
   });
 
+  it('has no length of time where days would end otherwise', () => {
+    // A hundred hours are shown and said as '5 Tage'.
+    expect(where((text) => /\b(?:seit|in|in etwa) \{minutes\}/i.test(german(text)))).toEqual([]);
+  });
+
+  it('counts what may be one where its number does not bend the words', () => {
+    const bent = /(?:^|[.:] )\{count\} (?:aus|von dem|von \{n\} waren)|noch \{count\} Fragen/;
+    expect(where((text) => bent.test(german(text)))).toEqual([]);
+  });
+
   it('begins what is written small within a sentence with a word that may be', () => {
     // 'falten 2' is read as well as 'Falten 2'.
     const isVerb = (text: string): boolean =>

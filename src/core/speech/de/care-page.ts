@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const carePage: InTongue<typeof english.carePage> = {
   title: 'Vorsicht',
-  defer: 'Regeln an deinem Ort und Rat vom Fach gehen vor allem, was hier steht.',
+  defer: 'Örtliche Regeln und fachlicher Rat gehen allem vor, was hier steht.',
   say: 'Vorlesen',
   sayPart: 'Vorlesen: {title}',
   by: 'Quelle: {by}',
@@ -62,11 +62,11 @@ export const carePage: InTongue<typeof english.carePage> = {
     },
     {
       title: 'Allergene und Verkauf',
-      by: 'Listen der USA, der EU und Kanadas; Behörden am Ort',
+      by: 'Listen der USA, der EU und Kanadas; örtliche Behörden',
       lines: [
         'Weizen, Roggen, Gerste und Dinkel haben Gluten. Sauerteig ist nicht glutenfrei.',
         'Nenn jedes Allergen auf dem Etikett: Nüsse, Sesam, Milch, Ei und mehr.',
-        'Verkaufst du? Mancherorts sind Käse, Fleisch oder frische Kräuter verboten: prüf die Regeln an deinem Ort.',
+        'Verkaufst du? Mancherorts sind Käse, Fleisch oder frische Kräuter verboten: prüf die örtlichen Regeln.',
       ],
     },
     {

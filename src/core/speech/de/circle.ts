@@ -19,7 +19,7 @@ export const circle: InTongue<typeof english.circle> = {
 };
 export const circleTold: InTongue<typeof english.circleTold> = {
   misread:
-    '{count} aus dem Kreis sind nicht lesbar und fehlen. Zuerst: {path}, erwartet {expected}, gekommen {got}.',
+    'Aus dem Kreis nicht lesbar und nicht dabei: {count}. Zuerst: {path}, erwartet {expected}, gefunden {got}.',
   leftOut: 'Der Kreis war nicht lesbar. Die gespeicherte Datei hat alles außer ihm.',
   full: 'Das Tablet ist voll. Nichts ist geändert: schaff Platz, dann drück noch mal.',
   shows: 'Diese Seite zeigt die Küche nur. Ändere es auf der anderen.',
@@ -48,7 +48,7 @@ export const neighbourWords: InTongue<typeof english.neighbourWords> = {
   erase: 'Für immer löschen',
   eraseAsk: '{name} für immer löschen?',
   eraseDetail: 'Alte Bestellungen bleiben, ohne Namen. Kein Zurück.',
-  eraseOrders: 'Kommende Bestellungen gehen mit: {count}. Dauer\u00adbestellungen: {n}.',
+  eraseOrders: 'Kommende Bestellungen sind auch weg: {count}. Dauer\u00adbestellungen: {n}.',
   eraseHold: 'Zum Löschen halten',
   eraseHolding: 'Weiter halten',
   eraseTwo: 'Oder zweimal, weit auseinander',

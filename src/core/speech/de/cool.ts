@@ -24,7 +24,7 @@ export const cool: InTongue<typeof english.cool> = {
     slab: 'Übergeben',
     then: 'dann eine Notiz',
     spoken: 'Beschrifte die Laibe, dann übergib sie. Warme Tüten offen lassen.',
-    care: 'Nenn jedes Allergen; Weizen und Roggen sind nicht glutenfrei. Beim Verkauf: prüf die Regeln an deinem Ort.',
+    care: 'Nenn jedes Allergen; Weizen und Roggen sind nicht glutenfrei. Beim Verkauf: prüf die örtlichen Regeln.',
   },
   'cool.note': {
     headline: 'Notier, wie es geworden ist',

@@ -92,7 +92,7 @@ export const dayPlan: InTongue<typeof english.dayPlan> = {
   takeThen: 'zuerst: {name}, {time}',
   change: 'Ändern',
   changeThen: 'nichts geht verloren',
-  say: 'Sag den Tag',
+  say: 'Tag vorlesen',
   table: 'Als Tabelle',
   tape: 'Als Band',
   giveUp: 'Aufgeben',

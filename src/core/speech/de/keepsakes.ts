@@ -102,7 +102,7 @@ export const eraseWords: InTongue<typeof english.eraseWords> = {
 };
 export const keepsakesTold: InTongue<typeof english.keepsakesTold> = {
   misread:
-    '{count} von dem, was behalten war, sind nicht lesbar und fehlen. Zuerst: {path}, erwartet {expected}, gekommen {got}.',
+    'Von den Andenken nicht lesbar und nicht dabei: {count}. Zuerst: {path}, erwartet {expected}, gefunden {got}.',
   full: 'Das Tablet ist voll. Nichts ist geändert: schaff Platz, dann drück noch mal.',
   shows: 'Diese Seite zeigt die Küche nur. Ändere es auf der anderen.',
   closed: 'Es ließ sich nicht schreiben. Nichts ist geändert: drück noch mal.',

@@ -83,7 +83,7 @@ export const labelPage: InTongue<typeof english.labelPage> = {
   tooLong: 'Zu lang für dieses Papier: {name}.',
   gone: 'kein Rezept',
   labels: { one: '1 Etikett', many: '{count} Etiketten' },
-  toAnswer: 'noch {count} Fragen',
+  toAnswer: 'Fragen offen: {count}',
   ways: 'Liste und Papier',
   lists: { eu: 'Europäische Union', us: 'Vereinigte Staaten', canada: 'Kanada' },
   papers: { a4: 'A4', letter: 'Letter', roll: 'Rolle' },

@@ -115,7 +115,7 @@ export const today: InTongue<typeof english.today> = {
     next: 'Um {time} kommen deine Hände dran.',
     hands: 'Hände für {minutes}.',
     breadAt: 'Fertig etwa um {time}.',
-    breadIn: 'Fertig in etwa {minutes}.',
+    breadIn: 'Noch etwa {minutes}, bis es fertig ist.',
   },
 };
 export const printed: InTongue<typeof english.printed> = {

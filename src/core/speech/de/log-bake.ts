@@ -10,7 +10,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   hide: 'Von der Liste nehmen',
   show: 'Wieder auf die Liste',
   notWritten: 'Das wurde nicht geschrieben. Versuch es noch mal.',
-  say: 'Sag diese Seite',
+  say: 'Seite vorlesen',
   next: 'Weiter\u00adlesen',
   end: {
     open: 'Es läuft noch, begonnen {begun}.',
@@ -102,7 +102,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   drawnTwo: '{one}, {other}',
   asTable: 'Als Tabelle',
   asChart: 'Als Kurve',
-  sayChart: 'Sag diese Kurve',
+  sayChart: 'Kurve vorlesen',
   nextChart: 'Nächste Kurve',
   says: {
     bake: '{name}. {loaves}.',

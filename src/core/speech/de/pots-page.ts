@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const potsPage: InTongue<typeof english.potsPage> = {
   title: 'Töpfe',
-  say: 'Sag dieses Bild',
+  say: 'Bild vorlesen',
   later: 'Später zeigen',
   back: 'Zurück zu jetzt',
   table: 'Als Tabelle',

@@ -60,7 +60,7 @@ export const remedies: InTongue<typeof english.remedies> = {
       sign: 'Ein\u00adgefallen, klebrig, sauer',
       now: 'Back ihn in einer Form, oder flach auf dem Blech, jetzt.',
       next: 'Beende die Stockgare früher, oder halt sie kühler.',
-      care: 'Einlagen, die verderben: die Zeit zählt, nicht das Aussehen. Folge den Regeln an deinem Ort.',
+      care: 'Einlagen, die verderben: die Zeit zählt, nicht das Aussehen. Folge den örtlichen Regeln.',
     },
   },
   sheet: {

@@ -2,7 +2,7 @@ import type * as english from '../words/rise.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const rise: InTongue<typeof english.rise> = {
-  say: 'Sag diese Kurve',
+  say: 'Kurve vorlesen',
   bowl: 'Anstieg in der Schüssel',
   jar: 'Anstieg im Glas',
   numbers: 'Als Tabelle',
@@ -35,8 +35,8 @@ export const rise: InTongue<typeof english.rise> = {
   spoken: {
     dough: 'Jetzt etwa {percent}. So weit von {time} bis {until}.',
     loaf: 'Jetzt etwa {percent} vom Ziel. So weit von {time} bis {until}.',
-    doughLong: 'Jetzt etwa {percent}. So weit in etwa {minutes}.',
-    loafLong: 'Jetzt etwa {percent} vom Ziel. So weit in etwa {minutes}.',
+    doughLong: 'Jetzt etwa {percent}. Noch etwa {minutes}.',
+    loafLong: 'Jetzt etwa {percent} vom Ziel. Noch etwa {minutes}.',
     doughThere: 'Jetzt etwa {percent}. Er kann so weit sein: sieh nach.',
     loafThere: 'Jetzt etwa {percent} vom Ziel. Er kann so weit sein: sieh nach.',
   },

@@ -11,7 +11,7 @@ export const running: InTongue<typeof english.running> = {
 };
 export const returnCard: InTongue<typeof english.returnCard> = {
   title: 'Während du weg warst',
-  overdue: 'Überfällig seit {minutes}: {name}',
+  overdue: 'Überfällig um {minutes}: {name}',
   nothingOverdue: 'Nichts ist überfällig.',
   last: 'Zuletzt getan: {name}, {time}',
   nothingDone: 'Noch nichts getan.',
@@ -22,13 +22,13 @@ export const returnCard: InTongue<typeof english.returnCard> = {
 export const countdown: InTongue<typeof english.countdown> = {
   look: {
     to: 'bis zum nächsten Blick',
-    past: 'nach dem Blick',
+    past: 'über der Zeit',
     ask: 'Noch {minutes} bis zum nächsten Blick.',
   },
-  touch: { to: 'bis Hände rein', past: 'nach der Zeit', ask: 'Noch {minutes}, dann Hände rein.' },
+  touch: { to: 'bis Hände rein', past: 'über der Zeit', ask: 'Noch {minutes}, dann Hände rein.' },
   turn: {
     to: 'bis du dran bist',
-    past: 'nach der Zeit',
+    past: 'über der Zeit',
     ask: 'Noch {minutes}, bis du dran bist.',
   },
   end: { to: 'noch', past: 'drüber', ask: 'Noch {minutes}.' },
@@ -54,22 +54,22 @@ export const countdown: InTongue<typeof english.countdown> = {
   },
   poke: {
     to: 'bis zur nächsten Prüfung',
-    past: 'nach der Prüfung',
+    past: 'über der Zeit',
     ask: 'Noch {minutes} bis zur nächsten Prüfung.',
   },
   lid: {
     to: 'bis der Deckel abkommt',
-    past: 'nach dem Deckel',
+    past: 'über der Zeit',
     ask: 'Noch {minutes} bis Deckel ab.',
   },
   vent: {
     to: 'bis der Dampf rauskommt',
-    past: 'nach dem Dampf',
+    past: 'über der Zeit',
     ask: 'Noch {minutes} bis Dampf raus.',
   },
   colour: {
     to: 'bis zum nächsten Blick',
-    past: 'nach dem Blick',
+    past: 'über der Zeit',
     ask: 'Noch {minutes} bis zum nächsten Blick.',
   },
 };
