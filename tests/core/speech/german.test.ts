@@ -106,6 +106,13 @@ describe('the German catalogue', () => {
     expect(where((text) => word.test(german(text)))).toEqual([]);
   });
 
+  it('calls where a loaf is shut its Schluss, but to children', () => {
+    const seams = all.filter(({ english: text }) => /\bseam\b/i.test(text));
+    expect(seams.length).toBeGreaterThan(12);
+    for (const text of seams)
+      expect(german(text), text.at).toMatch(text.at.startsWith('small-') ? /Naht/ : /Schluss/);
+  });
+
   it('has no length of time where days would end otherwise', () => {
     // A hundred hours are shown and said as '5 Tage'.
     expect(where((text) => /\b(?:seit|in|in etwa) \{minutes\}/i.test(german(text)))).toEqual([]);

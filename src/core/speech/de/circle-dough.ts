@@ -29,7 +29,7 @@ export const doughBowls: InTongue<typeof english.doughBowls> = {
   filling: '{name}, {loaves}',
 };
 export const doughLevain: InTongue<typeof english.doughLevain> = {
-  title: 'Mach {grams} Sauerteig',
+  title: 'Setz {grams} Sauerteig an',
   detail: '{grams} kommen in den Teig, {keepBack} bleiben für das nächste Mal.',
   line: 'Zu wiegen',
   grams: 'Ein Glas',

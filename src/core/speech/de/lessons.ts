@@ -100,8 +100,8 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'shape.preshape': {
     title: 'Warum zweimal formen?',
-    why: 'Ein erstes lockeres Rund gibt ihm eine Haut, so hält die letzte Form.',
-    word: { name: 'Rundwirken', means: 'ein erstes, lockeres Rund' },
+    why: 'Locker rundgewirkt bekommt er eine Haut, so hält die letzte Form.',
+    word: { name: 'Rundwirken', means: 'das erste, lockere Formen' },
   },
   'shape.benchRest': {
     title: 'Warum noch mal ruhen?',
@@ -111,7 +111,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   'shape.finalShape': {
     title: 'Warum so straff?',
     why: 'Mit straffer Haut geht der Laib nach oben und läuft nicht breit.',
-    word: { name: 'Naht', means: 'wo der Teig zugefaltet wurde' },
+    word: { name: 'Schluss', means: 'wo der Teig zugefaltet wurde' },
   },
   'shape.basket': {
     title: 'Warum ein Gärkorb?',

@@ -33,7 +33,7 @@ export const bakeNames: InTongue<typeof english.bakeNames> = {
   'proof.look': 'Nach den Laiben sehen',
   'proof.warm': 'Laibe gehen',
   'proof.soon': 'Laibe gehen',
-  'proof.poke': 'Delle drücken',
+  'proof.poke': 'Fingertest',
   'oven.queued': 'Beim Ofen',
   'cool.cooling': 'Laibe kühlen aus',
   'cool.handOver': 'Übergeben',

@@ -85,7 +85,7 @@ export const remedies: InTongue<typeof english.remedies> = {
   preshape: {
     splits: {
       sign: 'Die Haut reißt',
-      now: 'Lass es 10 bis 15 Minuten länger ruhen, Naht unten.',
+      now: 'Lass es 10 bis 15 Minuten länger ruhen, Schluss unten.',
       next: 'Wirke es lockerer rund.',
     },
     runs: {
@@ -125,7 +125,7 @@ export const remedies: InTongue<typeof english.remedies> = {
     burst: {
       sign: 'Seitlich gerissen',
       now: 'Lass ihn weiterbacken. Er ist gut so.',
-      next: 'Längere Stückgare, oder lockere Haut, Naht unten. Ändere eins.',
+      next: 'Längere Stückgare, oder lockere Haut, Schluss unten. Ändere eins.',
     },
     flat: {
       sign: 'Flach, Schnitt bleibt zu',

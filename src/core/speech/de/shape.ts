@@ -28,18 +28,18 @@ export const shape: InTongue<typeof english.shape> = {
   },
   'shape.finalShape': {
     headline: 'Forme jeden Laib',
-    detail: 'Mehl, wenden, falten, straff aufrollen. Naht zukneifen.',
+    detail: 'Mehl, wenden, falten, straff aufrollen. Schluss zukneifen.',
     slab: 'Alle geformt',
     then: 'dann in die Gärkörbe',
-    spoken: 'Forme jeden Laib. Roll ihn straff auf und kneif die Naht zu.',
+    spoken: 'Forme jeden Laib. Roll ihn straff auf und kneif den Schluss zu.',
     care: RAW_DOUGH,
   },
   'shape.basket': {
     headline: 'Leg jeden Laib in seinen Gärkorb',
-    detail: 'Den Korb gut bemehlen. Naht nach oben, dann zudecken.',
+    detail: 'Den Korb gut bemehlen. Schluss nach oben, dann zudecken.',
     slab: 'Liegen im Korb',
     then: 'dann gehen sie noch mal',
-    spoken: 'Leg jeden Laib in seinen Gärkorb. Naht nach oben, dann zudecken.',
+    spoken: 'Leg jeden Laib in seinen Gärkorb. Schluss nach oben, dann zudecken.',
     care: RAW_DOUGH,
   },
   'shape.scoop': {
@@ -52,7 +52,7 @@ export const shape: InTongue<typeof english.shape> = {
   },
 };
 export const filledWords: InTongue<typeof english.filledWords> = {
-  'shape.finalShape': 'So viel Einlage auf jeden. Straff aufrollen, Naht zukneifen.',
+  'shape.finalShape': 'So viel Einlage auf jeden. Straff aufrollen, Schluss zukneifen.',
   'shape.scoop': 'Rühr die Einlage ein, dann {grams} in jede gefettete Form.',
 };
 
@@ -61,13 +61,14 @@ const basket = shape['shape.basket'];
 export const basketWords: InTongue<typeof english.basketWords> = {
   counter: {
     ...basket,
-    detail: 'Naht oben, zudecken. Sie stehen {minutes}, dann Kühl\u00adschrank.',
+    detail: 'Schluss oben, zudecken. Sie stehen {minutes}, dann Kühl\u00adschrank.',
     then: '{minutes} draußen, dann kalt',
-    spoken: '{minutes} stehen sie draußen, dann Kühl\u00adschrank. Naht nach oben, dann zudecken.',
+    spoken:
+      '{minutes} stehen sie draußen, dann Kühl\u00adschrank. Schluss nach oben, dann zudecken.',
   },
   fridge: {
     ...basket,
-    detail: 'Naht oben, zudecken. Dann gleich in den Kühl\u00adschrank.',
+    detail: 'Schluss oben, zudecken. Dann gleich in den Kühl\u00adschrank.',
     then: 'dann gleich kalt stellen',
     spoken: 'Leg jeden Laib in seinen Gärkorb. Dann gleich in den Kühl\u00adschrank.',
   },
