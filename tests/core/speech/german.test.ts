@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { wants } from '../../../src/core/speech/fill.ts';
 import { de } from '../../../src/core/speech/de.ts';
 import { planTouches } from '../../../src/core/speech/de/plan.ts';
+import { readings4 } from '../../../src/core/speech/de/small.ts';
 
 const modules = import.meta.glob<Record<string, unknown>>('../../../src/core/speech/words/*.ts', {
   eager: true,
@@ -52,6 +53,8 @@ const OTHERWISE: readonly (readonly [RegExp, string])[] = [
   [/^Genommen$/, 'taken away'],
   [/^nicht gesagt$/i, 'not said aloud'],
   [/\b[Bb]essere es/, 'patch it, as cloth is'],
+  [/Finger fallen/, 'have your fingers come off'],
+  [/^Plan, /, 'a plan, not to plan'],
 ];
 
 describe('the German catalogue', () => {
@@ -111,6 +114,14 @@ describe('the German catalogue', () => {
     expect(seams.length).toBeGreaterThan(12);
     for (const text of seams)
       expect(german(text), text.at).toMatch(text.at.startsWith('small-') ? /Naht/ : /Schluss/);
+  });
+
+  it('shows a child the line on a jar, and asks a grown-up nothing that is not read', () => {
+    expect(
+      where(({ at, german: text }) => at.startsWith('small-') && /Marke/.test(String(text))),
+    ).toEqual([]);
+    for (const { text, answers } of Object.values(readings4))
+      for (const word of Object.values(answers)) expect(text).toContain(word);
   });
 
   it('has no length of time where days would end otherwise', () => {

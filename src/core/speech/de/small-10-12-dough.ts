@@ -29,8 +29,8 @@ export const small1012Dough: InTongue<typeof english.small1012Dough> = {
   'levain.look': {
     act: 'Schau auf den Sauerteig',
     say: 'Gewölbt und viele Blasen: das sieht reif aus.',
-    task: 'Vergleich, wie hoch er zur Marke steht.',
-    praise: 'Du hast ihn mit der Marke verglichen.',
+    task: 'Vergleich ihn mit dem Strich.',
+    praise: 'Du hast ihn mit dem Strich verglichen.',
   },
   'levain.ripe': {
     act: 'Heb etwas Anstellgut auf',
@@ -93,7 +93,7 @@ export const small1012Dough: InTongue<typeof english.small1012Dough> = {
     praise: 'Du hast deine Seite dünn gezogen.',
   },
   'bulk.scatter': {
-    act: 'Streu die Einlage',
+    act: 'Streu die Einlage auf',
     say: 'Lass den Rand frei, damit er schließt.',
     task: 'Streu mit dem Löffel. Dann wasch dir die Hände.',
     praise: 'Du hast mit dem Löffel gestreut.',
@@ -142,7 +142,7 @@ export const small1012Dough: InTongue<typeof english.small1012Dough> = {
   },
   'shape.basket': {
     act: 'Leg Laibe in die Körbe',
-    say: 'Die Naht schaut nach oben, ein Tuch deckt zu.',
+    say: 'Die Naht schaut nach oben, ein Tuch kommt darüber.',
     task: 'Deck die Körbe zu. Dann wasch dir die Hände.',
     praise: 'Du hast die Körbe zugedeckt.',
   },

@@ -5,7 +5,7 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   'proof.counter': {
     act: 'Lass die Laibe stehen',
     say: 'Vor der Kälte gehen die Laibe noch etwas.',
-    task: 'Plan, wo jeder Laib im Kühl\u00adschrank steht.',
+    task: 'Plane, wo jeder Laib im Kühl\u00adschrank steht.',
     praise: 'Du hast für jeden Laib einen Platz geplant.',
   },
   'proof.toFridge': {
@@ -159,7 +159,7 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
     praise: 'Du hast gezeichnet, was der Deckel versteckt.',
   },
   lift: {
-    act: 'Sieh den Dampf von weitem',
+    act: 'Sieh dem Dampf von weitem zu',
     say: 'Erwachsene heben den heißen Deckel ab.',
     task: 'Tritt zurück und zähl das Piepen.',
     praise: 'Du bist zurückgetreten und hast gezählt.',
@@ -171,7 +171,7 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
     praise: 'Du hast geschrieben, woher der Dampf kommt.',
   },
   vent: {
-    act: 'Sieh den Dampf von weitem',
+    act: 'Sieh dem Dampf von weitem zu',
     say: 'Erwachsene lassen den heißen Dampf heraus.',
     task: 'Tritt zurück. Schau, wohin der Dampf zieht.',
     praise: 'Du hast geschaut, wohin er zog.',

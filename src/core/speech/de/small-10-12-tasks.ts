@@ -22,7 +22,7 @@ export const small1012Tasks: InTongue<typeof english.small1012Tasks> = {
   },
   drain: {
     act: 'Lass die Einlage abtropfen',
-    say: 'Nasse Einlage kann den Teig reißen.',
+    say: 'Nasse Einlage kann den Teig zerreißen.',
     task: 'Zähl die Tropfen. Dann wasch dir die Hände.',
     praise: 'Du hast die Tropfen gezählt.',
   },

@@ -23,8 +23,8 @@ export const small46Dough: InTongue<typeof english.small46Dough> = {
   'levain.ripening': {
     act: 'Lass es wachsen',
     say: 'Es braucht Zeit für seine Blasen.',
-    task: 'Schau auf das Glas. Such die Marke.',
-    praise: 'Du hast die Marke am Glas gefunden.',
+    task: 'Schau auf das Glas. Such den Strich.',
+    praise: 'Du hast den Strich am Glas gefunden.',
   },
   'levain.look': {
     act: 'Schau auf den Sauerteig',
@@ -141,7 +141,7 @@ export const small46Dough: InTongue<typeof english.small46Dough> = {
     praise: 'Du hast gedrückt, als alle fertig waren.',
   },
   'shape.basket': {
-    act: 'Sieh die Betten der Laibe',
+    act: 'Sieh, wo die Laibe schlafen',
     say: 'Jeder Laib bekommt sein eigenes Bett.',
     task: 'Zähl die Betten, dann zähl die Laibe.',
     praise: 'Du hast Betten und Laibe gezählt.',

@@ -48,7 +48,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     act: 'Bleib weit weg vom Ofen',
     say: 'Um den Ofen kümmern sich Erwachsene.',
     task: 'Setz dich weit weg. Zähl die Laibe, die du siehst.',
-    praise: 'Du hast gesessen und die Laibe gezählt.',
+    praise: 'Du hast im Sitzen die Laibe gezählt.',
   },
   'cool.cooling': {
     act: 'Lass das Brot auskühlen',
@@ -72,7 +72,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     act: 'Sieh von weit weg zu',
     say: 'Erwachsene backen dieses Brot flach.',
     task: 'Setz dich weit weg. Mal ein flaches Brot.',
-    praise: 'Du hast gesessen und ein flaches Brot gemalt.',
+    praise: 'Du hast im Sitzen ein flaches Brot gemalt.',
   },
   done: {
     act: 'Räum auf',
@@ -108,7 +108,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     act: 'Lass den Ofen in Ruhe',
     say: 'Erwachsene halten den Ofen heiß.',
     task: 'Setz dich weit weg. Mal deinen eigenen Laib.',
-    praise: 'Du hast gesessen und deinen Laib gemalt.',
+    praise: 'Du hast im Sitzen deinen Laib gemalt.',
   },
   poke: {
     act: 'Schau auf die Delle',
@@ -126,7 +126,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     act: 'Sieh vom Platz aus zu',
     say: 'Erwachsene machen die heißen Sachen bereit.',
     task: 'Wähl einen Stuhl weit weg. Setz dich darauf.',
-    praise: 'Du hast einen Stuhl gewählt und gesessen.',
+    praise: 'Du hast einen Stuhl gewählt und dich gesetzt.',
   },
   score: {
     act: 'Sieh von weit weg zu',
@@ -138,7 +138,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     act: 'Sieh, wie der Laib hineinkommt',
     say: 'Erwachsene stellen den Laib in die Hitze.',
     task: 'Setz dich weit weg. Wink dem Laib zu.',
-    praise: 'Du hast gesessen und dem Laib gewinkt.',
+    praise: 'Du hast im Sitzen dem Laib gewinkt.',
   },
   tray: {
     act: 'Sieh, wie das Brot hineinkommt',
@@ -159,7 +159,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     praise: 'Du hast ein Brot mit Hut gemalt.',
   },
   lift: {
-    act: 'Sieh den Dampf von weitem',
+    act: 'Sieh dem Dampf von weitem zu',
     say: 'Erwachsene heben den heißen Deckel ab.',
     task: 'Tritt zurück und zähl das Piepen.',
     praise: 'Du bist zurückgetreten und hast gezählt.',
@@ -168,10 +168,10 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     act: 'Lass den Dampf in Ruhe',
     say: 'Erwachsene halten den Dampf drin.',
     task: 'Setz dich weit weg. Puste wie eine Wolke.',
-    praise: 'Du hast gesessen und wie eine Wolke gepustet.',
+    praise: 'Du hast im Sitzen wie eine Wolke gepustet.',
   },
   vent: {
-    act: 'Sieh den Dampf von weitem',
+    act: 'Sieh dem Dampf von weitem zu',
     say: 'Erwachsene lassen den heißen Dampf heraus.',
     task: 'Tritt zurück. Zähl, bis die Tür zu ist.',
     praise: 'Du hast gezählt, bis sie zu war.',

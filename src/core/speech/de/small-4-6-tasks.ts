@@ -35,11 +35,11 @@ export const small46Tasks: InTongue<typeof english.small46Tasks> = {
   coat: {
     act: 'Sieh, wie Mehl dazukommt',
     say: 'Mit Mehl bleibt alles an seinem Platz.',
-    task: 'Lass deine Finger fallen wie Schnee.',
+    task: 'Lass die Finger rieseln wie Schnee.',
     praise: 'Du hast mit den Fingern Schnee gemacht.',
   },
   bench: {
-    act: 'Sieh zu, Wasser kommt darauf',
+    act: 'Sieh, wie der Tisch nass wird',
     say: 'Mit Wasser klebt der Teig nicht.',
     task: 'Bring ein trockenes Tuch.',
     praise: 'Du hast ein trockenes Tuch gebracht.',
@@ -66,7 +66,7 @@ export const small46Tasks: InTongue<typeof english.small46Tasks> = {
     act: 'Sieh vom Stuhl aus zu',
     say: 'Erwachsene schneiden das Papier zu.',
     task: 'Setz dich weit weg. Mal einen runden Laib.',
-    praise: 'Du hast gesessen und einen Laib gemalt.',
+    praise: 'Du hast im Sitzen einen Laib gemalt.',
   },
   kettle: {
     act: 'Hör von weit weg zu',

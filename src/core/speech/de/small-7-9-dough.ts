@@ -23,8 +23,8 @@ export const small79Dough: InTongue<typeof english.small79Dough> = {
   'levain.ripening': {
     act: 'Lass den Sauerteig wachsen',
     say: 'Er macht Blasen, während er wächst.',
-    task: 'Mal das Glas und seine Marke.',
-    praise: 'Du hast das Glas und seine Marke gemalt.',
+    task: 'Mal das Glas und seinen Strich.',
+    praise: 'Du hast das Glas und seinen Strich gemalt.',
   },
   'levain.look': {
     act: 'Schau auf den Sauerteig',
@@ -93,7 +93,7 @@ export const small79Dough: InTongue<typeof english.small79Dough> = {
     praise: 'Du hast eine Ecke dünn gezogen.',
   },
   'bulk.scatter': {
-    act: 'Streu die Einlage',
+    act: 'Streu die Einlage auf',
     say: 'Lass den Rand frei, damit er schließt.',
     task: 'Streu mit dem Löffel. Dann wasch dir die Hände.',
     praise: 'Du hast mit dem Löffel gestreut.',

@@ -159,7 +159,7 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
     praise: 'Du hast gemalt, was der Deckel versteckt.',
   },
   lift: {
-    act: 'Sieh den Dampf von weitem',
+    act: 'Sieh dem Dampf von weitem zu',
     say: 'Erwachsene heben den heißen Deckel ab.',
     task: 'Tritt zurück und zähl das Piepen.',
     praise: 'Du bist zurückgetreten und hast gezählt.',
@@ -171,7 +171,7 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
     praise: 'Du hast den Dampf gemalt.',
   },
   vent: {
-    act: 'Sieh den Dampf von weitem',
+    act: 'Sieh dem Dampf von weitem zu',
     say: 'Erwachsene lassen den heißen Dampf heraus.',
     task: 'Tritt zurück. Sag, wann der Dampf weg ist.',
     praise: 'Du hast gesagt, wann er weg war.',

@@ -66,7 +66,7 @@ export const readAnswer: InTongue<typeof english.readAnswer> = {
 
 export const readings4: InTongue<typeof english.readings4> = {
   cellar: {
-    text: 'Der Krug steht im Keller, die Dose auf dem Boden. Die Schale steht im Schuppen. Das Tuch hängt im Flur.',
+    text: 'Der Krug steht im Keller, die Dose auf dem Dachboden. Die Schale steht im Schuppen. Das Tuch hängt im Flur.',
     ask: 'Was steht im Schuppen?',
     answers: {
       right: 'Schale',
@@ -86,7 +86,7 @@ export const readings4: InTongue<typeof english.readings4> = {
     },
   },
   days: {
-    text: 'Montag gab es Pflaumen und Dienstag Feigen. Donnerstag gab es Birnen, Sonntag Datteln.',
+    text: 'Am Montag gab es Pflaumen, am Dienstag Feigen. Am Donnerstag gab es Birnen, am Sonntag Datteln.',
     ask: 'Was gab es am Donnerstag?',
     answers: {
       right: 'Birnen',
@@ -106,13 +106,13 @@ export const readings4: InTongue<typeof english.readings4> = {
     },
   },
   lane: {
-    text: 'Die Fähre fährt vor dem Zug. Der Bus fährt nach dem Zug und die Bahn nach dem Bus.',
+    text: 'Die Fähre fährt vor dem Zug. Der Bus fährt nach dem Zug und die Tram nach dem Bus.',
     ask: 'Was fährt als Zweites?',
     answers: {
       right: 'Zug',
       one: 'Fähre',
       two: 'Bus',
-      three: 'Bahn',
+      three: 'Tram',
     },
   },
 };
