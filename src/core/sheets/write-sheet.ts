@@ -1,5 +1,6 @@
 import type { Formula } from '../formula/formula.ts';
 import { levainShares } from '../formula/levain-shares.ts';
+import { fill } from '../speech/fill.ts';
 import { sheetWords as words } from '../speech/words/sheets.ts';
 import type { Grams } from '../units.ts';
 import { KIND_WORDS, TOLD_TWICE } from './line-kind.ts';
@@ -88,7 +89,7 @@ export function writeSheet(formula: Formula, flour: Grams): WrittenSheet {
     const row = out.next;
     further.push({ name, ...share(name, KIND_WORDS.filling, pct) });
     if (!soak) continue;
-    const soaker = `${words.soaker} ${name}`;
+    const soaker = fill(words.soaker, { name });
     const ofFlour = (pct * soak.water) / 100;
     const kept = out.line(
       soaker,

@@ -9,7 +9,7 @@ export const sheetWords: InTongue<typeof english.sheetWords> = {
   allFlour: 'Alles Mehl',
   water: 'Wasser',
   salt: 'Salz',
-  soaker: 'Wasser zum Einweichen',
+  soaker: 'Wasser zum Einweichen: {name}',
   dough: 'Ganzer Teig',
   bowl: 'In die Schüssel',
   part: 'Anteil, %',

@@ -9,7 +9,7 @@ export const sheetWords: InTongue<typeof english.sheetWords> = {
   allFlour: 'Toute la farine',
   water: 'Eau',
   salt: 'Sel',
-  soaker: 'Eau de trempage',
+  soaker: 'Eau de trempage : {name}',
   dough: 'Toute la pâte',
   bowl: 'Dans le saladier',
   part: 'part, %',

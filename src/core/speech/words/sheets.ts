@@ -9,7 +9,7 @@ export const sheetWords = inTongue('sheets', 'sheetWords', {
   allFlour: 'All flour',
   water: 'Water',
   salt: 'Salt',
-  soaker: 'Water to soak',
+  soaker: 'Water to soak {name}',
   dough: 'Whole dough',
   bowl: 'Into the bowl',
   part: 'part, %',
