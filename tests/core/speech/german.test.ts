@@ -129,6 +129,13 @@ describe('the German catalogue', () => {
     expect(where((text) => /\b(?:seit|in|in etwa) \{minutes\}/i.test(german(text)))).toEqual([]);
   });
 
+  it('has no "um" before an hour that has its day with it where that is another', () => {
+    const dayed = /^(?:live\.(?!today\.said)|starter\.starterWords\.(?:ripe|pastIt)$)/;
+    expect(
+      where(({ at, german: text }) => dayed.test(at) && /\bum \{time\}/i.test(String(text))),
+    ).toEqual([]);
+  });
+
   it('counts what may be one where its number does not bend the words', () => {
     const bent = /(?:^|[.:] )\{count\} (?:aus|von dem|von \{n\} waren)|noch \{count\} Fragen/;
     expect(where((text) => bent.test(german(text)))).toEqual([]);

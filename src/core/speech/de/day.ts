@@ -120,7 +120,7 @@ export const touchPage: InTongue<typeof english.touchPage> = {
   later: '15 min später',
   pin: 'Zeit festhalten',
   free: 'Zeit freigeben',
-  noRoom: 'Um {time} geht der Plan nicht auf.',
+  noRoom: 'Mit {time} geht der Plan nicht auf.',
   noFree: 'Kein anderer Plan gefunden. Die Zeit bleibt.',
 };
 export const nothingPage: InTongue<typeof english.nothingPage> = {

@@ -30,8 +30,8 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   },
 
   ripening: 'Reif zwischen {time} und {until}.',
-  ripe: 'Reif etwa um {time}. Gut bis {until}.',
-  pastIt: 'Es war etwa um {time} reif. Es hat Hunger: füttere es.',
+  ripe: 'Reif etwa {time}. Gut bis {until}.',
+  pastIt: 'Es war etwa {time} reif. Es hat Hunger: füttere es.',
   unfed: 'Draußen, nicht gefüttert. Füttere es bis {until}.',
   hungry: 'Draußen, nicht gefüttert, seit {time}. Füttere es.',
   fridge: 'Im Kühl\u00adschrank seit {days}. Dort gut bis {date}.',
