@@ -4,6 +4,7 @@ import { several } from '../core/speech/words/several.ts';
 import { weighWords } from '../core/speech/words/weigh.ts';
 import { fill } from '../core/speech/fill.ts';
 import { shortName } from '../core/speech/short-name.ts';
+import { inEnglish } from '../core/speech/tongue.ts';
 import type { Formula } from '../core/formula/formula.ts';
 import type { FormulaFound } from '../screens/house.ts';
 
@@ -24,14 +25,19 @@ const phrasesOf = ({ name, flours, fillings }: Formula): readonly string[] => [
   ...[...flours, ...fillings].flatMap((one) => [one.name, weighed(one.name)]),
 ];
 
-/** What somebody wrote and the program may say: names of breads, flours and fillings, as they stand in sentences. */
+/**
+ * What somebody wrote and the program may say: names of breads, flours and fillings, as they stand in
+ * English sentences, for those are what clips are found by in every tongue.
+ */
 export const ownWords = ({ kitchen, formulas, readsOwn }: OwnParts): OwnWords => ({
   phrases: [
     ...new Set(
-      [
-        ...Object.values(kitchen.bakes).map(({ context }) => context.recipe.formula),
-        ...formulas.flatMap(({ formula }) => formula ?? []),
-      ].flatMap(phrasesOf),
+      inEnglish(() =>
+        [
+          ...Object.values(kitchen.bakes).map(({ context }) => context.recipe.formula),
+          ...formulas.flatMap(({ formula }) => formula ?? []),
+        ].flatMap(phrasesOf),
+      ),
     ),
   ],
   aloud: readsOwn,

@@ -4,6 +4,7 @@ import { bench } from '../core/speech/words/bench.ts';
 import type { Join } from '../core/records/stage.ts';
 import { joins } from '../core/speech/words/start.ts';
 import { whereAreYou } from '../core/speech/words/trouble.ts';
+import { showBread } from '../core/speech/show-bread.ts';
 import { BenchFrame } from '../parts/BenchFrame.tsx';
 import { RuledEdge } from '../parts/RuledEdge.tsx';
 import { Slab } from '../parts/Slab.tsx';
@@ -31,7 +32,10 @@ export default function WhereAreYou(props: { readonly lost: Lost }): JSX.Element
       words={
         <Show when={open()}>
           {(bake) => (
-            <Words headline={whereAreYou.headline} detail={`${bake().name}. ${whereAreYou.detail}`}>
+            <Words
+              headline={whereAreYou.headline}
+              detail={`${showBread(bake().name)}. ${whereAreYou.detail}`}
+            >
               <Tiles
                 label={whereAreYou.headline}
                 options={bake().joins.map((join) => ({ value: join, label: joins[join] }))}

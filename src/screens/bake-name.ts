@@ -2,7 +2,7 @@ import type { Kitchen, StartFact } from '../../machines/kitchen/kitchen.ts';
 import { several } from '../core/speech/words/several.ts';
 import { said } from '../core/speech/facts.ts';
 import { fill } from '../core/speech/fill.ts';
-import { shortName } from '../core/speech/short-name.ts';
+import { showShort } from '../core/speech/show-bread.ts';
 import type { Instant } from '../core/units.ts';
 import { benches } from './oven-left.ts';
 
@@ -13,7 +13,7 @@ const startOf = ({ bakes, starts }: Kitchen, id: string): StartFact | undefined 
   starts[bakes[id]?.context.start ?? ''] ?? Object.values(starts).findLast((s) => s.bake === id);
 
 const short = (kitchen: Kitchen, id: string): string =>
-  shortName(startOf(kitchen, id)?.recipe.formula.name ?? '');
+  showShort(startOf(kitchen, id)?.recipe.formula.name ?? '');
 
 const isTwin = (kitchen: Kitchen, id: string): boolean =>
   benches(kitchen).some((other) => other !== id && short(kitchen, other) === short(kitchen, id));

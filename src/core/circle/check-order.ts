@@ -2,6 +2,7 @@ import type { Notice } from '../formula/notice.ts';
 import type { Formula } from '../formula/formula.ts';
 import { BREAD } from '../formula/piece-for-bread.ts';
 import { showAllergens } from '../speech/show-allergen.ts';
+import { showBread } from '../speech/show-bread.ts';
 import type { MinuteOfDay } from '../kitchen/equipment.ts';
 import type { Circle, Order } from './circle.ts';
 import { dayAfter, isDayKey, type DayKey } from './day-key.ts';
@@ -74,7 +75,7 @@ function cautions({ who, lines }: Asked, { circle, breads }: AskedNow): readonly
     const formula = breads.find(({ id }) => id === bread);
     if (!formula) return [];
     const { named, open, unanswered } = watchedIn(watch, formula);
-    const { name } = formula;
+    const name = showBread(formula.name);
     return [
       ...(named.length > 0
         ? [notice('watchNamed', { name, allergens: showAllergens(named) })]

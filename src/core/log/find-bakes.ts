@@ -1,11 +1,12 @@
 import { notes } from '../speech/words/note.ts';
+import { showBread } from '../speech/show-bread.ts';
 import type { About } from './about.ts';
 import type { ListedBake } from './bake-list.ts';
 import type { TurnedOut } from './turned-out.ts';
 
 /** What is looked for; what is left out leaves all in. */
 export interface BakeQuery {
-  /** Words or parts of them, in any order; all must be there: in the name, a note or a tag. */
+  /** Words or parts of them, in any order; all must be there: in the name as it is kept or shown, a note or a tag. */
   readonly text?: string;
   /** "2031-05". */
   readonly month?: string;
@@ -54,7 +55,7 @@ const foundIn = (
   word: string,
   tagName: FindBeside['tagName'],
 ): boolean =>
-  onceOf(bake, () => `${bake.name}\n${notedOf(bake) ?? ''}`).includes(word) ||
+  onceOf(bake, () => [bake.name, showBread(bake.name), notedOf(bake)].join('\n')).includes(word) ||
   (about !== undefined &&
     onceOf(about, () => [about.note, ...about.tags.map(tagName)].join('\n')).includes(word));
 

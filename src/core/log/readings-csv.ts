@@ -7,6 +7,7 @@ import { csvText } from '../sheets/csv-text.ts';
 import { logSheet as words } from '../speech/words/log-sheet.ts';
 import { readingNames } from '../speech/words/readings.ts';
 import { showReading } from '../speech/reading-text.ts';
+import { showBread } from '../speech/show-bread.ts';
 import { fahrenheitOf, HOUR, ouncesOf, type Instant, type Units } from '../units.ts';
 import { correctionsIn, takenReading, type TakenReading } from './bake-readings.ts';
 import { withdrawnIn } from './bake-rows.ts';
@@ -46,7 +47,7 @@ function rowOf(start: Start, taken: TakenReading, { zone, units }: ReadingsAs): 
   const { at, by, reading, odd, was } = taken;
   const [number, unit] = numberOf(taken, units);
   return [
-    formula.name,
+    showBread(formula.name),
     formula.version,
     stamp(start.at, zone),
     stamp(at, zone),

@@ -5,6 +5,7 @@ import * as bench from './de/bench.ts';
 import * as book from './de/book.ts';
 import * as bookParts from './de/book-parts.ts';
 import * as bowls from './de/bowls.ts';
+import * as breads from './de/breads.ts';
 import * as bulk from './de/bulk.ts';
 import * as calls from './de/calls.ts';
 import * as care from './de/care.ts';
@@ -119,6 +120,7 @@ export const de: Catalogues = {
   book,
   'book-parts': bookParts,
   bowls,
+  breads,
   bulk,
   calls,
   care,

@@ -6,6 +6,7 @@ import * as bench from './fr/bench.ts';
 import * as book from './fr/book.ts';
 import * as bookParts from './fr/book-parts.ts';
 import * as bowls from './fr/bowls.ts';
+import * as breads from './fr/breads.ts';
 import * as bulk from './fr/bulk.ts';
 import * as calls from './fr/calls.ts';
 import * as care from './fr/care.ts';
@@ -122,6 +123,7 @@ export const fr: Catalogues = {
   book,
   'book-parts': bookParts,
   bowls,
+  breads,
   bulk,
   calls,
   care,

@@ -2,6 +2,7 @@ import type { BakeLooks } from '../day/laid/live-looks.ts';
 import type { Instant } from '../units.ts';
 import { live, waitNames } from './words/live.ts';
 import { fill } from './fill.ts';
+import { showBread } from './show-bread.ts';
 
 /** Looks that are told at once; each new reading reckons them anew. */
 const TOLD = 3;
@@ -23,5 +24,5 @@ export function tellLooks(
     then.length === 0
       ? fill(live.look, { name, time })
       : fill(live.looks, { name, time, until: then.map(({ at }) => world.time(at)).join(', ') });
-  return world.many ? fill(live.ofBake, { bake: batch, part: line }) : line;
+  return world.many ? fill(live.ofBake, { bake: showBread(batch), part: line }) : line;
 }

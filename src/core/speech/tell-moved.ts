@@ -4,6 +4,7 @@ import { live, movedWhy, touchNouns, waitNames } from './words/live.ts';
 import { fill } from './fill.ts';
 import { showLength } from './lengths.ts';
 import { tellTouch, touchWithin } from './tell-plan.ts';
+import { showBread } from './show-bread.ts';
 
 const names: Readonly<Record<string, string>> = waitNames;
 const nouns: Readonly<Record<string, string>> = touchNouns;
@@ -11,7 +12,7 @@ const nouns: Readonly<Record<string, string>> = touchNouns;
 /** A touch's name, with its bread's where there are several. */
 const nameOf = (name: string, batch: string | null = null): string => {
   const its = name === 'ready' ? live.bread : tellTouch(name);
-  return batch === null ? its : fill(live.ofBake, { bake: batch, part: its });
+  return batch === null ? its : fill(live.ofBake, { bake: showBread(batch), part: its });
 };
 
 function because({ why, touch, by }: Why): string {
@@ -44,6 +45,10 @@ export function tellMoved(
     return fill(movedWhy.plain, { touch, time: time(first.to), until: time(first.from!) });
   return fill(movedWhy.because, { touch, time: time(first.to), part: because(why) });
 }
+
+/** Which bakes that stood as planned move as well; none where no other does. */
+export const tellOthers = (others: readonly string[]): string[] =>
+  others.length > 0 ? [fill(live.others, { name: others.map(showBread).join(', ') })] : [];
 
 /** A line of what moves: its name, where it was and where it is. */
 export const tellMove = (

@@ -5,6 +5,7 @@ import { planChanges, planFilling, planTouches, planWaits } from './words/plan.t
 import { fill } from './fill.ts';
 import { tongue } from './tongue.ts';
 import { showLength } from './lengths.ts';
+import { showBread } from './show-bread.ts';
 
 const NUMBERED = /^(.+?)(?: (\d+))?$/;
 
@@ -50,7 +51,7 @@ export function tellChange(
   switch (change.change) {
     case 'blocked': {
       const { from, to, endEarlierBy, startLaterBy } = change;
-      const name = capital(change.name);
+      const name = capital(showBread(change.name));
       const end = (by: number): string =>
         fill(planChanges.blockedEnd, {
           name,
@@ -74,12 +75,12 @@ export function tellChange(
       const bake = asked.find(({ name }) => name === batch);
       const hour = change.change === 'due' ? bake?.due : bake?.startAt;
       if (hour === undefined || hour === null) throw new Error(`No hour is asked for ${batch}.`);
-      const values = { bake: batch, time: time(hour + laterBy * MINUTE) };
+      const values = { bake: showBread(batch), time: time(hour + laterBy * MINUTE) };
       return [fill(planChanges[change.change], { ...values, length: showLength(laterBy) })];
     }
     case 'longer':
     case 'shorter': {
-      const values = { bake: change.batch, length: showLength(change.by) };
+      const values = { bake: showBread(change.batch), length: showLength(change.by) };
       if (change.wait === 'oven on') return [fill(planChanges.hotOven, values)];
       return [
         fill(planChanges[change.change], { ...values, part: waits[change.wait] ?? change.wait }),
@@ -88,16 +89,18 @@ export function tellChange(
     case 'fewerLoads': {
       const { batch, loads } = change;
       const template = loads === 1 ? planChanges.oneLoad : planChanges.fewerLoads;
-      return [fill(template, { bake: batch, count: loads })];
+      return [fill(template, { bake: showBread(batch), count: loads })];
     }
     case 'unpin': {
       const touch = tellTouch(change.touch);
-      return [fill(planChanges.unpin, { bake: change.batch, touch, time: time(change.at) })];
+      return [
+        fill(planChanges.unpin, { bake: showBread(change.batch), touch, time: time(change.at) }),
+      ];
     }
     case 'dropTouch': {
       const { batch, touch } = change;
-      if (touch === 'oven on') return [fill(planChanges.ovenTimer, { bake: batch })];
-      return [fill(planChanges.dropTouch, { bake: batch, touch: touchWithin(touch) })];
+      if (touch === 'oven on') return [fill(planChanges.ovenTimer, { bake: showBread(batch) })];
+      return [fill(planChanges.dropTouch, { bake: showBread(batch), touch: touchWithin(touch) })];
     }
   }
 }
@@ -105,7 +108,7 @@ export function tellChange(
 /** What stands in the way, in one sentence; none where nothing is named. */
 export function tellBecause(because: readonly string[]): string[] {
   const names = [...new Set(because)].map((name) =>
-    name === 'planFrom' ? planChanges.planFrom : name,
+    name === 'planFrom' ? planChanges.planFrom : showBread(name),
   );
   return names.length > 0 ? [fill(planChanges.because, { name: names.join(', ') })] : [];
 }

@@ -14,6 +14,7 @@ import { start } from '../../core/speech/words/start.ts';
 import { running } from '../../core/speech/words/running.ts';
 import { taskPress } from '../../core/speech/words/tasks.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';
@@ -61,7 +62,7 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
     props.begins,
   );
   const bake = () => props.house.kitchen().bakes[props.bake];
-  const name = (): string => bake()?.context.recipe.formula.name ?? '';
+  const name = (): string => showBread(bake()?.context.recipe.formula.name ?? '');
   /** A loaf in a hot pot comes out before its bake may end. */
   const inOven = (): boolean =>
     loavesIn(props.house.kitchen()).some((loaf) => bake()?.context.loaves.includes(loaf));

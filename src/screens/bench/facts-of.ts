@@ -3,6 +3,7 @@ import type { Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Equipment } from '../../core/kitchen/equipment.ts';
 import { coreTarget } from '../../core/oven/core-target.ts';
 import type { Facts } from '../../core/speech/facts.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import type { Task } from '../../core/records/task.ts';
 import { counterOf } from './counter-of.ts';
 import { potSaid } from '../pot-of.ts';
@@ -36,7 +37,7 @@ export const factsOf = (
     keepBack: recipe.keepBack,
     touch: Math.min(touches + 1, recipe.process.touches.length),
     touches: recipe.process.touches.length,
-    name: recipe.formula.name,
+    name: showBread(recipe.formula.name),
     crumbHeat: coreTarget(equipment.height ?? 0).least,
     pot: potSaid(kitchen, focus.who),
     ...countedOf(kitchen, focus, equipment),

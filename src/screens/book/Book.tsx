@@ -1,5 +1,6 @@
 import { createSignal, lazy, Match, Show, Switch, type JSX } from 'solid-js';
 import { book } from '../../core/speech/words/book.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import type { House } from '../house.ts';
 import { leaveLink, linkHere } from '../link-here.ts';
 import { ListFace } from './ListFace.tsx';
@@ -22,6 +23,10 @@ export default function Book(props: {
   /** In and out: of one formula by its id, or of all. */
   const [shared, setShared] = createSignal<string | null>(null);
   const sharedFormula = () => props.house.book().find((one) => one.id === shared())?.latest ?? null;
+  const sharedBread = (): string | null => {
+    const formula = sharedFormula();
+    return formula && showBread(formula.name);
+  };
   const open = (): string | null => {
     const id = at();
     return id !== null && props.house.book().some((one) => one.id === id) ? id : null;
@@ -83,7 +88,7 @@ export default function Book(props: {
         <Share
           house={props.house}
           formula={sharedFormula()}
-          back={sharedFormula()?.name ?? book.title}
+          back={sharedBread() ?? book.title}
           onBack={() => setShared(null)}
         />
       </Match>

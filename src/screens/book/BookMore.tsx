@@ -3,6 +3,7 @@ import { bench } from '../../core/speech/words/bench.ts';
 import { book, bookMore, conventions } from '../../core/speech/words/book.ts';
 import { picture } from '../../core/speech/words/picture.ts';
 import { share } from '../../core/speech/words/share.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import type { House } from '../house.ts';
@@ -28,7 +29,7 @@ export function BookMore(props: {
     <Show
       when={asks()}
       fallback={
-        <Sheet title={formula().name}>
+        <Sheet title={showBread(formula().name)}>
           <div class="sheet-grid">
             <Control label={bench.close} onPress={() => props.onClose()} />
             <Show when={props.editing.changed()}>

@@ -4,6 +4,7 @@ import type { BookEntry } from '../../core/records/book.ts';
 import { bookCompare, bookLines } from '../../core/speech/words/book.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
@@ -48,7 +49,7 @@ export function CompareFace(props: {
       fallback={
         <BookPage
           wide
-          back={props.editing.formula().name}
+          back={showBread(props.editing.formula().name)}
           onBack={() => props.onBack()}
           words={
             <Words headline={bookCompare.ask}>
@@ -66,7 +67,7 @@ export function CompareFace(props: {
       {(entry) => (
         <BookPage
           wide
-          back={props.editing.formula().name}
+          back={showBread(props.editing.formula().name)}
           onBack={() => props.onBack()}
           words={
             <Words headline={bookCompare.title}>
@@ -74,8 +75,8 @@ export function CompareFace(props: {
                 <thead>
                   <tr>
                     <th scope="col">{bookCompare.what}</th>
-                    <th scope="col">{props.editing.formula().name}</th>
-                    <th scope="col">{entry().latest.name}</th>
+                    <th scope="col">{showBread(props.editing.formula().name)}</th>
+                    <th scope="col">{showBread(entry().latest.name)}</th>
                   </tr>
                 </thead>
                 <tbody>

@@ -4,6 +4,7 @@ import { freeId } from '../../core/records/book.ts';
 import { FILLING_KINDS } from '../../core/formula/filling-facts.ts';
 import { bookFillings, fillingNames } from '../../core/speech/words/book.ts';
 import { fillingKinds, fillingKindsLines } from '../../core/speech/words/filling-kinds.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -57,7 +58,7 @@ export function FillingFace(props: {
       <Match when={face() === 'list'}>
         <BookPage
           wide
-          back={formula().name}
+          back={showBread(formula().name)}
           onBack={() => props.onBack()}
           words={
             <Words headline={bookFillings.title} detail={bookFillings.detail}>
@@ -150,7 +151,7 @@ export function FillingFace(props: {
         <AllergenFace
           editing={props.editing}
           part={lastOf(formula())}
-          back={formula().name}
+          back={showBread(formula().name)}
           onBack={() => props.onBack()}
         />
       </Match>

@@ -4,6 +4,7 @@ import { addFlour, MOST_FLOURS } from '../../core/formula/set-flours.ts';
 import { freeId } from '../../core/records/book.ts';
 import { grains } from '../../core/speech/words/book.ts';
 import { bookParts, flourNames } from '../../core/speech/words/book-parts.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -67,7 +68,7 @@ export function FlourFace(props: {
       <Match when={face() === 'list'}>
         <BookPage
           wide
-          back={formula().name}
+          back={showBread(formula().name)}
           onBack={() => props.onBack()}
           words={
             <Words headline={bookParts.addFlour} detail={why() ?? bookParts.begins}>

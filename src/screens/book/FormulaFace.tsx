@@ -5,6 +5,7 @@ import { picture } from '../../core/speech/words/picture.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { bookParts } from '../../core/speech/words/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { tellAllergens } from '../../core/speech/tell-allergens.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';
@@ -66,13 +67,13 @@ export function FormulaFace(props: {
       onBack={() => props.onBack()}
       words={
         <Words
-          headline={formula().name}
+          headline={showBread(formula().name)}
           picture={
             address() && (
               <img
                 class="picture-shown"
                 src={address()}
-                alt={fill(picture.alt, { name: formula().name })}
+                alt={fill(picture.alt, { name: showBread(formula().name) })}
               />
             )
           }

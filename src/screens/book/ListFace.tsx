@@ -4,6 +4,7 @@ import { book } from '../../core/speech/words/book.ts';
 import { share } from '../../core/speech/words/share.ts';
 import { start } from '../../core/speech/words/start.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Pressable } from '../../parts/Pressable.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -43,7 +44,7 @@ export function EntryList(props: {
                 <Show when={props.pictures?.shown()[id]}>
                   {(from) => <img class="picture-small" src={from()} alt="" />}
                 </Show>
-                <b>{entry().latest.name}</b>
+                <b>{showBread(entry().latest.name)}</b>
                 <span>{kindsOf(entry().latest)}</span>
                 <span>{howTold(props.house, entry())}</span>
               </Pressable>

@@ -4,6 +4,7 @@ import { book, bookLines, bookMore } from '../../core/speech/words/book.ts';
 import { keyedWeight } from '../../core/speech/keyed.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import type { BookPictures } from '../book-pictures.ts';
 import type { House } from '../house.ts';
 import { BookMore, type MorePage } from './BookMore.tsx';
@@ -41,6 +42,7 @@ export function OpenFormula(props: {
   // eslint-disable-next-line solid/reactivity -- the house is one
   const editing = createEditing(props.house, () => props.id);
   const { formula } = editing;
+  const name = () => showBread(formula().name);
   const [face, setFace] = createSignal<Face>('formula');
   const [line, setLine] = createSignal<LineKey>('salt');
   const [part, setPart] = createSignal<PartKey | null>(null);
@@ -107,7 +109,7 @@ export function OpenFormula(props: {
           house={props.house}
           editing={editing}
           line={line()}
-          back={formula().name}
+          back={name()}
           onPart={(key) => {
             setPart(key);
             setFace('part');
@@ -137,7 +139,7 @@ export function OpenFormula(props: {
           least={keyed().least}
           most={keyed().most}
           now={fill(bookLines.was, { value: showWeight(formula().piece, units()) })}
-          back={formula().name}
+          back={name()}
           onTake={(typed) => editing.change({ ...formula(), piece: keyed().record(typed) })}
           onBack={toFormula}
         />
@@ -173,7 +175,7 @@ export function OpenFormula(props: {
       <Match when={face() === 'convention'}>
         <ConventionFace
           chosen={formula().convention}
-          back={formula().name}
+          back={name()}
           onChoose={(convention) => {
             editing.change({ ...formula(), convention });
             setFace(asked() ? 'line' : 'formula');
@@ -185,13 +187,14 @@ export function OpenFormula(props: {
         <TextFace
           page={BookPage}
           ask={bookMore.nameAsk}
-          begun={formula().name}
+          begun={name()}
           lines="one"
           most={80}
           blank={false}
-          back={formula().name}
-          onTake={(name) => {
-            if (name !== '' && name !== formula().name) editing.change({ ...formula(), name });
+          back={name()}
+          onTake={(typed) => {
+            // One that is left as it is shown is left as it is kept.
+            if (typed !== '' && typed !== name()) editing.change({ ...formula(), name: typed });
             toFormula();
           }}
         />
@@ -204,7 +207,7 @@ export function OpenFormula(props: {
           lines="many"
           most={2000}
           blank
-          back={formula().name}
+          back={name()}
           onText={(notes) => {
             const { notes: _, ...others } = formula();
             editing.change(notes.trim() === '' ? others : { ...others, notes });

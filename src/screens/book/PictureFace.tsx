@@ -3,6 +3,7 @@ import type { NoPicture } from '../../../machines/ports.ts';
 import { controls } from '../../core/speech/words/controls.ts';
 import { picture, pictureTold } from '../../core/speech/words/picture.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { BookPictures } from '../book-pictures.ts';
@@ -35,7 +36,7 @@ export function PictureFace(props: {
   };
   return (
     <BookPage
-      back={props.formula.name}
+      back={showBread(props.formula.name)}
       onBack={() => props.onBack()}
       words={
         <Words
@@ -48,7 +49,7 @@ export function PictureFace(props: {
               <img
                 class="picture-large"
                 src={from()}
-                alt={fill(picture.alt, { name: props.formula.name })}
+                alt={fill(picture.alt, { name: showBread(props.formula.name) })}
               />
             )}
           </Show>

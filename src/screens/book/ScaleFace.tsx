@@ -12,6 +12,7 @@ import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { tellShares } from '../../core/speech/in-bowls.ts';
 import { keyedWeight } from '../../core/speech/keyed.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';
@@ -77,7 +78,7 @@ export function ScaleFace(props: {
       when={at()}
       fallback={
         <BookPage
-          back={formula().name}
+          back={showBread(formula().name)}
           onBack={() => props.onBack()}
           words={
             <Words headline={bookScale.title} detail={told()}>

@@ -1,6 +1,7 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import { withoutTouch } from '../../core/formula/touches.ts';
 import { bookFolds, bookSteps, stepChoices } from '../../core/speech/words/steps.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
@@ -72,7 +73,7 @@ export function StepsFace(props: {
   const all = (): JSX.Element => (
     <BookPage
       wide
-      back={formula().name}
+      back={showBread(formula().name)}
       onBack={() => props.onBack()}
       words={
         <Words headline={bookSteps.title}>

@@ -2,6 +2,7 @@ import { createSignal, For, Show, type JSX } from 'solid-js';
 import type { BookVersion } from '../../core/records/book.ts';
 import { bookVersions } from '../../core/speech/words/book.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
@@ -46,7 +47,7 @@ export function VersionsFace(props: {
       fallback={
         <BookPage
           wide
-          back={props.editing.formula().name}
+          back={showBread(props.editing.formula().name)}
           onBack={() => props.onBack()}
           words={
             <Words headline={bookVersions.title}>
@@ -74,7 +75,7 @@ export function VersionsFace(props: {
           words={
             <Words
               headline={fill(bookVersions.old, {
-                name: one().formula.name,
+                name: showBread(one().formula.name),
                 version: one().formula.version,
               })}
               detail={madeHow(one().formula)}

@@ -6,6 +6,7 @@ import { start } from '../../core/speech/words/start.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Slab } from '../../parts/Slab.tsx';
@@ -48,12 +49,16 @@ interface AskProps {
 /** What one bread is asked with. */
 function BakeCells(props: AskProps & { readonly at: number }): JSX.Element {
   const bake = () => props.draft.bakes[props.at]!;
+  const bread = (): string => {
+    const formula = formulaOf(bake(), props.formulas);
+    return formula ? showBread(formula.name) : start.noFormulas;
+  };
   const cell = (label: string, value: string, page: AskPage): JSX.Element => (
     <Control label={label} value={value} onPress={() => props.onTurn(page, props.at)} />
   );
   return (
     <>
-      {cell(start.formula, formulaOf(bake(), props.formulas)?.name ?? start.noFormulas, 'bread')}
+      {cell(start.formula, bread(), 'bread')}
       {cell(start.loaves, sizeWords(props.house, bake()), 'loaves')}
       {cell(askPage.due, dueWords(props.house, bake()), 'due')}
     </>
@@ -98,7 +103,7 @@ export function AskFace(
               <For each={props.draft.bakes}>
                 {(bake, at) => (
                   <Control
-                    label={bakeWords(props.house, names()[at()]!, bake)}
+                    label={bakeWords(props.house, showBread(names()[at()]!), bake)}
                     value={dueWords(props.house, bake)}
                     onPress={() => props.onTurn('bake', at())}
                   />
@@ -146,7 +151,7 @@ export function BakeFace(
   return (
     <AsksPage
       house={props.house}
-      headline={namesOf(props.draft, props.formulas)[props.at] ?? ''}
+      headline={showBread(namesOf(props.draft, props.formulas)[props.at] ?? '')}
       back={askPage.title}
       fresh="bake"
       controls={<Control label={askPage.off} onPress={() => props.onOff()} />}
@@ -180,7 +185,7 @@ export function BreadFace(props: {
     >
       <Tiles
         label={start.formula}
-        options={props.formulas.map(({ id, name }) => ({ value: id, label: name }))}
+        options={props.formulas.map(({ id, name }) => ({ value: id, label: showBread(name) }))}
         onChoose={(id) => props.onPick(id)}
       />
     </AsksPage>

@@ -6,6 +6,7 @@ import { nothingPage } from '../../core/speech/words/day.ts';
 import { planChanges } from '../../core/speech/words/plan.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import {
   tellBecause,
   tellChange,
@@ -72,7 +73,7 @@ function offersOf(change: Change, { ask, asked, time, places }: OfferWorld): rea
     const loaves = Math.min(ask.bakes[at]!.recipe.loaves, loads * places(batch));
     return [
       {
-        words: fill(nothingPage.fewer, { bake: batch, ...shown({ loaves }) }),
+        words: fill(nothingPage.fewer, { bake: showBread(batch), ...shown({ loaves }) }),
         take: (draft) => withBake(draft, at, { loaves }),
       },
     ];
@@ -90,7 +91,7 @@ const startsNow = ({ bakes }: DayAsk): readonly Offer[] =>
       ? []
       : [
           {
-            words: fill(nothingPage.startNow, { bake: name }),
+            words: fill(nothingPage.startNow, { bake: showBread(name) }),
             take: (draft: DayDraft) => withBake(draft, at, { due: 'now' }),
           },
         ],
@@ -145,7 +146,7 @@ export function troublesFit(troubles: readonly AskTrouble[], ask: DayAsk): Nothi
         ? []
         : [
             {
-              words: fill(nothingPage.fewer, { bake, ...shown({ loaves }) }),
+              words: fill(nothingPage.fewer, { bake: showBread(bake), ...shown({ loaves }) }),
               take: (draft) => withBake(draft, indexOf(ask, bake), { loaves }),
             },
           ];
@@ -157,19 +158,19 @@ export function troublesFit(troubles: readonly AskTrouble[], ask: DayAsk): Nothi
       case 'sameName':
         return { lines: [nothingPage.sameName], offers: [] };
       case 'noHour':
-        return { lines: [fill(nothingPage.noHour, trouble)], offers: [] };
+        return { lines: [fill(nothingPage.noHour, { bake: showBread(trouble.bake) })], offers: [] };
       case 'reversed':
         return { lines: [fill(nothingPage.reversed, { name: trouble.name })], offers: [] };
       case 'neverFree':
         return { lines: [nothingPage.neverFree], offers: [] };
       case 'fridgeShort': {
         const { bake, needs, has } = trouble;
-        const words = { bake, count: has, ...shown({ loaves: needs }) };
+        const words = { bake: showBread(bake), count: has, ...shown({ loaves: needs }) };
         return { lines: [fill(nothingPage.fridgeShort, words)], offers: fewer(bake, has) };
       }
       case 'bowlsShort': {
         const { bake, needs, loaves } = trouble;
-        const words = { bake, count: needs };
+        const words = { bake: showBread(bake), count: needs };
         return { lines: [fill(nothingPage.bowlsShort, words)], offers: fewer(bake, loaves) };
       }
       case 'filling':

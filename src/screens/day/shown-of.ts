@@ -7,6 +7,7 @@ import { touchPage } from '../../core/speech/words/day.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat } from '../../core/speech/heats.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { tellTouch } from '../../core/speech/tell-plan.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import type { House } from '../house.ts';
@@ -52,7 +53,7 @@ export function planDetail(house: House, { bakes, kitchen }: DayAsk): string {
   const breads = bakes.map(
     ({ name, recipe }, i) =>
       `${bakes.length > 1 ? `${i + 1} ` : ''}${fill('{name}, {loaves}', {
-        name,
+        name: showBread(name),
         ...shown({ loaves: recipe.loaves }),
       })}`,
   );

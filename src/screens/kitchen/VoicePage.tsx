@@ -12,6 +12,7 @@ import { bulk } from '../../core/speech/words/bulk.ts';
 import { record } from '../../core/speech/words/record.ts';
 import { soundCheck } from '../../core/speech/words/sound-check.ts';
 import { voiceWords as words } from '../../core/speech/words/voice.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
@@ -39,7 +40,7 @@ export function VoicePage(props: {
   const turn = (): void => {
     props.house.equip({ readsOwn: !isOn() });
     const named = props.house.formulas().find(({ formula }) => formula !== null);
-    if (isOn()) hear(named?.formula?.name ?? '');
+    if (isOn()) hear(showBread(named?.formula?.name ?? ''));
     else setOwed(null);
   };
   const pace = () => props.house.equipment().pace;

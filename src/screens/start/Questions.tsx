@@ -1,6 +1,7 @@
 import type { JSX } from 'solid-js';
 import { joins, start } from '../../core/speech/words/start.ts';
 import { showHeat } from '../../core/speech/heats.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import type { Units } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
 import type { Chosen } from './chosen.ts';
@@ -18,13 +19,17 @@ export function Questions(props: {
     // Named whole: where a notice takes the height not every question is in sight.
     <Control label={ask} value={value} name={`${ask} ${value}`} onPress={() => props.onAsk(to)} />
   );
+  const bread = (): string => {
+    const formula = props.chosen.formula();
+    return formula ? showBread(formula.name) : start.noFormulas;
+  };
   const warmth = (): string => {
     const { kitchen } = draft();
     return kitchen === null ? '–' : showHeat(kitchen, props.units);
   };
   return (
     <div class="start-grid">
-      {cell(start.formula, props.chosen.formula()?.name ?? start.noFormulas, 'formula')}
+      {cell(start.formula, bread(), 'formula')}
       {cell(start.loaves, loavesTold(draft(), props.units), 'loaves')}
       {cell(start.kitchen, warmth(), 'kitchen')}
       {cell(start.where, joins[draft().from], 'where')}

@@ -2,6 +2,7 @@ import { For, Show, type JSX } from 'solid-js';
 import type { Join } from '../../core/records/stage.ts';
 import { joins, start } from '../../core/speech/words/start.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
+import { showBread } from '../../core/speech/show-bread.ts';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { Units } from '../../core/units.ts';
@@ -17,7 +18,7 @@ export function FormulaFace(props: {
       <Tiles
         label={start.formula}
         options={props.formulas.flatMap(({ formula }) =>
-          formula ? [{ value: formula.id, label: formula.name }] : [],
+          formula ? [{ value: formula.id, label: showBread(formula.name) }] : [],
         )}
         onChoose={(id) => props.onPick(id)}
       />

@@ -4,6 +4,7 @@ import { onLabel } from '../../speech/words/label.ts';
 import { fill } from '../../speech/fill.ts';
 import { showKinds } from '../../speech/show-allergen.ts';
 import { showWeight } from '../../speech/weights.ts';
+import { showBread } from '../../speech/show-bread.ts';
 import type { Grams } from '../../units.ts';
 import type { LabelList } from '../circle.ts';
 import { glutenIn, namedBy } from './allergen-lists.ts';
@@ -95,7 +96,7 @@ export function makeLabel(ask: LabelAsk): MadeLabel {
   const runs = ingredientRuns(lines);
   return {
     label: {
-      name: plainText(formula.name),
+      name: plainText(showBread(formula.name)),
       who: ask.who === null ? null : plainText(ask.who),
       cut: ask.cut ? onLabel.sliced : null,
       ingredients: list === 'eu' ? runs : runs.map((run) => ({ ...run, apart: false })),

@@ -38,6 +38,8 @@ export const joiners: InTongue<typeof english.joiners> = [
   'im',
   'auf',
   'der',
+  'für',
+  'aus',
   '&',
   '+',
 ] as const;

@@ -41,6 +41,8 @@ export const joiners: InTongue<typeof english.joiners> = [
   'à',
   'aux',
   'la',
+  'du',
+  'en',
   '&',
   '+',
 ];

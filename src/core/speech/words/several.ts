@@ -53,6 +53,8 @@ export const joiners = inTongue('several', 'joiners', [
   'in',
   'on',
   'the',
+  'for',
+  'from',
   '&',
   '+',
 ] as const);

@@ -4,6 +4,7 @@ import { freeId } from '../../../core/records/book.ts';
 import { shareAsk, shareIn } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showNumber } from '../../../core/speech/numbers.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -83,7 +84,7 @@ export function KeepFace(props: {
             {({ formula, warnings }) => (
               <>
                 <p class="share-group">
-                  {formula.name}: {tell(formula)}
+                  {showBread(formula.name)}: {tell(formula)}
                 </p>
                 <Warnings of={warnings} />
               </>

@@ -3,6 +3,7 @@ import type { Formula } from '../../../core/formula/formula.ts';
 import { bench } from '../../../core/speech/words/bench.ts';
 import { share, shareLink } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -64,7 +65,7 @@ export function LinkFace(props: {
                 class="share-code"
                 viewBox={`0 0 ${drawn().size} ${drawn().size}`}
                 role="img"
-                aria-label={fill(shareLink.alt, { name: props.formula.name })}
+                aria-label={fill(shareLink.alt, { name: showBread(props.formula.name) })}
               >
                 <rect width={drawn().size} height={drawn().size} fill="#fff" />
                 <path d={drawn().path} fill="#000" shape-rendering="crispEdges" />

@@ -6,6 +6,7 @@ import { writeCsv } from '../../../core/sheets/write-csv.ts';
 import { writeSheet } from '../../../core/sheets/write-sheet.ts';
 import { share } from '../../../core/speech/words/share.ts';
 import { book } from '../../../core/speech/words/book.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
@@ -65,7 +66,7 @@ export default function Share(props: {
           onBack={() => props.onBack()}
           words={
             <Words
-              headline={props.formula?.name ?? share.title}
+              headline={props.formula ? showBread(props.formula.name) : share.title}
               detail={told() ?? (props.formula ? share.detail : share.detailAll)}
             >
               <div class="book-grid book-top" role="group" aria-label={share.title}>

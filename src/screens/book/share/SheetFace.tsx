@@ -7,6 +7,7 @@ import { namedRows } from '../../../core/sheets/sheet-lines.ts';
 import { tableFault, textOf, type Table } from '../../../core/sheets/table.ts';
 import { share, shareAsk, shareIn } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Tiles, type TileOption } from '../../../parts/Tiles.tsx';
@@ -156,7 +157,7 @@ export function SheetFace(props: {
               <Show when={!props.own}>
                 <Control
                   label={shareAsk.like}
-                  value={base().formula.name}
+                  value={showBread(base().formula.name)}
                   onPress={() => setLike(like() + 1)}
                 />
               </Show>

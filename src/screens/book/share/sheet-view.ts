@@ -9,6 +9,7 @@ import { tellAllergens } from '../../../core/speech/tell-allergens.ts';
 import { showHeat } from '../../../core/speech/heats.ts';
 import { tellLine } from '../../../core/speech/tell-line.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { Minutes, Units } from '../../../core/units.ts';
 import { inPages, linesIn, type BenchLine, type BenchList, type BenchPage } from './sheet-pages.ts';
@@ -91,6 +92,7 @@ export function benchView(
   equipment: Equipment = EQUIPMENT,
 ): BenchView {
   const { formula, loaves, piece, dough, keepBack, lines } = recipe;
+  const title = showBread(formula.name);
   const bowls = recipeBowls(recipe, equipment);
   const lists = ORDER.flatMap((list) =>
     lines[list].length === 0
@@ -120,7 +122,7 @@ export function benchView(
   ];
   const todo = { title: words.steps, lines: steps };
   const shared = [tellShares(bowls, units), tellClocks(bowls.length)?.shown].filter(Boolean);
-  const head = (shared.length > 0 ? 1 : 0) + 2 * Math.floor(formula.name.length / NAME);
+  const head = (shared.length > 0 ? 1 : 0) + 2 * Math.floor(title.length / NAME);
   const rowsIn = (way: Way): number =>
     Math.max(linesIn(lists, SIZE[way]), steps.length + 1) +
     extra(spoils.length) +
@@ -129,7 +131,7 @@ export function benchView(
   /** The roomiest way in which all of it is one page; null: none is. */
   const way = WAYS.find((one) => rowsIn(one) <= HOLDS[one]) ?? null;
   return {
-    title: formula.name,
+    title,
     of: fill(words.of, {
       loaves: loaves === 1 ? words.loaf : fill(words.many, { count: loaves }),
       piece: showWeight(piece, units),

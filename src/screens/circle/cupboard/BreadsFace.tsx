@@ -3,6 +3,7 @@ import { costOf } from '../../../core/circle/cost.ts';
 import { pageOf } from '../../../core/circle/cupboard.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
 import { costPage as words, cupboard } from '../../../core/speech/words/cupboard.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { loafTold } from './cost-view.ts';
@@ -41,7 +42,7 @@ export function BreadsFace(props: {
                   fresh={formula.id}
                   onPress={() => props.onPick(formula.id)}
                 >
-                  <b>{formula.name}</b>
+                  <b>{showBread(formula.name)}</b>
                   <span>{told(formula)}</span>
                 </Pressable>
               )}

@@ -3,6 +3,7 @@ import { costOf } from '../../../core/circle/cost.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
 import { costPage as words } from '../../../core/speech/words/cupboard.ts';
 import { tellNotice } from '../../../core/speech/tell-notice.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
@@ -46,7 +47,7 @@ export function CostFace(props: {
       back={words.which}
       onBack={() => props.onBack()}
       words={
-        <Words headline={props.formula.name} detail={view()?.told ?? reason()}>
+        <Words headline={showBread(props.formula.name)} detail={view()?.told ?? reason()}>
           <Show when={view()?.price}>{(price) => <p class="cupboard-told">{price()}</p>}</Show>
           <Show when={view()}>
             {(its) => (

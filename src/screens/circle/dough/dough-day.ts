@@ -9,6 +9,7 @@ import { ovenDay, runsOf, type OvenDay, type Run } from '../../../core/circle/ov
 import { doughPage } from '../../../core/speech/words/circle-dough.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { tellNotice } from '../../../core/speech/tell-notice.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { Units } from '../../../core/units.ts';
@@ -67,15 +68,15 @@ export function doughDayOf(house: House, circle: Circle, day: DayKey): DoughDay 
 /** 'Lane wheat', or 'Lane wheat, 700 g' where it is wanted by its weight. */
 export const batchName = ({ formula, grams }: Batch, units: Units): string =>
   grams === null
-    ? formula.name
-    : fill(doughPage.sized, { name: formula.name, grams: showWeight(grams, units) });
+    ? showBread(formula.name)
+    : fill(doughPage.sized, { name: showBread(formula.name), grams: showWeight(grams, units) });
 
 /** What cannot be baked, and why. */
 export function troubleWords(
   { bread, loaves, reason }: BatchTrouble,
   house: Pick<House, 'book' | 'ways'>,
 ): string {
-  const name = house.book().find(({ id }) => id === bread)?.latest.name ?? bread;
+  const name = showBread(house.book().find(({ id }) => id === bread)?.latest.name ?? bread);
   const words =
     reason.key === 'breadGone'
       ? fill(doughPage.breadGone, shown({ loaves }))

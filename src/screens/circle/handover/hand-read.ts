@@ -7,6 +7,7 @@ import type { Formula } from '../../../core/formula/formula.ts';
 import { handOver as words } from '../../../core/speech/words/hand-over.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showMoney } from '../../../core/speech/money.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { showMinute } from '../../../core/speech/show-time.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { House } from '../../house.ts';
@@ -34,7 +35,10 @@ export function handRead(
   return {
     day: `${weekdayShown(day)} ${dateShown(day)}`,
     hour: (at) => showMinute(at, house.ways().clock),
-    bread: (id) => formulaOf(house, id)?.name ?? words.unknownBread,
+    bread(id) {
+      const formula = formulaOf(house, id);
+      return formula ? showBread(formula.name) : words.unknownBread;
+    },
     weight: (grams) => showWeight(grams, house.ways()),
     price(lines) {
       const prices = lines.map(priceOf);

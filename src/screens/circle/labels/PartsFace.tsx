@@ -4,6 +4,7 @@ import type { Formula } from '../../../core/formula/formula.ts';
 import { allergenPage } from '../../../core/speech/words/allergens.ts';
 import { labelPage as words, wanting as asked } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CirclePage } from '../CirclePage.tsx';
@@ -34,7 +35,7 @@ export function PartsFace(props: {
   return (
     <CirclePage
       wide
-      back={props.formula.name}
+      back={showBread(props.formula.name)}
       onBack={() => props.onBack()}
       words={
         <Words headline={words.answers} detail={words.answersDetail}>

@@ -1,6 +1,7 @@
 import { For, type JSX } from 'solid-js';
 import { labelPage as words, onLabel } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { printPage } from '../../../parts/print-page.ts';
@@ -29,7 +30,7 @@ export function PrintFace(props: {
   const printable = () => props.labels.printable();
   const title = (row: LabelRow): string =>
     [
-      props.labels.formula(row.bread)?.name ?? row.bread,
+      showBread(props.labels.formula(row.bread)?.name ?? row.bread),
       row.grams === null ? null : showWeight(row.grams, props.house.ways()),
       row.cut ? onLabel.sliced : null,
     ]

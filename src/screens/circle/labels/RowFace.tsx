@@ -3,6 +3,7 @@ import { isKeptCold, type Wanting } from '../../../core/circle/label/wanting.ts'
 import { labelPage as words, wanting as asked } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showAllergens } from '../../../core/speech/show-allergen.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Stepper } from '../../../parts/Stepper.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -75,7 +76,7 @@ export function RowFace(props: {
         >
           {(its) => (
             <Words
-              headline={formula()?.name ?? ''}
+              headline={showBread(formula()?.name ?? '')}
               detail={isCold() ? undefined : words.rules}
               care={isCold() ? words.cold : undefined}
             >

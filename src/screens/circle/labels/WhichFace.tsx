@@ -3,6 +3,7 @@ import { daysAhead } from '../../../core/circle/orders.ts';
 import { circle } from '../../../core/speech/words/circle.ts';
 import { labelPage as words } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { HouseCircle } from '../../house-circle.ts';
@@ -64,7 +65,7 @@ export function WhichFace(props: {
             <div class="circle-grid circle-top">
               <For each={props.house.formulas().flatMap(({ formula }) => formula ?? [])}>
                 {({ id, name }) => (
-                  <Control label={name} onPress={() => props.onChoose({ bread: id })} />
+                  <Control label={showBread(name)} onPress={() => props.onChoose({ bread: id })} />
                 )}
               </For>
             </div>

@@ -13,6 +13,7 @@ import { fitLabel, labelPages, type LabelPage } from './fit.ts';
 import { measureLabel } from './measure.tsx';
 import { labelRows, oneBread, whosFor, type LabelRow } from './rows.ts';
 import type { FittedLabel } from './LabelSheets.tsx';
+import { showBread } from '../../../core/speech/show-bread.ts';
 
 /** What is printed: whole pages, and the breads that are left out of it and why. */
 export interface Printable {
@@ -87,7 +88,7 @@ export function createLabels(house: House, its: HouseCircle, of: Accessor<Labels
     const unanswered = new Set<string>();
     const tooLong = new Set<string>();
     for (const row of rows()) {
-      const name = formula(row.bread)?.name ?? '';
+      const name = showBread(formula(row.bread)?.name ?? '');
       const each = new Map<string | null, FittedLabel | null>();
       for (const who of whosFor(row, count(row))) {
         const whose = named() ? who : null;

@@ -3,6 +3,7 @@ import type { Order } from '../../../core/circle/circle.ts';
 import { lastOf } from '../../../core/circle/order-changes.ts';
 import { orderPage } from '../../../core/speech/words/orders.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -24,7 +25,11 @@ export function BreadGrid(props: {
     <div class="orders-breads circle-top" role="group" aria-label={props.label}>
       <For each={breads()}>
         {({ id, name }) => (
-          <Control label={name} fresh={`bread ${id}`} onPress={() => props.onBread(id)} />
+          <Control
+            label={showBread(name)}
+            fresh={`bread ${id}`}
+            onPress={() => props.onBread(id)}
+          />
         )}
       </For>
     </div>

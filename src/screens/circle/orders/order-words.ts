@@ -4,6 +4,7 @@ import type { Formula } from '../../../core/formula/formula.ts';
 import { orderLine, orderPage } from '../../../core/speech/words/orders.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { House } from '../../house.ts';
 
@@ -15,8 +16,10 @@ export const breadsOf = (house: Pick<House, 'book' | 'formulas'>): readonly Form
   return book.length > 0 ? book : listed;
 };
 
-export const breadName = (house: Pick<House, 'book' | 'formulas'>, bread: string): string =>
-  breadsOf(house).find(({ id }) => id === bread)?.name ?? orderLine.gone;
+export const breadName = (house: Pick<House, 'book' | 'formulas'>, bread: string): string => {
+  const formula = breadsOf(house).find(({ id }) => id === bread);
+  return formula ? showBread(formula.name) : orderLine.gone;
+};
 
 export const nameOf = ({ neighbours }: Circle, who: string): string =>
   neighbours.find(({ id }) => id === who)?.name ?? orderPage.nobody;

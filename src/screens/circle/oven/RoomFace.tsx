@@ -9,6 +9,7 @@ import {
   roomPage,
 } from '../../../core/speech/words/circle-oven.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -34,7 +35,8 @@ export function RoomFace(
   const uses = createMemo(() => usesOf(ask(), listedBreads(props.house)));
   const loads = createMemo(() => loadsShown(ask(), props.house.ways(), props.house.ways().clock));
   const date = (): string => showDay(props.day);
-  const nameOf = (bread: string): string => ask().breads.find(({ id }) => id === bread)?.name ?? '';
+  const nameOf = (bread: string): string =>
+    showBread(ask().breads.find(({ id }) => id === bread)?.name ?? '');
   const uncounted = createMemo(() => {
     const lines = room().orders.flatMap((order) => order.lines);
     const { unknown } = ovenBatches(lines, ask().breads, ask().kitchen, ask().weighIns);

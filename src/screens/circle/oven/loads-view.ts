@@ -5,6 +5,7 @@ import { loadsPage } from '../../../core/speech/words/circle-oven.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import type { Clock } from '../../../core/speech/show-time.ts';
 import { tellMinute } from '../../../core/speech/tell-room.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
@@ -42,7 +43,7 @@ export function loadsShown(ask: RoomAsk, units: Units, clock: Clock): LoadsShown
   const time = (at: number): string => tellMinute(ask.day, at / MINUTE, clock);
   const name = (bread: string, grams: number): string => {
     const formula = ask.breads.find(({ id }) => id === bread);
-    const its = formula?.name ?? '';
+    const its = showBread(formula?.name ?? '');
     if (formula?.piece === grams) return its;
     return fill(loadsPage.size, { name: its, grams: showWeight(grams, units) });
   };

@@ -4,6 +4,7 @@ import { ovenBatch } from '../../../core/circle/oven-batch.ts';
 import { breadsPage, roomPage } from '../../../core/speech/words/circle-oven.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import type { Formula } from '../../../core/formula/formula.ts';
 
 export type UseOf = Exclude<Bound, 'pots'>;
@@ -90,7 +91,7 @@ export function breadsShown(ask: RoomAsk, listed: readonly Formula[]): readonly 
       const { more, binds } = roomFor(ovenBatch(formula, ask.kitchen, 1), taken, has);
       return {
         bread: id,
-        name,
+        name: showBread(name),
         ordered: ordered.get(id) ?? 0,
         more: String(more ?? breadsPage.noLimit),
         binds: binds.map((bound) => breadsPage.binds[bound]).join(', ') || NONE,

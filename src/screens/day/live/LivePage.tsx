@@ -16,9 +16,10 @@ import { live as words } from '../../../core/speech/words/live.ts';
 import { planChanges } from '../../../core/speech/words/plan.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { hourOrDay, tellDay } from '../../../core/speech/tell-day.ts';
 import { tellLooks } from '../../../core/speech/tell-looks.ts';
-import { tellMoved } from '../../../core/speech/tell-moved.ts';
+import { tellMoved, tellOthers } from '../../../core/speech/tell-moved.ts';
 import { tellBecause, tellChange, tellOffered, tellTouch } from '../../../core/speech/tell-plan.ts';
 import { MINUTE, type Instant } from '../../../core/units.ts';
 import { Control } from '../../../parts/Control.tsx';
@@ -78,7 +79,9 @@ export default function LivePage(props: {
   };
   const many = () => (plan()?.ask.bakes.length ?? 0) > 1;
   const nameOf = ({ batch, name }: PlannedTouch): string =>
-    many() ? fill(words.ofBake, { bake: batch, part: tellTouch(name) }) : tellTouch(name);
+    many()
+      ? fill(words.ofBake, { bake: showBread(batch), part: tellTouch(name) })
+      : tellTouch(name);
   const looks = () =>
     found().looks.flatMap(
       (one) => tellLooks(one, { now: props.house.now(), many: many(), time }) ?? [],
@@ -163,9 +166,7 @@ export default function LivePage(props: {
                         unbroken(
                           [
                             tellMoved(found().moves, found().whys, time, many()) ?? '',
-                            ...(found().others.length > 0
-                              ? [fill(words.others, { name: found().others.join(', ') })]
-                              : []),
+                            ...tellOthers(found().others),
                           ].join(' '),
                         )
                       }

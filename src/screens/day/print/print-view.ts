@@ -1,6 +1,7 @@
 import type { DayPlan } from '../../../core/day/laid/day-plan.ts';
 import { printed } from '../../../core/speech/words/live.ts';
 import { tellTouch } from '../../../core/speech/tell-plan.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import type { Instant } from '../../../core/units.ts';
 import type { House } from '../../house.ts';
 
@@ -54,7 +55,7 @@ export function printView({ touches, ready, ask }: DayPlan, read: Read): PrintVi
     rows.push({
       hour: read.hour(at),
       what: isBread ? printed.ready : tellTouch(name),
-      bake: isOne ? null : batch,
+      bake: isOne ? null : showBread(batch),
       minutes: hands > 0 ? String(hands) : '',
       fine: isBread ? '' : hourAt(fineUntil, day),
       last: isBread ? '' : hourAt(lastPossible, day),
@@ -64,7 +65,7 @@ export function printView({ touches, ready, ask }: DayPlan, read: Read): PrintVi
   }
   const count = lines.length + days.size * TITLE;
   return {
-    names: ask.bakes.map(({ name }) => name).join(', '),
+    names: ask.bakes.map(({ name }) => showBread(name)).join(', '),
     made: `${read.date(read.now())} ${read.hour(read.now())}`,
     days: [...days].map(([day, rows]) => ({
       title: `${read.day(day)} ${read.date(day)}`,

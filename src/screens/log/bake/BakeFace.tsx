@@ -2,6 +2,7 @@ import { createMemo, createSignal, Match, Show, Switch, type JSX } from 'solid-j
 import { NOTHING_SAID } from '../../../core/log/about.ts';
 import { logBake as words } from '../../../core/speech/words/log-bake.ts';
 import { log } from '../../../core/speech/words/log.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { Face, FaceProps } from '../face.ts';
@@ -49,7 +50,7 @@ function OneBake(
     return page && { name: name as PageName, page };
   };
   const about = () => props.log.abouts()[props.start] ?? NOTHING_SAID;
-  const name = () => props.telling.page.name;
+  const name = () => showBread(props.telling.page.name);
   const turn = (page: PageName | 'first' | 'chart'): void => {
     // What is being said is of the page that was left.
     props.house.say('');

@@ -4,6 +4,7 @@ import { bakePanels, PANELS } from '../../../core/log/chart/bake-panels.ts';
 import { panelsThatFit } from '../../../core/log/chart/stacked.ts';
 import { logBake as words } from '../../../core/speech/words/log-bake.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Drawn } from '../../../parts/Drawn.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -42,7 +43,7 @@ export function ChartFace(props: {
   return (
     <LogPage
       wide
-      back={props.telling.page.name}
+      back={showBread(props.telling.page.name)}
       onBack={() => props.onBack()}
       caption={props.house.caption()}
       words={

@@ -6,6 +6,7 @@ import { readingsCsv } from '../../../core/log/readings-csv.ts';
 import { logShare as words } from '../../../core/speech/words/log-share.ts';
 import { log } from '../../../core/speech/words/log.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
@@ -71,7 +72,7 @@ function ShareOne(
   };
   const hand = async (end: string, type: string, text: string): Promise<void> => {
     try {
-      const name = fileNameOf(props.telling.page.name, day(), end);
+      const name = fileNameOf(showBread(props.telling.page.name), day(), end);
       setTold(await props.house.handOn({ name, type, text }));
     } catch {
       setTold('failed');
@@ -96,7 +97,7 @@ function ShareOne(
   return (
     <LogPage
       wide
-      back={props.telling.page.name}
+      back={showBread(props.telling.page.name)}
       onBack={() => props.onBack()}
       words={
         <Words

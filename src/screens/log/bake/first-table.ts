@@ -12,6 +12,7 @@ import { fill } from '../../../core/speech/fill.ts';
 import { showHeat } from '../../../core/speech/heats.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { showNumber } from '../../../core/speech/numbers.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { MINUTE } from '../../../core/units.ts';
 import type { Telling } from './telling.ts';
 
@@ -101,7 +102,7 @@ export function firstTable(
 /** The bake in a sentence or two, in words that the voice has. */
 export function firstSays({ page, clock }: Telling): string {
   const { says } = words;
-  const begun = fill(says.bake, { name: page.name, ...said({ loaves: page.begun }) });
+  const begun = fill(says.bake, { name: showBread(page.name), ...said({ loaves: page.begun }) });
   if (page.to === null) return begun;
   const time = said({ time: clock.hour(page.to) });
   if (page.end.how === 'early') return `${begun} ${fill(says.early, time)}`;

@@ -6,6 +6,7 @@ import { roomOnPage, svgText } from '../../../core/log/chart/svg-text.ts';
 import { logBake } from '../../../core/speech/words/log-bake.ts';
 import { logShare as words } from '../../../core/speech/words/log-share.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { endShown, firstTable, isPlainNote } from './first-table.ts';
 import { PAGES, pagesOf } from './tables.ts';
 import type { Telling } from './telling.ts';
@@ -57,7 +58,7 @@ export function sharedFile(
   const { page } = telling;
   const first = firstTable(telling, about && { ...about, hidden: false });
   return bakeFileText({
-    title: page.name,
+    title: showBread(page.name),
     lines: [endShown(telling)],
     photos: photos.map((jpeg, n) => ({
       alt: fill(words.file.photo, { n: n + 1, count: photos.length }),

@@ -18,6 +18,7 @@ import type { CutRead } from '../../../core/records/cut-read.ts';
 import { cutLoaf } from '../../../core/speech/words/cut-loaf.ts';
 import { log as logWords } from '../../../core/speech/words/log.ts';
 import { tellLoaf } from '../../../core/speech/tell-loaf.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Words } from '../../../parts/Words.tsx';
 import type { FaceProps } from '../face.ts';
 import { LogPage } from '../LogPage.tsx';
@@ -54,7 +55,7 @@ export default function CutFace(props: FaceProps & { readonly start: string }): 
   /** The bread's name: the page that is gone back to. */
   const name = (): string => {
     const fact = found()?.records.find((row) => row.fact.id === props.start)?.fact;
-    return fact?.kind === 'start' ? fact.recipe.formula.name : logWords.title;
+    return fact?.kind === 'start' ? showBread(fact.recipe.formula.name) : logWords.title;
   };
   const height = (): number => props.house.equipment().height ?? 0;
   const day = untrack(

@@ -5,6 +5,7 @@ import { tagName } from '../../../core/log/tags.ts';
 import { cutShort } from '../../../core/speech/cut-short.ts';
 import { logList as words, turnedWords } from '../../../core/speech/words/log-list.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { FaceProps } from '../face.ts';
@@ -47,7 +48,7 @@ export function BakeRow(
         <b>{turnedWords[props.bake.turned]}</b>
       </span>
       <span class="log-told">
-        <b>{unbroken(cutShort(props.bake.name, Math.floor(BOLD * props.letters)))}</b>
+        <b>{unbroken(cutShort(showBread(props.bake.name), Math.floor(BOLD * props.letters)))}</b>
         <span>{isNarrow() ? date() : both()}</span>
         <Show when={said()}>{(text) => <span>{cutShort(text(), props.letters)}</span>}</Show>
       </span>

@@ -12,6 +12,7 @@ import { tagName, TAGS } from '../../../core/log/tags.ts';
 import { TURNED_OUT } from '../../../core/log/turned-out.ts';
 import { turnedChoices } from '../../../core/speech/words/log-list.ts';
 import { showMonth } from '../../../core/speech/show-month.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { makeAllBakes } from '../all-bakes.ts';
 import type { FaceProps } from '../face.ts';
 import type { Finding, FoundBy } from './finding.ts';
@@ -72,7 +73,7 @@ export function makeFound(
     if (by === 'month') return showMonth(value);
     if (by === 'turned') return turnedChoices[value as keyof typeof turnedChoices];
     if (by === 'tag') return tagName(value);
-    return breads().get(value) ?? value;
+    return showBread(breads().get(value) ?? value);
   };
   const byName = (by: FoundBy) => (a: Choice, b: Choice) =>
     nameOf(by, a.value).localeCompare(nameOf(by, b.value), tongue());

@@ -5,6 +5,7 @@ import { log } from '../../../core/speech/words/log.ts';
 import { logPlots } from '../../../core/speech/words/log-plots.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showHeat } from '../../../core/speech/heats.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { makeAllBakes } from '../all-bakes.ts';
 import type { FaceProps } from '../face.ts';
 import { readPastBakes } from './past-bakes.ts';
@@ -52,7 +53,7 @@ export default function CompareFace(props: FaceProps & { readonly start: string 
   };
   return (
     <PlotPage
-      title={one?.name ?? log.title}
+      title={one ? showBread(one.name) : log.title}
       detail={
         past.done() && past.bakes().length === 1
           ? words.one

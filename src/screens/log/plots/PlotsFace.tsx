@@ -7,6 +7,7 @@ import { vigourPlot } from '../../../core/log/plots/vigour-plot.ts';
 import { log } from '../../../core/speech/words/log.ts';
 import { logPlots as words } from '../../../core/speech/words/log-plots.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import type { FaceProps } from '../face.ts';
 import { BreadFace, type Bread } from './BreadFace.tsx';
 import { MenuFace, type PlotName } from './MenuFace.tsx';
@@ -31,7 +32,7 @@ export default function PlotsFace(props: FaceProps): JSX.Element {
   const breads = createMemo((): readonly Bread[] => {
     const found = new Map<string, string>();
     for (const { past: one } of past.bakes())
-      if (!found.has(one.formula)) found.set(one.formula, one.name);
+      if (!found.has(one.formula)) found.set(one.formula, showBread(one.name));
     return [...found].map(([formula, name]) => ({ formula, name }));
   });
   const paged = createMemo(() => pagedBy(of().length, SHOWN, page()));
