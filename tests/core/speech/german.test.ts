@@ -55,6 +55,10 @@ const OTHERWISE: readonly (readonly [RegExp, string])[] = [
   [/\b[Bb]essere es/, 'patch it, as cloth is'],
   [/Finger fallen/, 'have your fingers come off'],
   [/^Plan, /, 'a plan, not to plan'],
+  [/^Am Tag |^Der Tag fasst/, 'by day, not the Day'],
+  [/Folge jetzt dem Ofen/, 'walk behind it'],
+  [/zweimal, weit auseinander/, 'long after each other'],
+  [/Frag die Packung/, 'question a box, that is read'],
 ];
 
 describe('the German catalogue', () => {

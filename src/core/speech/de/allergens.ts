@@ -46,10 +46,10 @@ export const allergenPage: InTongue<typeof english.allergenPage> = {
   label: 'Allergene',
   title: 'Allergene: {name}',
   kindAsk: { gluten: 'Welches Getreide?', nuts: 'Welche Nüsse?' },
-  caution: 'Frag die Packung: Angaben ändern sich.',
+  caution: 'Lies die Packung: Angaben ändern sich.',
   stands: {
-    open: 'Noch ohne Antwort. Frag die Packung: Angaben ändern sich.',
-    memory: 'Aus dem Gedächtnis. Frag die Packung: Angaben ändern sich.',
+    open: 'Noch ohne Antwort. Lies die Packung: Angaben ändern sich.',
+    memory: 'Aus dem Gedächtnis. Lies die Packung: Angaben ändern sich.',
     none: 'Keine, Packung gelesen. Angaben ändern sich: sieh wieder nach.',
     read: 'Packung gelesen. Angaben ändern sich: sieh wieder nach.',
   },

@@ -24,7 +24,7 @@ export const doughPage: InTongue<typeof english.doughPage> = {
 export const doughBowls: InTongue<typeof english.doughBowls> = {
   one: 'Eine Schüssel, {grams}',
   of: 'Für {name}.',
-  together: 'Hier zusammen gemischt. Am Tag ist jedes Brot ein eigenes Backen.',
+  together: 'Hier zusammen gemischt. Im Tagesplan ist jedes Brot ein eigenes Backen.',
   later: 'Kommt dazu, wenn er aus der Schüssel ist',
   filling: '{name}, {loaves}',
 };
@@ -49,7 +49,7 @@ export const doughLoads: InTongue<typeof english.doughLoads> = {
   start: 'sofort',
 };
 export const layAsk: InTongue<typeof english.layAsk> = {
-  many: 'Der Tag fasst {most} auf einmal',
+  many: 'Der Tagesplan fasst {most} auf einmal',
   manyDetail: 'Was zuerst geholt wird, ist geplant. Nicht dabei: {name}.',
   manyYes: 'Diese planen',
   stands: 'Es gibt schon einen Plan',

@@ -51,7 +51,7 @@ export const neighbourWords: InTongue<typeof english.neighbourWords> = {
   eraseOrders: 'Kommende Bestellungen sind auch weg: {count}. Dauer\u00adbestellungen: {n}.',
   eraseHold: 'Zum Löschen halten',
   eraseHolding: 'Weiter halten',
-  eraseTwo: 'Oder zweimal, weit auseinander',
+  eraseTwo: 'Oder an zwei Stellen tippen',
   eraseFirst: 'Tipp erst hier',
   eraseSecond: 'Dann tipp hier',
   keep: 'Behalten',

@@ -46,5 +46,5 @@ export const controls: InTongue<typeof english.controls> = {
 export const keypad: InTongue<typeof english.keypad> = {
   kitchenTemperature: 'Küche, {unit}',
   clear: 'Weg',
-  again: 'Früher getippt: alt? Dann löschen.',
+  again: 'Früher getippt: „Weg“, wenn es alt ist.',
 };

@@ -4,11 +4,11 @@ import { RING } from './care.ts';
 
 export const cool: InTongue<typeof english.cool> = {
   'oven.queued': {
-    headline: 'Folge jetzt dem Ofen',
+    headline: 'Jetzt gilt der Ofen',
     detail: 'Die Laibe warten, wo sie sind, bis sie dran sind.',
     slab: 'Zum Ofen',
     then: 'er sagt, was dann kommt',
-    spoken: 'Folge jetzt dem Ofen. Die Laibe warten, wo sie sind.',
+    spoken: 'Jetzt gilt der Ofen. Die Laibe warten, wo sie sind.',
   },
   'cool.cooling': {
     headline: 'Lass die Laibe auskühlen',

@@ -47,7 +47,7 @@ export const handPrint: InTongue<typeof english.handPrint> = {
   handed: 'Übergeben',
   paid: 'Bezahlt',
   private: 'Es stehen Namen darauf. Niemand soll die Liste behalten.',
-  caution: 'Frag die Packung, was in einem Brot ist: Angaben ändern sich.',
+  caution: 'Lies auf der Packung, was in einem Brot ist: Angaben ändern sich.',
   warm: 'Ein warmer Laib bleibt in offener Tüte, bis er kühl ist.',
   made: 'Gedruckt {time}. Ist etwas anders, gilt das Tablet.',
 };

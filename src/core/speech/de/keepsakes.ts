@@ -95,7 +95,7 @@ export const eraseWords: InTongue<typeof english.eraseWords> = {
   stays: 'Was geschah, bleibt: Zeiten, Gewichte, Messwerte, Krume.',
   hold: 'Zum Löschen halten',
   holding: 'Weiter halten',
-  two: 'Oder zweimal, weit auseinander',
+  two: 'Oder an zwei Stellen tippen',
   first: 'Tipp erst hier',
   second: 'Dann tipp hier',
   keep: 'Behalten',

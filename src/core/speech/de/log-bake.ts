@@ -59,7 +59,7 @@ export const logBake: InTongue<typeof english.logBake> = {
     readings: ['Zeit', 'Messwert', 'Wert', 'Zeichen'],
     calls: ['Ruf', 'Um', 'Antwort'],
     weights: ['Was', 'Gewicht'],
-    loads: ['In', 'Rein', 'Deckel ab', 'Raus', 'Farbe'],
+    loads: ['Worin', 'Rein', 'Deckel ab', 'Raus', 'Farbe'],
     first: ['Was', 'Wie es war'],
   },
   late: '{length} zu spät',

@@ -14,7 +14,7 @@ export const orderRefused: InTongue<typeof english.orderRefused> = {
 export const orderAsked: InTongue<typeof english.orderAsked> = {
   watchNamed: '{name}: enthält {allergens}. Das steht auf der Liste.',
   watchOpen: '{name}: enthält vielleicht {allergens}. Sieh auf die Packung.',
-  watchUnknown: '{name}: nicht bekannt, was drin ist: {filling}. Frag die Packung.',
+  watchUnknown: '{name}: nicht bekannt, was drin ist: {filling}. Lies die Packung.',
   orderClosed: 'Bestellschluss für diesen Tag war um {time} am {date}.',
   orderHourPast: 'Diese Zeit ist schon vorbei.',
   orderTwice: 'Für diesen Tag gibt es schon eine Bestellung.',

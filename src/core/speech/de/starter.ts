@@ -135,7 +135,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   renewHolding: 'Weiter halten',
   renewFirst: 'Tipp erst hier',
   renewSecond: 'Dann tipp hier',
-  renewTwo: 'Oder zweimal, weit auseinander',
+  renewTwo: 'Oder an zwei Stellen tippen',
   keep: 'Behalten',
 };
 export const starterLines: InTongue<typeof english.starterLines> = {

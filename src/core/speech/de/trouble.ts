@@ -30,7 +30,7 @@ export const trouble: InTongue<typeof english.trouble> = {
   nothingToTakeBack: 'Es gibt nichts zurückzunehmen. Mach von hier weiter.',
   locksMissing: 'Dieser Browser merkt nicht, ob zwei Seiten offen sind. Bleib bei einer.',
   insecure:
-    'So geöffnet kann die Seite weder ohne Netz laufen noch hell bleiben. Öffne sie mit https.',
+    'So geöffnet läuft die Seite nicht ohne Netz, und der Bildschirm geht aus. Öffne sie mit https.',
   soundMissing: 'Hier geht kein Ton. Stell für jeden heißen Schritt einen zweiten Wecker.',
   voiceLost:
     'Manche Worte waren nicht zu hören. Lies sie auf dem Bildschirm: sonst ist nichts verloren.',
