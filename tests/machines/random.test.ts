@@ -1,38 +1,18 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BAKE_STAGES, OVEN_STAGES } from '../../src/core/records/stage.ts';
-import { commandRuns, type Command } from './support/commands.ts';
-import { Driver } from './support/driver.ts';
 import { DEEDS } from './support/model-starter.ts';
 import { BAKE_ACTS, OVEN_ACTS } from './support/events.ts';
+import { walkKitchen } from './support/random-hands.ts';
 
 /** What is only said where pots are told apart: many-pots.test.ts. */
 const POTS: readonly string[] = ['loafFirst', 'loafLater', 'potOut'];
 
 /** One seed, so that a red run is red again; `npm run faults` walks with a fresh one. */
 const SEED = 20_310_503;
-const RUNS = 80;
 
 describe('random hands in the kitchen', () => {
   it('never bring it anywhere the model would not', () => {
-    let commands = 0;
-    let facts = 0;
-    const seen = new Set<string>();
-    fc.assert(
-      fc.property(commandRuns(250), (run: Command[]) => {
-        const driver = new Driver();
-        driver.run(run);
-        commands += run.length;
-        facts += driver.hand.records.length;
-        driver.seen.forEach((one) => seen.add(one));
-      }),
-      {
-        seed: SEED,
-        numRuns: RUNS,
-        unbiased: true,
-      },
-    );
-    console.log(`${commands} commands in ${RUNS} runs, ${facts} facts, seed ${SEED}`);
+    const { commands, seen } = walkKitchen({ seed: SEED, runs: 80 });
     expect(commands).toBeGreaterThanOrEqual(5_000);
     // With one pot the oven and its lane are one place: *baking* is where its lane stands.
     const hot = OVEN_STAGES.filter((stage) => stage !== 'baking');

@@ -93,7 +93,9 @@ export class PotsDriver {
       checkSame(hand, this.model);
       checkPosition(hand, this.model);
       const withdrew = command.do === 'takeBack';
-      checkLids(hand, { before, rung: this.rung, withdrew, read: command.do === 'reload' });
+      // What called as the page was closed calls again as it opens.
+      const read = command.do === 'reload' || command.do === 'closed';
+      checkLids(hand, { before, rung: this.rung, withdrew, read });
       const { oven, lanes, bakes } = this.model;
       for (const { stage } of [oven, ...Object.values(lanes), ...Object.values(bakes)]) {
         this.seen.add(stage);
