@@ -1,7 +1,6 @@
 import { cleanup, fireEvent, screen } from '@solidjs/testing-library';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { smallWords } from '../../../src/core/small/small-words.ts';
-import { MINUTE } from '../../../src/core/units.ts';
 import { makeFakeWorld } from '../../fakes/world.ts';
 import { onBench, type OnBench } from '../bench/on-bench.tsx';
 import { down, place, up } from '../parts/touching.ts';
@@ -171,49 +170,5 @@ describe('the gate with small hands', () => {
     );
     expect(await screen.findByText(smallWords('4-6', 'turnOn').task, undefined, SLOW)).toBeTruthy();
     expect(document.querySelectorAll('.slab')).toHaveLength(1);
-  }, 30_000);
-});
-
-describe('what is a grown-up’s alone', () => {
-  const RIGHT = ['bowl', 'barley', 'pears', 'green', 'train'];
-  const answers = async (): Promise<HTMLElement[]> => {
-    await screen.findByRole('heading', { name: 'For a grown-up' }, SLOW);
-    return [...document.querySelectorAll<HTMLElement>('.sheet .tile')];
-  };
-  const opens = async (): Promise<OnBench> => {
-    const at = await onBench('mix.first');
-    await turned(at);
-    await at.press(/^More/);
-    await at.press(/^End this bake/);
-    return at;
-  };
-
-  it('stands behind something to read, and opens to its answer', async () => {
-    const at = await opens();
-    const right = (await answers()).find((tile) => RIGHT.includes(tile.textContent!))!;
-    expect(screen.queryByRole('button', { name: /Hold to end it/ })).toBeNull();
-    at.touch(right);
-    await screen.findByRole('button', { name: /Hold to end it/ }, SLOW);
-  }, 30_000);
-
-  it('shuts for a while when it was answered wrong twice', async () => {
-    const at = await opens();
-    for (let n = 0; n < 2; n += 1)
-      at.touch((await answers()).find((tile) => !RIGHT.includes(tile.textContent!))!);
-    await screen.findByText(/^That is enough for now/, undefined, SLOW);
-    await at.press(/^Back$/);
-    await at.press(/^End this bake/);
-    await screen.findByText(/^That is enough for now/, undefined, SLOW);
-    expect(document.querySelector('.sheet .tile')).toBeNull();
-    at.turn(6);
-    await vi.waitFor(async () => expect(await answers()).toHaveLength(4));
-    expect(at.house.now() % MINUTE).toBeGreaterThanOrEqual(0);
-  }, 30_000);
-
-  it('is simply there in the baker’s view', async () => {
-    const at = await onBench('mix.first');
-    await at.press(/^More/);
-    await at.press(/^End this bake/);
-    await screen.findByRole('button', { name: /Hold to end it/ }, SLOW);
   }, 30_000);
 });
