@@ -5,7 +5,7 @@ export const controls: InTongue<typeof english.controls> = {
   thatsDone: 'Fertig',
   takeBack: 'Nimm das zurück',
   sayAgain: 'Sag das noch mal',
-  readOn: 'Weiter\u00adlesen',
+  readOn: 'Lies mehr',
   newReading: 'Neuer Messwert',
   readingsSoFar: 'Bisher gemessen',
   showPots: 'Zeig die Töpfe',

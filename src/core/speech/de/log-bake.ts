@@ -11,7 +11,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   show: 'Wieder auf die Liste',
   notWritten: 'Das wurde nicht geschrieben. Versuch es noch mal.',
   say: 'Seite vorlesen',
-  next: 'Weiter\u00adlesen',
+  next: 'Lies mehr',
   end: {
     open: 'Es läuft noch, begonnen {begun}.',
     handedOver: 'Übergeben {ended}.',
