@@ -59,4 +59,14 @@ describe('the French catalogue', () => {
   it('cries out nowhere', () => {
     expect(where((pair) => french(pair).includes('!'))).toEqual([]);
   });
+
+  it.each([
+    ['what is hot burns', /\bhot\b/i, /br[ûu]l/i, 40],
+    ['who is burned gets help', /get help/, /appelez à l’aide/, 5],
+    ['nuts are more than walnuts', /\bnuts\b/i, /fruits à coque/i, 4],
+  ] as const)('keeps the force of its cautions: %s', (_, of, says, least) => {
+    const cautions = all.filter((pair) => /care/i.test(pair.at) && of.test(pair.english));
+    expect(cautions.length).toBeGreaterThanOrEqual(least);
+    expect(cautions.filter((pair) => !says.test(french(pair))).map(({ at }) => at)).toEqual([]);
+  });
 });

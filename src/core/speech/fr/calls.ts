@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const callWords: InTongue<typeof english.callWords> = {
   look: 'Venez voir',
   act: 'C’est l’heure',
-  hot: 'Chaud, vite',
+  hot: 'Chaud, à vous',
 };
 
 export const calls: InTongue<typeof english.calls> = {

@@ -25,7 +25,7 @@ export const carePage: InTongue<typeof english.carePage> = {
         'Les enfants restent à 1 m. Un adulte enfourne et défourne.',
         'Vérifiez la chaleur que tiennent bouton et papier. Souvent le papier cuisson ne tient que {parchmentHeat}.',
         'La pâte froide ne va que dans la fonte nue, ou si le fabricant le permet.',
-        'Une brûlure ? Eau courante fraîche pendant 20 minutes, et de l’aide.',
+        'Une brûlure ? Eau courante fraîche pendant 20 minutes, appelez à l’aide.',
       ],
     },
     {
@@ -34,7 +34,7 @@ export const carePage: InTongue<typeof english.carePage> = {
       lines: [
         'Four, cocotte brûlante et lame : adultes seulement.',
         'Donnez pendant ce temps à l’enfant une tâche à lui.',
-        'Avant dix ans : ni cuisinière, ni appareil, ni objet coupant ou chaud. Le four, adultes seulement.',
+        'Avant dix ans : ni cuisinière, ni appareil, ni objet coupant ou brûlant. Le four, adultes seulement.',
       ],
     },
     {
@@ -63,7 +63,7 @@ export const carePage: InTongue<typeof english.carePage> = {
       by: 'listes des États-Unis, de l’UE et du Canada ; autorités locales',
       lines: [
         'Blé, seigle, orge et épeautre contiennent du gluten. Le pain au levain n’est pas sans gluten.',
-        'Nommez chaque allergène sur l’étiquette : noix, sésame, lait, œuf et autres.',
+        'Nommez chaque allergène sur l’étiquette : fruits à coque, sésame, lait, œuf et autres.',
         'Vous vendez ? Certains lieux interdisent fromage, viande ou herbes fraîches : voyez les règles locales.',
       ],
     },

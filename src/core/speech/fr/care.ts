@@ -5,8 +5,8 @@ export const RAW_FLOUR =
   'La farine crue est un aliment cru : on n’y goûte pas. Lavez ensuite mains et plan de travail.';
 export const RAW_DOUGH =
   'La pâte crue est un aliment cru : on n’y goûte pas. Lavez-vous ensuite les mains.';
-export const ALLERGENS = 'Noix, graines et lait sont des allergènes : nommez-les.';
-export const BURN = 'Brûlure : eau courante fraîche 20 minutes, et de l’aide.';
+export const ALLERGENS = 'Allergènes à nommer : fruits à coque, graines, lait.';
+export const BURN = 'Brûlure : eau courante fraîche 20 minutes, appelez à l’aide.';
 export const RING = 'Adultes seulement : les enfants restent à 1 m.';
 export const MITTS = 'Fonte brûlante : gants secs, deux mains, visage en arrière.';
 export const RATING = 'Bouton plastique ôté ; papier cuisson : {parchmentHeat} au plus.';

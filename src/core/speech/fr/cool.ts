@@ -16,7 +16,7 @@ export const cool: InTongue<typeof english.cool> = {
     slab: 'Ils sont froids',
     then: 'puis remettez-les',
     spoken: '{time} : ils devraient être froids. Laissez-les sur une grille.',
-    care: 'Pains frais et cocottes brûlent : les enfants, reculez. En sac sous {bagHeat}.',
+    care: 'Pains chauds et cocottes brûlent : les enfants, reculez. En sac sous {bagHeat}.',
   },
   'cool.handOver': {
     headline: 'Étiquetez les pains, remettez-les',

@@ -16,5 +16,5 @@ export const doorBecause: InTongue<typeof english.doorBecause> = {
   unsure: 'Aucun signe ne dit d’attendre : cuisez-le maintenant.',
   bakeFirst: 'Il arrive au bout. Cuisez-le avant les autres.',
   bakeSoon: 'Il arrive au bout : cuisez-le maintenant.',
-  switchGoal: 'Trop poussé, d’après signes et heure. Si c’est loin : à plat.',
+  switchGoal: 'Trop poussé, d’après signes et heure. Bien trop : à plat.',
 };

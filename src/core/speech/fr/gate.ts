@@ -17,7 +17,7 @@ export const gate: InTongue<typeof english.gate> = {
 export const gateHazards: InTongue<typeof english.gateHazards> = {
   hot: 'Fonte brûlante et vapeur',
   blade: 'Lame coupante',
-  machine: 'Four chaud',
+  machine: 'Four brûlant',
 };
 
 export const childTasks: InTongue<typeof english.childTasks> = {

@@ -39,7 +39,7 @@ export const heed: InTongue<typeof english.heed> = {
     },
     landing: { notYet: 'Libérez deux places qui supportent la chaleur.' },
     parchment: {
-      unknown: 'Passez-vous-en, ou lisez sa chaleur sur la boîte.',
+      unknown: 'Passez-vous-en, ou lisez sa limite sur la boîte.',
       rated: 'Coupez-le court : les longs bords brûlent.',
     },
     knob: {

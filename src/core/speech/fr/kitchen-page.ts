@@ -14,7 +14,7 @@ export const kitchenPage: InTongue<typeof english.kitchenPage> = {
   pot: 'Cocotte {count}',
   notSaid: 'Pas dit',
   materials: { bareIron: 'Fonte nue', enamel: 'Émail', clay: 'Terre', glass: 'Verre' },
-  notHot: 'Aucune cocotte ici ne se charge chaude.',
+  notHot: 'N’enfournez à chaud dans aucune cocotte.',
   saved: 'Dernière : {date}',
   neverSaved: 'Jamais : le journal n’est qu’ici',
   promise: [

@@ -11,7 +11,7 @@ export const kitchenWarnings: InTongue<typeof english.kitchenWarnings> = {
   potsNotHot: 'La pâte froide peut fendre vos cocottes. Fonte nue, ou un moule.',
   bakeHeatShort: 'Votre four s’arrête à {got}. Cuisez plus longtemps : voyez la croûte.',
   preheatShort: 'Votre four s’arrête à {got}. Chauffez plus longtemps.',
-  coldAsk: 'La pâte froide peut écailler l’émail chaud : voyez d’abord le fabricant.',
+  coldAsk: 'La pâte froide peut écailler l’émail chaud : demandez d’abord au fabricant.',
   potSmallHere: 'Cette cocotte est trop petite pour le pain. Prenez-en une autre.',
   ovenDial: 'Votre bouton est décalé. Pour la cocotte, réglez sur {dial}.',
   ovenDialStone: 'Votre bouton est décalé. Pour la pierre, réglez sur {dial}.',

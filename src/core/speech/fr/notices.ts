@@ -15,7 +15,7 @@ export const reasons: InTongue<typeof english.reasons> = {
   levainTooWet:
     'Le levain apporte trop d’eau : {short} % de la farine. Mettez-en moins, ou plus ferme.',
   perishableRetarded:
-    'Se gâte dans une longue pousse : {filling}. Laissez-la, ou ajoutez-la froide au façonnage et cuisez dans les 2 heures.',
+    'Se gâte dans une longue pousse : {filling}. Enlevez-la, ou ajoutez-la froide au façonnage et cuisez dans les 2 heures.',
   levainFlourShort:
     'Le levain veut {short} de plus que la pâte n’en a : {flour}. Donnez-lui une autre farine, ou mettez-en moins.',
   waterShort: 'Le levain apporte {short} d’eau de trop. Mettez-en moins, ou plus ferme.',
@@ -31,7 +31,7 @@ export const warnings: InTongue<typeof english.warnings> = {
   perishableFilling:
     'Se gâte : {filling}. Hors du frigo au façonnage seulement, au four dans les 2 heures. Le pain reste aussi au froid.',
   cheeseStands:
-    '{filling} : peut attendre jusqu’à {most} si c’est un fromage dur, affiné et pasteurisé. Un autre se gâte.',
+    '{filling} : peut attendre jusqu’à {most} si c’est un fromage dur, affiné et pasteurisé. Tout autre se gâte.',
   fillingFrozen: '{filling} : décongelez au frigo, puis égouttez et séchez.',
   fillingCold: '{filling} : sortez une heure avant, sinon cela refroidit la pâte.',
   hydrationOutside:

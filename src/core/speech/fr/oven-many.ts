@@ -9,9 +9,9 @@ export const manyWords: InTongue<typeof english.manyWords> = {
   stone: {
     score: { ...SCORED, detail: 'Renversez chacun sur une planche farinée. Un trait vif.' },
     load: {
-      detail: 'Glissez-les. Eau bouillante sur la plaque, porte fermée.',
+      detail: 'Glissez-les. Eau bouillante dans la plaque, porte fermée.',
       slab: 'Tous sont dedans',
-      spoken: 'Glissez-les, eau bouillante sur la plaque, porte fermée. Les enfants, reculez.',
+      spoken: 'Glissez-les, eau bouillante dans la plaque, porte fermée. Les enfants, reculez.',
     },
     unload: {
       ...OUT,

@@ -16,7 +16,7 @@ export const rackWords: InTongue<typeof english.rackWords> = {
   },
   unload: {
     detail: 'De la grille du four à la grille froide. Porte fermée.',
-    spoken: 'Prenez le pain sur la grille brûlante. Les enfants, reculez.',
+    spoken: 'Ôtez le pain de la grille brûlante. Les enfants, reculez.',
     care: `${HOT_RACK} ${RING}`,
   },
 };

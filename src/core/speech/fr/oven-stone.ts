@@ -19,7 +19,7 @@ export const stoneWords: InTongue<typeof english.stoneWords> = {
     slab: 'Elle est chaude',
     then: 'puis voyez le premier pain',
     spoken: '{time} : la pierre sera chaude. Les pains restent où ils sont.',
-    care: 'Le four est chaud. Les enfants restent à 1 m.',
+    care: 'Le four est brûlant. Les enfants restent à 1 m.',
   },
   before: {
     headline: 'Préparez tout pour la pierre',
@@ -38,11 +38,11 @@ export const stoneWords: InTongue<typeof english.stoneWords> = {
     care: `Lame : coupez loin de votre main, puis couvrez-la. ${RING}`,
   },
   load: {
-    headline: 'Enfournez, eau sur la plaque',
-    detail: 'Glissez-le. Eau bouillante sur la plaque, porte fermée.',
+    headline: 'Enfournez, eau dans la plaque',
+    detail: 'Glissez-le. Eau bouillante dans la plaque, porte fermée.',
     slab: 'C’est dedans',
     then: 'appuyez, la porte fermée',
-    spoken: 'Glissez-le, eau bouillante sur la plaque, porte fermée. Les enfants, reculez.',
+    spoken: 'Glissez-le, eau bouillante dans la plaque, porte fermée. Les enfants, reculez.',
     care: `${STEAM} ${RING}`,
   },
   open: {
@@ -75,6 +75,6 @@ export const stoneWords: InTongue<typeof english.stoneWords> = {
     slab: 'Four éteint',
     then: 'le dernier tour est sorti',
     spoken: 'Éteignez le four. Pierre et plaque restent dedans pour refroidir.',
-    care: 'La pierre reste chaude des heures. Les enfants restent à 1 m.',
+    care: 'La pierre reste brûlante des heures. Les enfants restent à 1 m.',
   },
 };

@@ -19,7 +19,7 @@ export const tinWords: InTongue<typeof english.tinWords> = {
     slab: 'Il est chaud',
     then: 'puis voyez le premier pain',
     spoken: '{time} : le four sera chaud. Les pains restent couverts.',
-    care: 'Le four est chaud. Les enfants restent à 1 m.',
+    care: 'Le four est brûlant. Les enfants restent à 1 m.',
   },
   before: {
     headline: 'Préparez tout pour le four',
@@ -83,6 +83,6 @@ export const tinWords: InTongue<typeof english.tinWords> = {
     slab: 'Four éteint',
     then: 'le dernier tour est sorti',
     spoken: 'Éteignez le four. Les moules refroidissent hors de portée.',
-    care: 'Les moules restent chauds un moment. Les enfants restent à 1 m.',
+    care: 'Les moules restent brûlants un moment. Les enfants restent à 1 m.',
   },
 };

@@ -2,7 +2,7 @@ import type * as english from '../words/oven.ts';
 import type { InTongue } from '../tongue.ts';
 import { BURN, HOT_IRON, MITTS, RATING, RING } from './care.ts';
 
-const OVEN_HOT = 'Le four est chaud. Les enfants restent à 1 m.';
+const OVEN_HOT = 'Le four est brûlant. Les enfants restent à 1 m.';
 const FREE = 'Deux mains libres ? Les enfants, reculez.';
 
 export const ovenWords: InTongue<typeof english.ovenWords> = {
@@ -161,7 +161,7 @@ export const ovenWords: InTongue<typeof english.ovenWords> = {
     slab: 'Four éteint',
     then: 'le dernier tour est sorti',
     spoken: 'Éteignez le four. La cocotte reste dedans pour refroidir.',
-    care: 'La cocotte reste chaude longtemps. Les enfants restent à 1 m.',
+    care: 'La cocotte reste brûlante longtemps. Les enfants restent à 1 m.',
   },
 };
 

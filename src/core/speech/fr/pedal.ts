@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const pedal: InTongue<typeof english.pedal> = {
   title: 'Pédale ou télécommande',
   detail: 'Touchez-en un ici, puis la pédale.',
-  care: 'Elle n’ouvre aucune barrière : chaud, lame et machine restent à la main.',
+  care: 'Elle n’ouvre aucune barrière : brûlant, lame et machine restent à la main.',
   media: 'Touches du casque',
   mediaIs: { on: 'Oui', off: 'Non' },
   mediaDetail: 'Lecture : fait. Suivant : répéter. Retour : silence.',

@@ -60,9 +60,9 @@ export const planChanges: InTongue<typeof english.planChanges> = {
 export const planFilling: InTongue<typeof english.planFilling> = {
   perishableRetarded: 'Se gâte dans une longue pousse froide : {filling}.',
   perishableLaminated: 'Se gâte pendant le pointage : {filling}.',
-  perishableLoads: '{filling} : au four dans {length}. Le dernier tour serait en retard.',
-  perishableSlow: '{filling} : au four dans {length}. L’apprêt est plus long.',
-  leaveOut: 'Laissez-la.',
+  perishableLoads: '{filling} : au four sous {length}. Le dernier tour serait en retard.',
+  perishableSlow: '{filling} : au four sous {length}. L’apprêt est plus long.',
+  leaveOut: 'Enlevez-la.',
   sameDay: 'Cuisez le jour même.',
   atShaping: 'Ajoutez-la froide, au façonnage.',
   oneLoad: 'Cuisez en un seul tour.',

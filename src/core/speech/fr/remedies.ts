@@ -66,7 +66,7 @@ export const remedies: InTongue<typeof english.remedies> = {
   sheet: {
     rips: {
       sign: 'La pâte étirée se déchire',
-      now: 'Arrêtez, pliez sur le trou, reposez. Garnissez la partie entière.',
+      now: 'Arrêtez, pliez sur le trou, reposez. Ne garnissez que le reste.',
       next: 'Étirez après un ou deux rabats. Mouillez le plan.',
     },
     wet: {

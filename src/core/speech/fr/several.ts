@@ -31,7 +31,7 @@ export const waitsFor: InTongue<typeof english.waitsFor> = {
 export const callsNow: InTongue<typeof english.callsNow> = {
   look: 'voyez',
   act: 'faites-le',
-  hot: 'chaud, vite',
+  hot: 'chaud, à vous',
 };
 
 export const joiners: InTongue<typeof english.joiners> = [

@@ -69,5 +69,5 @@ export const vesselCare: InTongue<typeof english.vesselCare> = {
 };
 
 export const stepsLines: InTongue<typeof english.stepsLines> = {
-  coldInPot: 'Pâte froide : fonte nue seulement, ou voyez le fabricant.',
+  coldInPot: 'Pâte froide : fonte nue seulement, ou demandez au fabricant.',
 };

@@ -22,7 +22,7 @@ export const swapChanges: InTongue<typeof english.swapChanges> = {
   waterIs: 'Eau dedans : {is}.',
   guess: 'De mémoire : son paquet le sait mieux.',
   perishable: 'Cela se gâte : au froid jusqu’au façonnage, au four dans les 2 heures.',
-  hardCheese: 'Un fromage dur, affiné, pasteurisé peut attendre ; un autre se gâte.',
+  hardCheese: 'Un fromage dur, affiné, pasteurisé peut attendre ; tout autre se gâte.',
   shelf: 'Cela se garde sur l’étagère.',
   names: 'L’étiquette doit nommer : {allergens}.',
   drops: 'N’y est plus : {allergens}.',

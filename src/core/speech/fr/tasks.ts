@@ -35,7 +35,7 @@ export const tasks: InTongue<typeof english.tasks> = {
     subject: 'les noix et les graines',
     headline: 'Grillez les noix et les graines',
     detail: 'Dix minutes, dorées. Puis elles refroidissent sur la plaque.',
-    care: 'La plaque brûle : gants secs, enfants à 1 m. Noix et sésame sont des allergènes.',
+    care: 'La plaque brûle : gants secs, enfants à 1 m. Allergènes : fruits à coque, sésame.',
   },
   drain: {
     done: 'Égouttée et sèche',
@@ -90,7 +90,7 @@ export const tasks: InTongue<typeof english.tasks> = {
     done: 'L’eau bout',
     subject: 'l’eau à bouillir',
     headline: 'Faites bouillir l’eau de la buée',
-    detail: 'Une tasse. Elle va sur la plaque avec le pain.',
+    detail: 'Une tasse, dans la plaque, quand on enfourne.',
     care: 'Eau bouillante : c’est pour un adulte. Les enfants restent à 1 m.',
   },
   fetch: {

@@ -33,7 +33,7 @@ export const verdicts: InTongue<typeof english.verdicts> = {
     because: {
       ready: 'Bombée, pleine de bulles, elle tremble : prête. Vous pouvez continuer.',
       notYet: 'Encore serrée : du temps ou du chaud. Vous pouvez continuer quand même.',
-      over: 'Elle est retombée et coule : cuisez à plat. Vous pouvez encore diviser.',
+      over: 'Retombée, elle coule : cuisez à plat maintenant. Vous pouvez encore diviser.',
       unsure:
         'Les signes se contredisent. Regardez encore bientôt, ou continuez si vos mains le disent.',
     },
@@ -47,7 +47,7 @@ export const verdicts: InTongue<typeof english.verdicts> = {
     },
     because: {
       ready: 'Ils ont poussé et ils tremblent : prêts à cuire. Vous pouvez continuer.',
-      notYet: 'Ils ont peu poussé : laissez-les au froid. Vous pouvez continuer.',
+      notYet: 'Ils ont peu poussé : encore du froid. Vous pouvez continuer.',
       over: 'Au-dessus du bord : cuisez froid, maintenant, incision légère. Bien trop poussés : à plat.',
       unsure: 'Un creux à froid dit peu. Regardez encore bientôt, ou continuez.',
     },
