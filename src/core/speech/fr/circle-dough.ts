@@ -54,7 +54,7 @@ export const doughLoads: InTongue<typeof english.doughLoads> = {
 
 export const layAsk: InTongue<typeof english.layAsk> = {
   many: 'Le Jour en prend {most} à la fois',
-  manyDetail: 'Les premiers à venir chercher sont prévus. Laissés : {name}.',
+  manyDetail: 'Les premiers retirés sont prévus. Laissés de côté : {name}.',
   manyYes: 'Prévoir ceux-ci',
   stands: 'Un plan existe déjà',
   standsDetail: 'Prenez le nouveau, et il le remplace.',

@@ -30,7 +30,7 @@ export const roomPage: InTongue<typeof english.roomPage> = {
 
 export const breadsPage: InTongue<typeof english.breadsPage> = {
   press: 'Pain par pain',
-  headline: 'Voyez ce qui va le {date}',
+  headline: 'Voyez ce qui tient le {date}',
   columns: { bread: 'Pain', ordered: 'Commandé', more: 'Place pour', binds: 'Limite' },
   noLimit: 'sans limite',
   binds: { oven: 'le four', pots: 'les cocottes', fridge: 'le frigo', bowls: 'les saladiers' },
@@ -60,8 +60,8 @@ export const boundWords: InTongue<typeof english.boundWords> = {
 export const roomWords: InTongue<typeof english.roomWords> = {
   more: '{name} : place pour {loaves} de plus.',
   noLimit: '{name} : aucune limite n’est dite.',
-  none: '{name} : plus de place.',
-  full: 'Plus de place.',
+  none: '{name} : complet.',
+  full: 'Complet.',
   still: 'Il y a place pour {loaves} : {name}.',
   goesNone: 'Il n’y a place pour aucun.',
   goesOn: 'Avec le four jusqu’à {until}, retrait dès {time}.',

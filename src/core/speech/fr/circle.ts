@@ -20,7 +20,7 @@ export const circle: InTongue<typeof english.circle> = {
 
 export const circleTold: InTongue<typeof english.circleTold> = {
   misread:
-    'Illisibles et laissés du cercle : {count}. Premier : {path}, il fallait {expected}, il y a {got}.',
+    'Illisibles, écartés du cercle : {count}. Premier : {path}, il fallait {expected}, il y a {got}.',
   leftOut: 'Le cercle n’a pu être lu. Le fichier gardé contient tout sauf lui.',
   full: 'La tablette est pleine. Rien n’a changé : faites de la place, puis touchez encore.',
   shows: 'Cette page ne fait que montrer la cuisine. Changez-le dans l’autre.',

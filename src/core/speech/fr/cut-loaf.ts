@@ -70,7 +70,7 @@ export const dayFacts: InTongue<typeof english.dayFacts> = {
   proof: 'la pousse du pain façonné',
   dough: 'la chaleur de la pâte',
   poke: 'le creux du doigt',
-  core: 'la chaleur du cœur',
+  core: 'la température à cœur',
   crust: 'sa croûte au four',
   baked: 'son temps au four',
   cooled: 'son temps de ressuage',

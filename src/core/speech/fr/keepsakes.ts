@@ -64,7 +64,7 @@ export const spokenWords: InTongue<typeof english.spokenWords> = {
   why: {
     denied: 'Le micro n’est pas permis. Permettez-le dans le navigateur.',
     none: 'Cette tablette n’a pas de micro.',
-    silent: 'Personne ne s’est entendu. Rien n’est gardé.',
+    silent: 'Aucune voix entendue. Rien n’est gardé.',
     failed: 'L’enregistrement a échoué. Réessayez.',
     stopped: 'Arrêté, et rien n’est gardé : un appel passe d’abord.',
     hot: 'Pas quand c’est brûlant ou qu’un appel vient.',
@@ -109,7 +109,7 @@ export const eraseWords: InTongue<typeof english.eraseWords> = {
 
 export const keepsakesTold: InTongue<typeof english.keepsakesTold> = {
   misread:
-    'Gardés de fournées, illisibles et laissés : {count}. Premier : {path}, il fallait {expected}, il y a {got}.',
+    'Souvenirs de fournées illisibles, écartés : {count}. Premier : {path}, il fallait {expected}, il y a {got}.',
   full: 'La tablette est pleine. Rien n’a changé : faites de la place, puis touchez encore.',
   shows: 'Cette page ne fait que montrer la cuisine. Changez-le dans l’autre.',
   closed: 'Impossible à écrire. Rien n’a changé : touchez encore.',

@@ -19,7 +19,7 @@ export const kitchenPage: InTongue<typeof english.kitchenPage> = {
   neverSaved: 'Jamais : le journal n’est qu’ici',
   promise: [
     'La tablette se tait si elle est éteinte, muette ou endormie.',
-    'Gardez-la branchée : batterie vide, plus d’appels.',
+    'Gardez-la branchée : batterie vide, aucun appel.',
     'C’est une aide, pas une alarme. Réglez aussi votre téléphone.',
   ],
   promiseTitle: 'Ce qu’une tablette ne peut promettre',

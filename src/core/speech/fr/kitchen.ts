@@ -23,7 +23,7 @@ export const ear: InTongue<typeof english.ear> = {
 
 export const noPromise: InTongue<typeof english.noPromise> = {
   title: 'Ne vous fiez pas à cette alarme',
-  text: 'Elle peut se taire si la tablette est verrouillée, trop basse ou sur une autre appli. Mettez un second minuteur à chaque étape brûlante.',
+  text: 'Elle peut se taire si la tablette est verrouillée, au son trop bas ou sur une autre appli. Mettez un second minuteur à chaque étape brûlante.',
   agree: 'Je mets un second minuteur',
 };
 
@@ -57,8 +57,8 @@ export const divideAdvice: InTongue<typeof english.divideAdvice> = {
     spoken: '{grams} de trop. Passez-les au pâton suivant.',
   },
   light: {
-    text: '{grams} de moins. Prenez au pâton suivant.',
-    spoken: '{grams} de moins. Prenez au pâton suivant.',
+    text: 'Il manque {grams}. Prenez au pâton suivant.',
+    spoken: 'Il manque {grams}. Prenez au pâton suivant.',
   },
   right: {
     text: '{grams} : juste bien. Mettez-le de côté.',

@@ -82,7 +82,7 @@ export const labelPage: InTongue<typeof english.labelPage> = {
   sheets: { one: '{count} étiquettes, 1 feuille', many: '{count} étiquettes, {n} feuilles' },
   onRoll: '{count} étiquettes, une à une',
   first: 'Répondez d’abord',
-  leftOut: 'Pas de réponse, donc laissé : {name}.',
+  leftOut: 'Pas de réponse, donc omis : {name}.',
   tooLong: 'Trop long pour ce papier : {name}.',
   gone: 'pas de recette',
   labels: { one: '1 étiquette', many: '{count} étiquettes' },

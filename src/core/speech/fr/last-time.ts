@@ -7,7 +7,7 @@ export const lastTimeLooked: InTongue<typeof english.lastTimeLooked> = {
   short: 'La dernière fois, il semblait manquer un peu de pousse.',
   over: 'La dernière fois, il semblait trop poussé.',
   cutHot: 'La dernière fois, il semblait coupé tiède.',
-  notBaked: 'La dernière fois, il semblait pas tout à fait cuit.',
+  notBaked: 'La dernière fois, il ne semblait pas tout à fait cuit.',
   skin: 'La dernière fois, sa peau semblait faible ou sèche.',
   benchFlour: 'La dernière fois, il avait des traînées de farine.',
   ovenLow: 'La dernière fois, le four semblait trop bas.',

@@ -10,10 +10,10 @@ export const clockAsk: InTongue<typeof english.clockAsk> = {
 export const left: InTongue<typeof english.left> = {
   levain: {
     headline: 'Jetez ce levain',
-    detail: 'Il est resté des jours. Bocal lavé à chaud, recommencez.',
+    detail: 'Il a attendu des jours. Bocal lavé à chaud, recommencez.',
     slab: 'C’est jeté',
     then: 'puis cette fournée est finie',
-    spoken: 'Jetez ce levain. Il est resté des jours.',
+    spoken: 'Jetez ce levain. Il a attendu des jours.',
   },
   dough: {
     headline: 'Jetez cette pâte',

@@ -8,7 +8,7 @@ export const lessonPage: InTongue<typeof english.lessonPage> = {
   toAct: 'Montrez-moi comment',
   next: 'Continuer',
   of: '{n} sur {count}',
-  leave: 'Plus de leçons',
+  leave: 'Sans leçons',
   back: 'Un pas en arrière',
   open: 'Pourquoi, et à quoi cela ressemble',
   first: 'Mon premier pain',

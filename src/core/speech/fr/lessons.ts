@@ -122,11 +122,11 @@ export const lessons: InTongue<typeof english.lessons> = {
     word: { name: 'Pousse lente', means: 'la dernière pousse, lente, au frigo' },
   },
   'proof.retard': {
-    title: 'Qu’est-ce qui le dit prêt ?',
+    title: 'À quoi le voit-on prêt ?',
     why: 'Il grandit un peu, jusqu’au bord. Un creux seul dit peu d’un pain froid.',
   },
   'proof.warm': {
-    title: 'Qu’est-ce qui le dit prêt ?',
+    title: 'À quoi le voit-on prêt ?',
     why: 'Appuyez d’un doigt fariné, et regardez le creux.',
     word: { name: 'Test du doigt', means: 'appuyer du doigt, voir comment cela revient' },
     signs: {

@@ -113,7 +113,7 @@ export const waysOn: InTongue<typeof english.waysOn> = {
 
 export const today: InTongue<typeof english.today> = {
   first: '{touch} à {time}.',
-  nothing: 'Plus besoin de vos mains aujourd’hui.',
+  nothing: 'Vos mains sont libres aujourd’hui.',
   hands: 'Vos mains {count} fois aujourd’hui, {length} en tout.',
   oneTouch: 'Vos mains une fois aujourd’hui, {length}.',
   bread: 'Pain prêt {time}.',

@@ -66,7 +66,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   early: '{length} d’avance',
   onTime: 'à l’heure',
   planned: {
-    plan: 'Comme prévu le jour. {sign} Comme l’attente d’avant.',
+    plan: 'Selon le plan du jour. {sign} Selon l’attente d’avant.',
     bench: 'Prévu selon chaque attente d’avant.',
     none: 'Aucune étape n’était prévue.',
   },

@@ -11,7 +11,7 @@ export const logShare: InTongue<typeof english.logShare> = {
   photos: 'Photos',
   photosNone: 'aucune',
   inPage: '{count} dedans',
-  outOfPage: 'laissés',
+  outOfPage: 'pas dedans',
   noteIn: 'dedans',
   careNote: 'Relisez ce que vous avez tapé : cela peut nommer quelqu’un.',
   carePhotos: 'Revoyez les photos : elles peuvent montrer quelqu’un.',

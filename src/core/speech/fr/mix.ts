@@ -12,7 +12,7 @@ export const mix: InTongue<typeof english.mix> = {
     care: RAW_FLOUR,
   },
   'mix.first': {
-    headline: 'Mélangez : plus de farine sèche',
+    headline: 'Mélangez : aucune farine sèche',
     detail: 'Une main mouillée, pas encore de sel. Raclez le saladier.',
     slab: 'C’est mélangé',
     then: 'puis la pâte repose',

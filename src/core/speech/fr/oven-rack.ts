@@ -7,7 +7,7 @@ const HOT_RACK = 'Grille brûlante : gants secs, deux mains, visage en arrièr
 export const rackWords: InTongue<typeof english.rackWords> = {
   open: {
     headline: 'Laissez finir sur la grille',
-    detail: 'Plus de cocotte. À voir à {time}.',
+    detail: 'Sans cocotte. À voir à {time}.',
     spoken: '{time} : prochain coup d’œil. Il finit sur la grille nue.',
     care: `${HOT_IRON} ${BURN}`,
   },

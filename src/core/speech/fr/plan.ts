@@ -34,8 +34,8 @@ export const planSlack: InTongue<typeof english.planSlack> = {
 };
 
 export const planChanges: InTongue<typeof english.planChanges> = {
-  title: 'Rien ne va pour {time}.',
-  titleFrom: 'Rien ne va à partir de {time}.',
+  title: 'Aucun plan pour {time}.',
+  titleFrom: 'Aucun plan à partir de {time}.',
   cannot: 'Cela ne peut se prévoir',
   anyOne: 'Une seule de ces choses suffirait :',
   together: 'Seules ces choses ensemble suffiraient :',

@@ -31,5 +31,5 @@ export const readAFile: InTongue<typeof english.readAFile> = {
   meanwhile: 'Quelque chose s’est noté ici entre-temps. Choisissez encore le fichier.',
   closed: 'Ce qui est ici ne peut se lire maintenant. Choisissez encore le fichier.',
   otherLeftOut:
-    'Un journal d’une autre tablette est laissé. Sa ligne {seq} est illisible à {path} : il fallait {expected}, il y a {got}.',
+    'Un journal d’une autre tablette est omis. Sa ligne {seq} est illisible à {path} : il fallait {expected}, il y a {got}.',
 };

@@ -3,11 +3,11 @@ import type { InTongue } from '../tongue.ts';
 
 export const read: InTongue<typeof english.read> = {
   'read.plan': {
-    headline: 'Lisez tout d’abord',
+    headline: 'Lisez en entier',
     detail: 'Voyez ce qu’il faut, et quand on a besoin de vous.',
     slab: 'C’est lu',
     then: 'puis voyez ce que vous avez',
-    spoken: 'Lisez tout d’abord. Voyez quand on a besoin de vous.',
+    spoken: 'Lisez en entier. Voyez quand on a besoin de vous.',
   },
   'read.list': {
     headline: 'Vérifiez ce que vous avez',

@@ -40,7 +40,7 @@ export const record: InTongue<typeof english.record> = {
   why: {
     denied: 'Le micro n’est pas permis. Permettez-le dans le navigateur.',
     none: 'Cette tablette n’a pas de micro.',
-    silent: 'Personne ne s’est entendu. Les mots restent comme au départ.',
+    silent: 'Aucune voix entendue. Les mots restent comme au départ.',
     failed: 'L’enregistrement a échoué. Réessayez.',
     stopped: 'Arrêté : un appel passe d’abord.',
   },

@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const saveAFile: InTongue<typeof english.saveAFile> = {
   detail: 'Tout ce qui est ici, notes et photos telles quelles.',
   names: 'Noms et voix',
-  marks: 'laissés',
+  marks: 'omis',
   named: 'cette fois',
   care: 'Qui a le fichier lit les noms et entend les voix.',
   slab: 'Garder',

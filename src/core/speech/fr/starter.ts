@@ -94,9 +94,9 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   percent: '{count} %',
   speedNumber: 'Sa vitesse : {percent} de l’habitude, sans doute {least} à {most}.',
   taught: {
-    none: 'Aucune fournée ne l’a encore appris.',
-    one: 'Une fournée l’a appris.',
-    more: '{count} fournées l’ont appris.',
+    none: 'Aucune fournée ne l’a encore montré.',
+    one: 'Une fournée l’a montré.',
+    more: '{count} fournées l’ont montré.',
   },
   strong: 'Est-il assez fort ?',
   strongPress: 'Est-il fort ?',

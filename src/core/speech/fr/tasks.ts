@@ -31,7 +31,7 @@ export const tasks: InTongue<typeof english.tasks> = {
     care: 'Fromage frais, viande et aliments cuits restent au frigo.',
   },
   toast: {
-    done: 'Grillées, au frais',
+    done: 'Grillées, à refroidir',
     subject: 'les noix et les graines',
     headline: 'Grillez les noix et les graines',
     detail: 'Dix minutes, dorées. Puis elles refroidissent sur la plaque.',
@@ -106,7 +106,7 @@ export const tasks: InTongue<typeof english.tasks> = {
     detail: 'Près du four, loin des torchons et des mains.',
   },
   tidyMix: {
-    done: 'Saladiers à tremper',
+    done: 'Saladiers dans l’eau',
     subject: 'le plan à ranger',
     headline: 'Rangez le plan de travail',
     detail: 'Saladiers dans l’eau froide : la pâte part seule.',
@@ -132,7 +132,7 @@ export const taskPress: InTongue<typeof english.taskPress> = {
   ahead: 'D’avance : {count}',
   aheadTitle: 'À faire d’avance',
   calls: '{name}. Appel à {time}.',
-  aheadNone: 'Plus rien à faire d’avance.',
+  aheadNone: 'Rien d’autre à faire d’avance.',
 };
 
 export const tasksLines: InTongue<typeof english.tasksLines> = {
