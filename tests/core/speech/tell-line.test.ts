@@ -33,7 +33,7 @@ it('tells each line in the tongue that stands', () => {
   );
   expect(tellLine({ item: 'seed', name: 'starter' })).toBe('Anstellgut');
   speakIn('fr', fr);
-  expect(names().slice(1, 5)).toEqual(['eau', 'levain', 'sel', 'deuxième eau']);
+  expect(names().slice(1, 5)).toEqual(['eau', 'levain', 'sel', 'bassinage']);
 });
 
 it('keeps the names in English', () => {

@@ -43,8 +43,8 @@ export const beforeStart: InTongue<typeof english.beforeStart> = [
   },
   {
     item: 'scale',
-    ask: 'Que montre la balance à vide ?',
-    slab: { value: 'zeroed', label: 'Elle montre zéro' },
+    ask: 'Qu’affiche la balance à vide ?',
+    slab: { value: 'zeroed', label: 'Elle affiche zéro' },
     tiles: [
       { value: 'notZero', label: 'Pas zéro' },
       { value: 'noScale', label: 'Pas de balance' },
@@ -111,7 +111,7 @@ export const beforeOven: InTongue<typeof english.beforeOven> = [
     item: 'parchment',
     ask: 'Quelle chaleur le papier supporte-t-il ?',
     detail: 'Souvent, le papier cuisson ne tient que {parchmentHeat}.',
-    slab: { value: 'rated', label: 'Assez pour cela' },
+    slab: { value: 'rated', label: 'Il la supporte' },
     tiles: [
       { value: 'noParchment', label: 'Sans papier' },
       { value: 'unknown', label: 'Je ne sais pas' },

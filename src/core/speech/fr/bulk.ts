@@ -11,9 +11,9 @@ export const bulk: InTongue<typeof english.bulk> = {
     spoken: '{time} : les mains dans la pâte. Gardez-la couverte.',
   },
   'bulk.fold': {
-    headline: 'Pliez la pâte, {touch} sur {touches}',
+    headline: 'Rabattez la pâte, {touch} sur {touches}',
     detail: 'Soulevez, étirez, rabattez, tournez, quatre fois. Arrêtez si elle se déchire.',
-    slab: 'C’est plié',
+    slab: 'C’est rabattu',
     then: 'puis elle lève encore',
     spoken: '{touch} sur {touches}. Soulevez, étirez, rabattez et tournez, quatre fois.',
     care: RAW_DOUGH,

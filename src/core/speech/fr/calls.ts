@@ -29,7 +29,7 @@ export const calls: InTongue<typeof english.calls> = {
 export const callSubjects: InTongue<typeof english.callSubjects> = {
   'levain.look': 'le levain',
   'mix.salt': 'le sel',
-  'bulk.fold': 'la pâte à plier',
+  'bulk.fold': 'la pâte à rabattre',
   'bulk.spread': 'la pâte à étirer',
   'bulk.look': 'la pâte',
   'shape.finalShape': 'les pains à façonner',

@@ -30,7 +30,7 @@ export const cutLoaf: InTongue<typeof english.cutLoaf> = {
     ask: 'Regardez sa forme',
     shown: { tall: 'Haute', spread: 'Étalée', burst: 'Déchirée sur le côté' },
   },
-  sour: { ask: 'Sentez la mie', shown: { no: 'Pas très aigre', sour: 'Aigre' } },
+  sour: { ask: 'Sentez la mie', shown: { no: 'Pas très acide', sour: 'Acide' } },
 };
 
 export const howSure: InTongue<typeof english.howSure> = {

@@ -58,7 +58,7 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
     coldAsk: 'Le fabricant permet-il la pâte froide ?',
     colds: { yes: 'Permis', no: 'Pas permis' },
   },
-  units: { minutes: 'min', litres: 'l', loaves: 'pains', bowls: 'bols' },
+  units: { minutes: 'min', litres: 'l', loaves: 'pains', bowls: 'saladiers' },
   notKnown: 'Pas connu',
   only: 'Seulement {range}',
   range: '{least} à {most} {unit}',

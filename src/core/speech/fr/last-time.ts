@@ -25,7 +25,7 @@ export const lastTimeNoted: InTongue<typeof english.lastTimeNoted> = {
 
 export const thisTime: InTongue<typeof english.thisTime> = {
   warmerDough: 'Cette fois, partez d’une pâte plus chaude.',
-  longerBulk: 'Cette fois, attendez le bombé.',
+  longerBulk: 'Cette fois, attendez le bord bombé.',
   longerProof: 'Cette fois, laissez lever les pains un peu plus longtemps.',
   shorterBulk: 'Cette fois, arrêtez le pointage un peu plus tôt.',
   coolerDough: 'Cette fois, partez d’une pâte plus fraîche.',

@@ -26,7 +26,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'levain.ripe': {
     title: 'Pourquoi en garder ?',
-    why: 'Une cuillère gardée est le levain-chef de votre prochain pain.',
+    why: 'Une cuillerée gardée est le levain-chef de votre prochain pain.',
   },
   'mix.weigh': {
     title: 'Pourquoi tout peser ?',
@@ -55,13 +55,13 @@ export const lessons: InTongue<typeof english.lessons> = {
     why: 'Une pâte chaude lève vite, une fraîche lentement. Toutes les heures ici viennent de ce nombre.',
   },
   'bulk.between': {
-    title: 'Pourquoi lever en une masse ?',
+    title: 'Pourquoi lever en masse ?',
     why: 'Beaucoup de pâte ensemble garde sa chaleur, et mûrit partout pareil.',
     word: { name: 'Pointage', means: 'la première pousse, toute la pâte dans un bac' },
   },
   'bulk.fold': {
-    title: 'Pourquoi plier la pâte ?',
-    why: 'Chaque pli la rend plus forte, et elle garde son gaz.',
+    title: 'Pourquoi des rabats ?',
+    why: 'Chaque rabat lui donne de la force : elle garde son gaz.',
     word: { name: 'Rabat', means: 'soulever un côté, l’étirer, le rabattre' },
   },
   'bulk.spread': {
@@ -93,14 +93,14 @@ export const lessons: InTongue<typeof english.lessons> = {
     word: { name: 'Division', means: 'couper la pâte en pâtons, au poids' },
   },
   'shape.preshape': {
-    title: 'Pourquoi deux formes ?',
-    why: 'Une première boule souple lui donne une peau, et la dernière forme tient.',
+    title: 'Pourquoi en deux fois ?',
+    why: 'Une première boule souple lui donne une peau, et le façonnage tient.',
     word: { name: 'Boulage', means: 'une première boule, souple' },
   },
   'shape.benchRest': {
     title: 'Pourquoi reposer encore ?',
     why: 'Une pâte serrée se déchire. En quelques minutes, elle se relâche.',
-    word: { name: 'Détente', means: 'un court repos avant la dernière forme' },
+    word: { name: 'Détente', means: 'un court repos avant le façonnage' },
   },
   'shape.finalShape': {
     title: 'Pourquoi si serré ?',

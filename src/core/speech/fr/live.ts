@@ -103,7 +103,7 @@ export const waysOn: InTongue<typeof english.waysOn> = {
   fridge: 'Mettez {name} au frigo à {time}.',
   fridgeWorks: 'Au frigo, cela lève comme en {length} dehors.',
   warmPlace: 'Mettez {name} plus au chaud, vers {celsius}.',
-  foldNow: 'Pliez maintenant.',
+  foldNow: 'Rabattez maintenant.',
   fromNow: 'Continuez d’ici.',
   waitCold: 'Les pains attendent au frigo.',
   backSooner: 'Revenez {length} plus tôt, à {time}.',

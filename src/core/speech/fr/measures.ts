@@ -13,7 +13,7 @@ export const counted: InTongue<typeof english.counted> = {
   day: { one: 'jour', other: 'jours' },
   second: { one: 'seconde', other: 'secondes' },
   loaf: { one: 'pain', other: 'pains' },
-  load: { one: 'enfournée', other: 'enfournées' },
+  load: { one: 'tour', other: 'tours' },
 };
 
 export const between: InTongue<typeof english.between> = {

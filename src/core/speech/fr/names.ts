@@ -52,7 +52,7 @@ export const ovenNames: InTongue<typeof english.ovenNames> = {
   standing: 'Pain dehors',
   before: 'Avant le four',
   score: 'Incision',
-  load: 'Enfourner la cocotte',
+  load: 'Enfourner en cocotte',
   tray: 'Pain plat',
   baking: 'Le pain cuit',
   lidded: 'Sous couvercle',
@@ -62,7 +62,7 @@ export const ovenNames: InTongue<typeof english.ovenNames> = {
   open: 'Sans couvercle',
   judge: 'Voir la croûte',
   unload: 'Sortir',
-  recover: 'La cocotte réchauffe',
+  recover: 'La cocotte se réchauffe',
   turnOff: 'Éteindre',
 };
 
@@ -72,13 +72,13 @@ export const ovenNamesIn: InTongue<typeof english.ovenNamesIn> = {
     preheating: 'La pierre chauffe',
     load: 'Enfourner sur pierre',
     open: 'La croûte colore',
-    recover: 'La pierre réchauffe',
+    recover: 'La pierre se réchauffe',
   },
   tin: {
     preheating: 'Le four chauffe',
     load: 'Enfourner les moules',
     open: 'La croûte colore',
-    recover: 'Le four réchauffe',
+    recover: 'Le four se réchauffe',
   },
   tray: { open: 'La croûte colore' },
   rack: { open: 'La croûte colore' },

@@ -68,7 +68,7 @@ export const ovenWords: InTongue<typeof english.ovenWords> = {
     care: `Lame : coupez loin de votre main, puis couvrez-la. ${RING}`,
   },
   load: {
-    headline: 'Enfournez : {pot}, couvercle mis',
+    headline: 'Enfournez dans {pot}, couvercle mis',
     detail: 'Descendez le pain, couvercle, porte fermée. Four à {bakeHeat}.',
     slab: 'C’est dedans',
     then: 'appuyez, la porte fermée',
@@ -116,7 +116,7 @@ export const ovenWords: InTongue<typeof english.ovenWords> = {
     care: FREE,
   },
   vent: {
-    headline: 'Sortez la vapeur, visage en arrière',
+    headline: 'Chassez la vapeur, visage en arrière',
     detail: 'Ouvrez loin de vous. Enlevez la plaque d’eau.',
     slab: 'Vapeur sortie',
     then: 'appuyez, les mains libres',

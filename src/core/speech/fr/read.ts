@@ -13,7 +13,7 @@ export const read: InTongue<typeof english.read> = {
     headline: 'Vérifiez ce que vous avez',
     detail: 'Ligne par ligne. Dites ce qu’il en est vraiment.',
     slab: 'C’est fait',
-    then: 'puis rafraîchissez le levain',
+    then: 'puis le rafraîchi',
     spoken: 'Vérifiez ce que vous avez. Dites pour chaque chose ce qu’il en est vraiment.',
   },
 };

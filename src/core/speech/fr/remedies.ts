@@ -18,7 +18,7 @@ export const remedies: InTongue<typeof english.remedies> = {
   mix: {
     soupy: {
       sign: 'Pâte liquide',
-      now: 'Repos 20 minutes, puis pliez. Ni eau, ni farine en plus.',
+      now: 'Repos 20 minutes, puis un rabat. Ni eau, ni farine en plus.',
       next: 'Gardez 15 % de l’eau de côté.',
     },
     cold: {
@@ -33,7 +33,7 @@ export const remedies: InTongue<typeof english.remedies> = {
     },
     noSalt: {
       sign: 'Pas de sel dedans',
-      now: 'Mouillez le sel, incorporez, pliez deux fois. Elle a levé vite.',
+      now: 'Mouillez le sel, incorporez, deux rabats. Elle a levé vite.',
       next: 'Dites-le tout haut quand le sel est mis.',
       care: RAW_DOUGH,
     },
@@ -57,7 +57,7 @@ export const remedies: InTongue<typeof english.remedies> = {
       next: 'Notez jusqu’où elle a levé.',
     },
     fallen: {
-      sign: 'Retombée, collante, aigre',
+      sign: 'Retombée, collante, acide',
       now: 'Cuisez en moule, ou à plat sur plaque, maintenant.',
       next: 'Arrêtez le pointage plus tôt, ou plus au frais.',
       care: 'Garnitures qui se gâtent : c’est le temps qui compte, pas l’aspect. Suivez vos règles locales.',

@@ -131,7 +131,7 @@ export const benchSheet: InTongue<typeof english.benchSheet> = {
   counter: 'Hors du frigo',
   retard: 'Au frigo, {celsius}',
   warm: 'Apprêt au chaud',
-  preheat: 'Chauffez le four',
+  preheat: 'Chauffe du four',
   lidded: { pot: 'Sous couvercle', stone: 'Avec vapeur', tin: 'Au four' },
   open: { pot: 'Sans couvercle', stone: 'Sans vapeur', tin: 'Au four' },
   cool: 'Ressuage avant de couper',

@@ -89,7 +89,7 @@ export const tasks: InTongue<typeof english.tasks> = {
   kettle: {
     done: 'L’eau bout',
     subject: 'l’eau à bouillir',
-    headline: 'Faites bouillir l’eau de la buée',
+    headline: 'Faites bouillir l’eau de la vapeur',
     detail: 'Une tasse, dans la plaque, quand on enfourne.',
     care: 'Eau bouillante : c’est pour un adulte. Les enfants restent à 1 m.',
   },

@@ -27,7 +27,7 @@ export const weighNames: InTongue<typeof english.weighNames> = {
   water: 'eau',
   levain: 'levain',
   salt: 'sel',
-  secondWater: 'deuxième eau',
+  secondWater: 'bassinage',
   seed: 'levain-chef',
 };
 
