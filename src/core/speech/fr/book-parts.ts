@@ -25,7 +25,7 @@ export const bookParts: InTongue<typeof english.bookParts> = {
   soak: 'Eau de trempage',
   soakNone: 'aucune',
   soakAsk: 'Eau de trempage, %',
-  soakNow: '{value}. Compté sur son poids sec.',
+  soakNow: '{value}. Comptée sur son poids sec.',
   soakCare: 'Trempez au frigo au-delà de 2 heures.',
 };
 

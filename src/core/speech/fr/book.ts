@@ -38,10 +38,10 @@ export const grains: InTongue<typeof english.grains> = {
 };
 
 export const conventions: InTongue<typeof english.conventions> = {
-  ask: 'Comment comptez-vous les pour cent ?',
+  ask: 'Pourcentages : comptés sur quoi ?',
   detail: 'Les deux façons existent. Ce pain garde celle choisie.',
   whole: 'Sur toute la farine',
-  wholeMeans: 'celle du levain comptée dedans',
+  wholeMeans: 'celle du levain comprise',
   bowl: 'Sur celle du saladier',
   bowlMeans: 'le levain est une ligne à part',
   wholeTold: '% de toute la farine',
@@ -77,7 +77,7 @@ export const bookScale: InTongue<typeof english.bookScale> = {
   loaves: 'Pains',
   bread: 'Chaque pain, cuit',
   bin: 'Farine qui reste',
-  binAsk: 'Combien reste-t-il : {name} ?',
+  binAsk: 'Combien en reste-t-il : {name} ?',
   flour: 'Toute la farine',
   flourAsk: 'Combien de farine y a-t-il ?',
   dough: 'Toute la pâte',
@@ -95,7 +95,7 @@ export const bookFillings: InTongue<typeof english.bookFillings> = {
   kindAsk: 'À quoi ressemble-t-elle le plus ?',
   noKind: 'rien de cela',
   keepsAsk: 'Comment se garde-t-elle ?',
-  allergens: 'Lisez sur le paquet ce que quelqu’un ne peut manger.',
+  allergens: 'Lisez les allergènes sur le paquet.',
   shelf: 'Sur l’étagère',
   hardCheese: 'Fromage dur, affiné',
   perishable: 'Au frigo seulement',
@@ -123,14 +123,14 @@ export const bookMore: InTongue<typeof english.bookMore> = {
   drop: 'Ôter de la liste',
   undo: 'Annuler mes changements',
   filling: 'Ajouter une garniture',
-  count: 'Compter les pour cent',
+  count: 'Base des pourcentages',
   copyName: '{name} {n}',
   dropAsk: 'L’ôter de la liste ?',
   dropSaid: 'Ses versions et fournées sont gardées.',
   dropYes: 'Oui, l’ôter',
-  dropNo: 'Non, la laisser',
-  nameAsk: 'Comment s’appelle-t-elle ?',
-  notesAsk: 'Qu’est-il bon d’en savoir ?',
+  dropNo: 'Non, le laisser',
+  nameAsk: 'Comment s’appelle-t-il ?',
+  notesAsk: 'Que faut-il en savoir ?',
 };
 
 export const bookVersions: InTongue<typeof english.bookVersions> = {

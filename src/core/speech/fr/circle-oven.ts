@@ -10,8 +10,8 @@ export const roomPage: InTongue<typeof english.roomPage> = {
   name: { oven: 'Four', fridge: 'Frigo', bowls: 'Saladiers' },
   used: {
     oven: '{time} sur {until}',
-    fridge: '{count} places sur {of}',
-    bowls: '{count} saladiers sur {of}',
+    fridge: '{count} sur {of} places',
+    bowls: '{count} sur {of} saladiers',
   },
   unsaid: {
     oven: '{time}, heures pas dites',
@@ -69,7 +69,7 @@ export const roomWords: InTongue<typeof english.roomWords> = {
   nextNone: 'Aucun jour à venir ne prend tout.',
   warm: 'Encore tiède à {time}. Froid dès {until}.',
   setting: 'Pas prêt à couper à {time}. Prêt dès {until}.',
-  openBag: 'Retiré tiède, son sac reste ouvert.',
+  openBag: 'Retiré tiède : le sac reste ouvert.',
   onDay: '{time} le {date}',
 };
 

@@ -15,7 +15,7 @@ export const circle: InTongue<typeof english.circle> = {
   none: 'Aucun pain n’est encore commandé.',
   loaves: '{loaves}',
   closed: 'Le cercle ne peut s’ouvrir',
-  closedDetail: 'Rien n’en a changé. Ouvrez cette page encore une fois.',
+  closedDetail: 'Rien n’y a changé. Ouvrez cette page encore une fois.',
 };
 
 export const circleTold: InTongue<typeof english.circleTold> = {

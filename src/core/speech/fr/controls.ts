@@ -47,5 +47,5 @@ export const controls: InTongue<typeof english.controls> = {
 export const keypad: InTongue<typeof english.keypad> = {
   kitchenTemperature: 'Cuisine, {unit}',
   clear: 'Vider',
-  again: 'Déjà tapé : effacez si c’est ancien.',
+  again: 'Déjà tapé : videz si c’est ancien.',
 };

@@ -20,10 +20,10 @@ export const cool: InTongue<typeof english.cool> = {
   },
   'cool.handOver': {
     headline: 'Étiquetez les pains, remettez-les',
-    detail: 'Nom, date et contenu. Laissez ouvert un sac tiède.',
+    detail: 'Nom, date et contenu. Sac tiède : laissez-le ouvert.',
     slab: 'C’est remis',
     then: 'puis une note',
-    spoken: 'Étiquetez les pains, puis remettez-les. Laissez ouvert un sac tiède.',
+    spoken: 'Étiquetez les pains, puis remettez-les. Sac tiède : laissez-le ouvert.',
     care: 'Nommez chaque allergène ; blé et seigle ne sont pas sans gluten. Vente : voyez les règles locales.',
   },
   'cool.note': {

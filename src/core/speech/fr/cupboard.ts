@@ -20,7 +20,7 @@ export const cupboard: InTongue<typeof english.cupboard> = {
   nextPage: 'Page suivante',
   page: '{name}, {n} sur {count}',
   only: 'Seulement {least} à {most} {unit}',
-  shopping: 'Liste d’achats',
+  shopping: 'Liste de courses',
   shoppingMeans: 'pour le pain commandé',
   costs: 'Coût d’un pain',
   costsMeans: 'selon vos propres prix',
@@ -95,7 +95,7 @@ export const costPage: InTongue<typeof english.costPage> = {
 };
 
 export const shopping: InTongue<typeof english.shopping> = {
-  title: 'Liste d’achats',
+  title: 'Liste de courses',
   all: 'Les deux semaines à venir',
   forDays: '{days} : {loaves} à cuire.',
   noOrders: 'Aucun pain n’est commandé.',
@@ -106,7 +106,7 @@ export const shopping: InTongue<typeof english.shopping> = {
   left: 'Ne peut se peser : {loaves}.',
   boughtAsk: 'Combien avez-vous acheté ?',
   other: 'Autres jours',
-  which: 'Achats pour quels jours ?',
+  which: 'Courses pour quels jours ?',
   more: 'Jours, papier, copie',
   moreDetail: 'Papier et copie ont ce qui n’est pas encore coché.',
   what: 'Quoi',

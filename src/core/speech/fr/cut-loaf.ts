@@ -13,7 +13,7 @@ export const cutLoaf: InTongue<typeof english.cutLoaf> = {
     },
   },
   base: {
-    ask: 'Regardez le long du dessous',
+    ask: 'Regardez tout le dessous',
     shown: { even: 'Comme le reste', tight: 'Serré ou collant', dark: 'Très foncé' },
   },
   holes: {

@@ -50,13 +50,13 @@ export const askPage: InTongue<typeof english.askPage> = {
   hourSaid: 'Réglé sur {time}.',
   earlier: 'Une demi-heure avant',
   laterHour: 'Une demi-heure après',
-  warmDetail: 'Environ la chaleur pendant votre fournée.',
+  warmDetail: 'Température probable pendant la fournée.',
   keyIn: 'Taper l’heure',
   past: 'Cette heure est passée. Choisissez plus tard.',
 };
 
 export const awayPage: InTongue<typeof english.awayPage> = {
-  title: 'Quand êtes-vous absent ?',
+  title: 'Quand vous absentez-vous ?',
   detail: 'Aucune étape n’est prévue à ces heures.',
   addWeekly: 'Chaque semaine',
   addOnce: 'Une seule fois',
@@ -75,14 +75,14 @@ export const awayPage: InTongue<typeof english.awayPage> = {
   bends: 'Peut céder un peu',
   rigid: 'Ne cède jamais',
   remove: 'L’enlever',
-  back: 'Quand êtes-vous absent ?',
+  back: 'Quand vous absentez-vous ?',
   reversed: 'La fin est avant le début. Changez une heure.',
 };
 
 export const dayPlan: InTongue<typeof english.dayPlan> = {
-  laying: 'Un plan se cherche',
+  laying: 'Recherche d’un plan',
   layingDetail: 'Cela prend un moment.',
-  better: 'Un meilleur se cherche encore.',
+  better: 'Recherche d’un meilleur plan.',
   maybeBetter: 'Il y en a peut-être un meilleur.',
   undecided: 'Pas encore de plan',
   undecidedDetail: 'Un pain de moins se prévoit plus vite.',
@@ -137,7 +137,7 @@ export const nothingPage: InTongue<typeof english.nothingPage> = {
   noBakes: 'Aucun pain n’est choisi.',
   sameName: 'Deux pains ont le même nom.',
   noHour: '{bake} : aucune heure n’est fixée.',
-  neverFree: 'Vous êtes absent jour et nuit. Libérez une heure.',
+  neverFree: 'Vous n’êtes jamais là. Libérez une heure.',
   reversed: '{name} : la fin est avant le début.',
   fridgeShort: '{bake} : {loaves}, frigo pour {count}.',
   bowlsShort: '{bake} : il faut {count} saladiers.',

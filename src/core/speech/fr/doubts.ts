@@ -2,7 +2,7 @@ import type * as english from '../words/doubts.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const doubts: InTongue<typeof english.doubts> = {
-  kitchenUnknown: 'On ne sait pas quelle chaleur il fait ici.',
+  kitchenUnknown: 'On ne sait pas combien il fait ici.',
   kitchenCold: 'Si froid que l’estimation est grossière.',
   kitchenHot: 'Si chaud que l’estimation est grossière.',
   tooCold: 'Trop froid pour voir une fin : réchauffez.',
@@ -11,7 +11,7 @@ export const doubts: InTongue<typeof english.doubts> = {
   salt: 'Avec son sel, l’estimation est grossière.',
   rye: 'Tant de seigle : l’estimation est grossière.',
   hydration: 'Pâte si ferme ou si molle : estimation grossière.',
-  rise: 'Elle doit lever plus loin que ce qui est connu.',
+  rise: 'Pousse au-delà de ce qui est connu.',
   oddReading: 'Une mesure étrange compte ici : estimation grossière.',
   laterThanModel: 'Plus long que prévu : fiez-vous à vos yeux.',
 };

@@ -6,7 +6,7 @@ export const keepsakes: InTongue<typeof english.keepsakes> = {
   detail: 'Sur cette tablette. Vous pouvez l’effacer.',
   opening: 'Un instant',
   closed: 'Impossible à ouvrir',
-  closedDetail: 'Rien n’en a changé. Ouvrez cette page encore une fois.',
+  closedDetail: 'Rien n’y a changé. Ouvrez cette page encore une fois.',
   back: 'La fournée',
   photos: 'Photos',
   latest: 'La dernière photo',
@@ -59,7 +59,7 @@ export const spokenWords: InTongue<typeof english.spokenWords> = {
   erase: 'Effacer la note {n}',
   eraseAsk: 'Effacer la note {n} pour toujours ?',
   eraseDetail: 'Sans retour, et aucun fichier ne la ramène ici.',
-  lost: 'Elle ne peut s’entendre sur cette tablette.',
+  lost: 'On ne peut l’écouter sur cette tablette.',
   noMicrophone: 'Le micro n’est pas libre. Ouvrez cette page encore une fois.',
   why: {
     denied: 'Le micro n’est pas permis. Permettez-le dans le navigateur.',

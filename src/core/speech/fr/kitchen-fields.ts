@@ -4,8 +4,8 @@ import type { InTongue } from '../tongue.ts';
 export const kitchenFields: InTongue<typeof english.kitchenFields> = {
   oven: {
     title: 'Four',
-    most: 'Chaleur maximale',
-    mostAsk: 'Quelle est sa chaleur maximale ?',
+    most: 'Maximum',
+    mostAsk: 'Jusqu’où monte-t-il ?',
     atDial: 'Mesuré dedans',
     atDialAsk: 'Réglé sur {celsius}. Combien dedans ?',
     preheat: 'Chaud à cœur en',
@@ -20,7 +20,7 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
   fridge: {
     title: 'Frigo',
     celsius: 'Sa température',
-    celsiusAsk: 'Quel froid fait le frigo ?',
+    celsiusAsk: 'À combien est le frigo ?',
     holds: 'Place pour',
     holdsAsk: 'Combien de pains y tiennent ?',
     warm: 'Au-dessus de {fridgeHeat}, les aliments peuvent se gâter : réglez plus froid.',
@@ -35,7 +35,7 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
   },
   scale: {
     title: 'Balance',
-    ask: 'Quels pas montre-t-elle ?',
+    ask: 'Quel est son pas ?',
     detail: 'Ce que vous pesez est arrondi à ce pas.',
     coarse: 'Un tel pas est grossier pour sel et levain-chef.',
   },

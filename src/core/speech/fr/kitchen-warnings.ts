@@ -2,7 +2,7 @@ import type * as english from '../words/kitchen-warnings.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const kitchenWarnings: InTongue<typeof english.kitchenWarnings> = {
-  bowlsSplit: 'Mélangez {count} saladiers de {grams}. Commencez-les à {minutes} d’écart.',
+  bowlsSplit: 'Mélangez en {count} saladiers de {grams}. Commencez-les à {minutes} d’écart.',
   bowlsShort: 'Il faut {count} saladiers de {grams}. Empruntez-en, ou mélangez tour à tour.',
   potSmall: 'Une cocotte de {got} litres est trop petite. Faites ces pains plus légers.',
   fridgeWarm: 'Votre frigo est à {got} : réglez-le d’abord plus froid.',

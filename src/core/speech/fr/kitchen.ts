@@ -48,7 +48,7 @@ export const update: InTongue<typeof english.update> = {
 };
 
 export const coolLoaf: InTongue<typeof english.coolLoaf> = {
-  lost: 'Perdu à la cuisson : {grams}, soit {percent} %. Laissez ouvert un sac tiède.',
+  lost: 'Perdu à la cuisson : {grams}, soit {percent} %. Sac tiède : laissez-le ouvert.',
 };
 
 export const divideAdvice: InTongue<typeof english.divideAdvice> = {
@@ -61,7 +61,7 @@ export const divideAdvice: InTongue<typeof english.divideAdvice> = {
     spoken: 'Il manque {grams}. Prenez au pâton suivant.',
   },
   right: {
-    text: '{grams} : juste bien. Mettez-le de côté.',
-    spoken: '{grams}, juste bien. Mettez-le de côté.',
+    text: '{grams} : c’est bon. Mettez-le de côté.',
+    spoken: '{grams}, c’est bon. Mettez-le de côté.',
   },
 };

@@ -15,5 +15,5 @@ export const leapt: InTongue<typeof english.leapt> = {
   sleptThen: 'Endormie : les heures ont passé. Toutes les heures ici sont justes.',
   set: 'Elle a été réglée',
   setThen: 'Réglée : aucun temps n’a passé. Chaque attente gagne {minutes}.',
-  said: 'Chaque attente gagne ce dont l’heure a avancé. Vérifiez la pâte.',
+  said: 'Chaque attente s’allonge d’autant. Vérifiez la pâte.',
 };

@@ -4,11 +4,11 @@ import type { InTongue } from '../tongue.ts';
 export const lessons: InTongue<typeof english.lessons> = {
   'read.plan': {
     title: 'Pourquoi tout lire ?',
-    why: 'Le pain prend de longues heures, mais peu de minutes de vos mains. Sachez quand on les veut.',
+    why: 'Le pain prend de longues heures, mais peu de minutes de vos mains. Sachez quand il en faut.',
   },
   'read.list': {
     title: 'Pourquoi tout préparer ?',
-    why: 'Une fois les mains dans la pâte, plus rien ne peut se chercher.',
+    why: 'Une fois les mains dans la pâte, on ne va plus rien chercher.',
   },
   'levain.feed': {
     title: 'Pourquoi rafraîchir ?',
@@ -17,7 +17,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'levain.ripening': {
     title: 'Pourquoi l’attendre ?',
-    why: 'Trop jeune il soulève peu, trop vieux il n’a plus rien à donner.',
+    why: 'Trop jeune, il soulève peu ; trop vieux, il n’a plus rien à donner.',
     word: { name: 'Mûr', means: 'au plus fort, juste avant de retomber' },
     signs: {
       levainRising: { name: 'Il a levé', means: 'Il est bien au-dessus de son repère.' },
@@ -104,7 +104,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   'shape.finalShape': {
     title: 'Pourquoi si serré ?',
-    why: 'Une peau serrée fait monter le pain, au lieu de s’étaler.',
+    why: 'Avec une peau serrée, le pain monte au lieu de s’étaler.',
     word: { name: 'Soudure', means: 'là où la pâte a été refermée' },
   },
   'shape.basket': {
@@ -151,7 +151,7 @@ export const lessons: InTongue<typeof english.lessons> = {
   },
   lidded: {
     title: 'Pourquoi le couvercle ?',
-    why: 'La vapeur garde la peau souple pendant que le pain monte. Puis on l’ôte pour la croûte.',
+    why: 'La vapeur garde la peau souple pendant que le pain monte. On ôte le couvercle pour la croûte.',
     signs: {
       colours: { name: 'Du pâle au foncé', means: 'Visez le brun doré, jamais le noir.' },
       judgeCrust: { name: 'Une croûte dorée', means: 'Brune partout, plus foncée à l’incision.' },

@@ -7,7 +7,7 @@ export const live: InTongue<typeof english.live> = {
   asPlanned: 'Tout comme prévu.',
   over: 'Tout ce plan est fait.',
   none: 'Aucun jour n’est prévu.',
-  working: 'La journée se prévoit à nouveau',
+  working: 'Nouveau calcul de la journée',
   undecided: 'Pas encore de réponse. Le plan tient.',
   take: 'Prendre le nouveau plan',
   keep: 'Garder l’ancien plan',
@@ -96,8 +96,8 @@ export const cameUp: InTongue<typeof english.cameUp> = {
 };
 
 export const waysOn: InTongue<typeof english.waysOn> = {
-  asPlanned: 'Partez simplement.',
-  leaveFolds: 'Sautez {touch}.',
+  asPlanned: 'Partez tranquille.',
+  leaveFolds: 'Sautez : {touch}.',
   lookFirst: 'Regardez la pâte avant de partir.',
   coolRoom: 'Mettez {name} dans la pièce la plus fraîche à {time}.',
   fridge: 'Mettez {name} au frigo à {time}.',

@@ -13,7 +13,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   say: 'Dire cette page',
   next: 'Suite',
   end: {
-    open: 'Elle court encore, commencée {begun}.',
+    open: 'Encore en cours, commencée {begun}.',
     handedOver: 'Remise {ended}.',
     tray: 'Devenue pain plat {ended}.',
     left: 'La cuisine a continué sans elle {ended}.',

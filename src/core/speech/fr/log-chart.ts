@@ -17,7 +17,7 @@ export const logChart: InTongue<typeof english.logChart> = {
   wanted: 'Voulu {percent}',
   odd: '{what}, étrange',
   atLeast: '{percent} ou plus',
-  times: '{number} de l’habitude',
+  times: '{number} fois l’habitude',
   hours: '{number} h',
   between: '{least} à {most}',
   what: {

@@ -16,7 +16,7 @@ export const orderAsked: InTongue<typeof english.orderAsked> = {
   watchNamed: '{name} contient : {allergens}. C’est sur sa liste.',
   watchOpen: '{name} contient peut-être : {allergens}. Lisez le paquet.',
   watchUnknown: '{name} : on ne sait pas ce que contient : {filling}. Voyez le paquet.',
-  orderClosed: 'Pour ce jour, les commandes ont fini à {time} le {date}.',
+  orderClosed: 'Pour ce jour, commandes closes à {time} le {date}.',
   orderHourPast: 'Cette heure est déjà passée.',
   orderTwice: 'Il y a déjà une commande ce jour-là.',
 };

@@ -52,7 +52,7 @@ export const planChanges: InTongue<typeof english.planChanges> = {
   hotOven: '{bake} : garder le four chaud {length} de plus.',
   fewerLoads: '{bake} : {count} tours seulement. Plus de cocottes, ou moins de pains.',
   oneLoad: '{bake} : un seul tour. Plus de cocottes, ou moins de pains.',
-  dropTouch: '{bake} : sauter {touch}.',
+  dropTouch: '{bake} : sans {touch}.',
   unpin: '{bake} : laisser « {touch} » bouger de {time}.',
   ovenTimer: '{bake} : laisser la minuterie allumer le four.',
 };

@@ -48,7 +48,7 @@ export const remedies: InTongue<typeof english.remedies> = {
   bulk: {
     flat: {
       sign: 'Bord plat, sans bulles',
-      now: 'Attendez, ou au chaud. Regardez encore dans 45 à 60 minutes.',
+      now: 'Attendez, ou réchauffez. Regardez encore dans 45 à 60 minutes.',
       next: 'Une pâte plus chaude, ou plus de levain.',
     },
     ready: {

@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 const LOOK = {
   to: 'avant le coup d’œil',
-  past: 'après l’heure de voir',
+  past: 'après l’heure',
   ask: '{minutes} avant le prochain coup d’œil.',
 };
 
@@ -62,7 +62,7 @@ export const countdown: InTongue<typeof english.countdown> = {
   },
   poke: {
     to: 'avant de revoir',
-    past: 'après l’heure de voir',
+    past: 'après l’heure',
     ask: '{minutes} avant de revoir.',
   },
   lid: {
@@ -89,5 +89,5 @@ export const readyWindow: InTongue<typeof english.readyWindow> = {
 };
 
 export const runningLines: InTongue<typeof english.runningLines> = {
-  nothingRuns: 'Aucune heure ne court ici. Cela va selon vos mains.',
+  nothingRuns: 'Pas d’horloge ici : vos mains donnent le rythme.',
 };

@@ -11,6 +11,6 @@ export const rehearsal: InTongue<typeof english.rehearsal> = {
 export const saving: InTongue<typeof english.saving> = {
   notSaved: 'pas encore gardé',
   unsaved: '{count} pas encore gardés',
-  retry: 'Garder encore',
+  retry: 'Réessayer',
   saved: 'gardé',
 };

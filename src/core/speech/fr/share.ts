@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const share: InTongue<typeof english.share> = {
   title: 'Entrées, sorties',
-  detail: 'Rien ne quitte seul cette tablette, et aucun nom.',
+  detail: 'Rien ne quitte seul cette tablette, jamais un nom.',
   detailAll: 'Ce qui entre ne remplace jamais ce qui est ici.',
   xlsx: 'Feuille de calcul',
   xlsxKind: 'xlsx',
@@ -22,7 +22,7 @@ export const share: InTongue<typeof english.share> = {
 };
 
 export const shareLink: InTongue<typeof english.shareLink> = {
-  headline: 'Tenez ici l’appareil d’un téléphone',
+  headline: 'Visez ici avec un téléphone',
   detail: 'Cela ouvre toute la recette, sans vos notes.',
   noCode: 'Trop long pour un code. Envoyez plutôt le lien.',
   noLink: 'Trop long pour un lien. Envoyez plutôt le fichier.',

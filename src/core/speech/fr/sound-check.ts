@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const soundCheck: InTongue<typeof english.soundCheck> = {
   title: 'Essai du son',
-  detail: 'Allez où vous serez. Fermez la porte. Écoutez trois appels.',
+  detail: 'Allez là où vous serez. Fermez la porte. Écoutez trois appels.',
   play: 'Jouer les appels',
   then: 'dans dix secondes',
   again: 'Les jouer encore',

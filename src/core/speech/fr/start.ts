@@ -6,7 +6,7 @@ export const start: InTongue<typeof english.start> = {
   formula: 'Quel pain ?',
   loaves: 'Combien de pains ?',
   piece: 'Pâte par pain, {unit}',
-  kitchen: 'Quelle chaleur dans la cuisine ?',
+  kitchen: 'À combien est la cuisine ?',
   kitchenUnknown: 'Je ne sais pas',
   kitchenLast: 'La dernière fois : {celsius}',
   where: 'Où en est votre pâte ?',

@@ -55,7 +55,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   },
 
   due: {
-    ripe: 'Votre levain-chef devrait être mûr. Employez, rafraîchissez ou refroidissez-le.',
+    ripe: 'Votre levain-chef devrait être mûr. À employer, à rafraîchir ou au frigo.',
     unfed: 'Votre levain-chef attend son rafraîchi.',
     cold: 'Votre levain-chef est au froid depuis longtemps. Rafraîchissez-le cette semaine.',
   },
@@ -70,7 +70,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   feedAsk: 'Comment est-il rafraîchi ?',
   feedDetail: 'En poids : levain-chef, farine, eau. Cuisine : {celsius}.',
   feedWarmth: 'La cuisine n’est pas à {celsius}',
-  warmthAsk: 'Quelle chaleur dans la cuisine ?',
+  warmthAsk: 'À combien est la cuisine ?',
   ratio: '1:{flour}:{flour}',
   ripeAbout: '{ratio}, mûr {time}',
   feedSaid: 'C’est fait. Il devrait être mûr à {time}.',

@@ -27,7 +27,7 @@ export const tasks: InTongue<typeof english.tasks> = {
     done: 'Fromage sorti',
     subject: 'le fromage à sortir',
     headline: 'Sortez le fromage dur',
-    detail: 'Il perd son froid. Ce qui se gâte reste au frigo.',
+    detail: 'Il se réchauffe. Ce qui se gâte reste au frigo.',
     care: 'Fromage frais, viande et aliments cuits restent au frigo.',
   },
   toast: {
@@ -89,7 +89,7 @@ export const tasks: InTongue<typeof english.tasks> = {
   kettle: {
     done: 'L’eau bout',
     subject: 'l’eau à bouillir',
-    headline: 'Faites bouillir l’eau de la vapeur',
+    headline: 'Faites bouillir l’eau pour la vapeur',
     detail: 'Une tasse, dans la plaque, quand on enfourne.',
     care: 'Eau bouillante : c’est pour un adulte. Les enfants restent à 1 m.',
   },

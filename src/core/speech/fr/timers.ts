@@ -31,7 +31,7 @@ export const timer: InTongue<typeof english.timer> = {
   unit: 'min',
   hint: 'Jusqu’à 999 minutes',
   began: '{name} : {minutes}, jusqu’à {time}.',
-  full: 'Aucun autre minuteur ne va. Arrêtez-en un d’abord.',
+  full: 'Aucun autre minuteur possible. Arrêtez-en un d’abord.',
   over: '{name} : c’est l’heure',
   said: '{name} : c’est l’heure.',
   ended: 'Il a fini à {time}.',

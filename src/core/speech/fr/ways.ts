@@ -2,11 +2,11 @@ import type * as english from '../words/ways.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const ways: InTongue<typeof english.ways> = {
-  title: 'Façons de montrer',
+  title: 'Affichage',
   theme: { name: 'Page', light: 'Claire', dark: 'Sombre' },
   night: { name: 'Lumière basse', off: 'Jamais', hours: 'La nuit', dim: 'Tout de suite' },
   hands: { name: 'Grosse touche côté', right: 'Main droite', left: 'Main gauche' },
-  text: { name: 'Mots', plain: 'Usuels', bigger: 'Plus grands' },
+  text: { name: 'Texte', plain: 'Normal', bigger: 'Plus grand' },
   clock: { name: 'Heure', '24': '24 h', '12': '12 h' },
   heat: { name: 'Chaleur' },
   weight: { name: 'Poids' },
