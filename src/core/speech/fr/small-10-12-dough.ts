@@ -23,8 +23,8 @@ export const small1012Dough: InTongue<typeof english.small1012Dough> = {
   'levain.ripening': {
     act: 'Laisser grandir le levain',
     say: 'Les levures font du gaz, et le levain grandit.',
-    task: 'Esquisser les bulles le long du verre.',
-    praise: 'Tu as esquissé les bulles.',
+    task: 'Dessiner les bulles le long du verre.',
+    praise: 'Tu as dessiné les bulles.',
   },
   'levain.look': {
     act: 'Regarder le levain',
@@ -69,7 +69,7 @@ export const small1012Dough: InTongue<typeof english.small1012Dough> = {
     praise: 'Tu as incorporé le sel.',
   },
   'mix.temperature': {
-    act: 'Lire si elle est chaude',
+    act: 'Lire la température',
     say: 'Une pâte chaude lève plus qu’une froide.',
     task: 'Lire le nombre, puis l’écrire.',
     praise: 'Tu as écrit le nombre.',

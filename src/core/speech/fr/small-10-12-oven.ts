@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   'proof.counter': {
-    act: 'Laisser les pains',
+    act: 'Laisser reposer les pains',
     say: 'Les pains lèvent un peu avant le froid.',
     task: 'Prévoir la place de chaque pain au frigo.',
     praise: 'Tu as prévu une place pour chaque pain.',
@@ -11,7 +11,7 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   'proof.toFridge': {
     act: 'Voir partir les pains',
     say: 'Un adulte porte les pains au froid.',
-    task: 'Tenir la porte du frigo. Voir s’il reste de l’air entre eux.',
+    task: 'Tenir la porte du frigo. Voir s’il y a de l’air autour.',
     praise: 'Tu as tenu la porte.',
   },
   'proof.retard': {
@@ -23,8 +23,8 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   'proof.look': {
     act: 'Regarder un pain froid',
     say: 'Un pain prêt a grandi au froid.',
-    task: 'Esquisser le bord du pain, de côté.',
-    praise: 'Tu as esquissé le bord du pain.',
+    task: 'Dessiner le bord du pain, de côté.',
+    praise: 'Tu as dessiné le bord du pain.',
   },
   'proof.warm': {
     act: 'Laisser lever les pains',
@@ -35,12 +35,12 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   'proof.soon': {
     act: 'Laisser lever les pains',
     say: 'Le four chauffe pendant que les pains lèvent.',
-    task: 'S’asseoir à table. Esquisser leur pousse.',
-    praise: 'Tu as esquissé leur pousse.',
+    task: 'S’asseoir à table. Dessiner leur pousse.',
+    praise: 'Tu as dessiné leur pousse.',
   },
   'proof.poke': {
     act: 'Appuyer du doigt',
-    say: 'Un creux lent peut le dire prêt.',
+    say: 'Un creux lent : il est peut-être prêt.',
     task: 'Appuyer une fois. Puis se laver les mains.',
     praise: 'Tu as fait un creux et regardé.',
   },
@@ -71,8 +71,8 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   'rescue.tray': {
     act: 'Regarder de loin',
     say: 'Un adulte cuit ce pain à plat.',
-    task: 'S’asseoir loin. Esquisser le pain plat.',
-    praise: 'Tu as esquissé le pain plat.',
+    task: 'S’asseoir loin. Dessiner le pain plat.',
+    praise: 'Tu as dessiné le pain plat.',
   },
   done: {
     act: 'Ranger',
@@ -101,14 +101,14 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   preheating: {
     act: 'Laisser chauffer le four',
     say: 'Un adulte s’occupe du four brûlant.',
-    task: 'S’asseoir loin. Esquisser le four fermé.',
-    praise: 'Tu as esquissé le four.',
+    task: 'S’asseoir loin. Dessiner le four fermé.',
+    praise: 'Tu as dessiné le four.',
   },
   holding: {
-    act: 'Ne pas toucher le four',
+    act: 'Ne pas toucher au four',
     say: 'Un adulte garde le four chaud.',
-    task: 'S’asseoir loin. Esquisser les étapes faites.',
-    praise: 'Tu as esquissé les étapes faites.',
+    task: 'S’asseoir loin. Dessiner les étapes faites.',
+    praise: 'Tu as dessiné les étapes faites.',
   },
   poke: {
     act: 'Appuyer du doigt',
@@ -117,10 +117,10 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
     praise: 'Tu as fait le creux.',
   },
   standing: {
-    act: 'Laisser le pain',
+    act: 'Laisser reposer le pain',
     say: 'Le pain a besoin d’un peu plus de repos.',
-    task: 'Rester à table. Esquisser le creux.',
-    praise: 'Tu as esquissé le creux.',
+    task: 'Rester à table. Dessiner le creux.',
+    praise: 'Tu as dessiné le creux.',
   },
   before: {
     act: 'Regarder de sa place',
@@ -130,13 +130,13 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   },
   score: {
     act: 'Regarder de loin',
-    say: 'Un adulte a la lame coupante.',
+    say: 'Un adulte tient la lame coupante.',
     task: 'S’asseoir loin. Dessiner une coupe pour chaque pain.',
     praise: 'Tu as dessiné une coupe pour chaque pain.',
   },
   load: {
     act: 'Voir entrer le pain',
-    say: 'Un adulte met le pain dans la chaleur.',
+    say: 'Un adulte met le pain au four.',
     task: 'Reculer. Dire quand la porte est fermée.',
     praise: 'Tu as dit quand elle était fermée.',
   },
@@ -153,10 +153,10 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
     praise: 'Tu as écrit ce que tu sentais.',
   },
   lidded: {
-    act: 'Ne pas toucher le couvercle',
+    act: 'Ne pas toucher au couvercle',
     say: 'Un adulte surveille la cocotte brûlante.',
-    task: 'S’asseoir loin. Esquisser ce que cache le couvercle.',
-    praise: 'Tu as esquissé ce que cache le couvercle.',
+    task: 'S’asseoir loin. Dessiner ce que cache le couvercle.',
+    praise: 'Tu as dessiné ce que cache le couvercle.',
   },
   lift: {
     act: 'Voir la vapeur de loin',
@@ -178,7 +178,7 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
   },
   open: {
     act: 'Laisser dorer le pain',
-    say: 'Un adulte laisse le pain prendre couleur.',
+    say: 'Un adulte laisse le pain brunir.',
     task: 'S’asseoir loin. Ombrer un pain du clair au foncé.',
     praise: 'Tu as ombré un pain.',
   },
@@ -201,9 +201,9 @@ export const small1012Oven: InTongue<typeof english.small1012Oven> = {
     praise: 'Tu as écrit quel pain suivra.',
   },
   turnOff: {
-    act: 'Voir partir la lumière',
+    act: 'Voir la lampe s’éteindre',
     say: 'Un adulte éteint le four.',
-    task: 'S’asseoir loin. Dire quand la lumière part.',
-    praise: 'Tu as dit quand la lumière partait.',
+    task: 'S’asseoir loin. Dire quand la lampe s’éteint.',
+    praise: 'Tu as dit quand la lampe s’est éteinte.',
   },
 };

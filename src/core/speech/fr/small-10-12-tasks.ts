@@ -28,9 +28,9 @@ export const small1012Tasks: InTongue<typeof english.small1012Tasks> = {
   },
   cut: {
     act: 'Regarder de sa chaise',
-    say: 'Un adulte a le couteau coupant.',
-    task: 'S’asseoir loin. Dessiner un pois à sa taille.',
-    praise: 'Tu as dessiné un pois.',
+    say: 'Un adulte tient le couteau coupant.',
+    task: 'S’asseoir loin. Dessiner un petit pois à sa taille.',
+    praise: 'Tu as dessiné un petit pois.',
   },
   coat: {
     act: 'Fariner la garniture',
@@ -112,14 +112,14 @@ export const small1012Tasks: InTongue<typeof english.small1012Tasks> = {
   },
   rise70: {
     act: 'Regarder le bac',
-    say: 'On regarde encore pour la voir grandir.',
-    task: 'Dire si elle a levé depuis la dernière fois.',
+    say: 'On regarde encore grandir la pâte.',
+    task: 'Dire si la pâte a encore levé.',
     praise: 'Tu as dit si elle a levé.',
   },
   rise85: {
     act: 'Regarder le bac',
-    say: 'On regarde si elle est assez grosse.',
-    task: 'Esquisser le bac et tous ses repères.',
-    praise: 'Tu as esquissé les repères du bac.',
+    say: 'On regarde si la pâte est assez grosse.',
+    task: 'Dessiner le bac et tous ses repères.',
+    praise: 'Tu as dessiné les repères du bac.',
   },
 };

@@ -41,7 +41,7 @@ export const small46Dough: InTongue<typeof english.small46Dough> = {
   'mix.weigh': {
     act: 'Voir peser la farine',
     say: 'Farine, eau et levain vont au saladier.',
-    task: 'Dire les chiffres connus sur la balance.',
+    task: 'Dire les chiffres qu’on connaît.',
     praise: 'Tu as dit les chiffres de la balance.',
   },
   'mix.first': {
@@ -69,7 +69,7 @@ export const small46Dough: InTongue<typeof english.small46Dough> = {
     praise: 'Tu as tapé des mains à chaque pincée.',
   },
   'mix.temperature': {
-    act: 'Voir si elle est chaude',
+    act: 'Voir si la pâte est chaude',
     say: 'La pâte montre si elle est chaude.',
     task: 'Dire chaque chiffre qu’on voit.',
     praise: 'Tu as dit chaque chiffre.',
@@ -82,7 +82,7 @@ export const small46Dough: InTongue<typeof english.small46Dough> = {
   },
   'bulk.fold': {
     act: 'Voir plier la pâte',
-    say: 'La pâte monte, puis se plie.',
+    say: 'On tire la pâte, puis on la plie.',
     task: 'Compter chaque pli tout haut.',
     praise: 'Tu as compté chaque pli.',
   },

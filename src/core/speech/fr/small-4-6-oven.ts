@@ -64,7 +64,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
   },
   'cool.note': {
     act: 'Dire comment c’était',
-    say: 'On écrit comment le pain a réussi.',
+    say: 'On écrit si le pain est réussi.',
     task: 'Dire au boulanger une chose qu’on a vue.',
     praise: 'Tu as dit ce que tu as vu.',
   },
@@ -105,7 +105,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     praise: 'Tu as compté les carreaux.',
   },
   holding: {
-    act: 'Ne pas toucher le four',
+    act: 'Ne pas toucher au four',
     say: 'Un adulte garde le four chaud.',
     task: 'S’asseoir loin. Dessiner son propre pain.',
     praise: 'Tu as dessiné ton pain.',
@@ -117,7 +117,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     praise: 'Tu as guetté le creux.',
   },
   standing: {
-    act: 'Laisser le pain',
+    act: 'Laisser reposer le pain',
     say: 'Le pain reste sur la table et grandit.',
     task: 'Chanter une chanson douce pour le pain.',
     praise: 'Tu as chanté pour le pain.',
@@ -130,13 +130,13 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
   },
   score: {
     act: 'Regarder de loin',
-    say: 'Un adulte a la lame coupante.',
+    say: 'Un adulte tient la lame coupante.',
     task: 'S’asseoir loin. Dessiner le signe de son pain.',
     praise: 'Tu as dessiné le signe de ton pain.',
   },
   load: {
     act: 'Voir entrer le pain',
-    say: 'Un adulte met le pain dans la chaleur.',
+    say: 'Un adulte met le pain au four.',
     task: 'S’asseoir loin. Faire signe au pain.',
     praise: 'Tu as fait signe au pain.',
   },
@@ -153,7 +153,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
     praise: 'Tu as dessiné le pain cuit.',
   },
   lidded: {
-    act: 'Ne pas toucher le couvercle',
+    act: 'Ne pas toucher au couvercle',
     say: 'Un adulte surveille la cocotte brûlante.',
     task: 'S’asseoir loin. Dessiner un pain avec un chapeau.',
     praise: 'Tu as dessiné un pain avec un chapeau.',
@@ -178,7 +178,7 @@ export const small46Oven: InTongue<typeof english.small46Oven> = {
   },
   open: {
     act: 'Laisser dorer le pain',
-    say: 'Un adulte laisse le pain prendre couleur.',
+    say: 'Un adulte laisse le pain brunir.',
     task: 'S’asseoir loin. Colorier son pain en doré.',
     praise: 'Tu as colorié ton pain en doré.',
   },

@@ -28,7 +28,7 @@ export const small46Tasks: InTongue<typeof english.small46Tasks> = {
   },
   cut: {
     act: 'Regarder de sa chaise',
-    say: 'Un adulte a le couteau coupant.',
+    say: 'Un adulte tient le couteau coupant.',
     task: 'S’asseoir loin. Compter chaque coup qu’on entend.',
     praise: 'Tu as compté chaque coup.',
   },
@@ -112,13 +112,13 @@ export const small46Tasks: InTongue<typeof english.small46Tasks> = {
   },
   rise70: {
     act: 'Regarder le bac',
-    say: 'On regarde jusqu’où elle est montée.',
+    say: 'On regarde jusqu’où monte la pâte.',
     task: 'Compter les repères jusqu’à la pâte.',
     praise: 'Tu as compté jusqu’à la pâte.',
   },
   rise85: {
     act: 'Regarder le bac',
-    say: 'On regarde si elle est assez grosse.',
+    say: 'On regarde si la pâte est assez grosse.',
     task: 'Dessiner jusqu’où va la pâte.',
     praise: 'Tu as dessiné jusqu’où elle allait.',
   },

@@ -28,7 +28,7 @@ export const small79Dough: InTongue<typeof english.small79Dough> = {
   },
   'levain.look': {
     act: 'Regarder le levain',
-    say: 'Des bulles et un dôme peuvent le dire prêt.',
+    say: 'Des bulles, un dôme : il est peut-être prêt.',
     task: 'Compter les grosses bulles d’un côté.',
     praise: 'Tu as compté les grosses bulles.',
   },
@@ -69,7 +69,7 @@ export const small79Dough: InTongue<typeof english.small79Dough> = {
     praise: 'Tu as fait entrer le sel en pinçant.',
   },
   'mix.temperature': {
-    act: 'Lire si elle est chaude',
+    act: 'Lire la température',
     say: 'Une pâte chaude lève plus qu’une froide.',
     task: 'Lire le nombre au boulanger.',
     praise: 'Tu as lu le nombre.',
@@ -114,7 +114,7 @@ export const small79Dough: InTongue<typeof english.small79Dough> = {
     act: 'Regarder la pâte',
     say: 'Un dessus rond et des bulles sont de bons signes.',
     task: 'Dire au boulanger trois choses qu’on voit.',
-    praise: 'Tu as dit trois choses vues.',
+    praise: 'Tu as dit trois choses.',
   },
   'shape.divide': {
     act: 'Peser chaque pâton',

@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const small79Oven: InTongue<typeof english.small79Oven> = {
   'proof.counter': {
-    act: 'Laisser les pains',
+    act: 'Laisser reposer les pains',
     say: 'Les pains lèvent un peu avant le froid.',
     task: 'Compter les pains, rang par rang.',
     praise: 'Tu as compté chaque pain.',
@@ -40,7 +40,7 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
   },
   'proof.poke': {
     act: 'Appuyer du doigt',
-    say: 'Un creux lent peut le dire prêt.',
+    say: 'Un creux lent : il est peut-être prêt.',
     task: 'Appuyer une fois. Puis se laver les mains.',
     praise: 'Tu as fait un creux et regardé.',
   },
@@ -105,7 +105,7 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
     praise: 'Tu as compté les carreaux.',
   },
   holding: {
-    act: 'Ne pas toucher le four',
+    act: 'Ne pas toucher au four',
     say: 'Un adulte garde le four chaud.',
     task: 'S’asseoir loin. Dessiner toute la cuisine.',
     praise: 'Tu as dessiné la cuisine.',
@@ -117,7 +117,7 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
     praise: 'Tu as fait le creux.',
   },
   standing: {
-    act: 'Laisser le pain',
+    act: 'Laisser reposer le pain',
     say: 'Le pain a besoin d’un peu plus de repos.',
     task: 'Rester à table. Dessiner le creux.',
     praise: 'Tu as dessiné le creux.',
@@ -130,13 +130,13 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
   },
   score: {
     act: 'Regarder de loin',
-    say: 'Un adulte a la lame coupante.',
+    say: 'Un adulte tient la lame coupante.',
     task: 'S’asseoir loin. Dessiner le signe de chaque pain.',
     praise: 'Tu as dessiné le signe de chaque pain.',
   },
   load: {
     act: 'Voir entrer le pain',
-    say: 'Un adulte met le pain dans la chaleur.',
+    say: 'Un adulte met le pain au four.',
     task: 'Reculer. Dire quand la porte est fermée.',
     praise: 'Tu as dit quand elle était fermée.',
   },
@@ -153,7 +153,7 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
     praise: 'Tu as dessiné la croûte.',
   },
   lidded: {
-    act: 'Ne pas toucher le couvercle',
+    act: 'Ne pas toucher au couvercle',
     say: 'Un adulte surveille la cocotte brûlante.',
     task: 'S’asseoir loin. Dessiner ce que cache le couvercle.',
     praise: 'Tu as dessiné ce que cache le couvercle.',
@@ -178,7 +178,7 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
   },
   open: {
     act: 'Laisser dorer le pain',
-    say: 'Un adulte laisse le pain prendre couleur.',
+    say: 'Un adulte laisse le pain brunir.',
     task: 'S’asseoir loin. Colorier un pain pâle.',
     praise: 'Tu as colorié un pain pâle.',
   },
@@ -201,9 +201,9 @@ export const small79Oven: InTongue<typeof english.small79Oven> = {
     praise: 'Tu as compté les pains pâles.',
   },
   turnOff: {
-    act: 'Voir partir la lumière',
+    act: 'Voir la lampe s’éteindre',
     say: 'Un adulte éteint le four.',
-    task: 'S’asseoir loin. Dire quand la lumière part.',
-    praise: 'Tu as dit quand la lumière partait.',
+    task: 'S’asseoir loin. Dire quand la lampe s’éteint.',
+    praise: 'Tu as dit quand la lampe s’est éteinte.',
   },
 };

@@ -28,9 +28,9 @@ export const small79Tasks: InTongue<typeof english.small79Tasks> = {
   },
   cut: {
     act: 'Regarder de sa chaise',
-    say: 'Un adulte a le couteau coupant.',
-    task: 'S’asseoir loin. Dessiner un pois à sa taille.',
-    praise: 'Tu as dessiné un pois.',
+    say: 'Un adulte tient le couteau coupant.',
+    task: 'S’asseoir loin. Dessiner un petit pois à sa taille.',
+    praise: 'Tu as dessiné un petit pois.',
   },
   coat: {
     act: 'Fariner la garniture',
@@ -106,19 +106,19 @@ export const small79Tasks: InTongue<typeof english.small79Tasks> = {
   },
   rise45: {
     act: 'Regarder le bac',
-    say: 'Les repères montrent de combien elle a levé.',
+    say: 'Les repères montrent combien la pâte a levé.',
     task: 'Compter les repères depuis le bas.',
     praise: 'Tu as compté les repères.',
   },
   rise70: {
     act: 'Regarder le bac',
-    say: 'On regarde encore pour la voir grandir.',
+    say: 'On regarde encore grandir la pâte.',
     task: 'Regarder droit le repère. Le lire tout haut.',
     praise: 'Tu as lu le repère.',
   },
   rise85: {
     act: 'Regarder le bac',
-    say: 'On regarde si elle est assez grosse.',
+    say: 'On regarde si la pâte est assez grosse.',
     task: 'Dessiner le bac avec tous ses repères.',
     praise: 'Tu as dessiné les repères du bac.',
   },
