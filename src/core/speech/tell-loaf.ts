@@ -38,7 +38,7 @@ const ofCauses = ({
     fill(cutPage.cause, first),
     also ?? null,
     [fill(cutPage.cause, first), ...(also ? [also] : [])]
-      .map((one) => `${one.replace(':', '')}.`)
+      .map((one) => `${one.replace(/\s?:/, '')}.`)
       .join(' '),
   ];
 };

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import {
   DAY_FACTS,
   LOAF_SIGNS,
@@ -9,6 +9,8 @@ import {
 import type { LoafDay } from '../../../src/core/log/loaf-day.ts';
 import { LOAF_MODEL, readLoaf } from '../../../src/core/log/read-loaf.ts';
 import type { CutRead } from '../../../src/core/records/cut-read.ts';
+import { fr } from '../../../src/core/speech/fr.ts';
+import { speakIn } from '../../../src/core/speech/tongue.ts';
 import { cutLoaf } from '../../../src/core/speech/words/cut-loaf.ts';
 import { REMEDIES } from '../../../src/core/log/remedies.ts';
 import { tellRemedy } from '../../../src/core/speech/tell-remedy.ts';
@@ -29,6 +31,8 @@ const answers: fc.Arbitrary<LoafAnswers> = fc.record(
   { requiredKeys: [] },
 );
 
+afterEach(() => speakIn('en'));
+
 describe('what is told of a cut loaf', () => {
   it('has the likelier cause first, the one change, and what of that day speaks for it', () => {
     const told = tellLoaf(
@@ -38,6 +42,16 @@ describe('what is told of a cut loaf', () => {
     expect(told.change).toBe('Let it cool for two hours before you cut it.');
     expect(told.because).toBe('That day speaks for it: how long it cooled.');
     expect(told.said).toMatch(/^Likely cut while warm\. .*Let it cool for two hours/);
+  });
+
+  it('is said in French as a Frenchman would, with no blank left where the colon stood', () => {
+    speakIn('fr', fr);
+    const told = tellLoaf(
+      readOf({ crumb: 'gummy', spread: 'tall', base: 'even' }, { cooledMinutes: 20 }),
+    );
+    expect(told.headline).toBe('Sans doute\u202f: coupé tiède');
+    expect(told.said).toMatch(/^Sans doute coupé tiède\. /);
+    expect(told.said).not.toMatch(/[:\u202f]/);
   });
 
   it('is hard to say of one sign, with two causes and nothing to change', () => {

@@ -34,7 +34,7 @@ export const cutLoaf: InTongue<typeof english.cutLoaf> = {
 };
 
 export const howSure: InTongue<typeof english.howSure> = {
-  likely: 'Probable',
+  likely: 'Sans doute',
   mayBe: 'Peut-être',
   hard: 'Difficile à dire',
 };
