@@ -3,7 +3,7 @@ import type { Instant } from '../units.ts';
 import { live, movedWhy, touchNouns, waitNames } from './words/live.ts';
 import { fill } from './fill.ts';
 import { showLength } from './lengths.ts';
-import { tellTouch, touchWithin } from './tell-plan.ts';
+import { NUMBERED, tellTouch, touchWithin } from './tell-plan.ts';
 import { showBread } from './show-bread.ts';
 
 const names: Readonly<Record<string, string>> = waitNames;
@@ -15,9 +15,16 @@ const nameOf = (name: string, batch: string | null = null): string => {
   return batch === null ? its : fill(live.ofBake, { bake: showBread(batch), part: its });
 };
 
+/** 'fold 2' → 'fold 2', 'divide' → 'the dividing': a touch as what a sentence is about. */
+function nounOf(touch: string): string {
+  const [, kind = touch, count = ''] = NUMBERED.exec(touch) ?? [];
+  const noun = nouns[kind];
+  return noun === undefined ? touchWithin(touch) : fill(noun, { count });
+}
+
 function because({ why, touch, by }: Why): string {
   const length = showLength(Math.abs(by));
-  const its = nouns[touch.replace(/ \d+$/, '')] ?? touchWithin(touch);
+  const its = nounOf(touch);
   if (why === 'overdue') return fill(movedWhy.overdue, { name: its, length });
   if (why === 'done')
     return fill(by < 0 ? movedWhy.soonerDone : movedWhy.laterDone, { name: its, length });

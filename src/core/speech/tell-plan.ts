@@ -7,7 +7,8 @@ import { tongue } from './tongue.ts';
 import { showLength } from './lengths.ts';
 import { showBread } from './show-bread.ts';
 
-const NUMBERED = /^(.+?)(?: (\d+))?$/;
+/** `load 2`: what it is, and which. */
+export const NUMBERED = /^(.+?)(?: (\d+))?$/;
 
 const touches: Readonly<Record<string, string>> = planTouches;
 const waits: Readonly<Record<string, string>> = planWaits;

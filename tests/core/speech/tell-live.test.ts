@@ -1,5 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import type { Laid } from '../../../src/core/day/laid/came-up.ts';
+import { fr } from '../../../src/core/speech/fr.ts';
+import { speakIn } from '../../../src/core/speech/tongue.ts';
 import { hourOrDay, nextMidnight, tellDay } from '../../../src/core/speech/tell-day.ts';
 import { tellMove, tellMoved } from '../../../src/core/speech/tell-moved.ts';
 import { tellWay } from '../../../src/core/speech/tell-ways.ts';
@@ -16,6 +18,8 @@ const clock = (now: number) => ({
   day: (instant: number) =>
     ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'][new Date(instant).getUTCDay()]!,
 });
+
+afterEach(() => speakIn('en'));
 
 describe('what today looks like', () => {
   it('is three sentences: the next touch, today’s hands, the bread', () => {
@@ -55,6 +59,17 @@ describe('what today looks like', () => {
 describe('what moved, and why', () => {
   const move = { batch: NAME, name: 'mix', from: at(4, 12), to: at(4, 13) };
   const why = { batch: NAME, touch: 'feed levain', by: 120 } as const;
+
+  it.each([
+    ['fold 2', 'le rabat 2 a 30 min de retard'],
+    ['lamination', 'l’étirage a 30 min de retard'],
+    ['divide', 'la division a 30 min de retard'],
+  ])('of %s has its article in French', (touch, late) => {
+    speakIn('fr', fr);
+    const overdue = { why: 'overdue', batch: NAME, touch, by: 30 } as const;
+    const told = tellMoved([{ ...move, name: 'shape' }], [overdue], time);
+    expect(told).toBe(`Façonnage passe à 13:00\u202f: ${late}.`);
+  });
 
   it('is one sentence of the first touch that moves', () => {
     expect(tellMoved([move], [{ ...why, why: 'wait' }], time)).toBe(

@@ -60,6 +60,8 @@ export const touchNouns: InTongue<typeof english.touchNouns> = {
   'feed levain': 'das Füttern',
   mix: 'das Mischen',
   'salt and water': 'das Salz',
+  fold: 'Falten {count}',
+  lamination: 'das Laminieren',
   divide: 'das Teilen',
   shape: 'das Formen',
   spoon: 'das Löffeln',

@@ -63,6 +63,8 @@ export const touchNouns: InTongue<typeof english.touchNouns> = {
   'feed levain': 'le rafraîchi',
   mix: 'le mélange',
   'salt and water': 'le salage',
+  fold: 'le rabat {count}',
+  lamination: 'l’étirage',
   divide: 'la division',
   shape: 'le façonnage',
   spoon: 'la mise en moule',

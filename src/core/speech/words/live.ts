@@ -66,6 +66,8 @@ export const touchNouns = inTongue('live', 'touchNouns', {
   'feed levain': 'the feed',
   mix: 'the mix',
   'salt and water': 'the salt',
+  fold: 'fold {count}',
+  lamination: 'the sheet fold',
   divide: 'the dividing',
   shape: 'the shaping',
   spoon: 'the spooning',
