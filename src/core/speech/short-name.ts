@@ -14,7 +14,7 @@ export function shortName(name: string): string {
     if (more.join(' ').length > MOST) break;
     kept = more;
   }
-  while (kept.length > 1 && (joiners as readonly string[]).includes(kept.at(-1)!.toLowerCase()))
-    kept = kept.slice(0, -1);
+  const open = joiners.all.split(' ');
+  while (kept.length > 1 && open.includes(kept.at(-1)!.toLowerCase())) kept = kept.slice(0, -1);
   return kept.join(' ');
 }

@@ -31,15 +31,6 @@ export const callsNow: InTongue<typeof english.callsNow> = {
   act: 'jetzt tun',
   hot: 'heiß, jetzt',
 };
-export const joiners: InTongue<typeof english.joiners> = [
-  'und',
-  'mit',
-  'von',
-  'im',
-  'auf',
-  'der',
-  'für',
-  'aus',
-  '&',
-  '+',
-] as const;
+export const joiners: InTongue<typeof english.joiners> = {
+  all: 'und mit von vom im in auf aus für der die das dem & +',
+};

@@ -34,15 +34,6 @@ export const callsNow: InTongue<typeof english.callsNow> = {
   hot: 'chaud, à vous',
 };
 
-export const joiners: InTongue<typeof english.joiners> = [
-  'et',
-  'avec',
-  'de',
-  'à',
-  'aux',
-  'la',
-  'du',
-  'en',
-  '&',
-  '+',
-];
+export const joiners: InTongue<typeof english.joiners> = {
+  all: 'et avec de du des à au aux en sur pour le la les & +',
+};

@@ -45,16 +45,7 @@ export const callsNow = inTongue('several', 'callsNow', {
   hot: 'hot, now',
 } as const);
 
-/** A short name does not end on one of these. */
-export const joiners = inTongue('several', 'joiners', [
-  'and',
-  'with',
-  'of',
-  'in',
-  'on',
-  'the',
-  'for',
-  'from',
-  '&',
-  '+',
-] as const);
+/** A short name does not end on one of these, with blanks between them: a tongue has as many as it has. */
+export const joiners = inTongue('several', 'joiners', {
+  all: 'and with of in on the for from & +',
+} as const);
