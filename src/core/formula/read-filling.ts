@@ -13,7 +13,7 @@ const readBrings = (brings: Fields): NonNullable<Filling['brings']> => {
 };
 
 /** More than all the names there are, each grain and nut by itself, and some of a file's own. */
-const MOST_ALLERGENS = 30;
+export const MOST_ALLERGENS = 30;
 
 export const readAllergens = (of: Fields): readonly string[] =>
   of.list('allergens', 0, MOST_ALLERGENS, (one, at) => readText(one, at));

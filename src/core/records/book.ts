@@ -1,3 +1,4 @@
+import { withKeptAllergens } from '../circle/label/kept-allergens.ts';
 import type { Formula } from '../formula/formula.ts';
 import { readFormula } from '../formula/read-formula.ts';
 import type { Instant } from '../units.ts';
@@ -43,7 +44,7 @@ const pinned = (entry: Growing, formula: Formula, at: Instant): void => {
   if (read.formula === null) return;
   const younger = entry.versions.findIndex((one) => one.formula.version > formula.version);
   entry.versions.splice(younger < 0 ? entry.versions.length : younger, 0, {
-    formula: read.formula,
+    formula: withKeptAllergens(read.formula),
     at,
   });
 };
@@ -51,8 +52,9 @@ const pinned = (entry: Growing, formula: Formula, at: Instant): void => {
 /**
  * The Book: the formulas that came with the program, each with what was written of it since, and the
  * baker's own, in the order they came to be. A version is never written over: two of one number are
- * both kept, the later is the latest. What is taken back is a start only; a formula is brought back by
- * writing an older version anew.
+ * both kept, the later is the latest. Allergens that a fact has in a baker's own tongue stand here as they
+ * are kept otherwise. What is taken back is a start only; a formula is brought back by writing an older
+ * version anew.
  */
 export function bookOf(
   records: readonly LogRecord[],
@@ -79,7 +81,7 @@ export function bookOf(
     if (withdrawn.has(fact.id)) continue;
     if (fact.kind === 'formula') {
       const entry = entryOf(fact.formula.id);
-      entry.versions.push({ formula: fact.formula, at: fact.at });
+      entry.versions.push({ formula: withKeptAllergens(fact.formula), at: fact.at });
       entry.off = false;
     } else if (fact.kind === 'formulaOff') {
       const entry = entries.get(fact.formula);

@@ -1,3 +1,4 @@
+import { withKeptAllergens } from '../circle/label/kept-allergens.ts';
 import type { Formula } from '../formula/formula.ts';
 import { describe, type Misread } from '../formula/read-fields.ts';
 import { readFormula } from '../formula/read-formula.ts';
@@ -39,7 +40,7 @@ function readAll(list: unknown): ReadFormulas {
       const path = reason!.path === 'the file' ? '' : `.${reason!.path}`;
       return { formulas: null, reason: { ...reason!, path: `formulas[${i}]${path}` } };
     }
-    formulas.push(formula);
+    formulas.push(withKeptAllergens(formula));
   }
   return { formulas };
 }
@@ -47,7 +48,7 @@ function readAll(list: unknown): ReadFormulas {
 /**
  * Reads a file of formulas: ours with its mark, or one formula bare. Everything in it is good, or
  * nothing is taken: null with the path, what was expected there and what came. A newer form is
- * refused by its number. Never throws.
+ * refused by its number. Allergens in the baker's own tongue come out as they are kept. Never throws.
  */
 export function readFormulas(text: string): ReadFormulas {
   if (text.length > MOST_CHARACTERS) {
@@ -62,7 +63,8 @@ export function readFormulas(text: string): ReadFormulas {
   const isMarked = typeof value === 'object' && value !== null && Object.hasOwn(value, 'format');
   if (!isMarked) {
     const { formula, reason } = { reason: null, ...readFormula(value) };
-    return formula === null ? { formulas: null, reason: reason! } : { formulas: [formula] };
+    if (formula === null) return { formulas: null, reason: reason! };
+    return { formulas: [withKeptAllergens(formula)] };
   }
   const file = value as object;
   const format = own(file, 'format');

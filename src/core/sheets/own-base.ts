@@ -1,3 +1,4 @@
+import { withKeptAllergens } from '../circle/label/kept-allergens.ts';
 import type { Formula } from '../formula/formula.ts';
 import type { Misread } from '../formula/read-fields.ts';
 import { readFormula } from '../formula/read-formula.ts';
@@ -27,6 +28,6 @@ export function ownBase(tables: readonly Named[]): OwnBase {
   );
   if (!rest) return { formula: null };
   const read = readFormula(unflatten(rest.rows.slice(1)));
-  if (read.formula) return { formula: read.formula };
+  if (read.formula) return { formula: withKeptAllergens(read.formula) };
   return { formula: null, reason: { ...read.reason!, path: `${rest.name}, ${read.reason!.path}` } };
 }

@@ -40,6 +40,13 @@ const PLANTS_DE = '(?:kokos|kokosnuss|mandel|cashew|hafer|reis|soja|haselnuss|di
 
 /** What names an allergen: where it stands it is set apart. */
 export const NAMED: Readonly<Record<string, PacketWords>> = {
+  // Without saying which grain, or which nut.
+  gluten: words(['gluten'], ['gluten'], ['gluten']),
+  'tree nuts': words(
+    ['tree nut'],
+    ['fruits à coque', 'fruit à coque'],
+    ['schalenfrücht', 'schalenfrucht', 'schalenobst', { word: 'nüsse', begins: true }],
+  ),
   wheat: words(
     ['wheat'],
     [{ word: 'blé', notBefore: ' (?:noir|sarrasin)' }, 'froment'],
