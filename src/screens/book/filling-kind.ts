@@ -5,25 +5,55 @@ import {
 } from '../../core/formula/filling-facts.ts';
 import type { Filling } from '../../core/formula/formula.ts';
 
-const HERB =
-  /\b(herbs?|thyme|rosemary|sage|oregano|marjoram|dill|basil|parsley|chives?|mint|tarragon|lovage|savory)\b/i;
+/** A word by itself, in whichever tongue. */
+const word = (...words: readonly string[]): RegExp =>
+  new RegExp(`(?<!\\p{L})(?:${words.join('|')})(?!\\p{L})`, 'iu');
 
-/** Names by which a baker calls them, English ones; judgement. What is in oil is none of them. */
+const HERB = word(
+  'herbs?|thyme|rosemary|sage|oregano|marjoram|dill|basil|parsley|chives?|mint|tarragon|lovage|savory',
+  'herbes?|thym|romarin|sauge|origan|marjolaine|aneth|basilic|persil|ciboulette|menthe|estragon',
+  'livèche|sarriette|kräuter|thymian|rosmarin|salbei|majoran|basilikum|petersilie|schnittlauch',
+  'minze|liebstöckel|bohnenkraut',
+);
+
+/** Names by which a baker calls them, in each of the tongues; judgement. What is in oil is none of them. */
 const NAMED: readonly (readonly [RegExp, Filling['keeps'], FillingKind])[] = [
   [HERB, 'perishable', 'freshHerbs'],
   [HERB, 'shelf', 'driedHerbs'],
-  [/\b(walnuts?|hazelnuts?|almonds?|pecans?|cashews?|pistachios?)\b/i, 'shelf', 'nuts'],
-  [/\bsesame\b/i, 'shelf', 'sesame'],
-  [/\b(pumpkin|sunflower) seeds?\b/i, 'shelf', 'seeds'],
   [
-    /\b(raisins?|sultanas?|currants|prunes|dried (cherries|cranberries|figs|dates|apricots|plums|apples?|pears?))\b/i,
+    word(
+      'walnuts?|hazelnuts?|almonds?|pecans?|cashews?|pistachios?',
+      'noix(?! (?:de coco|de muscade))|noisettes?|amandes?|pistaches?',
+      '(?:wal|hasel|pekan|cashew)n[uü]sse?|mandeln?|pistazien?',
+    ),
+    'shelf',
+    'nuts',
+  ],
+  [word('sesame|sésame|sesam(?:saat)?'), 'shelf', 'sesame'],
+  [
+    word(
+      '(?:pumpkin|sunflower) seeds?',
+      'graines de (?:courge|tournesol)',
+      '(?:kürbis|sonnenblumen)kerne?',
+    ),
+    'shelf',
+    'seeds',
+  ],
+  [
+    word(
+      'raisins?|sultanas?|currants|prunes',
+      'dried (?:cherries|cranberries|figs|dates|apricots|plums|apples?|pears?)',
+      'pruneaux?|(?:cerises|figues|dattes|abricots|pommes|poires|canneberges) (?:secs|sèches|séchée?s)',
+      'rosinen|sultaninen|backpflaumen|(?:trocken|dörr)(?:kirschen|aprikosen|pflaumen|feigen)',
+      'getrocknete (?:kirschen|cranberrys|feigen|datteln|aprikosen|pflaumen|äpfel|birnen)',
+    ),
     'shelf',
     'driedFruit',
   ],
-  [/\bolives?\b/i, 'shelf', 'dryOlives'],
-  [/\bolives?\b/i, 'perishable', 'brinedOlives'],
+  [word('olives?|oliven?'), 'shelf', 'dryOlives'],
+  [word('olives?|oliven?'), 'perishable', 'brinedOlives'],
 ];
-const IN_OIL = /\b(oil|pesto)\b/i;
+const IN_OIL = word('oil|pesto|huile|\\p{L}*öl');
 
 /**
  * What kind a filling is of, by its name and how it keeps; else by its facts, where one kind alone has

@@ -12,6 +12,7 @@ import { tellNotice } from '../../core/speech/tell-notice.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import type { Grams, Units } from '../../core/units.ts';
 import { kindOf } from './filling-kind.ts';
+import { herbName } from './herb-name.ts';
 import {
   fillingLike,
   knownFilling,
@@ -49,9 +50,6 @@ const brined = (): FillingToAdd => ({
   prepare: ['drain', 'cut'],
 });
 
-/** 'fresh thyme' → 'thyme' */
-const bareName = (name: string): string => name.replace(/^(fresh|dried)\s+/i, '');
-
 interface Swap {
   readonly label: string;
   readonly rule: string;
@@ -68,7 +66,7 @@ const swapsFor = (formula: Formula, was: Filling): readonly Swap[] => {
   });
   if (kind === 'freshHerbs' || kind === 'driedHerbs') {
     const to = kind === 'freshHerbs' ? 'dried' : 'fresh';
-    const name = `${to} ${bareName(was.name)}`;
+    const name = herbName(was.name, to);
     const like = fillingLike(to === 'dried' ? 'driedHerbs' : 'freshHerbs', name);
     const other = as(to === 'fresh' ? { ...like, prepare: ['cut'] } : like);
     const swapped = swapHerbs(formula, was.id, { to, other });

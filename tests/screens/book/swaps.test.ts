@@ -1,6 +1,9 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { fillingOf } from '../../../src/core/formula/filling-facts.ts';
 import type { Filling, Formula } from '../../../src/core/formula/formula.ts';
+import { de } from '../../../src/core/speech/de.ts';
+import { fr } from '../../../src/core/speech/fr.ts';
+import { speakIn } from '../../../src/core/speech/tongue.ts';
 import { kindOf } from '../../../src/screens/book/filling-kind.ts';
 import { fillingLike, knownFilling } from '../../../src/screens/book/known-fillings.ts';
 import { swapOffers, type SwapOffer } from '../../../src/screens/book/swap-offers.ts';
@@ -17,6 +20,8 @@ const one = (offers: readonly SwapOffer[]): SwapOffer => {
   expect(offers).toHaveLength(1);
   return offers[0]!;
 };
+
+afterEach(() => speakIn('en'));
 
 describe('the swaps of a filling', () => {
   it('of herbs: half the weight dried, said with its rule, its water and how it keeps', () => {
@@ -46,6 +51,35 @@ describe('the swaps of a filling', () => {
     expect(one(of(cold, dried.fillings[0]!.id)).changes.join(' ')).toContain(
       'spoils in a long rise',
     );
+  });
+
+  it.each([
+    ['frischer Thymian', 'getrockneter Thymian'],
+    ['Frische Petersilie', 'Getrocknete Petersilie'],
+    ['frisches Basilikum', 'getrocknetes Basilikum'],
+    ['Salbei, frisch', 'Salbei, getrocknet'],
+    ['sauge fraîche', 'sauge séchée'],
+    ['thym frais', 'thym séché'],
+    ['herbes fraîches', 'herbes séchées'],
+    ['Fresh dill', 'Dried dill'],
+  ])('of %s have it in their own tongue that they are dried, whichever stands', (fresh, dried) => {
+    for (const tongue of ['en', 'de', 'fr'] as const) {
+      speakIn(tongue, { en: {}, de, fr }[tongue]);
+      const herb = fillingOf('freshHerbs', { id: 'herb', name: fresh, pct: 4 });
+      const swapped = one(of(filled(herb), 'herb')).formula;
+      expect(swapped.fillings[0]).toMatchObject({ name: dried, pct: 2, keeps: 'shelf' });
+      const back = one(of(swapped, swapped.fillings[0]!.id)).formula;
+      expect(back.fillings[0]).toMatchObject({ name: fresh, pct: 4, keeps: 'perishable' });
+    }
+  });
+
+  it('of herbs that do not say which they were are told in the tongue that stands', () => {
+    const names = (['en', 'de', 'fr'] as const).map((tongue) => {
+      speakIn(tongue, { en: {}, de, fr }[tongue]);
+      const herb = fillingOf('freshHerbs', { id: 'herb', name: 'Bohnenkraut', pct: 4 });
+      return one(of(filled(herb), 'herb')).formula.fillings[0]!.name;
+    });
+    expect(names).toEqual(['dried Bohnenkraut', 'Bohnenkraut, getrocknet', 'Bohnenkraut, séché']);
   });
 
   it('of nuts, seeds and dried fruit keep the share, and name the allergen that comes and goes', () => {
@@ -99,6 +133,18 @@ it('a filling is what its name says, else what its facts alone say', () => {
   expect(kindOf(fillingLike('freshHerbs', 'rosemary'))).toBe('freshHerbs');
   expect(kindOf(fillingLike('driedHerbs', 'from the garden'))).toBe('driedHerbs');
   expect(kindOf(fillingLike('nuts', 'pecans'))).toBe('nuts');
+  for (const name of ['geröstete Haselnüsse', 'Mandeln', 'noix hachées', 'amandes'])
+    expect(kindOf(fillingLike('nuts', name)), name).toBe('nuts');
+  for (const name of ['Kürbiskerne', 'graines de tournesol'])
+    expect(kindOf(fillingLike('seeds', name)), name).toBe('seeds');
+  for (const name of ['getrocknete Kirschen', 'Rosinen', 'abricots secs'])
+    expect(kindOf(fillingLike('driedFruit', name)), name).toBe('driedFruit');
+  // In oil, and a nut by its name alone.
+  for (const name of ['thym à l’huile', 'Salbei in Öl', 'noix de muscade'])
+    expect(
+      kindOf({ ...fillingLike('nuts', name), brings: { salt: 7, water: 7 } }),
+      name,
+    ).toBeNull();
   // Fresh fruit has the facts of fresh herbs: its name says neither.
   expect(kindOf(fillingLike('freshFruit', 'blueberries'))).toBeNull();
 });

@@ -27,3 +27,8 @@ export const swapChanges: InTongue<typeof english.swapChanges> = {
   drops: 'Nicht mehr darin: {allergens}.',
   same: 'Sonst ändert sich nichts.',
 };
+
+export const herbNames: InTongue<typeof english.herbNames> = {
+  fresh: '{name}, frisch',
+  dried: '{name}, getrocknet',
+};

@@ -28,3 +28,8 @@ export const swapChanges: InTongue<typeof english.swapChanges> = {
   drops: 'N’y est plus : {allergens}.',
   same: 'Rien d’autre ne change.',
 };
+
+export const herbNames: InTongue<typeof english.herbNames> = {
+  fresh: '{name}, frais',
+  dried: '{name}, séché',
+};

@@ -29,3 +29,9 @@ export const swapChanges = inTongue('swaps', 'swapChanges', {
   drops: 'No more in it: {allergens}.',
   same: 'Nothing else changes.',
 } as const);
+
+/** What herbs are called after a swap where their name did not say which they were: herb-name.ts. */
+export const herbNames = inTongue('swaps', 'herbNames', {
+  fresh: 'fresh {name}',
+  dried: 'dried {name}',
+} as const);
