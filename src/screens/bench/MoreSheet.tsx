@@ -1,21 +1,21 @@
-import { createEffect, createSignal, For, lazy, on, Show, Suspense, type JSX } from 'solid-js';
+import { createEffect, createSignal, lazy, on, Show, Suspense, type JSX } from 'solid-js';
 import { loavesIn } from '../../../machines/kitchen/lanes.ts';
 import { stageOf } from '../../../machines/kitchen/stage-of.ts';
-import { bakeMarks } from '../../core/records/bake-marks.ts';
+import { lessonPages } from '../../core/lessons/lesson-pages.ts';
+import type { BakeStage, OvenStage } from '../../core/records/stage.ts';
 import { bench } from '../../core/speech/words/bench.ts';
 import { calls } from '../../core/speech/words/calls.ts';
 import { timer } from '../../core/speech/words/timers.ts';
 import { controls } from '../../core/speech/words/controls.ts';
 import { leapt } from '../../core/speech/words/leapt.ts';
+import { lessonPage } from '../../core/speech/words/lesson-page.ts';
 import { live } from '../../core/speech/words/live.ts';
 import { ear } from '../../core/speech/words/kitchen.ts';
 import { remedyPage } from '../../core/speech/words/remedy-page.ts';
 import { start } from '../../core/speech/words/start.ts';
-import { running } from '../../core/speech/words/running.ts';
 import { taskPress } from '../../core/speech/words/tasks.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showBread } from '../../core/speech/show-bread.ts';
-import { BakeMark } from '../../parts/BakeMark.tsx';
 import { Control } from '../../parts/Control.tsx';
 import { HoldSlab } from '../../parts/HoldSlab.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
@@ -24,8 +24,8 @@ import { AdultOnly } from '../AdultOnly.tsx';
 import { CareControl } from '../CareControl.tsx';
 import type { House } from '../house.ts';
 import { WaysControls } from '../WaysControls.tsx';
-import { othersOf } from '../others.ts';
 import { AheadList } from './AheadList.tsx';
+import { OtherControls } from './OtherControls.tsx';
 import { potsInUse } from './pots/pots-in-use.ts';
 import { loavesToKeep } from './loaves-to-keep.ts';
 import { longerWords } from './longer.ts';
@@ -35,6 +35,7 @@ import { remediesHere } from './remedies-here.ts';
 import type { BenchView } from './view.ts';
 
 const FewerSheet = lazy(() => import('./FewerSheet.tsx'));
+const LessonSheet = lazy(() => import('./LessonSheet.tsx'));
 const LeapSheet = lazy(() => import('../LeapSheet.tsx'));
 const RemedySheet = lazy(() => import('./RemedySheet.tsx'));
 const SmallSheet = lazy(() => import('../SmallSheet.tsx'));
@@ -56,13 +57,14 @@ export interface MoreSheetProps {
 /** Everything that is not the act: wiping, other bakes, ways of showing, the end. */
 export default function MoreSheet(props: MoreSheetProps): JSX.Element {
   const [page, setPage] = createSignal<
-    'more' | 'end' | 'fewer' | 'timers' | 'leap' | 'wipe' | 'wrong' | 'small'
+    'more' | 'end' | 'fewer' | 'timers' | 'leap' | 'wipe' | 'wrong' | 'small' | 'lesson'
   >(
     // eslint-disable-next-line solid/reactivity -- it begins with it and turns its own pages
     props.begins,
   );
   const bake = () => props.house.kitchen().bakes[props.bake];
   const name = (): string => showBread(bake()?.context.recipe.formula.name ?? '');
+  const stage = (): BakeStage | OvenStage => props.view.stage as BakeStage | OvenStage;
   /** A loaf in a hot pot comes out before its bake may end. */
   const inOven = (): boolean =>
     loavesIn(props.house.kitchen()).some((loaf) => bake()?.context.loaves.includes(loaf));
@@ -86,10 +88,6 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
     const last = props.house.records().findLast(({ fact }) => fact.kind !== 'heard')?.fact;
     return props.house.holds && ahead !== null && (last?.at ?? Infinity) <= ahead.from;
   };
-  const others = () =>
-    othersOf(props.house.kitchen(), props.bake, bakeMarks(props.house.records()), (at) =>
-      props.house.hour(at),
-    );
   // What is asked here is asked of one bake: it goes when a call brings another to the front.
   createEffect(
     on(
@@ -133,6 +131,9 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
             <Show when={rises()}>
               <Control label={controls.showRise} onPress={() => read({ at: 'rise' })} />
             </Show>
+            <Show when={lessonPages(stage()).length > 0}>
+              <Control label={lessonPage.open} onPress={() => setPage('lesson')} />
+            </Show>
             <Show when={remediesHere(props.house, props.bake).length > 0}>
               <Control label={remedyPage.open} onPress={() => setPage('wrong')} />
             </Show>
@@ -140,18 +141,14 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
               label={controls.howMuchLonger}
               onPress={() => props.house.say(longerWords(props.house, props.view))}
             />
-            <For each={others()}>
-              {(other) => (
-                <Control
-                  label={fill(running.line, { name: other.name, stage: other.stage })}
-                  picture={<BakeMark mark={other.mark} />}
-                  onPress={() => {
-                    props.onBake(other.id);
-                    props.onClose();
-                  }}
-                />
-              )}
-            </For>
+            <OtherControls
+              house={props.house}
+              bake={props.bake}
+              onBake={(id) => {
+                props.onBake(id);
+                props.onClose();
+              }}
+            />
             <Show when={props.house.plan()}>
               <Control
                 label={live.open}
@@ -227,6 +224,11 @@ export default function MoreSheet(props: MoreSheetProps): JSX.Element {
       <Show when={page() === 'wrong'}>
         <Suspense>
           <RemedySheet house={props.house} bake={props.bake} onClose={() => props.onClose()} />
+        </Suspense>
+      </Show>
+      <Show when={page() === 'lesson'}>
+        <Suspense>
+          <LessonSheet house={props.house} stage={stage()} onClose={() => props.onClose()} />
         </Suspense>
       </Show>
       <Show when={page() === 'leap'}>

@@ -167,4 +167,12 @@ export const LEARNER_PAGES: readonly PageStep[] = [
       throw new Error('The lesson has no sign.');
     },
   },
+  {
+    name: 'lesson, once more',
+    async go(baker) {
+      await press(baker, ['More', 'Why, and how it looks']);
+      await baker.page.locator('.sheet .lesson').waitFor();
+    },
+  },
+  to('lesson, once more, a sign', 'Go on', 'Go on'),
 ];

@@ -2,6 +2,8 @@ import { cleanup, screen } from '@solidjs/testing-library';
 import { afterEach, expect, it, vi } from 'vitest';
 import { lessonPages } from '../../../src/core/lessons/lesson-pages.ts';
 import { smallWords } from '../../../src/core/small/small-words.ts';
+import { bench } from '../../../src/core/speech/words/bench.ts';
+import { controls } from '../../../src/core/speech/words/controls.ts';
 import { lessonPage } from '../../../src/core/speech/words/lesson-page.ts';
 import { shape } from '../../../src/core/speech/words/shape.ts';
 import { atBench, lastFact, type AtBench } from './at-bench.tsx';
@@ -100,4 +102,44 @@ it('has no page while small hands help, neither shown nor said, and comes back b
   expect(at.house.ways().met).toEqual([]);
   at.house.choose({ small: 'off' });
   await isTitled(lessonPages('shape.preshape')[0]!.title);
+});
+
+it('is opened again under More by whoever asks, page by page, and leads back to the act', async () => {
+  const at = await atBench('shape.divide');
+  await isTitled(ACT);
+  const before = at.facts().length;
+  const [why, word] = lessonPages('shape.divide');
+  const title = () => document.querySelector('.sheet-title')?.textContent;
+  await at.press(bench.more);
+  await at.press(lessonPage.open);
+  await vi.waitFor(() => expect(title()).toBe(why!.title), { timeout: 10_000 });
+  expect(at.said.at(-1)).toBe(why!.spoken);
+  await at.press(lessonPage.next);
+  expect(title()).toBe(word!.title);
+  expect(at.said.at(-1)).toBe(word!.spoken);
+  expect(screen.getByText(lessonPage.newWord)).toBeTruthy();
+  // There is no page behind the last one.
+  await at.press(lessonPage.next);
+  expect(title()).toBe(word!.title);
+  await at.press(lessonPage.back);
+  expect(title()).toBe(why!.title);
+  at.said.length = 0;
+  await at.press(controls.sayAgain);
+  expect(at.said).toEqual([why!.spoken]);
+  await at.press(controls.backToBench);
+  expect(document.querySelector('.sheet')).toBeNull();
+  expect(headline()).toBe(ACT);
+  // What was being said is not said on over the act.
+  expect(at.said.at(-1)).toBe('');
+  // It was met by nobody, and is no fact.
+  expect(at.house.ways()).toMatchObject({ learner: 'off', met: [] });
+  expect(at.facts()).toHaveLength(before);
+});
+
+it('is not offered under More where the step has none', async () => {
+  expect(lessonPages('proof.counter')).toEqual([]);
+  const at = await atBench('proof.counter');
+  await at.press(bench.more);
+  await screen.findByRole('button', { name: controls.backToBench }, { timeout: 10_000 });
+  expect(screen.queryByRole('button', { name: lessonPage.open })).toBeNull();
 });
