@@ -26,6 +26,14 @@ export function TextFace(props: {
   readonly most: number;
   /** Nothing typed is an answer too. */
   readonly blank: boolean;
+  /** Whether what is typed is an answer; left out: whatever is not blank is. */
+  readonly answers?: (text: string) => boolean;
+  /** An answer without words, by one press: no keys lie over it before it was passed by. */
+  readonly wordless?: {
+    readonly label: string;
+    readonly chosen: boolean;
+    readonly onPress: () => void;
+  };
   readonly back: string;
   /** What is to be said of it before it is taken: it stays on the page. */
   readonly care?: (text: string) => string | undefined;
@@ -44,7 +52,9 @@ export function TextFace(props: {
   const room = usePressRoom();
   // Who came here by a keyboard has one.
   // eslint-disable-next-line solid/reactivity
-  const [isBig, setBig] = createSignal(props.begun === '' && !room.keyed());
+  const [isBig, setBig] = createSignal(
+    props.begun === '' && props.wordless === undefined && !room.keyed(),
+  );
   const [isTablets, setTablets] = createSignal(false);
   let field!: HTMLInputElement | HTMLTextAreaElement;
   const toBig = (): void => {
@@ -65,7 +75,10 @@ export function TextFace(props: {
     // A field is no press of ours: where it is tapped the browser sets the letter's place first.
     onClick: () => !isTablets() && setBig(true),
   };
-  const isWanting = (): boolean => !props.blank && text().trim() === '';
+  const isWanting = (): boolean => {
+    if (text().trim() === '') return !props.blank;
+    return props.answers?.(text()) === false;
+  };
   const back = (): void => (props.onBack ? props.onBack() : props.onTake(text()));
   // eslint-disable-next-line solid/reactivity -- a page is one
   const Page = props.page;
@@ -115,6 +128,15 @@ export function TextFace(props: {
           <>
             <Show when={props.onBack}>
               <Control label={props.back} onPress={back} />
+            </Show>
+            <Show when={props.wordless}>
+              {(answer) => (
+                <Control
+                  label={answer().label}
+                  chosen={answer().chosen}
+                  onPress={() => answer().onPress()}
+                />
+              )}
             </Show>
             <Control label={letterPad.big} onPress={toBig} />
           </>

@@ -9,7 +9,12 @@ afterEach(cleanup);
 
 function face(
   begun: string,
-  { byKeys = false, lines = 'one' as 'one' | 'many', blank = false } = {},
+  {
+    byKeys = false,
+    lines = 'one' as 'one' | 'many',
+    blank = false,
+    more = {} as Partial<Pick<Parameters<typeof TextFace>[0], 'wordless' | 'answers'>>,
+  } = {},
 ) {
   const clock = turnedClock();
   const onText = vi.fn();
@@ -27,7 +32,7 @@ function face(
             back="Neighbours"
             most={40}
             care={(text) => (text === 'B' ? 'There is a B.' : undefined)}
-            {...{ begun, lines, blank, onText, onTake, onBack }}
+            {...{ begun, lines, blank, onText, onTake, onBack, ...more }}
           />
         );
       })()}
@@ -107,4 +112,25 @@ it('takes no empty name, and a note may be empty', () => {
   note.press('Done');
   note.press(/^That’s it/);
   expect(note.onTake).toHaveBeenCalledExactlyOnceWith('');
+});
+
+it('lays no keys over an answer without words, and takes what answers alone', () => {
+  const onPress = vi.fn();
+  const wordless = { label: 'Just itself', chosen: false, onPress };
+  const { isBig, press, field, onTake } = face('', {
+    lines: 'many',
+    more: { wordless, answers: (text) => text.includes('m') },
+  });
+  expect(isBig()).toBe(false);
+  press('Just itself');
+  expect(onPress).toHaveBeenCalledOnce();
+  fireEvent.click(field());
+  expect(isBig()).toBe(true);
+  press('R');
+  press('Done');
+  press(/^That’s it/);
+  expect(onTake).not.toHaveBeenCalled();
+  fireEvent.input(field(), { target: { value: 'malt' } });
+  press(/^That’s it/);
+  expect(onTake).toHaveBeenCalledExactlyOnceWith('malt');
 });

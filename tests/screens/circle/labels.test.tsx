@@ -134,6 +134,15 @@ describe('labels', { timeout: 30_000 }, () => {
     press(/^Just itself/);
     await reads('Answer these first');
     press(/^wholemeal wheat flour\s*made of what/);
+    // Two answers are one press away: no keys lie over them.
+    expect(screen.queryByRole('dialog')).toBeNull();
+    press(/^Big keys/);
+    press(/^W$/);
+    press(/^Done/);
+    expect(screen.getByRole<HTMLTextAreaElement>('textbox').value).toBe('W');
+    fireEvent.input(screen.getByRole('textbox'), { target: { value: ' , ' } });
+    press(/^That’s it/);
+    expect(headline()).not.toBe('Answer these first');
     fireEvent.input(screen.getByRole('textbox'), {
       target: { value: 'wholemeal wheat, malted barley flour' },
     });

@@ -1,18 +1,14 @@
-import { createSignal, type JSX } from 'solid-js';
+import type { JSX } from 'solid-js';
 import { ingredientKey } from '../../../core/circle/ingredient-key.ts';
 import { splitParts } from '../../../core/circle/label/split-parts.ts';
 import { put } from '../../../core/circle/row.ts';
-import { bench } from '../../../core/speech/words/bench.ts';
 import { labelPage as words } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
-import { Control } from '../../../parts/Control.tsx';
-import { Slab } from '../../../parts/Slab.tsx';
-import { Words } from '../../../parts/Words.tsx';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
+import { TextFace } from '../../TextFace.tsx';
 import { CirclePage } from '../CirclePage.tsx';
 import { written } from '../written.ts';
-import '../../TextFace.css';
 
 /** Letters of a packet's list. */
 const MOST = 2000;
@@ -28,8 +24,6 @@ export function MadeOfFace(props: {
 }): JSX.Element {
   const id = () => ingredientKey(props.name);
   const known = () => props.circle.circle().ingredients.find((one) => one.id === id()) ?? null;
-  const [text, setText] = createSignal((known()?.madeOf ?? []).join(', '));
-  const ask = () => fill(words.madeOfAsk, { name: props.name });
   const take = async (madeOf: readonly string[]): Promise<void> => {
     const thing = {
       ...(known() ?? { id: id(), name: props.name, pack: null, counted: null }),
@@ -39,39 +33,23 @@ export function MadeOfFace(props: {
     if (await written(props.house, deed)) props.onBack();
   };
   return (
-    <CirclePage
+    <TextFace
+      page={CirclePage}
+      ask={fill(words.madeOfAsk, { name: props.name })}
+      detail={words.madeOfDetail}
+      begun={(known()?.madeOf ?? []).join(', ')}
+      lines="many"
+      most={MOST}
+      blank={false}
+      answers={(text) => splitParts(text).length > 0}
+      wordless={{
+        label: words.justItself,
+        chosen: known()?.madeOf?.length === 0,
+        onPress: () => void take([]),
+      }}
       back={props.back}
+      onTake={(text) => void take(splitParts(text))}
       onBack={() => props.onBack()}
-      words={
-        <Words headline={ask()} detail={words.madeOfDetail}>
-          <textarea
-            class="typed-text"
-            aria-label={ask()}
-            maxlength={MOST}
-            value={text()}
-            onInput={(e) => setText(e.currentTarget.value)}
-          />
-        </Words>
-      }
-      slab={
-        <Slab
-          label={bench.thatsIt}
-          then={props.back}
-          fresh={ask()}
-          disabled={splitParts(text()).length === 0}
-          onPress={() => void take(splitParts(text()))}
-        />
-      }
-      controls={
-        <>
-          <Control label={props.back} onPress={() => props.onBack()} />
-          <Control
-            label={words.justItself}
-            chosen={known()?.madeOf?.length === 0}
-            onPress={() => void take([])}
-          />
-        </>
-      }
     />
   );
 }
