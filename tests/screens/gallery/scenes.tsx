@@ -22,6 +22,7 @@ import { bookScenes } from './book-scenes.tsx';
 import { cupboardScenes } from './cupboard-scenes.tsx';
 import { cutScenes } from './cut-scenes.tsx';
 import { dayScenes } from './day-scenes.tsx';
+import { letterScenes } from './letter-scenes.tsx';
 import { riseScenes } from './rise-scenes.tsx';
 import { stageScenes } from './stage-scenes.tsx';
 import { States } from './states.tsx';
@@ -60,6 +61,7 @@ export const scenes: Record<string, Component> = {
   ...cupboardScenes,
   ...cutScenes,
   ...dayScenes,
+  ...letterScenes,
   ...riseScenes,
   ...stageScenes,
   states: States,
