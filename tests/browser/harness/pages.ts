@@ -23,7 +23,8 @@ const START_PAGES: readonly PageStep[] = [
   back('start, ready', 1),
   back('sound check before the first bake', 1),
   to('start, more', 'Start a bake', 'More'),
-  to('take care', 'Take care'),
+  to('small hands, from the start', 'Small hands'),
+  to('take care', 'Close', 'Take care'),
   to('start, more again', 'Close'),
   ...WAYS_PAGES,
 ];

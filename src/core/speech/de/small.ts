@@ -10,6 +10,7 @@ export const small: InTongue<typeof english.small> = {
   held: 'Das halten Erwachsene',
   raw: 'Roher Teig kann krank machen. Nicht naschen, danach Hände waschen.',
   whose: 'Wessen Hände helfen?',
+  off: 'Aus',
 };
 
 export const smallAges: InTongue<typeof english.smallAges> = {

@@ -10,6 +10,7 @@ export const small: InTongue<typeof english.small> = {
   held: 'Un adulte tient ceci',
   raw: 'La pâte crue peut rendre malade. On n’y goûte pas, et on se lave les mains après.',
   whose: 'Quelles mains aident ?',
+  off: 'Non',
 };
 
 export const smallAges: InTongue<typeof english.smallAges> = {

@@ -19,6 +19,7 @@ export const small = inTongue('small', 'small', {
   raw: 'Raw dough can make us ill. No tasting, and wash hands after.',
   /** Where no child works yet. */
   whose: 'Whose hands help?',
+  off: 'Off',
 } as const);
 
 /** Ages to choose from. */
