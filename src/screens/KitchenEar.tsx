@@ -1,6 +1,7 @@
-import type { JSX } from 'solid-js';
+import { createMemo, Show, type JSX } from 'solid-js';
 import type { Call } from '../../machines/attention/attention.ts';
 import { bench } from '../core/speech/words/bench.ts';
+import { controls } from '../core/speech/words/controls.ts';
 import { ear } from '../core/speech/words/kitchen.ts';
 import { Control } from '../parts/Control.tsx';
 import { EarPanel } from '../parts/EarPanel.tsx';
@@ -12,6 +13,8 @@ export function KitchenEar(props: {
   readonly house: House;
   /** What calls here and was hushed. */
   readonly hushed?: Call | null;
+  /** The way back to small hands: it stands where the ear has nothing to tell but that all is well. */
+  readonly toChild?: (() => void) | undefined;
   readonly onMore: () => void;
 }): JSX.Element {
   // eslint-disable-next-line solid/reactivity -- asked anew each time
@@ -27,15 +30,29 @@ export function KitchenEar(props: {
     if (props.house.unheard()) return ear.unheard;
     return (!silent() && putOff.quietTill()) || ear.sound[props.house.sound()];
   };
+  // What the screen does is told under More too.
+  const isWell = (): boolean =>
+    props.house.sound() === 'armed' &&
+    !props.house.unheard() &&
+    !putOff.press() &&
+    putOff.quietTill() === null;
+  const leadsBack = createMemo(() => props.toChild !== undefined && isWell());
   return (
     <>
-      <EarPanel
-        sound={sound()}
-        alarm={props.house.unheard()}
-        lit={putOff.quietTill() || props.house.lit() === 'held' ? '' : ear.awake[props.house.lit()]}
-        onArm={silent() ? () => props.house.armSound() : undefined}
-        putOff={props.house.sound() === 'lost' ? undefined : putOffHere()}
-      />
+      <Show
+        when={!leadsBack()}
+        fallback={<Control label={controls.smallHands} onPress={() => props.toChild?.()} />}
+      >
+        <EarPanel
+          sound={sound()}
+          alarm={props.house.unheard()}
+          lit={
+            putOff.quietTill() || props.house.lit() === 'held' ? '' : ear.awake[props.house.lit()]
+          }
+          onArm={silent() ? () => props.house.armSound() : undefined}
+          putOff={props.house.sound() === 'lost' ? undefined : putOffHere()}
+        />
+      </Show>
       <Control label={bench.more} onPress={() => props.onMore()} />
     </>
   );

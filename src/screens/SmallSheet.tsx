@@ -6,6 +6,7 @@ import { Control } from '../parts/Control.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
 import type { House } from './house.ts';
 import { MarkTiles } from './MarkTiles.tsx';
+import { forgetLeft } from './way-back.ts';
 import './SmallSheet.css';
 
 /** Whose hands help: three ages, the baker's view, and the marks of the children here. */
@@ -16,6 +17,7 @@ export default function SmallSheet(props: {
   readonly onClose: () => void;
 }): JSX.Element {
   const turn = (to: 'off' | (typeof AGES)[number]): void => {
+    forgetLeft(props.house);
     props.house.choose({ small: to });
     props.onChosen();
   };

@@ -3,9 +3,13 @@ import type { Call } from '../../../machines/attention/attention.ts';
 import { leadOf } from '../../../machines/tasks.ts';
 import type { House } from '../house.ts';
 import { KitchenEar } from '../KitchenEar.tsx';
+import { agesLeft } from '../way-back.ts';
 import type { BenchView } from './view.ts';
 
-/** The ear beside an act: its call may be put off there, once it was hushed and nothing else rings. */
+/**
+ * The ear beside an act: its call may be put off there, once it was hushed and nothing else rings. Who turned
+ * from small hands to the baker's view has the way back there for a while.
+ */
 export function BenchEar(props: {
   readonly house: House;
   readonly view: BenchView;
@@ -19,5 +23,16 @@ export function BenchEar(props: {
     const call = calls.find((one) => one.who === who && one.stage === wanted);
     return call && heard.includes(call.id) ? call : null;
   };
-  return <KitchenEar house={props.house} hushed={hushed()} onMore={() => props.onMore()} />;
+  const toChild = (): (() => void) | undefined => {
+    const small = agesLeft(props.house);
+    return small === null ? undefined : () => props.house.choose({ small });
+  };
+  return (
+    <KitchenEar
+      house={props.house}
+      hushed={hushed()}
+      toChild={toChild()}
+      onMore={() => props.onMore()}
+    />
+  );
 }

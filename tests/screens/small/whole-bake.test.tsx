@@ -127,7 +127,8 @@ async function byBaker(at: OnBench, walked: Walked, stage: string, ages: Ages): 
   const facts = at.facts().length;
   await at.press(named(controls.noProbe));
   await vi.waitFor(() => expect(at.facts().length).toBeGreaterThan(facts));
-  at.house.choose({ small: ages });
+  await at.press(named(controls.smallHands));
+  expect(at.house.ways().small).toBe(ages);
 }
 
 /** At each age in English, and at two of them in the others: all nine would cost too much. */

@@ -10,8 +10,9 @@ import { takeBackTarget } from '../../../../machines/kitchen/take-back.ts';
 import { sayFor } from '../../bake-name.ts';
 import { focusOn } from '../../focus.ts';
 import type { House } from '../../house.ts';
+import { toBaker } from '../../way-back.ts';
 import type { BenchView } from '../view.ts';
-import { pressed } from './praised.ts';
+import { forgetPraise, pressed } from './praised.ts';
 import { mayPress, smallSaid } from './small-view.ts';
 import './paper.css';
 
@@ -67,6 +68,11 @@ export function SmallControls(props: {
     const told = [words, view.care].filter(Boolean).join(' ');
     house.say(sayFor(kitchen, view.bake, told, (at) => house.hour(at)));
   };
+  const back = (): void => {
+    // What a slab began, a keypad, may be left undone there.
+    forgetPraise(props.house);
+    toBaker(props.house);
+  };
   return (
     <>
       <Control
@@ -76,7 +82,7 @@ export function SmallControls(props: {
         onPress={() => void props.house.takeBack()}
       />
       <Control label={controls.sayAgain} does="sayAgain" onPress={say} />
-      <Control label={small.back} onPress={() => props.house.choose({ small: 'off' })} />
+      <Control label={small.back} onPress={back} />
     </>
   );
 }

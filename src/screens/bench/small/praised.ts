@@ -29,6 +29,9 @@ export function pressed(house: House, view: BenchView): void {
   of(house)[1](words === null ? null : { words, at: house.now(), step: stepOf(view) });
 }
 
+/** What was begun is not known to be done. */
+export const forgetPraise = (house: House): void => void of(house)[1](null);
+
 /** Shown with the next step, and gone with the next press or after a while; null: nothing. */
 export function praised(house: House, view: BenchView): string | null {
   const found = of(house)[0]();
