@@ -2,9 +2,6 @@ import type * as english from '../words/kitchen.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const ear: InTongue<typeof english.ear> = {
-  none: 'Kein Ohr: drück die große Taste',
-  shut: 'Ohr zu',
-  open: 'Ohr offen',
   sound: {
     armed: 'Ton ist an',
     locked: 'Tippen für Ton',

@@ -18,7 +18,6 @@ export const start: InTongue<typeof english.start> = {
   rehearseDetail: 'Dasselbe mit schneller Uhr. Nichts wird behalten.',
   fewer: 'Eins weniger',
   more: 'Eins mehr',
-  noRecipe: 'Das lässt sich noch nicht wiegen.',
   noFormulas: 'Noch kein Rezept hier.',
   planDay: 'Einen Tag planen',
   toLog: 'Tage\u00adbuch',

@@ -2,9 +2,6 @@ import type * as english from '../words/kitchen.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const ear: InTongue<typeof english.ear> = {
-  none: 'Pas d’oreille : touchez la grosse touche',
-  shut: 'Oreille fermée',
-  open: 'Oreille ouverte',
   sound: {
     armed: 'Son actif',
     locked: 'Touchez pour le son',

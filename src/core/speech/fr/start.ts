@@ -18,7 +18,6 @@ export const start: InTongue<typeof english.start> = {
   rehearseDetail: 'La même fournée, heure rapide. Rien n’est gardé.',
   fewer: 'Un de moins',
   more: 'Un de plus',
-  noRecipe: 'Elle ne peut pas encore se peser.',
   noFormulas: 'Pas encore de recette ici.',
   planDay: 'Prévoir un jour',
   toLog: 'Jour\u00adnal',

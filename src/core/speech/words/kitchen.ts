@@ -2,9 +2,6 @@ import { inTongue } from '../tongue.ts';
 
 /** The ear's panel: what can be heard, said and seen of the tablet itself. */
 export const ear = inTongue('kitchen', 'ear', {
-  none: 'No ear yet: press the big one',
-  shut: 'Ear shut',
-  open: 'Ear open',
   sound: {
     armed: 'Sound is on',
     locked: 'Tap to arm sound',

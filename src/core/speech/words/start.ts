@@ -19,7 +19,6 @@ export const start = inTongue('start', 'start', {
   rehearseDetail: 'The same bake on a fast clock. Nothing is kept.',
   fewer: 'One less',
   more: 'One more',
-  noRecipe: 'It cannot be weighed yet.',
   noFormulas: 'No formula here yet.',
   planDay: 'Plan a day',
   toLog: 'Log',
@@ -70,5 +69,5 @@ export const readThrough = inTongue('start', 'readThrough', {
   load: 'One load in the oven',
   loads: '{loads} loads in the oven',
   keepBack: 'Keep {keepBack} of starter back',
-  unusual: 'Unusual, and allowed:',
+  unusual: 'Unusual, but allowed:',
 } as const);
