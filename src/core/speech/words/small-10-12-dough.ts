@@ -96,7 +96,7 @@ export const small1012Dough = inTongue('small-10-12-dough', 'small1012Dough', {
   'bulk.scatter': {
     act: 'Scatter the filling',
     say: 'Leave the edge bare so it can close.',
-    task: 'Scatter by spoon. Then wash your hands.',
+    task: 'Scatter with a spoon. Then wash your hands.',
     praise: 'You scattered with the spoon.',
   },
   'bulk.roll': {

@@ -36,7 +36,7 @@ export const small1012Tasks = inTongue('small-10-12-tasks', 'small1012Tasks', {
   coat: {
     act: 'Dust the filling',
     say: 'Flour keeps the filling in its place.',
-    task: 'Dust by spoon. Then wash your hands.',
+    task: 'Dust with a spoon. Then wash your hands.',
     praise: 'You dusted the filling.',
   },
   bench: {
@@ -115,7 +115,7 @@ export const small1012Tasks = inTongue('small-10-12-tasks', 'small1012Tasks', {
     act: 'Look at the tub',
     say: 'We look again to see it grow.',
     task: 'Say if it rose since the last look.',
-    praise: 'You told if it rose.',
+    praise: 'You said if it rose.',
   },
   rise85: {
     act: 'Look at the tub',

@@ -108,7 +108,7 @@ export const small46Dough = inTongue('small-4-6-dough', 'small46Dough', {
   'bulk.proving': {
     act: 'Let the dough rise',
     say: 'The dough gets big and soft.',
-    task: 'Look where your shadow falls on the wall.',
+    task: 'See where your shadow falls on the wall.',
     praise: 'You watched your shadow on the wall.',
   },
   'bulk.look': {

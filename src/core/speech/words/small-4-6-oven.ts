@@ -30,7 +30,7 @@ export const small46Oven = inTongue('small-4-6-oven', 'small46Oven', {
   'proof.warm': {
     act: 'Let the loaves rise',
     say: 'The loaves grow once more in the warm.',
-    task: 'Look which loaf is the biggest.',
+    task: 'See which loaf is the biggest.',
     praise: 'You looked at each loaf.',
   },
   'proof.soon': {
@@ -67,7 +67,7 @@ export const small46Oven = inTongue('small-4-6-oven', 'small46Oven', {
     act: 'Tell how it was',
     say: 'We write down how the bread came out.',
     task: 'Tell the baker one thing you saw.',
-    praise: 'You told what you saw.',
+    praise: 'You said what you saw.',
   },
   'rescue.tray': {
     act: 'Watch from far away',

@@ -12,7 +12,7 @@ export const small46Tasks = inTongue('small-4-6-tasks', 'small46Tasks', {
   takeOut: {
     act: 'See the cheese come out',
     say: 'The cheese warms up on the table.',
-    task: 'Say what shape the cheese has.',
+    task: 'Say what shape the cheese is.',
     praise: 'You said the cheese’s shape.',
   },
   toast: {
@@ -113,7 +113,7 @@ export const small46Tasks = inTongue('small-4-6-tasks', 'small46Tasks', {
   },
   rise70: {
     act: 'Look at the tub',
-    say: 'We see how high it has come.',
+    say: 'We see how high it is now.',
     task: 'Count the marks up to the dough.',
     praise: 'You counted up to the dough.',
   },

@@ -78,7 +78,7 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
   'bulk.between': {
     act: 'Let the dough grow',
     say: 'Small bubbles make the dough grow.',
-    task: 'Look which mark the dough has reached.',
+    task: 'See which mark the dough has reached.',
     praise: 'You found the dough’s mark.',
   },
   'bulk.fold': {
@@ -96,7 +96,7 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
   'bulk.scatter': {
     act: 'Scatter the filling',
     say: 'Leave the edge bare so it can close.',
-    task: 'Scatter by spoon. Then wash your hands.',
+    task: 'Scatter with a spoon. Then wash your hands.',
     praise: 'You scattered with the spoon.',
   },
   'bulk.roll': {
@@ -115,7 +115,7 @@ export const small79Dough = inTongue('small-7-9-dough', 'small79Dough', {
     act: 'Look at the dough',
     say: 'A round top and bubbles are good signs.',
     task: 'Tell the baker three things you see.',
-    praise: 'You told three things you saw.',
+    praise: 'You named three things you saw.',
   },
   'shape.divide': {
     act: 'Weigh each piece',

@@ -67,7 +67,7 @@ export const small79Oven = inTongue('small-7-9-oven', 'small79Oven', {
     act: 'Note how it was',
     say: 'One line helps us the next time.',
     task: 'Tell the baker what you would change.',
-    praise: 'You told what you would change.',
+    praise: 'You said what you would change.',
   },
   'rescue.tray': {
     act: 'Watch from far away',

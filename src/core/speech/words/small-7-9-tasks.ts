@@ -36,7 +36,7 @@ export const small79Tasks = inTongue('small-7-9-tasks', 'small79Tasks', {
   coat: {
     act: 'Dust the filling',
     say: 'Flour keeps the filling in its place.',
-    task: 'Dust by spoon. Then wash your hands.',
+    task: 'Dust with a spoon. Then wash your hands.',
     praise: 'You dusted the filling.',
   },
   bench: {
