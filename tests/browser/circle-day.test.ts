@@ -38,7 +38,7 @@ it('goes from an order by the weight of its loaf to a plan that fits, and tells 
   await baker.press('Lane wheat');
   await reads(`${NAME}, Sat 7 Mar`);
   await baker.press('1 Lane wheat');
-  await baker.press('Cool, it weighs');
+  await baker.press('Weight when cool');
   await baker.key('700');
   await turned(baker, '.slab:visible');
   await turned(baker, '.slab:visible');
@@ -49,7 +49,7 @@ it('goes from an order by the weight of its loaf to a plan that fits, and tells 
   await reads('Dough and loads');
   await shot('dough');
   expect(await table()).toContain('Lane wheat, 700 g 1 805 g 1');
-  await baker.tap(slab('Lay the day'));
+  await baker.tap(slab('Plan the day'));
   await page.locator('h1:has-text("Plan a day")').waitFor();
   await expect.poll(() => page.locator(slab('Make a plan')).innerText()).toContain('How warm');
   await shot('asked');

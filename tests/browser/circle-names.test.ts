@@ -107,7 +107,7 @@ it('keeps every name on the tablet, whatever is done with its order', async () =
 
   // The day laid, its plan taken, and its bake begun.
   await press(baker, ['Dough and loads']);
-  await turned(baker, '.slab:has-text("Lay the day")');
+  await turned(baker, '.slab:has-text("Plan the day")');
   await press(baker, ['How warm is the kitchen?', '22']);
   await baker.tap('.slab:has-text("Make a plan")');
   await baker.page.locator('.tape').waitFor();

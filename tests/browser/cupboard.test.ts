@@ -41,7 +41,7 @@ it('shops for an order: what is ticked is counted, on the disk and off the list 
     expect.stringContaining('Wholemeal wheat flour'),
   ]);
   await turned(baker, '.slab:visible');
-  await press(baker, ['What is there', 'Salt']);
+  await press(baker, ['What you have', 'Salt']);
   expect(await shown()).toContain('500');
   expect(await app.storeRows('log')).toEqual([]);
   expectNoFaults(app.faults);

@@ -15,10 +15,10 @@ export const CUPBOARD_PAGES: readonly PageStep[] = [
       await baker.page.locator('.tiles').waitFor();
     },
   },
-  to('cupboard, what is there', 'What is there'),
+  to('cupboard, what is there', 'What you have'),
   to('cupboard, the next page', 'Next page'),
   to('cupboard, an ingredient', 'Strong wheat flour'),
-  to('cupboard, how much is there', 'There now'),
+  to('cupboard, how much is there', 'On hand now'),
   keyed('cupboard, how much is there, keyed', '3400'),
   back('cupboard, a pack', 1, 'A pack'),
   {

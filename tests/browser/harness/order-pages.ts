@@ -49,8 +49,8 @@ export const ORDER_PAGES: readonly PageStep[] = [
     },
   },
   to('orders, a bread of it', '1 Cherry and hazelnut'),
-  to('orders, whole or cut', 'Whole or cut'),
-  to('orders, how heavy', 'Cool, it weighs'),
+  to('orders, whole or sliced', 'Whole or sliced'),
+  to('orders, how heavy', 'Weight when cool'),
   keyed('orders, how heavy, too light', '90'),
   {
     name: 'orders, how heavy, keyed',

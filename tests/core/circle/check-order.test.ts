@@ -85,7 +85,7 @@ describe('an order that is refused', () => {
 
   it('says what can be taken in place of ten thousand loaves, or of a loaf too heavy', () => {
     const many = check(asked({ lines: [{ ...line, count: 10_000 }] })).refused!;
-    expect(tell(many)).toBe('So many cannot be taken. Take 1 to 99 of a bread.');
+    expect(tell(many)).toBe('That many cannot be taken. Take 1 to 99 of a bread.');
     const heavy = check(asked({ lines: [{ ...line, grams: 2500 }] })).refused!;
     expect(tell(heavy)).toBe('No loaf of that weight can be taken. Choose 130 g to 2100 g.');
   });
@@ -172,7 +172,7 @@ describe('an order that is asked again', () => {
     expect(keys(of())).toEqual([]);
     expect(of('tree nuts (hazelnut)').asks.map(tell)).toEqual([
       'cherry has tree nuts (hazelnut) in it. It is on their list.',
-      'cherry: not known what is in cherries. Ask the packet.',
+      'cherry: not known what is in cherries. Read the packet.',
     ]);
     expect(keys(of('milk'))).toEqual(['watchUnknown']);
     const plain = (...watch: string[]) =>

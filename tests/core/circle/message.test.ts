@@ -24,7 +24,7 @@ describe('a text for one neighbour', () => {
   it('says when, what, and that a warm bag stays open', () => {
     expect(messageTo({ order: ORDER }, READ).split('\n')).toEqual([
       'Your bread on Sat 3 May 2031, at 16:00:',
-      '2 × cherry and hazelnut, cut',
+      '2 × cherry and hazelnut, sliced',
       '1 × lane wheat, 500 g',
       WARM,
     ]);
@@ -53,7 +53,7 @@ describe('a text for all', () => {
       'Bread on Sat 3 May 2031:',
       '',
       'At 16:00',
-      'K {date} of the quay: 2 × cherry and hazelnut, cut; 1 × lane wheat, 500 g',
+      'K {date} of the quay: 2 × cherry and hazelnut, sliced; 1 × lane wheat, 500 g',
       '',
       'At any time',
       'M: 1 × lane wheat, 500 g',

@@ -109,12 +109,12 @@ describe('a bread', () => {
     expect(tellAllergens(formula)).toEqual([
       'Allergens in it: gluten (wheat, rye), tree nuts (walnut, hazelnut), sulphites, if the packet says so, pea protein.',
       'Not answered yet: spice mix.',
-      'Ask the packet: labels change.',
+      'Read the packet: labels change.',
     ]);
     const answered = { ...formula, fillings: [namesNone(mix)] };
     expect(tellAllergens(answered)).toEqual([
       'Allergens in it: gluten (wheat, rye).',
-      'Ask the packet: labels change.',
+      'Read the packet: labels change.',
     ]);
   });
 

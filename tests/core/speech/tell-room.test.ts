@@ -60,7 +60,7 @@ describe('the room of a day, told at an order', () => {
     );
     const unsaid = ask([], { circle: CIRCLE });
     expect(tellBreadRoom('Lane wheat', breadRoom(unsaid, 'lane-wheat', null)!)).toBe(
-      'Lane wheat: no limit is said.',
+      'Lane wheat: no limit.',
     );
     expect(breadRoom(ask([]), 'gone', null)).toBeNull();
   });

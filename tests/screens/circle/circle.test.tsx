@@ -61,7 +61,7 @@ it('adds somebody by a name, cut to what stands on a press', async () => {
   show();
   await press(/^Neighbours/);
   await press(/^Add one/);
-  expect(headline()).toBe('Who has bread of you?');
+  expect(headline()).toBe('Who gets your bread?');
   expect(screen.getByRole('button', { name: /^That’s it/ }).getAttribute('aria-disabled')).toBe(
     'true',
   );
@@ -104,7 +104,7 @@ it('shows no name that was not written, keeps it on the page, and says why', asy
       'The tablet is full. Nothing was changed: make room, then press again.',
     ),
   );
-  expect(headline()).toBe('Who has bread of you?');
+  expect(headline()).toBe('Who gets your bread?');
   expect(screen.getByRole<HTMLInputElement>('textbox').value).toBe('B');
   rows.fail(null);
   await press(/^That’s it/);
@@ -176,7 +176,7 @@ it('erases for good by two taps far apart: no row and nothing to take back holds
   expect(JSON.stringify([...rows.rows])).toContain('"Zanzibar"');
   await press(/^Erase for good/);
   expect(headline()).toBe('Erase Zanzibar 2 for good?');
-  expect(screen.getByText('Orders to come go too: 1. Standing ones: 0.')).toBeTruthy();
+  expect(screen.getByText('Coming orders go too: 1. Standing orders: 0.')).toBeTruthy();
   await press(/^Keep them/);
   await press(/^Erase for good/);
   await press(/^Tap here first/);
@@ -217,7 +217,7 @@ it('shows the next days with their loaves, each one press from what is ordered',
 
 it('says what to begin with where nothing is there, and writes nothing in a page that only shows', async () => {
   show();
-  const first = 'Begin with your neighbours. Then their orders stand here.';
+  const first = 'Add your neighbours first. Their orders then show here.';
   expect(await screen.findByText(first)).toBeTruthy();
   cleanup();
   house = await createRoot(() => openHouse(makeFakeWorld({ circle: rows, holds: false })));

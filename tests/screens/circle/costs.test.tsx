@@ -95,7 +95,7 @@ describe('what a loaf costs', { timeout: 30_000 }, () => {
   it('names what has no price, asks for it, and says that the price is at least so much', async () => {
     const { circle } = await open({ ingredients: PRICED, ways: { ...CIRCLE.ways, times: 2 } });
     press(/^Barley tin/);
-    expect(shown()).toContain('At least so much: no price yet for barley flour.');
+    expect(shown()).toContain('At least this much: no price yet for barley flour.');
     expect(shown()).toMatch(/2 × €[\d.]+ = €[\d.]+, at least\./);
     press(/^Key in a price/);
     key('500');

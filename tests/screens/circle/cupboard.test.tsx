@@ -26,7 +26,7 @@ const open = async (first: Partial<Circle> = {}, fails?: () => NotWritten | null
     fails,
   );
   expect(headline()).toBe('Store cupboard');
-  press(/^What is there/);
+  press(/^What you have/);
   return opened;
 };
 /** It stands on the second page. */
@@ -43,30 +43,30 @@ describe('the store cupboard', { timeout: 30_000 }, () => {
   it('has what the breads take before anybody counted, and nothing is made up', async () => {
     await open();
     expect(screen.getByRole('button', { name: /^Barley flour\s*not counted/ })).toBeTruthy();
-    expect(headline()).toBe('What is there, 1 of 2');
+    expect(headline()).toBe('What you have, 1 of 2');
     press(/^Next page/);
     press(/^Whole rye flour/);
     expect(shown()).toContain('Nobody has counted it yet.');
     press(/^That’s it/);
-    expect(headline()).toBe('What is there, 2 of 2');
+    expect(headline()).toBe('What you have, 2 of 2');
   });
 
   it('keeps a count, and takes off it what a bake begun since then uses', async () => {
     const { circle, house, begin, world } = await open({ ingredients: [wheat({})] });
     toWheat();
-    press(/^There now/);
+    press(/^On hand now/);
     key('5000');
     press(/^That’s it/);
     await vi.waitFor(() => expect(headline()).toBe('Strong wheat flour'));
     expect(itsWheat(circle)!.counted).toEqual({ grams: 5000, at: house.now() });
-    expect(screen.getByRole('button', { name: /^There now\s*5000\sg there/ })).toBeTruthy();
+    expect(screen.getByRole('button', { name: /^On hand now\s*5000\sg on hand/ })).toBeTruthy();
     world.clock.turn(60_000);
     await begin('levain.feed', 3);
     const start = house.records().find(({ fact }) => fact.kind === 'start')!.fact;
     const [used] = usesOf((start as Extract<typeof start, { kind: 'start' }>).recipe);
     const left = Math.round(5000 - used!.grams);
     expect(
-      screen.getByRole('button', { name: new RegExp(`^There now\\s*${left}\\sg there`) }),
+      screen.getByRole('button', { name: new RegExp(`^On hand now\\s*${left}\\sg on hand`) }),
     ).toBeTruthy();
     expect(shown()).toContain(`5000 g. Bakes since then used ${5000 - left} g.`);
   });
@@ -88,7 +88,7 @@ describe('the store cupboard', { timeout: 30_000 }, () => {
       ingredients: [wheat({ pack, counted: { grams: 200, at: AT } })],
     });
     toWheat();
-    press(/^A full pack more/);
+    press(/^One more full pack/);
     await vi.waitFor(() =>
       expect(screen.getByRole('button', { name: /^Take that back/ })).toBeTruthy(),
     );
@@ -103,7 +103,7 @@ describe('the store cupboard', { timeout: 30_000 }, () => {
   it('asks for the pack and its price in the circle’s currency, and a price of nothing twice', async () => {
     const { circle } = await open({ ingredients: [wheat({})] });
     toWheat();
-    expect(screen.queryByRole('button', { name: /^A full pack more/ })).toBeNull();
+    expect(screen.queryByRole('button', { name: /^One more full pack/ })).toBeNull();
     press(/^A pack/);
     expect(screen.getByRole('button', { name: /^That’s it/ }).ariaDisabled).toBe('true');
     key('2500');
@@ -176,17 +176,17 @@ describe('the store cupboard', { timeout: 30_000 }, () => {
     await circle.write({ puts: [put('neighbours', { id: 'a', name: 'B', watch: [] })] });
     press(/^Salt/);
     expect(screen.queryByRole('button', { name: /^Take that back/ })).toBeNull();
-    press(/^There now/);
+    press(/^On hand now/);
     key('7');
     press(/^Salt/);
     press(/^That’s it/);
     press(/^Barley flour/);
-    press(/^There now/);
+    press(/^On hand now/);
     expect(screen.queryByText(/^Keyed before/)).toBeNull();
     press(/^Barley flour/);
     press(/^That’s it/);
     press(/^Salt/);
-    press(/^There now/);
+    press(/^On hand now/);
     expect(screen.getByText(/^Keyed before/)).toBeTruthy();
     press(/^That’s it/);
     await vi.waitFor(() =>
@@ -205,7 +205,7 @@ describe('the store cupboard', { timeout: 30_000 }, () => {
     await vi.waitFor(() =>
       expect(screen.getByRole('button', { name: /^Take that back/ })).toBeTruthy(),
     );
-    expect(headline()).toMatch(/^What is there/);
+    expect(headline()).toMatch(/^What you have/);
     expect(screen.queryByRole('button', { name: /^Aniseed/ })).toBeNull();
     press(/^Take that back/);
     await vi.waitFor(() => expect(screen.getByRole('button', { name: /^Aniseed/ })).toBeTruthy());
@@ -215,7 +215,7 @@ describe('the store cupboard', { timeout: 30_000 }, () => {
   it('shows nothing that could not be written, and says so', async () => {
     const { circle, house } = await open({ ingredients: [wheat({})] }, () => 'full');
     toWheat();
-    press(/^There now/);
+    press(/^On hand now/);
     key('500');
     press(/^That’s it/);
     await vi.waitFor(() => expect(house.told()).toMatchObject([{ id: 'circle' }]));

@@ -97,7 +97,7 @@ it('builds the levain, and tells its loads from the first one in', async () => {
   const at = await onDough(order('o1', null, line('lane-wheat', 4)));
   at.press(/^Levain/);
   expect(at.headline()).toMatch(/^Build \d+(\.\d)? g of levain$/);
-  expect(at.text()).toContain('When to feed it is told once the day is laid.');
+  expect(at.text()).toContain('Plan the day to see when to feed it.');
   expect(at.rows().map(([name]) => name)).toEqual(['starter', 'strong wheat flour', 'water']);
   at.press(/^That’s it/);
   at.press(/^Loads/);
@@ -140,7 +140,7 @@ it('lays the day by one press: each bread due when it is first fetched, and no n
     order('o2', 540, line('lane-wheat', 3, 700)),
     order('o3', null, line('cherry-hazelnut', 2)),
   );
-  at.press(/^Lay the day/);
+  at.press(/^Plan the day/);
   const nine = new Date(2031, 4, 3, 9).getTime();
   expect(at.drafts).toEqual([
     {
@@ -158,17 +158,17 @@ it('lays the day by one press: each bread due when it is first fetched, and no n
 
 it('first asks for the rules of a filling such as cheese, each time, and any answer goes on', async () => {
   const at = await onDough(order('o1', 600, line('cheese-seed', 2)));
-  at.press(/^Lay the day/);
+  at.press(/^Plan the day/);
   expect(at.headline()).toBe('Look up the rules first');
   expect(at.text()).toMatch(/Home sale has local rules for .+\. Have you looked them up\?/);
   expect(at.text()).toContain('Your local authority tells you what they are.');
   expect(at.drafts).toEqual([]);
   at.press(/^Dough and loads/);
   expect(at.headline()).toBe('Dough and loads');
-  at.press(/^Lay the day/);
+  at.press(/^Plan the day/);
   at.press(/^Not yet, go on/);
   expect(at.drafts).toHaveLength(1);
-  at.press(/^Lay the day/);
+  at.press(/^Plan the day/);
   at.press(/^Looked up/);
   expect(at.drafts).toHaveLength(2);
 });
@@ -178,10 +178,10 @@ it('tells which bread the Day has no room for, and leaves it out by a press', as
     order('o1', 600, line('lane-wheat', 2), line('cherry-hazelnut', 2), line('harbour-rye', 1)),
     order('o2', null, line('barley-tin', 3)),
   );
-  at.press(/^Lay the day/);
+  at.press(/^Plan the day/);
   expect(at.headline()).toBe('The Day takes 3 at once');
   expect(at.text()).toMatch(/Left out: Barley.*\./);
-  at.press(/^Lay these/);
+  at.press(/^Plan these/);
   expect(at.drafts[0]!.bakes.map(({ formula }) => formula)).not.toContain('barley-tin');
   expect(at.drafts[0]!.bakes).toHaveLength(3);
 });
@@ -192,14 +192,14 @@ it('says what cannot be baked, and lays nothing where nothing can', async () => 
     .getAllByRole('listitem')
     .map((one) => one.textContent.replace(/\u00a0/g, ' '));
   expect(told).toEqual([
-    'gone: 3 loaves of it asked for, and the Book’s list has it no more.',
+    'gone: 3 loaves ordered, but it is off the Book’s list.',
     'Lane wheat: A piece of 48 will not do. Choose 150 g to 2500 g.',
   ]);
-  expect(at.isOff(/^Lay the day/)).toBe(true);
+  expect(at.isOff(/^Plan the day/)).toBe(true);
   cleanup();
   const empty = await onDough();
-  expect(empty.text()).toContain('Nobody has bread that day yet.');
-  expect(empty.isOff(/^Lay the day/)).toBe(true);
+  expect(empty.text()).toContain('Nobody has ordered for that day yet.');
+  expect(empty.isOff(/^Plan the day/)).toBe(true);
 });
 
 it('is come to from the day’s own page', async () => {
@@ -219,6 +219,6 @@ it('is come to from the day’s own page', async () => {
   await press(/^Sat 3 May/);
   await press(/^Dough and loads/);
   expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('Dough and loads');
-  await press(/^Lay the day/);
+  await press(/^Plan the day/);
   expect(drafts).toMatchObject([{ bakes: [{ formula: 'lane-wheat', loaves: 2, due: null }] }]);
 });

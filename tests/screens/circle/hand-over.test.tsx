@@ -110,7 +110,7 @@ it('what one must not eat stands beside the name, with the bread that holds it',
   expect(row).toContain('Must not eat: tree nuts.');
   expect(row).toMatch(/Cherry and hazelnut has tree nuts \(hazelnut\)\./);
   expect(button(/16:00 K/).textContent).not.toContain('Must');
-  expect(text()).toContain('2 × Lane wheat, cut');
+  expect(text()).toContain('2 × Lane wheat, sliced');
 });
 
 it('the first press on a standing order’s day writes it as its own order', async () => {
@@ -192,7 +192,7 @@ it('says before it prints that names are on it, and prints what stands on the li
     [...row.children].map((cell) => cell.textContent),
   );
   expect(rows).toEqual([
-    ['16:00', 'K', '2 × Lane wheat, cut', '✓', ''],
+    ['16:00', 'K', '2 × Lane wheat, sliced', '✓', ''],
     [
       'any time',
       'M',
@@ -221,7 +221,7 @@ it('copies a text for one or for all, and shows it to be marked where it cannot'
   await press(/^K16:00/);
   await press(/^Copy it/);
   await until(() => expect(text()).toContain('It is copied.'));
-  expect(copied[0]).toMatch(/^Your bread on .*, at 16:00:\n2 × Lane wheat, cut\nIf the loaf/);
+  expect(copied[0]).toMatch(/^Your bread on .*, at 16:00:\n2 × Lane wheat, sliced\nIf the loaf/);
   await press(/^For another/);
   await press(/^For all/);
   expect(text()).toContain('Names are in it.');
@@ -229,7 +229,7 @@ it('copies a text for one or for all, and shows it to be marked where it cannot'
   await press(/^Copy it/);
   await until(() => expect(text()).toContain('It could not be copied. Mark the text by hand.'));
   expect(copied).toHaveLength(1);
-  expect(window.getSelection()?.toString()).toContain('K: 2 × Lane wheat, cut');
+  expect(window.getSelection()?.toString()).toContain('K: 2 × Lane wheat, sliced');
 });
 
 it('says what is to pay where all prices are set, and nothing where one is not', async () => {

@@ -91,7 +91,7 @@ describe('a bake day', { timeout: 30_000 }, () => {
   it('takes the same as last time by one press, and takes it back by one', async () => {
     const { circle, on } = await open({ orders: [order()] });
     await press(/^Add an order/, /^M of the mill/);
-    expect(headline()).toBe('What does M of the mill have?');
+    expect(headline()).toBe('What does M of the mill want?');
     await press(/^As last time/);
     expect(on()).toMatchObject([{ who: 'm', day: DAY, at: 600, lines: [wheat], paid: false }]);
     expect(headline()).toBe('M of the mill, Sat 10 May');
@@ -113,7 +113,7 @@ describe('a bake day', { timeout: 30_000 }, () => {
     input.dispatchEvent(new InputEvent('input', { bubbles: true }));
     await press(/^That’s it/);
     expect(circle.circle().neighbours[0]!.name).toBe('Z of the quay');
-    expect(headline()).toBe('What does Z of the quay have?');
+    expect(headline()).toBe('What does Z of the quay want?');
     expect(screen.queryByRole('button', { name: /^As last time/ })).toBeNull();
     await press(/^Lane wheat$/);
     expect(on()[0]!.lines).toEqual([{ ...wheat, count: 1 }]);
@@ -128,7 +128,7 @@ describe('a bake day', { timeout: 30_000 }, () => {
     shows(/There is a m of the mill already. This one is written as m of the mill 2./);
     await press(/^That’s it/);
     expect(circle.circle().neighbours.at(-1)!.name).toBe('m of the mill 2');
-    expect(headline()).toBe('What does m of the mill 2 have?');
+    expect(headline()).toBe('What does m of the mill 2 want?');
   });
 
   it('is over when its day is: nothing is added any more', async () => {
@@ -146,11 +146,11 @@ describe('an order', { timeout: 30_000 }, () => {
 
   it('is changed part by part, each by presses, and every change is one to take back', async () => {
     const { on } = await opened();
-    await press(/^2 Lane wheat/, /^One more/, /^Whole or cut/);
+    await press(/^2 Lane wheat/, /^One more/, /^Whole or sliced/);
     expect(on()[0]!.lines).toEqual([{ ...wheat, count: 3, cut: true }]);
-    await press(/^Cool, it weighs/, /^4$/, /^5$/, /^0$/, /^That’s it/);
+    await press(/^Weight when cool/, /^4$/, /^5$/, /^0$/, /^That’s it/);
     expect(on()[0]!.lines[0]!.grams).toBe(450);
-    await press(/^Cool, it weighs/, /^As its piece comes out/);
+    await press(/^Weight when cool/, /^As in the recipe/);
     expect(on()[0]!.lines[0]!.grams).toBeNull();
     await press(/^That’s it/, /^Another bread/, /^Barley tin/);
     expect(on()[0]!.lines).toHaveLength(2);
@@ -233,11 +233,11 @@ describe('what is asked before an order is taken', { timeout: 30_000 }, () => {
     shows(/Lane wheat has gluten.* in it\. It is on their list\./);
     shows(/When in doubt, leave it/);
     await press(/^Take it anyway/);
-    shows(/Lane wheat: not known what is in .*flour.*\. Ask the packet\./);
+    shows(/Lane wheat: not known what is in .*flour.*\. Read the packet\./);
     await press(/^Take it anyway/);
     shows(/closed at 18:00 on Fri 2 May/);
     await press(/^Take it anyway/);
-    shows(/They have an order on that day already/);
+    shows(/They have an order for that day already/);
     expect(on()).toHaveLength(1);
     await press(/^Add to it/);
     await vi.waitFor(() => expect(on()[0]!.lines).toHaveLength(2));

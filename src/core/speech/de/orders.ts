@@ -92,7 +92,7 @@ export const orderAsk: InTongue<typeof english.orderAsk> = {
 };
 export const standingWords: InTongue<typeof english.standingWords> = {
   title: 'Dauer\u00adbestellungen',
-  none: 'Noch keine. Mach eine Bestellung, dann drück auf jede Woche.',
+  none: 'Noch keine. Öffne eine Bestellung, dann drück daneben „Jeden …“.',
   told: 'Jeden {date}, {line}',
   weekday: 'An welchem Wochentag?',
   weekdayShort: 'Wochentag',

@@ -4,7 +4,7 @@ import { inTongue } from '../tongue.ts';
 export const doughPage = inTongue('circle-dough', 'doughPage', {
   title: 'Dough and loads',
   detail: '{date}: {loaves}.',
-  none: 'Nobody has bread that day yet.',
+  none: 'Nobody has ordered for that day yet.',
   bread: 'Bread',
   loaves: 'Loaves',
   piece: 'Piece',
@@ -13,12 +13,12 @@ export const doughPage = inTongue('circle-dough', 'doughPage', {
   sized: '{name}, {grams}',
   troubles: 'What cannot be baked',
   trouble: '{name}: {words}',
-  breadGone: '{loaves} of it asked for, and the Book’s list has it no more.',
-  nowhere: '{name}: nothing in this kitchen bakes it.',
+  breadGone: '{loaves} ordered, but it is off the Book’s list.',
+  nowhere: '{name}: nothing in this kitchen can bake it.',
   bowls: 'Bowl by bowl',
   levain: 'Levain',
   hours: 'Loads',
-  slab: 'Lay the day',
+  slab: 'Plan the day',
   then: 'on the clock',
   /** One dough after the other. */
   next: 'Next dough, {step} of {steps}',
@@ -29,7 +29,7 @@ export const doughBowls = inTongue('circle-dough', 'doughBowls', {
   one: 'One bowl, {grams}',
   of: 'For {name}.',
   together: 'Mixed as one here. On the Day each bread is a bake of its own.',
-  later: 'Goes in when it has left the bowl',
+  later: 'Goes in once it is out of the bowl',
   filling: '{name}, {loaves}',
 } as const);
 
@@ -40,7 +40,7 @@ export const doughLevain = inTongue('circle-dough', 'doughLevain', {
   grams: 'One jar',
   feed: 'Feed for {name}: {time}, {ratio}.',
   feedPlain: 'Feed for {name}: {time}.',
-  noPlan: 'When to feed it is told once the day is laid.',
+  noPlan: 'Plan the day to see when to feed it.',
 } as const);
 
 export const doughLoads = inTongue('circle-dough', 'doughLoads', {
@@ -59,10 +59,10 @@ export const doughLoads = inTongue('circle-dough', 'doughLoads', {
 /** What is to be known before a day is laid. */
 export const layAsk = inTongue('circle-dough', 'layAsk', {
   many: 'The Day takes {most} at once',
-  manyDetail: 'Those fetched first are laid. Left out: {name}.',
-  manyYes: 'Lay these',
-  stands: 'A plan stands already',
-  standsDetail: 'Take the new one, and it is in its place.',
+  manyDetail: 'Those fetched first are planned. Left out: {name}.',
+  manyYes: 'Plan these',
+  stands: 'There is a plan already',
+  standsDetail: 'Take the new one, and it replaces the old.',
   standsYes: 'Go on',
   rules: 'Look up the rules first',
   rulesDetail: 'Home sale has local rules for {filling}. Have you looked them up?',

@@ -4,7 +4,7 @@ import { inTongue } from '../tongue.ts';
 export const roomPage = inTongue('circle-oven', 'roomPage', {
   title: 'Room left',
   headline: 'See room left on {date}',
-  empty: 'Nobody has an order of this day yet.',
+  empty: 'Nobody has ordered for this day yet.',
   askHours: 'Say when the oven bakes, and it counts too.',
   alt: 'What of {date} is taken. {words}',
   name: { oven: 'Oven', fridge: 'Fridge', bowls: 'Bowls' },
@@ -25,7 +25,7 @@ export const roomPage = inTongue('circle-oven', 'roomPage', {
   bars: 'As bars',
   columns: { what: 'What', taken: 'Taken', of: 'Of', left: 'Left', state: 'State' },
   nowhere: 'No pot here takes: {name}.',
-  unknown: 'Not counted, for the Book has it no more: {count} of the loaves.',
+  unknown: 'Not counted, no longer in the Book: {count} of the loaves.',
 } as const);
 
 /** How many more of each bread a day takes. */
@@ -48,7 +48,7 @@ export const loadsPage = inTongue('circle-oven', 'loadsPage', {
   load: '{count} {name}',
   size: '{name}, {grams}',
   more: '{count} loads more.',
-  past: 'The oven’s hours end before, at {until}.',
+  past: 'But the oven’s hours end at {until}.',
   early: 'Fetched before it is cool: {count} of the orders.',
 } as const);
 
@@ -63,7 +63,7 @@ export const boundWords = inTongue('circle-oven', 'boundWords', {
 /** Told at an order, before a day is full and when it is. */
 export const roomWords = inTongue('circle-oven', 'roomWords', {
   more: '{name}: room for {loaves} more.',
-  noLimit: '{name}: no limit is said.',
+  noLimit: '{name}: no limit.',
   none: '{name}: no room left.',
   full: 'No room left.',
   still: 'There is room for {loaves} of {name}.',

@@ -3,7 +3,7 @@ import { inTongue } from '../tongue.ts';
 /** The circle: who has bread, and what of it. Shown, never said. */
 export const circle = inTongue('circle', 'circle', {
   title: 'Circle',
-  edge: 'Those who have bread of you',
+  edge: 'Those who get your bread',
   opening: 'One moment',
   more: 'More',
   newOrder: 'New order',
@@ -12,12 +12,12 @@ export const circle = inTongue('circle', 'circle', {
   laterDays: 'Later days',
   firstDays: 'The next days',
   /** Before there is anything to show. */
-  first: 'Begin with your neighbours. Then their orders stand here.',
+  first: 'Add your neighbours first. Their orders then show here.',
   none: 'No bread is ordered yet.',
   loaves: '{loaves}',
   /** Where it cannot be had. */
   closed: 'The circle cannot be opened',
-  closedDetail: 'Nothing of it was changed. Open this page once more.',
+  closedDetail: 'Nothing was changed. Open this page again.',
 } as const);
 
 /** What is told of it, without a name. */
@@ -36,12 +36,12 @@ export const neighbourWords = inTongue('circle', 'neighbourWords', {
   title: 'Neighbours',
   none: 'Nobody yet. Add the first one.',
   add: 'Add one',
-  nameAsk: 'Who has bread of you?',
+  nameAsk: 'Who gets your bread?',
   nameDetail: 'A first name or a mark. It stays on this tablet.',
   already: 'There is a {name} already. This one is written as {other}.',
   name: 'Name',
   gone: 'Gone',
-  goneDetail: 'Nothing of them is here.',
+  goneDetail: 'Nothing about them is here.',
   watch: 'Must not eat',
   /** Under a name: they have a list. */
   watches: 'mind what is in it',
@@ -55,9 +55,9 @@ export const neighbourWords = inTongue('circle', 'neighbourWords', {
   first: 'From the top',
   erase: 'Erase for good',
   eraseAsk: 'Erase {name} for good?',
-  eraseDetail: 'Past orders stay, without a name. No taking back.',
+  eraseDetail: 'Past orders stay, without a name. There is no way back.',
   /** What goes with them. */
-  eraseOrders: 'Orders to come go too: {count}. Standing ones: {n}.',
+  eraseOrders: 'Coming orders go too: {count}. Standing orders: {n}.',
   eraseHold: 'Hold to erase',
   eraseHolding: 'Keep holding',
   eraseTwo: 'Or two taps, far apart',

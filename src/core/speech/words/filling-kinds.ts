@@ -14,7 +14,7 @@ export const fillingKinds: Readonly<Record<FillingKind, string>> = inTongue(
     chocolate: 'chocolate',
     dryOlives: 'dry-cured olives, new pack',
     brinedOlives: 'olives in brine',
-    driedTomato: 'dried tomatoes, dry',
+    driedTomato: 'dried tomatoes, not in oil',
     inOil: 'vegetables or herbs in oil',
     driedHerbs: 'dried herbs',
     freshHerbs: 'fresh herbs',
@@ -32,7 +32,7 @@ export const fillingKinds: Readonly<Record<FillingKind, string>> = inTongue(
 );
 
 /** Beside what the table says of a filling. */
-const fillingGuess = 'From memory. Its packet knows better.';
+const fillingGuess = 'From memory. Go by its packet.';
 
 /** Of these, what is said by itself. */
 export const fillingKindsLines = inTongue('filling-kinds', 'fillingKindsLines', {

@@ -33,7 +33,7 @@ export const handTotals = inTongue('hand-over', 'handTotals', {
   title: 'Count the loaves',
   bread: 'Bread',
   all: 'In all',
-  cut: 'To cut',
+  cut: 'To slice',
   handed: 'Handed',
   left: 'Still here',
 } as const);
@@ -52,7 +52,7 @@ export const handPrint = inTongue('hand-over', 'handPrint', {
   handed: 'Handed',
   paid: 'Paid',
   private: 'Names are on it. Let no one keep it.',
-  caution: 'Ask the packet what is in a bread: labels change.',
+  caution: 'Read the packets for what is in a bread: labels change.',
   warm: 'A warm loaf’s bag stays open until it is cool.',
   made: 'Printed {time}. Where they differ, go by the tablet.',
 } as const);
@@ -80,7 +80,7 @@ export const message = inTongue('hand-over', 'message', {
   hour: 'At {time}',
   any: 'At any time',
   line: '{count} × {name}',
-  cut: 'cut',
+  cut: 'sliced',
   whose: '{name}: {lines}',
   nobody: 'No name',
   toPay: 'To pay: {value}.',

@@ -21,12 +21,12 @@ export const swapChanges = inTongue('swaps', 'swapChanges', {
   saltIs: 'Salt in it: {is}.',
   water: 'Water in it: {is} instead of {was}.',
   waterIs: 'Water in it: {is}.',
-  guess: 'From memory: its packet knows better.',
+  guess: 'From memory: go by its packet.',
   perishable: 'It spoils: cold until the final shape, in the oven within 2 hours.',
   hardCheese: 'Hard, aged, pasteurised cheese may stand; other cheese spoils.',
   shelf: 'It keeps on the shelf.',
   names: 'The label has to name: {allergens}.',
-  drops: 'No more in it: {allergens}.',
+  drops: 'No longer in it: {allergens}.',
   same: 'Nothing else changes.',
 } as const);
 

@@ -150,14 +150,14 @@ describe('the room a day has left', { timeout: 30_000 }, () => {
       lines: [{ bread: 'gone', count: 2, grams: null, cut: false }],
     });
     await open([order(7), gone], { from: 480, to: 540 });
-    expect(text()).toContain('Not counted, for the Book has it no more: 2 of the loaves.');
+    expect(text()).toContain('Not counted, no longer in the Book: 2 of the loaves.');
     press(/^Load by load/);
-    expect(text()).toContain('The oven’s hours end before, at 09:00.');
+    expect(text()).toContain('But the oven’s hours end at 09:00.');
   });
 
   it('has nothing on an empty day', async () => {
     await open([], EIGHT_TO_TWELVE);
-    expect(text()).toContain('Nobody has an order of this day yet.');
+    expect(text()).toContain('Nobody has ordered for this day yet.');
     press(/^Load by load/);
     expect(text()).toContain('Nothing to bake on this day yet.');
     expect(screen.queryByRole('table')).toBeNull();
