@@ -102,7 +102,7 @@ it('takes in a sheet by presses alone, asking what it does not say', async () =>
   await baker.tap('.slab:has-text("It’s right")');
   await baker.page.locator('.act-detail:has-text("row 7")').waitFor();
   await baker.press('Preis');
-  await baker.page.locator('h1:has-text("Whose flour makes 100 %?")').waitFor();
+  await baker.page.locator('h1:has-text("Which flour makes 100 %?")').waitFor();
   await shot(app, 'convention');
   await baker.press('The bowl’s flour');
   await baker.press('100 %');

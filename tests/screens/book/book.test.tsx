@@ -95,7 +95,7 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
     expect(screen.getByText(/^That is 1\.9\d?\s%|^That is 2(\.\d+)?\s%/)).toBeTruthy();
     press(/^Clear/);
     key('900');
-    expect(screen.getByText('There is no such dough.')).toBeTruthy();
+    expect(screen.getByText('That cannot be a dough.')).toBeTruthy();
     expect(screen.getByRole('button', { name: /^That’s it/ }).ariaDisabled).toBe('true');
     expect(Object.values(house.drafts()).map(({ salt }) => salt)).toEqual([1.9]);
   });
@@ -145,7 +145,7 @@ describe('a formula of the Book', { timeout: 30_000 }, () => {
     const house = await open();
     press(/^Lane wheat\s*76/);
     press(/^Add a filling/);
-    press(/^By another name/);
+    press(/^Another one/);
     press(/^That’s it/);
     expect(headline()).toBe('What is it most like?');
     expect(screen.queryByRole('button', { name: /^none of these/ })).toBeNull();

@@ -81,10 +81,10 @@ describe('the lines of a formula', { timeout: 30_000 }, () => {
   it('take a flour of any name and its grain, and another name and grain for it', async () => {
     const house = await open(CHERRY);
     press(/^Add a flour/);
-    press(/^By another name/);
+    press(/^Another one/);
     type('  mill flour ');
     press(/^That’s it/);
-    expect(headline()).toBe('Which grain is it of?');
+    expect(headline()).toBe('Which grain is it from?');
     press(/^rye$/);
     const own = () => draftOf(house, 'cherry-hazelnut').flours.at(-1)!;
     expect(own()).toMatchObject({ id: 'mill-flour', name: 'mill flour', grain: 'rye', pct: 10 });
@@ -141,9 +141,9 @@ describe('the lines of a formula', { timeout: 30_000 }, () => {
     toLine(/^Dried cherries/);
     expect(headline()).toBe('Dried cherries, %');
     press(/^About it/);
-    press(/^Counted\s*Of the flour/);
+    press(/^Percent of what\?\s*Of the flour/);
     press(/^Of the dough/);
-    expect(has(/^Counted\s*Of the dough/)).toBe(true);
+    expect(has(/^Percent of what\?\s*Of the dough/)).toBe(true);
     press(/^That’s it/);
     expect(headline()).toBe('Dried cherries, %');
     expect(text()).toMatch(/Now 9 % of dough · \d+ g/);
@@ -193,7 +193,7 @@ describe('what a packet names', { timeout: 30_000 }, () => {
   const mixed = async (): Promise<House> => {
     const house = await open(WHEAT);
     press(/^Add a filling/);
-    press(/^By another name/);
+    press(/^Another one/);
     type('spice mix');
     press(/^That’s it/);
     press(/^none of these/);
@@ -205,7 +205,7 @@ describe('what a packet names', { timeout: 30_000 }, () => {
 
   it('of a filling that nobody knows is asked, and unanswered it is told so, never none', async () => {
     const house = await mixed();
-    expect(text()).toContain('Ask the packet: labels change.');
+    expect(text()).toContain('Read the packet: labels change.');
     expect(text()).toContain('Not answered yet.');
     press(/^That’s it/);
     expect(mix(house)).toMatchObject({ name: 'spice mix', allergens: [] });
@@ -261,12 +261,12 @@ describe('what a packet names', { timeout: 30_000 }, () => {
     press(/^About it/);
     expect(text()).toContain('From what we know: tree nuts (hazelnut).');
     press(/^Allergens\s*from memory/);
-    press(/^So says the packet/);
+    press(/^The packet says so/);
     const nuts = () => draftOf(house, 'cherry-hazelnut').fillings[1]!;
     expect(nuts()).toMatchObject({ allergens: ['tree nuts (hazelnut)'], packet: 'read' });
-    press(/^So says the packet/);
+    press(/^The packet says so/);
     expect(nuts()).not.toHaveProperty('packet');
-    press(/^So says the packet/);
+    press(/^The packet says so/);
     press(/^That’s it/);
     expect(has(/^Allergens\s*packet read/)).toBe(true);
     // Another name is another thing.
@@ -280,14 +280,14 @@ describe('what a packet names', { timeout: 30_000 }, () => {
   it('of a kind that may bring it is settled name by name', async () => {
     const house = await open(WHEAT);
     press(/^Add a filling/);
-    press(/^By another name/);
+    press(/^Another one/);
     press(/^That’s it/);
     press(/^chocolate/);
     toLine(/^Chocolate/);
     press(/^About it/);
     press(/^Allergens/);
     const chocolate = () => draftOf(house, 'lane-wheat').fillings[0]!;
-    expect(screen.getByRole('button', { name: /^So says the packet/ }).ariaDisabled).toBe('true');
+    expect(screen.getByRole('button', { name: /^The packet says so/ }).ariaDisabled).toBe('true');
     press(/^milk\s*look it up/);
     expect(chocolate()).not.toHaveProperty('packet');
     press(/^soya\s*look it up/);

@@ -114,10 +114,10 @@ describe('a formula’s picture', { timeout: 30_000 }, () => {
   });
 
   it.each([
-    ['none', 'That file is no picture. Nothing was changed: choose another.'],
+    ['none', 'That file is not a picture. Nothing was changed: choose another.'],
     [
       'large',
-      'That picture is too large: at most 20 megabytes and 60 million dots. Nothing was changed.',
+      'That picture is too large: at most 20 megabytes and 60 million pixels. Nothing was changed.',
     ],
     ['broken', 'That picture cannot be read here. Nothing was changed: choose another.'],
     ['full', 'The tablet is full. Nothing was changed: make room, then try again.'],

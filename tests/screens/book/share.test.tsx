@@ -173,7 +173,7 @@ it('a sheet is mended by presses, asks what it leaves open, and is kept in % of 
   await press(/^It’s right/);
   await until(() => expect(text()).toContain('row 7: a weight of 0 or more was expected'));
   await press(/^Preis/);
-  await until(() => expect(text()).toContain('Whose flour makes 100 %?'));
+  await until(() => expect(text()).toContain('Which flour makes 100 %?'));
   await press(/^The bowl’s flour/);
   await press(/^100/);
   await press(/^In the fridge/);
@@ -229,7 +229,7 @@ it.each(SHIPPED)('the sheet for the bench has all of %s in the order of use', (n
   expect(steps.some((what) => what.startsWith('In the fridge'))).toBe(formula.process.retard > 0);
   expect(view.notes.some((note) => note.includes('Raw dough'))).toBe(true);
   const allergens = view.notes.find((note) => note.startsWith('Allergens in it: gluten ('))!;
-  expect(allergens).toContain('Ask the packet: labels change.');
+  expect(allergens).toContain('Read the packet: labels change.');
   for (const { name: filling, allergens: own } of formula.fillings) {
     if (own.length === 0) expect(allergens).toMatch(new RegExp(`Not answered yet:.*${filling}`));
   }

@@ -95,7 +95,7 @@ describe('the steps of a formula', { timeout: 30_000 }, () => {
     press(/^That’s it/);
     press(/^Folds/);
     press(/^The filling goes in/);
-    expect(text()).toContain('A sheet takes a filling in. First add one.');
+    expect(text()).toContain('A sheet is there to take a filling. Add one first.');
     expect(button(/^On a sheet/).ariaDisabled).toBe('true');
   });
 

@@ -88,7 +88,7 @@ describe('the swaps of a filling', () => {
     expect(nut.label).toBe('walnuts instead');
     expect(nut.value).toMatch(/^\d+ g, as before$/);
     expect(nut.changes).toContain('The label has to name: tree nuts (walnut).');
-    expect(nut.changes).toContain('No more in it: tree nuts (hazelnut).');
+    expect(nut.changes).toContain('No longer in it: tree nuts (hazelnut).');
     expect(nut.formula.fillings.map(({ id, pct }) => [id, pct])).toEqual([
       ['cherry', 16],
       ['walnut', 12],
@@ -100,7 +100,7 @@ describe('the swaps of a filling', () => {
     // Pumpkin and sesame are in it already.
     const seeds = of(shippedFormula('seed-oat'), 'sesame');
     expect(seeds.map(({ label }) => label)).toEqual(['sunflower seeds instead']);
-    expect(seeds[0]!.changes).toContain('No more in it: sesame.');
+    expect(seeds[0]!.changes).toContain('No longer in it: sesame.');
   });
 
   it('of olives tell how much salt comes with them, and that those in brine spoil', () => {

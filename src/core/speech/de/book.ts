@@ -83,7 +83,7 @@ export const bookScale: InTongue<typeof english.bookScale> = {
 export const bookFillings: InTongue<typeof english.bookFillings> = {
   title: 'Gib eine Einlage dazu',
   detail: 'Sie beginnt mit einem Zehntel vom Mehl. Ändere das danach.',
-  byName: 'Mit anderem Namen',
+  byName: 'Eine andere',
   nameAsk: 'Wie heißt sie?',
   nameDetail: 'Oder lass es leer und mach weiter.',
   kindAsk: 'Was ist ihr am ähnlichsten?',

@@ -89,7 +89,7 @@ export const bookScale: InTongue<typeof english.bookScale> = {
 export const bookFillings: InTongue<typeof english.bookFillings> = {
   title: 'Ajouter une garniture',
   detail: 'Elle entre à un dixième de la farine. Changez-le ensuite.',
-  byName: 'Sous un autre nom',
+  byName: 'Une autre',
   nameAsk: 'Comment s’appelle-t-elle ?',
   nameDetail: 'Ou laissez vide et continuez.',
   kindAsk: 'À quoi ressemble-t-elle le plus ?',
@@ -123,7 +123,7 @@ export const bookMore: InTongue<typeof english.bookMore> = {
   drop: 'Ôter de la liste',
   undo: 'Annuler mes changements',
   filling: 'Ajouter une garniture',
-  count: 'Base des pourcentages',
+  count: 'Pour cent de quoi ?',
   copyName: '{name} {n}',
   dropAsk: 'L’ôter de la liste ?',
   dropSaid: 'Ses versions et fournées sont gardées.',

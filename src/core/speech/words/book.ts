@@ -10,7 +10,7 @@ export const book = inTongue('book', 'book', {
   how: '{how}. {baked}',
   filled: 'filled',
   away: 'Off the list',
-  awayDetail: 'Nothing of these is lost. Press one to have it back.',
+  awayDetail: 'None of these is lost. Press one to bring it back.',
   awayNone: 'All of them are on the list.',
   toList: 'To the list',
   keep: 'Keep it',
@@ -69,10 +69,10 @@ export const bookLines = inTongue('book', 'bookLines', {
   inGrams: 'By weight',
   inPercent: 'By percent',
   remove: 'Take it out',
-  one: 'The only flour: it is all of it.',
+  one: 'The only flour, so all of it.',
   piece: 'Dough for each loaf',
   pieceAsk: 'How much dough for each loaf?',
-  cannot: 'There is no such dough.',
+  cannot: 'That cannot be a dough.',
 } as const);
 
 export const bookScale = inTongue('book', 'bookScale', {
@@ -93,14 +93,14 @@ export const bookScale = inTongue('book', 'bookScale', {
 export const bookFillings = inTongue('book', 'bookFillings', {
   title: 'Add a filling',
   detail: 'It goes in at a tenth of the flour. Change that after.',
-  byName: 'By another name',
+  byName: 'Another one',
   nameAsk: 'What is it called?',
   nameDetail: 'Or leave it blank and go on.',
   kindAsk: 'What is it most like?',
   noKind: 'none of these',
   /** What may stand long in a dough is told apart from what may not. */
   keepsAsk: 'How does it keep?',
-  allergens: 'Look at its packet for what someone may not eat.',
+  allergens: 'Look on its packet for what someone must not eat.',
   shelf: 'On the shelf',
   hardCheese: 'Hard, aged cheese',
   perishable: 'Only in the fridge',
@@ -129,14 +129,14 @@ export const bookMore = inTongue('book', 'bookMore', {
   drop: 'Off the list',
   undo: 'Undo what I changed',
   filling: 'Add a filling',
-  count: 'Count percent',
+  count: 'Percent of what?',
   copyName: '{name} {n}',
   dropAsk: 'Take it off the list?',
   dropSaid: 'Its versions and bakes are kept.',
   dropYes: 'Yes, off the list',
   dropNo: 'No, leave it',
   nameAsk: 'What is it called?',
-  notesAsk: 'What is good to know of it?',
+  notesAsk: 'What is good to know about it?',
 } as const);
 
 export const bookVersions = inTongue('book', 'bookVersions', {
@@ -144,7 +144,7 @@ export const bookVersions = inTongue('book', 'bookVersions', {
   line: 'Version {version}',
   first: 'came with the program',
   since: 'kept {date}',
-  now: 'this is it now',
+  now: 'in use now',
   baked: 'baked {date}',
   back: 'Bring it back',
   backThen: 'as version {version}',
@@ -157,6 +157,6 @@ export const bookCompare = inTongue('book', 'bookCompare', {
   what: 'In % of all flour',
   none: '–',
   inLevain: '{name} in the levain',
-  soaks: 'water that soaks {name}',
+  soaks: 'water to soak {name}',
   other: 'With another',
 } as const);

@@ -43,13 +43,13 @@ export const warnings = inTongue('notices', 'warnings', {
   feedDisagrees:
     'Feed says {flour} flour to {water} water; the levain is {hydration} %. The water was set by the levain.',
   fillingAtShaping: 'No sheet fold takes the filling in. Add it at the final shape.',
-  heavyDough: '{dough} is much for one bowl by hand. Mix it in bowls of up to {most}.',
+  heavyDough: '{dough} is a lot for one bowl by hand. Mix it in bowls of up to {most}.',
   processOutside:
     '{part}: {minutes} min; {least} to {most} is usual. Look at the dough, not the clock.',
   riseOutside: 'A rise of {rise} %; {least} to {most} is usual. Look often near the end.',
   scoopNeedsTin: 'Spooned dough runs: it needs a tin to hold it.',
   ryeOutside:
-    '{rye} % rye is more than the clock knows; {most} is its most. Trust your eyes, not its hours.',
+    '{rye} % rye is more than the clock knows; it knows up to {most}. Trust your eyes, not its hours.',
   fridgeOutside: 'Fridge at {fridge}; {least} to {most} is wanted. Over {most}: turn it colder.',
 } as const);
 
@@ -64,7 +64,7 @@ export const swaps = inTongue('notices', 'swaps', {
 /** Why a step is not on offer, by the reason's key. Each says what to change. */
 export const stepReasons = inTongue('notices', 'stepReasons', {
   spoonWantsTin: 'Spooned dough runs. First choose the tin to bake in.',
-  sheetWantsFilling: 'A sheet takes a filling in. First add one.',
+  sheetWantsFilling: 'A sheet is there to take a filling. Add one first.',
   spoonNoSheet: 'Spooned dough is too soft for a sheet.',
   touchesFull: 'There are {most} folds, as many as can be. First take one out.',
   noFold: 'There is no fold to take out.',

@@ -5,7 +5,7 @@ export const picture = inTongue('picture', 'picture', {
   title: 'Its picture',
   none: 'No picture yet',
   /** What becomes of it, before it is taken. */
-  detail: 'Kept small, without place and hour. In the saved file; never shared.',
+  detail: 'Kept small, without place or time. In the saved file; never shared.',
   alt: 'The picture of {name}',
   camera: 'Use the camera',
   choose: 'Choose one',
@@ -15,9 +15,9 @@ export const picture = inTongue('picture', 'picture', {
 
 /** Why a picture was not taken. Nothing has changed then, and each says so. */
 export const pictureTold = inTongue('picture', 'pictureTold', {
-  none: 'That file is no picture. Nothing was changed: choose another.',
+  none: 'That file is not a picture. Nothing was changed: choose another.',
   large:
-    'That picture is too large: at most 20 megabytes and 60 million dots. Nothing was changed.',
+    'That picture is too large: at most 20 megabytes and 60 million pixels. Nothing was changed.',
   broken: 'That picture cannot be read here. Nothing was changed: choose another.',
   full: 'The tablet is full. Nothing was changed: make room, then try again.',
   closed: 'This browser will not let pictures be kept. Nothing was changed.',

@@ -32,7 +32,7 @@ export const shareLink = inTongue('share', 'shareLink', {
   show: 'Show the code',
   copy: 'Copy it',
   copied: 'The link is copied.',
-  notCopied: 'It could not be copied. Press long on the link.',
+  notCopied: 'It could not be copied. Press and hold the link.',
 } as const);
 
 /** What was read, before anything is kept. */
@@ -61,7 +61,7 @@ export const shareAsk = inTongue('share', 'shareAsk', {
   pointMeans: 'one thousand five hundred',
   comma: 'No',
   commaMeans: 'one and a half',
-  convention: 'Whose flour makes 100 %?',
+  convention: 'Which flour makes 100 %?',
   whole: 'All flour',
   wholeMeans: 'the levain’s too; its water is in the water',
   bowl: 'The bowl’s flour',
@@ -75,7 +75,7 @@ export const shareAsk = inTongue('share', 'shareAsk', {
   perishable: 'In the fridge',
   lookColumns: 'What is in each column?',
   look: 'What is what?',
-  lookDetail: 'A press turns what is wrong.',
+  lookDetail: 'Press what is wrong to change it.',
   right: 'It’s right',
   goOn: 'go on',
   like: 'Baked like',
@@ -120,7 +120,7 @@ export const benchSheet = inTongue('share', 'benchSheet', {
   keepBack: 'Keep {grams} starter back.',
   rest: 'Rest',
   fold: 'Fold',
-  laminate: 'Laminate, filling in',
+  laminate: 'Sheet fold, filling in',
   bulk: 'Bulk, until risen by {rise} %',
   divide: 'Divide and preshape',
   bench: 'Bench rest',

@@ -53,7 +53,7 @@ export const stepChoices = inTongue('steps', 'stepChoices', {
     cold: 'In the fridge',
     coldMeans: 'slow, baked another day',
     warm: 'Warm',
-    warmMeans: 'the same day, under your eyes',
+    warmMeans: 'the same day, under your eye',
   },
   vessel: {
     title: 'Baked in',
