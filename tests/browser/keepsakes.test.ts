@@ -127,7 +127,7 @@ it('records what is said, plays it after a reload, and erases it with all that n
   await app.page.locator('.keep-grid .control:has-text("stop")').waitFor();
   await expect.poll(() => app.page.evaluate('ended'), { timeout: 20_000 }).toBe(1);
   await app.page.locator('.keep-grid .control:has-text("stop")').waitFor({ state: 'detached' });
-  await baker.press('Kept of this bake');
+  await baker.press('Album of this bake');
   await baker.press('Erase for good');
   await app.page.locator('.hold').waitFor();
   await baker.hold();

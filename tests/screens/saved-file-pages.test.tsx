@@ -104,7 +104,7 @@ describe('the page of a saved file', () => {
     );
     expect(slab()).not.toBeNull();
     expect(await told({ comes: 'already' })).toBe(
-      'It is all here already: No bake of it is new. Nothing of the log changes.',
+      'It is all here already: No bake in it is new. The log does not change.',
     );
     expect(slab()).toBeNull();
     expect(taken).toEqual([]);
@@ -114,12 +114,12 @@ describe('the page of a saved file', () => {
     show();
     const circle = { puts: [] };
     const keepsakes = { ...NOTHING.keepsakes, gone: new Set(['f-1/a']) };
-    expect(await told({ circle })).toMatch(/Of its circle comes in what is not here\.$/);
+    expect(await told({ circle })).toMatch(/From its circle, what is not here yet comes in\.$/);
     expect(await told({ keepsakes })).toMatch(
-      /Of its notes and photos comes in what is not here\.$/,
+      /From its notes and photos, what is not here yet comes in\.$/,
     );
     expect(await told({ comes: 'already', circle, keepsakes })).toMatch(
-      /Of its circle, notes and photos comes in what is not here\.$/,
+      /From its circle, notes and photos, what is not here yet comes in\.$/,
     );
     expect(slab()).not.toBeNull();
   });

@@ -67,7 +67,7 @@ export const KEEPSAKE_PAGES: readonly PageStep[] = [
   to('kept of a bake, a note by more letters', 'More'),
   typed('kept of a bake, a note typed', 'More water next time.\nThe crust sang for minutes.'),
   back('kept of a bake, spoken notes', 1, 'Spoken notes'),
-  to('kept of a bake, who ate it', 'Kept of this bake', 'Who ate it'),
+  to('kept of a bake, who ate it', 'Album of this bake', 'Who ate it'),
   to('kept of a bake, two who ate it', 'At home', 'The mill'),
   back('kept of a bake, tags', 1, 'Tags'),
   to('kept of a bake, tags on', 'Best so far', 'A gift'),

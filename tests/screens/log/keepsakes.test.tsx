@@ -146,7 +146,7 @@ describe('the page', () => {
       said: { note: 'Sour,\nbut good', home: true, tags: ['best', 'for the mill'] },
       kept: [photo('a'), photo('b'), voice('v')],
     });
-    expect(heading()).toBe('Kept of this bake');
+    expect(heading()).toBe('Album of this bake');
     expect(screen.getByText(/On.this.tablet/)).toBeTruthy();
     expect(named('Photos 2 of 6')).toBeTruthy();
     expect(named('Note Sour…')).toBeTruthy();
@@ -299,7 +299,7 @@ describe('photos', () => {
     await show();
     await press('Photos none yet');
     for (const [why, words] of [
-      ['none', 'That file is no picture. Nothing was changed: choose another.'],
+      ['none', 'That file is not a picture. Nothing was changed: choose another.'],
       ['large', /too large: at most 20 megabytes/],
       ['broken', /cannot be read here/],
       ['full', /^The tablet is full/],
@@ -445,11 +445,11 @@ describe('spoken notes', () => {
     expect(notes.now()).toBeNull();
     setCaption('');
     await press(/^Note 1/);
-    await press('Kept of this bake');
+    await press('Album of this bake');
     expect(notes.now()).toBeNull();
     await press(/^Spoken notes/);
     await press(/^Record/);
-    await press('Kept of this bake');
+    await press('Album of this bake');
     expect(notes.now()).toBeNull();
     expect(await log.keepsakes(START)).toHaveLength(1);
   });

@@ -73,7 +73,7 @@ describe('a bake that is handed on', () => {
       'First mix',
     ])
       expect(body).toContain(word);
-    await expect.poll(texts).toContain('Saved among this device’s downloads.');
+    await expect.poll(texts).toContain('Saved in this device’s downloads.');
   });
 
   it('has nothing that was typed, no photo and no voice unless they are wanted', async () => {

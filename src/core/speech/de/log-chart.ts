@@ -34,7 +34,7 @@ export const logChart: InTongue<typeof english.logChart> = {
     span: '{name}: {from} bis {until}.',
     slow: 'Das Anstellgut ist langsam.',
     usual: 'Das Anstellgut ist wie üblich.',
-    fast: 'Das Anstellgut: weiter als erwartet.',
+    fast: 'Das Anstellgut ist schnell.',
     none: 'Kein Messwert.',
   },
 };

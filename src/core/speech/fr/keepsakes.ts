@@ -2,7 +2,7 @@ import type * as english from '../words/keepsakes.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const keepsakes: InTongue<typeof english.keepsakes> = {
-  title: 'Gardé de cette fournée',
+  title: 'Album de cette fournée',
   detail: 'Sur cette tablette. Vous pouvez l’effacer.',
   opening: 'Un instant',
   closed: 'Impossible à ouvrir',

@@ -34,7 +34,7 @@ export const logChart: InTongue<typeof english.logChart> = {
     span: '{name} : {from} à {until}.',
     slow: 'Le levain-chef est lent.',
     usual: 'Le levain-chef est comme d’habitude.',
-    fast: 'Le levain-chef : plus avancé que prévu.',
+    fast: 'Le levain-chef est rapide.',
     none: 'Aucune mesure.',
   },
 };

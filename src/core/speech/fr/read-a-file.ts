@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 export const readAFile: InTongue<typeof english.readAFile> = {
   title: 'Lire un fichier gardé',
-  detail: 'D’abord il dit ce qui entre. Puis tenez pour le prendre.',
+  detail: 'Vous voyez d’abord ce qu’il contient. Puis tenez pour le prendre.',
   choose: 'Choisir le fichier',
   all: 'Tout entre',
   goesOn: 'Cela continue d’ici',

@@ -2,11 +2,11 @@ import { inTongue } from '../tongue.ts';
 
 /** What is kept of a bake beside its facts. Shown, never said. */
 export const keepsakes = inTongue('keepsakes', 'keepsakes', {
-  title: 'Kept of this bake',
+  title: 'Album of this bake',
   detail: 'On this tablet. You can erase it.',
   opening: 'One moment',
   closed: 'It cannot be opened',
-  closedDetail: 'Nothing of it was changed. Open this page once more.',
+  closedDetail: 'Nothing was changed. Open this page again.',
   back: 'The bake',
   photos: 'Photos',
   latest: 'The latest photo',
@@ -29,7 +29,7 @@ export const keepsakes = inTongue('keepsakes', 'keepsakes', {
 /** Photos of crust and crumb. */
 export const photoWords = inTongue('keepsakes', 'photoWords', {
   none: 'No photo yet',
-  noneDetail: 'Crust or crumb: kept small, without place and hour.',
+  noneDetail: 'Crust or crumb: kept small, without place or time.',
   one: 'Photo {n} of {of}',
   oneDetail: '{date}',
   alt: 'Photo {n} of this bake',
@@ -38,7 +38,7 @@ export const photoWords = inTongue('keepsakes', 'photoWords', {
   next: 'Next photo',
   erase: 'Erase this one',
   eraseAsk: 'Erase this photo for good?',
-  eraseDetail: 'No taking back, and no file brings it back here.',
+  eraseDetail: 'There is no way back: no file brings it here again.',
   busy: 'Making it small',
   full: 'That is as many as one bake keeps.',
 } as const);
@@ -61,9 +61,9 @@ export const spokenWords = inTongue('keepsakes', 'spokenWords', {
   fullThen: 'erase one first',
   erase: 'Erase note {n}',
   eraseAsk: 'Erase note {n} for good?',
-  eraseDetail: 'No taking back, and no file brings it back here.',
+  eraseDetail: 'There is no way back: no file brings it here again.',
   lost: 'It cannot be heard on this tablet.',
-  noMicrophone: 'The microphone cannot be had. Open this page once more.',
+  noMicrophone: 'The microphone cannot be reached. Open this page again.',
   why: {
     denied: 'The microphone is not allowed. Allow it in the browser.',
     none: 'This tablet has no microphone.',
@@ -80,25 +80,25 @@ export const whoWords = inTongue('keepsakes', 'whoWords', {
   detail: 'Press each. Only a mark is kept; names stay in the circle.',
   home: 'At home',
   ate: 'ate it',
-  nobody: 'Neighbours of your circle stand here too.',
+  nobody: 'Neighbours of your circle show here too.',
   lost: 'The circle cannot be opened. Its names are not shown.',
 } as const);
 
 /** Words that a bake is found again by. */
 export const tagPage = inTongue('keepsakes', 'tagPage', {
   title: 'Which tags?',
-  detail: 'Press one on, press again for off.',
+  detail: 'Press one to put it on, again to take it off.',
   on: 'on',
   own: 'Your own words',
   ownAsk: 'Which words of your own?',
-  ownDetail: 'Short: it stands on a press. It goes when you erase.',
-  full: 'That is as many as one bake has.',
+  ownDetail: 'Keep it short. It is erased with the rest.',
+  full: 'That is as many as one bake keeps.',
 } as const);
 
 /** The typed note. */
 export const noteWords = inTongue('keepsakes', 'noteWords', {
-  ask: 'What to remember?',
-  detail: 'It stands in the saved file as it is, names too.',
+  ask: 'What should be remembered?',
+  detail: 'It goes into the saved file as it is, names too.',
 } as const);
 
 /** Gone, and not to be had back. */

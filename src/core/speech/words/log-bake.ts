@@ -57,7 +57,7 @@ export const logBake = inTongue('log-bake', 'logBake', {
     chart: 'There is nothing to draw: no reading was taken.',
   },
   heads: {
-    times: ['Step', 'Planned', 'Was', 'Apart'],
+    times: ['Step', 'Planned', 'Was', 'Off by'],
     readings: ['Time', 'Reading', 'Value', 'Mark'],
     calls: ['Call', 'At', 'Answered'],
     weights: ['What', 'Weight'],
@@ -68,7 +68,7 @@ export const logBake = inTongue('log-bake', 'logBake', {
   early: '{length} early',
   onTime: 'on time',
   planned: {
-    plan: 'As the day was planned. {sign} As the wait before was.',
+    plan: 'As planned with the day. {sign} Or as the wait before it began.',
     bench: 'Planned as each wait before it began.',
     none: 'No step of it was planned.',
   },

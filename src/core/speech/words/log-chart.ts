@@ -36,7 +36,7 @@ export const logChart = inTongue('log-chart', 'logChart', {
     span: '{name}: {from} to {until}.',
     slow: 'The starter is slow.',
     usual: 'The starter is usual.',
-    fast: 'The starter: further than expected.',
+    fast: 'The starter is fast.',
     none: 'No reading.',
   },
 } as const);

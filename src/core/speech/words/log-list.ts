@@ -9,7 +9,7 @@ export const logList = inTongue('log-list', 'logList', {
   none: 'Nothing baked yet',
   noneDetail: 'Each bake comes here by itself, from its first press on.',
   hidden: 'All bakes are hidden',
-  hiddenDetail: 'Press Find to show them again. Nothing of them is lost.',
+  hiddenDetail: 'Press Find to show them again. Nothing is lost.',
   nothing: 'No bake is like that',
   nothingDetail: 'Try fewer letters, or show all of them.',
   list: 'Bakes',

@@ -23,14 +23,14 @@ export const logShare = inTongue('log-share', 'logShare', {
   sheet: 'As a sheet',
   handed: {
     shared: 'Handed on.',
-    saved: 'Saved among this device’s downloads.',
+    saved: 'Saved in this device’s downloads.',
     left: 'Not handed on. It is still here.',
     failed: 'That did not work. Try again.',
   },
   fileName: '{name} {day}',
   file: {
     chart: 'Chart',
-    first: 'In one look',
+    first: 'At a glance',
     photo: 'Photo {n} of {count}',
     band: 'Hatched: four of five starters of that belief lie there. 1 is the usual speed.',
     lived:

@@ -6,6 +6,6 @@ export const log = inTongue('log', 'log', {
   edge: 'Bakes of the past',
   opening: 'The log is being opened.',
   closed: 'The log cannot be opened',
-  closedDetail: 'Nothing of it is lost. Open this page anew.',
+  closedDetail: 'Nothing is lost. Open this page again.',
   gone: 'This bake is not in the log any more.',
 } as const);
