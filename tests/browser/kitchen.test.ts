@@ -58,7 +58,7 @@ it('sets two pots, checks the sound, saves the log, and holds its measures on ev
   await baker.tap('.slab');
   await baker.tap('.slab');
   await baker.press('Fridge');
-  await baker.press('Its heat');
+  await baker.press('How cold');
   await baker.key('6');
   await baker.tap('.slab');
   await measure('fridge');

@@ -114,7 +114,7 @@ it('keeps a Saturday’s bread at noon: levain two hours late, bulk forty minute
   await baker.page.locator('h2:has-text("Do this")').waitFor();
   await baker.app.turn(700);
   await baker.app.screenshot('live-called-away');
-  await baker.noted(() => baker.press('Do it so'));
+  await baker.noted(() => baker.press('Do it this way'));
   rows = await rowsOf(baker.app);
   const plans = plansOf(rows);
   expect(plans.map(({ plan }) => plan.sequence)).toEqual([1, 2, 3, 4]);

@@ -57,11 +57,11 @@ describe('the Kitchen', () => {
 
   it('is told how high it lies, blank the sea, and says what that does to a core', () => {
     press(/^Oven/);
-    expect(screen.getByRole('button', { name: /^Above the sea/ }).textContent).toContain(
+    expect(screen.getByRole('button', { name: /^Above sea level/ }).textContent).toContain(
       'Sea level',
     );
     expect(screen.queryByText(/Water boils/)).toBeNull();
-    press(/^Above the sea/);
+    press(/^Above sea level/);
     for (const key of '9000') press(new RegExp(`^${key}$`));
     expect(screen.getByText('Only 0 to 5000 m')).toBeTruthy();
     press(/^Clear/);
@@ -69,7 +69,7 @@ describe('the Kitchen', () => {
     press(/^That’s it/);
     expect(house.equipment().height).toBe(1500);
     expect(screen.getByText('Water boils at 95 °C: core from 88 °C.')).toBeTruthy();
-    press(/^Above the sea/);
+    press(/^Above sea level/);
     press(/^Not known/);
     expect(house.equipment().height).toBeNull();
     expect(screen.queryByText(/Water boils/)).toBeNull();
@@ -78,11 +78,13 @@ describe('the Kitchen', () => {
   it('keeps a height keyed in feet in metres', () => {
     house.choose({ heat: 'F' });
     press(/^Oven/);
-    press(/^Above the sea/);
+    press(/^Above sea level/);
     for (const key of '5000') press(new RegExp(`^${key}$`));
     press(/^That’s it/);
     expect(house.equipment().height).toBe(1524);
-    expect(screen.getByRole('button', { name: /^Above the sea/ }).textContent).toContain('5000 ft');
+    expect(screen.getByRole('button', { name: /^Above sea level/ }).textContent).toContain(
+      '5000 ft',
+    );
     expect(screen.getByText('Water boils at 203 °F: core from 189 °F.')).toBeTruthy();
   });
 
@@ -148,7 +150,7 @@ describe('the Kitchen', () => {
   it('takes no number that cannot be, and leaves what stood where none is typed', () => {
     house.equip({ fridge: { celsius: 4, holds: null } });
     press(/^Fridge/);
-    press(/^Its heat/);
+    press(/^How cold/);
     press(/^9$/);
     press(/^9$/);
     press(/^That’s it/);
@@ -173,7 +175,7 @@ describe('the Kitchen', () => {
     expect(screen.queryByText(/rough/)).toBeNull();
     press(/^5\sg$/);
     expect(house.equipment().scale).toBe(5);
-    expect(screen.getByText('Steps this wide are rough for salt and starter.')).toBeTruthy();
+    expect(screen.getByText('Steps this big are too rough for salt and starter.')).toBeTruthy();
   });
 
   it('counts whole bowls, and says what one takes', () => {
@@ -227,7 +229,7 @@ describe('the Kitchen', () => {
     press(/^Made of/);
     press(/^Enamel$/);
     press(/^That’s it/);
-    press(/^Cold dough in it hot/);
+    press(/^Cold dough, hot pot/);
     press(/^Not\sallowed$/);
     press(/^That’s it/);
     expect(house.equipment().pots).toMatchObject([{ material: 'enamel', cold: false }]);
@@ -239,6 +241,6 @@ describe('the Kitchen', () => {
     press(/^Bare\siron$/);
     press(/^That’s it/);
     expect(house.equipment().pots).toMatchObject([{ material: 'bareIron', cold: null }]);
-    expect(screen.queryByRole('button', { name: /^Cold dough in it hot/ })).toBeNull();
+    expect(screen.queryByRole('button', { name: /^Cold dough, hot pot/ })).toBeNull();
   });
 });

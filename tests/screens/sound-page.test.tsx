@@ -96,7 +96,7 @@ describe('the sound check', () => {
   it.each([
     ['I heard them', 'Calls reach you there', 'yes'],
     ['I did not', 'Calls may pass you by', 'no'],
-    ['Sight only', 'You look by yourself', 'sightOnly'],
+    ['Sight only', 'You look for yourself', 'sightOnly'],
   ])('says on the answer what it means: %s, %s', (label, means, heard) => {
     press(/^Play the calls/);
     expect(screen.getByRole('button', { name: new RegExp(`^${label}`) }).textContent).toContain(

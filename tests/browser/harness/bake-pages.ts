@@ -37,7 +37,7 @@ export const BAKE_PAGES: readonly PageStep[] = [
       await baker.page.locator('.start-grid').waitFor();
       await beginBread(baker, 'Cherry and hazelnut', 'Feed now');
       await walkOn(baker, 'read-plan', 'levain-feed-1');
-      await press(baker, ['Other hour']);
+      await press(baker, ['Other time']);
     },
   },
   {

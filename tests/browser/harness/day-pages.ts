@@ -63,7 +63,7 @@ export const DAY_PAGES: readonly PageStep[] = [
       await baker.page.locator('.day-lines').waitFor();
     },
   },
-  to('day, a touch put to an hour', 'Keep this hour'),
+  to('day, a touch put to an hour', 'Keep this time'),
   back('day, more', 1, 'More'),
   to('day, as a table', 'As a table'),
   {

@@ -80,7 +80,7 @@ export const LIVE_PAGES: readonly PageStep[] = [
   {
     name: 'the day so far, taken',
     async go(baker) {
-      await baker.noted(() => baker.press('Do it so'));
+      await baker.noted(() => baker.press('Do it this way'));
       await baker.page.locator('.live-stands').waitFor();
       await laid(baker);
     },

@@ -145,7 +145,7 @@ describe('the ways on', () => {
     const fridge = laid({ way: 'fridge', works: 133.3, place: { celsius: 4, from: at(4, 14) } });
     expect(tellWay(fridge, time, units).slice(0, 2)).toEqual([
       'Put the dough into the fridge at 14:00.',
-      'It still rises there, as in 2 h 15 out here.',
+      'It still rises there, as much as in 2 h 15 out here.',
     ]);
   });
 });

@@ -20,12 +20,12 @@ it('tells when the feed is ripe, offers another for another hour, and goes on wi
     expect(text('.target')).toMatch(/^\d\d:(00|15|30|45) ripe about then fed 1 : 5 : 5/),
   );
   const own = grams(text('.act-headline'));
-  await at.press('Other hour');
+  await at.press('Other time');
   await screen.findByRole('dialog', { name: 'When do you want to mix?' }, { timeout: 10_000 });
-  expect(text('.feed-hour')).toContain('Fed 1 : 5 : 5 it is ripe by then.');
+  expect(text('.feed-hour')).toContain('Fed 1 : 5 : 5, it is ripe by then.');
   for (let n = 0; n < 8; n++) await at.press('Later');
   await wait(() =>
-    expect(text('.feed-hour')).toContain('Fed 1 : 5 : 5 it is past its best by then.'),
+    expect(text('.feed-hour')).toContain('Fed 1 : 5 : 5, it is past its best by then.'),
   );
   const offered = grams(text('.feed-hour ul'));
   expect(offered).toBeLessThan(own);
@@ -40,8 +40,8 @@ it('tells when the feed is ripe, offers another for another hour, and goes on wi
 it('asks for the hour on the bench while the starter is not weighed, and reaches one half a day on in few presses', async () => {
   const at = await atBench('levain.feed');
   const words = () => text('.act-detail');
-  await wait(() => expect(words()).toContain('Mixing at another hour? Say so before you weigh.'));
-  await at.press('Other hour');
+  await wait(() => expect(words()).toContain('Mixing at another time? Say so before you weigh.'));
+  await at.press('Other time');
   await screen.findByRole('dialog', { name: 'When do you want to mix?' }, { timeout: 10_000 });
   const minutes = (): number => {
     const [, h, m] = /(\d+):(\d+)/.exec(text('.feed-hour-at'))!;
@@ -54,13 +54,13 @@ it('asks for the hour on the bench while the starter is not weighed, and reaches
   expect((minutes() - before + 1440) % 1440).toBe(6 * 60 - 30);
   await at.press(/starter is in$/);
   await lastFact(at, 'press');
-  await wait(() => expect(words()).not.toContain('Mixing at another hour?'));
+  await wait(() => expect(words()).not.toContain('Mixing at another time?'));
 });
 
 it('offers nothing so soon that no feed is ripe', async () => {
   const at = await atBench('levain.feed');
   await wait(() => expect(text('.target')).toContain('ripe about then'));
-  await at.press('Other hour');
+  await at.press('Other time');
   await screen.findByRole('dialog', { name: 'When do you want to mix?' }, { timeout: 10_000 });
   for (let n = 0; n < 24 && screen.queryByRole('button', { name: /starter is in$/ }); n++)
     await at.press('Earlier');

@@ -28,7 +28,7 @@ describe('what a reading changed', () => {
     expect(movedWords(risen, false, proving(0), proving(10), hour)).toMatch(
       /^Slower than expected\./,
     );
-    expect(movedWords(risen, true, proving(0), proving(10), hour)).toMatch(/^That is mended\./);
+    expect(movedWords(risen, true, proving(0), proving(10), hour)).toMatch(/^That is corrected\./);
   });
 
   it('between folds tells when the dough is likely ready, since no look is laid yet', () => {

@@ -20,7 +20,7 @@ it('says that an hour is past, and lays nothing', async () => {
   await at.press(/^Ready when/);
   await at.press(/^Today/);
   await at.press(/^08:00/);
-  expect(slabSays()).toBe('That hour is past. Pick a later one.');
+  expect(slabSays()).toBe('That time is past. Pick a later one.');
   await at.press(/^Make a plan/);
   expect(at.headline()).toBe('Plan a day');
 });
@@ -64,7 +64,7 @@ it('keeps hours away by the week and once, and lays around them', async () => {
   const at = await onDay();
   await at.press(/^Asleep or out/);
   expect(screen.getByRole('button', { name: /^asleep, every day22:30–06:30$/ })).toBeTruthy();
-  await at.press(/^Add each week/);
+  await at.press(/^Add weekly/);
   await at.press(/^What is it/);
   await at.press(/^at work/);
   await at.press(/^From when/);

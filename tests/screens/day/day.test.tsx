@@ -97,14 +97,14 @@ it('puts a touch to another hour and lets it go, and keeps the plan where that d
   expect(screen.getByText(/^Not after Fri \d\d:\d\d\.$/)).toBeTruthy();
   await at.press(/^15\smin later/);
   expect(at.headline()).toBe('Mix flour and water, Fri 10:00');
-  expect(screen.getByText('You set this hour.')).toBeTruthy();
+  expect(screen.getByText('You set this time.')).toBeTruthy();
   await at.press(/^15\smin earlier/);
   await at.press(/^15\smin earlier/);
   expect(at.headline()).toBe('Mix flour and water, Fri 09:30');
   const { planner } = at.house;
   at.house.planner = () => Promise.reject(new Error('No planner answers.'));
   await at.press(/^Let it move/);
-  expect(await screen.findByText('No other plan was found. It keeps its hour.')).toBeTruthy();
+  expect(await screen.findByText('No other plan was found. It keeps its time.')).toBeTruthy();
   expect(at.headline()).toBe('Mix flour and water, Fri 09:30');
   at.house.planner = planner;
   await at.press(/^Let it move/);

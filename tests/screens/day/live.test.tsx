@@ -110,9 +110,9 @@ describe('the day while it runs', () => {
     await press(/^Called away$/);
     await press(/^In 10\smin$/);
     await press(/^4\sh$/);
-    await vi.waitFor(() => expect(text()).toContain('Or else'), { timeout: 15_000 });
+    await vi.waitFor(() => expect(text()).toContain('Otherwise'), { timeout: 15_000 });
     expect(text()).toContain('Do this');
-    await press(/^Do this: Do it so$/);
+    await press(/^Do this: Do it this way$/);
     await vi.waitFor(() => expect(house.plan()!.ask.away).toHaveLength(1));
     const [away] = house.plan()!.ask.away;
     expect(away!.to - away!.from).toBe(4 * HOUR);
@@ -129,10 +129,10 @@ describe('the day while it runs', () => {
     await press(/^Called away$/);
     await press(/^In 10\smin$/);
     await press(/^2\sh$/);
-    await screen.findByRole('button', { name: /^Do this: Do it so$/ }, { timeout: 15_000 });
+    await screen.findByRole('button', { name: /^Do this: Do it this way$/ }, { timeout: 15_000 });
     const planner = await house.planner();
     const asked = vi.spyOn(planner, 'layLive').mockImplementation(() => () => undefined);
-    await press(/^Do this: Do it so$/);
+    await press(/^Do this: Do it this way$/);
     await vi.waitFor(() => expect(asked).toHaveBeenCalled());
     await vi.waitFor(() => expect(text()).toContain('The day so far'));
     expect(house.plan()!.sequence).toBe(day.plan.sequence + 1);
@@ -150,10 +150,10 @@ describe('the day while it runs', () => {
     await vi.waitFor(() => expect(house.records().at(-1)!.fact.kind).toBe('heard'));
     await press(/^Something came up$/);
     await press(/^Missed a fold$/);
-    await vi.waitFor(() => expect(text()).toContain('Or else'), { timeout: 15_000 });
+    await vi.waitFor(() => expect(text()).toContain('Otherwise'), { timeout: 15_000 });
     expect(text()).toMatch(/Fold now\. Then (?!fold 1)/);
     expect(text()).toContain('Leave out fold 1.');
-    await press(/^Or else: Do it so$/);
+    await press(/^Otherwise: Do it this way$/);
     await vi.waitFor(() => expect(house.plan()!.sequence).toBe(day.plan.sequence + 1));
     expect(house.plan()!.touches.map(({ name }) => name)).not.toContain('fold 1');
   });

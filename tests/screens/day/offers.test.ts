@@ -74,7 +74,7 @@ it('asks for the later hour, or for as few loaves as the loads hold', () => {
 it('may begin now only where nothing else would do, and takes what only does together at once', () => {
   const nothing = offer([]);
   expect(nothing.offers.map(({ words }) => words)).toEqual([
-    `${name}: start now, with no set hour.`,
+    `${name}: start now, with no set time.`,
   ]);
   expect(nothing.offers[0]!.take(draft).bakes[0]!.due).toBe('now');
   const both = offer([], [{ ...sleep, startLaterBy: null }]);

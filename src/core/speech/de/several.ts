@@ -18,7 +18,7 @@ export const several: InTongue<typeof english.several> = {
 export const waitsFor: InTongue<typeof english.waitsFor> = {
   look: 'nächster Blick',
   touch: 'Hände rein',
-  turn: 'wieder du',
+  turn: 'braucht dich',
   end: 'Zeit um',
   hot: 'Ofen heiß',
   poke: 'Laib prüfen',

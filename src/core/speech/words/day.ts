@@ -35,7 +35,7 @@ export const askPage = inTongue('day', 'askPage', {
   edge: 'The hours of a day',
   due: 'Ready when?',
   startNow: 'Start now',
-  startNowDetail: 'no set hour',
+  startNowDetail: 'no set time',
   bread: 'Another bread',
   away: 'Asleep or out',
   off: 'Leave it out',
@@ -55,14 +55,14 @@ export const askPage = inTongue('day', 'askPage', {
   laterHour: 'Half an hour later',
   warmDetail: 'About how warm it will be while you bake.',
   keyIn: 'Key it in',
-  past: 'That hour is past. Pick a later one.',
+  past: 'That time is past. Pick a later one.',
 } as const);
 
 /** When no hands are there. */
 export const awayPage = inTongue('day', 'awayPage', {
   title: 'When are you away?',
   detail: 'No step is planned in these hours.',
-  addWeekly: 'Add each week',
+  addWeekly: 'Add weekly',
   addOnce: 'Add once',
   what: 'What is it?',
   asleep: 'asleep',
@@ -76,11 +76,11 @@ export const awayPage = inTongue('day', 'awayPage', {
   from: 'From when?',
   to: 'Until when?',
   span: '{time}–{until}',
-  bends: 'May give a little',
-  rigid: 'Never gives',
+  bends: 'May shift a little',
+  rigid: 'Never shifts',
   remove: 'Take it off',
   back: 'When are you away?',
-  reversed: 'It ends before it begins. Change one hour.',
+  reversed: 'It ends before it begins. Change one of its times.',
 } as const);
 
 /** A plan as it is shown. */
@@ -125,25 +125,25 @@ export const dayPlan = inTongue('day', 'dayPlan', {
 export const touchPage = inTongue('day', 'touchPage', {
   title: '{name}, {time}',
   usable: '{ratio}. The levain is good from {time} to {until}.',
-  set: 'You set this hour.',
+  set: 'You set this time.',
   fixed: 'It does not move.',
   earlier: '15 min earlier',
   later: '15 min later',
-  pin: 'Keep this hour',
+  pin: 'Keep this time',
   free: 'Let it move',
   noRoom: 'Nothing fits with it at {time}.',
-  noFree: 'No other plan was found. It keeps its hour.',
+  noFree: 'No other plan was found. It keeps its time.',
 } as const);
 
 /** Where nothing fits, or it cannot be asked at all; each with what would do. */
 export const nothingPage = inTongue('day', 'nothingPage', {
   taken: 'Agreed: {note}',
   fewer: '{bake}: {loaves} only.',
-  startNow: '{bake}: start now, with no set hour.',
+  startNow: '{bake}: start now, with no set time.',
   allOf: 'Take all of these',
   noBakes: 'No bread is chosen.',
   sameName: 'Two breads have one name.',
-  noHour: '{bake}: no hour is set.',
+  noHour: '{bake}: no time is set.',
   neverFree: 'You are away all day, every day. Free an hour.',
   reversed: '{name}: it ends before it begins.',
   fridgeShort: '{bake}: {loaves} in a fridge for {count}.',

@@ -3,7 +3,7 @@ import { inTongue } from '../tongue.ts';
 /** What a kitchen cannot do for a bake, by the warning's key: shown and said at its step. */
 export const kitchenWarnings = inTongue('kitchen-warnings', 'kitchenWarnings', {
   bowlsSplit: 'Mix {count} bowls of {grams}. Start them {minutes} apart.',
-  bowlsShort: 'It needs {count} bowls of {grams}. Borrow some, or mix in turns.',
+  bowlsShort: 'It needs {count} bowls of {grams}. Borrow some, or mix in batches.',
   potSmall: 'A pot of {got} litres is too small. Make these loaves lighter.',
   fridgeWarm: 'Your fridge is at {got}: turn it colder first.',
   fridgeGroups: 'Cooling these takes the fridge {got} h. Chill {count} at a time.',
@@ -16,6 +16,6 @@ export const kitchenWarnings = inTongue('kitchen-warnings', 'kitchenWarnings', {
   ovenDial: 'Your dial is off. For the pot, set it to {dial}.',
   ovenDialStone: 'Your dial is off. For the stone, set it to {dial}.',
   ovenSlow: 'Your oven takes {got} min. Wait that long, past the call.',
-  knobPlastic: 'A lid knob here is plastic. Take it off cold.',
+  knobPlastic: 'A lid knob here is plastic. Take it off while cold.',
   parchmentLow: 'Your parchment takes only {got}. Leave it out.',
 } as const);

@@ -4,7 +4,7 @@ import { inTongue } from '../tongue.ts';
 export const movedBy = inTongue('moved', 'movedBy', {
   temperature: { sooner: 'Warmer than planned.', later: 'Cooler than planned.' },
   sign: { sooner: 'Further than expected.', later: 'Slower than expected.' },
-  correction: { sooner: 'That is mended.', later: 'That is mended.' },
+  correction: { sooner: 'That is corrected.', later: 'That is corrected.' },
 } as const);
 
 /** How far the time moved, and the next look or, before one, the likely hour. */

@@ -35,10 +35,10 @@ export const countdown: Readonly<
     past: 'past the look',
     ask: '{minutes} to the next look.',
   },
-  touch: { to: 'until hands go in', past: 'past the hour', ask: '{minutes} until hands go in.' },
+  touch: { to: 'until hands go in', past: 'overdue', ask: '{minutes} until hands go in.' },
   turn: {
     to: 'until you are needed',
-    past: 'past the hour',
+    past: 'overdue',
     ask: '{minutes} until you are needed.',
   },
   end: { to: 'to go', past: 'over', ask: '{minutes} to go.' },
@@ -73,7 +73,7 @@ export const countdown: Readonly<
 });
 
 /** The answer where nothing runs down. */
-const nothingRuns = 'No clock runs here. It goes by your hands.';
+const nothingRuns = 'No clock runs here. Your hands set the pace.';
 
 /** The ready window: a span with its doubt, never one minute. */
 export const readyWindow = inTongue('running', 'readyWindow', {
@@ -83,7 +83,7 @@ export const readyWindow = inTongue('running', 'readyWindow', {
   latest: 'latest {time}',
   alt: 'Ready between {time} and {until}, most likely {likely}.',
   spoken: 'Between {time} and {until}. Look before you trust it.',
-  hours: 'Ready some time {time} to {until}',
+  hours: 'Ready some time from {time} to {until}',
 } as const);
 
 /** Of these, what is said by itself. */

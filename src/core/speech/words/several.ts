@@ -28,7 +28,7 @@ export const waitsFor: Readonly<
 > = inTongue('several', 'waitsFor', {
   look: 'next look',
   touch: 'hands in',
-  turn: 'you again',
+  turn: 'needs you',
   end: 'time up',
   // With pots, a stone or nothing in it.
   hot: 'oven hot',

@@ -13,16 +13,16 @@ export const soundCheck = inTongue('sound-check', 'soundCheck', {
   noAlarm: 'It is a help, not an alarm. Set a second timer for every hot step.',
   ask: 'Did you hear all three?',
   /** What no page can know or mend. */
-  limits: 'A shut door takes much sound. No page can read the volume.',
+  limits: 'A shut door takes a lot of the sound. No page can read the volume.',
   mute: 'No sound can be made yet. Play them again.',
   answers: {
     yes: { label: 'I heard them', means: 'Calls reach you there' },
     no: { label: 'I did not', means: 'Calls may pass you by' },
-    sightOnly: { label: 'Sight only', means: 'You look by yourself' },
+    sightOnly: { label: 'Sight only', means: 'You look for yourself' },
   },
   results: { yes: 'Heard well', no: 'Not heard', sightOnly: 'Sight only' },
   means: {
-    yes: 'Check again when the door, the tablet or its volume is another.',
+    yes: 'Check again when the door, the tablet or its volume changes.',
     no: 'Turn the tablet up or open the door. Then play them again.',
     sightOnly: 'Look at the screen often. Calls still sound: do not count on them.',
   },

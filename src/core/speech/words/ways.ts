@@ -5,7 +5,7 @@ export const ways = inTongue('ways', 'ways', {
   title: 'Ways of showing',
   theme: { name: 'Page', light: 'Light', dark: 'Dark' },
   night: { name: 'Low light', off: 'Never', hours: 'At night', dim: 'Now' },
-  hands: { name: 'Slab on the side of', right: 'Right hand', left: 'Left hand' },
+  hands: { name: 'Big button by', right: 'Right hand', left: 'Left hand' },
   text: { name: 'Words', plain: 'Plain', bigger: 'Bigger' },
   clock: { name: 'Clock', '24': '24 hours', '12': '12 hours' },
   heat: { name: 'Heat' },
@@ -18,7 +18,7 @@ export const ways = inTongue('ways', 'ways', {
 /** Who speaks the tongue that stands, where that is not English. */
 export const tongueVoice = inTongue('ways', 'tongueVoice', {
   own: 'This tablet’s own voice speaks these words.',
-  none: 'No voice of these words on this tablet: spoken in English.',
+  none: 'No voice for these words on this tablet: spoken in English.',
 } as const);
 
 /** The true size of this screen, by a card that is the same size everywhere. */
