@@ -62,9 +62,9 @@ it('brings twelve loaves out of two pots: one slow, one pot broken half-way, for
     if (await asks(loaded > 2 && unloaded >= 2, 'back')) {
       await baker.press('More');
       await baker.tap('.sheet button:has-text("Show the pots")');
-      await baker.press('A pot is out');
+      await baker.press('Stop using a pot');
       await baker.press('Right pot is out');
-      await baker.noted(() => baker.press('Yes, it is out'));
+      await baker.noted(() => baker.press('Yes, no more'));
       await app.page.locator('.lanes-chart').waitFor();
       await baker.press('Back to the bench');
       await app.page.locator('.sheet').waitFor({ state: 'detached' });

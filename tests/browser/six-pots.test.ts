@@ -64,7 +64,7 @@ it('keeps twenty-four loaves in six pots readable on every tablet, plain and big
   }
   await baker.press('Leave it as it is');
   await baker.press('Back to the pots');
-  await baker.press('A pot is out');
+  await baker.press('Stop using a pot');
   await app.turn(1_000);
   await lookAt(app, 'which pot is out', [
     { view: 'small', theme: 'light', hands: 'right', text: 'bigger' },

@@ -35,7 +35,7 @@ it.each(SLICES)('photographs two pots at once: %s', async (_, slice) => {
     await shoot('loaves that wait');
     await press(baker, ['Loaf 5']);
     await shoot('a loaf’s turn');
-    await press(baker, ['Leave it as it is', 'Back to the pots', 'A pot is out']);
+    await press(baker, ['Leave it as it is', 'Back to the pots', 'Stop using a pot']);
     await shoot('a pot is out');
     await press(baker, ['Right pot is out']);
     await shoot('is it out?');

@@ -32,7 +32,7 @@ it('has every caution with who says so, and reads each part of it aloud', async 
   const sheet = within(screen.getByRole('dialog'));
   for (const { title, by, lines } of carePage.parts) {
     sheet.getByRole('heading', { name: title });
-    sheet.getByText(`Says who: ${by}`);
+    sheet.getByText(`Source: ${by}`);
     press(`Read aloud: ${title}`);
     const words = say.mock.lastCall![0];
     expect(words).not.toMatch(/[{}]/);

@@ -116,7 +116,7 @@ describe('the poke at the oven’s door', () => {
     hand.answer('oven', { grown: 'grown', dent: 'stays' });
     const view = see(hand);
     expect([actOf(view), view.slab.label]).toEqual(['pokeFlat', 'Bake it flat']);
-    expect(view.detail).toBe('Over, by signs and clock. Far gone: bake it flat.');
+    expect(view.detail).toBe('Gone over, by signs and clock. Far gone: bake it flat.');
     expect(view.tiles.map(({ label }) => label)).toEqual(['It’s ready', 'Gone over']);
     hand.press('oven', 'pokeFlat');
     walkTo(hand, 'oven', 'tray');

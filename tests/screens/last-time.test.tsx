@@ -82,7 +82,7 @@ describe('the start page', () => {
     await vi.waitFor(() =>
       expect(told()).toEqual([
         'This time wait for the dome.',
-        'Your starter is in the fridge: its levain wakes it.',
+        'Your starter is in the fridge: the levain’s feed wakes it.',
       ]),
     );
     expect(document.querySelectorAll('.act-detail')).toHaveLength(0);

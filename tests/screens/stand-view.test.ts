@@ -23,7 +23,7 @@ const looked = (signs: Readonly<Record<string, string>>): Hand => {
 /** The minutes that a verdict has loaves stand out for. */
 const toldBy = (detail: string): number => {
   const [, hours = '0', minutes = '0'] =
-    /stand out (?:(\d+)\sh)? ?(?:(\d+)(?:\smin)?)?, then look/.exec(detail) ?? [];
+    /Leave them out (?:(\d+)\sh)? ?(?:(\d+)(?:\smin)?)?, then look/.exec(detail) ?? [];
   return Number(hours) * 60 + Number(minutes);
 };
 

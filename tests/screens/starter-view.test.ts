@@ -34,7 +34,7 @@ describe('the starter as a bake begins', () => {
   });
 
   it.each([
-    [3, 'Your starter is in the fridge: its levain wakes it.'],
+    [3, 'Your starter is in the fridge: the levain’s feed wakes it.'],
     [9, 'Your starter wants one feed first.'],
     [40, 'Your starter wants 3 feeds first.'],
   ])('after %i days in the fridge', (days, text) => {

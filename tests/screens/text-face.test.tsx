@@ -27,7 +27,7 @@ function face(
         return (
           <TextFace
             page={LogPage}
-            ask="Who has bread of you?"
+            ask="Who gets your bread?"
             detail="A letter will do."
             back="Neighbours"
             most={40}

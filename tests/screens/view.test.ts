@@ -109,8 +109,8 @@ describe('a look at a cold loaf', () => {
     expect(see(hand)!.detail).toMatch(/Let them stand out/);
     hand.press('a', 'standOut');
     const view = see(hand)!;
-    expect(view.headline).toBe('Let the loaves stand out');
-    expect(view.spoken).toMatch(/^[a-z, -]+ they stand out\. You are needed at /);
+    expect(view.headline).toBe('Leave the loaves out');
+    expect(view.spoken).toMatch(/^[a-z, -]+ on the counter\. You are needed at /);
     hand.press('a', 'loafSeen');
     expect(see(hand)!.progress).toEqual({ done: 0, of: 2 });
     hand.answer('a', { dent: 'stays' });
@@ -258,7 +258,7 @@ describe('what the bench shows', () => {
       hand.start('a', 'cool.cooling', ['a1'], recipe);
       return see(hand)!;
     };
-    expect(cooling(960).detail).toMatch(/Dense rye sets 12 to 24 hours\.$/);
+    expect(cooling(960).detail).toMatch(/Dense rye needs 12 to 24 hours\.$/);
     expect(cooling(960).spoken).toMatch(/twelve to twenty-four hours\.$/);
     expect(cooling(120).detail).not.toContain('rye');
   });

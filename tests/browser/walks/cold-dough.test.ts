@@ -22,7 +22,7 @@ it('tells a cold dough with a flat edge its hours, a warm place and the next loo
 
   // Every ask is answered low; none comes back for it.
   let called = await walk.untilCalled(9 * 60);
-  while (called === 'Look how far it has risen') {
+  while (called === 'See how far it has risen') {
     await risen(walk, 'Not at all');
     called = await walk.untilCalled(12 * 60);
   }
@@ -65,7 +65,7 @@ it('tells a cold dough with a flat edge its hours, a warm place and the next loo
   await walk.takeBack();
   expect(await walk.detail()).toBe(TIGHT);
   await walk.tile('It’s ready');
-  expect(await walk.headline()).toBe('Divide at 900 g each');
+  expect(await walk.headline()).toBe('Divide into 900 g pieces');
   expect((await walk.acts()).slice(-2)).toEqual(['5 answers', 'bulkReady']);
   await walk.takeBack();
   await walk.slab();

@@ -29,7 +29,7 @@ it('gives a dough that has fallen a new goal, whole: how hot, how long, and no m
   await walk.see('D2-over');
 
   await walk.tile('Go on anyway');
-  expect(await walk.headline()).toBe('Divide at 900 g each');
+  expect(await walk.headline()).toBe('Divide into 900 g pieces');
   expect((await walk.acts()).at(-1)).toBe('bulkReady');
   await walk.takeBack();
   await walk.said();

@@ -15,11 +15,11 @@ it('tells loaves that have not grown in the cold how long they stand out, and ho
   await walk.tile('Firm');
   await walk.slab();
   await walk.tile('Springs back');
-  const told = /stand out (\d) h(?: (\d\d))?, then look\. You may go on\.$/;
+  const told = /Leave them out (\d) h(?: (\d\d))?, then look\. You may go on\.$/;
   const [, hours = '', minutes = '0'] = told.exec(await walk.detail()) ?? [];
   const stands = Number(hours) * 60 + Number(minutes);
-  expect(await walk.said()).toMatch(/stand out (one|two) hours?.*, then look/);
-  expect(await walk.slabSays()).toMatch(/^Stand them out \d h( \d\d)?, then look$/);
+  expect(await walk.said()).toMatch(/Leave them out (one|two) hours?.*, then look/);
+  expect(await walk.slabSays()).toMatch(/^Leave them out \d h( \d\d)?, then look$/);
   await walk.see('C2-stand-out');
 
   // Hands beat the model: into the oven, or back into the cold, is one press each.
@@ -37,10 +37,10 @@ it('tells loaves that have not grown in the cold how long they stand out, and ho
   await walk.slab();
   const { look } = await walk.marks();
   expect(Math.abs((look! - before) / MINUTE - stands)).toBeLessThanOrEqual(5);
-  expect(await walk.headline()).toBe('Let the loaves stand out');
+  expect(await walk.headline()).toBe('Leave the loaves out');
   expect(await walk.times()).toContain(`until you are needed at ${hour(look!)}`);
   expect(await walk.detail()).toBe(`You are needed at ${hour(look!)}. Keep them covered.`);
-  expect(await walk.said()).toMatch(/^(one|two) hours?.* they stand out\. You are needed at /);
+  expect(await walk.said()).toMatch(/^(one|two) hours?.* on the counter\. You are needed at /);
   await walk.see('C3-standing');
 
   expect(await walk.untilCalled(stands + 20)).toBe('What does a dent do?');
@@ -48,10 +48,10 @@ it('tells loaves that have not grown in the cold how long they stand out, and ho
   await walk.tile('Springs back');
   await walk.tile('A little');
   expect(await walk.detail()).toMatch(
-    /^Not there yet: let it stand out (\d+ min|1 h), then look\. You may go on\.$/,
+    /^Not there yet: leave it out (\d+ min|1 h), then look\. You may go on\.$/,
   );
   await walk.slab();
-  expect(await walk.headline()).toBe('Let the loaves stand out');
+  expect(await walk.headline()).toBe('Leave the loaves out');
   await walk.see('C5-stands-on');
   // Sooner than the next call: the oven is asked for while they still stand.
   await walk.slab();

@@ -71,13 +71,13 @@ it('tells a warm dough that is ahead of its plan to be divided about now, for it
   // Sooner is one press at the look, whatever of it was answered.
   await walk.slab();
   await walk.control('It’s ready');
-  expect(await walk.headline()).toBe('Divide at 900 g each');
+  expect(await walk.headline()).toBe('Divide into 900 g pieces');
   await walk.takeBack();
   await walk.takeBack();
   await walk.takeBack();
   expect(await walk.detail()).toBe(NOW);
   await walk.slab();
-  expect(await walk.headline()).toBe('Divide at 900 g each');
+  expect(await walk.headline()).toBe('Divide into 900 g pieces');
   await walk.see('A5-divide');
   expect((await walk.acts()).slice(-4)).toEqual(['rise', 'edge', '2 answers', 'bulkReady']);
   expectNoFaults(app.faults);

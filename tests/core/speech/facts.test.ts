@@ -11,7 +11,7 @@ const OTHER = { heat: 'F', weight: 'oz' } as const;
 test('one set of facts fills the screen with digits and the air with words', () => {
   const facts = { grams: 900, loaves: 4 };
   const { headline, spoken } = bakeWords['shape.divide'];
-  expect(fill(headline, shown(facts, METRIC))).toBe('Divide at 900 g each');
+  expect(fill(headline, shown(facts, METRIC))).toBe('Divide into 900 g pieces');
   expect(fill(spoken, said(facts, METRIC))).toMatch(/^four loaves, nine hundred grams each\./);
 });
 

@@ -46,7 +46,7 @@ const inEach = (template: string, how: typeof shown): readonly string[] =>
   SYSTEMS.map(({ units, ...times }) => fill(template, how({ ...BIG_BAKE, ...times }, units)));
 
 const FIRST_VERBS =
-  'Read Check Feed Leave Look Keep Weigh Mix Let Work Take Fold Spread Scatter Roll Divide Round Shape Lay Put Follow Label Note Bake Wash Clear Heat Make Score Load Lift Turn'.split(
+  'Read Check Feed Leave Look Keep Weigh Mix Let Work Take Fold Spread Scatter Roll Divide Round Shape Lay Put Follow Label Note Bake Wash Clear Heat Get Score Load Lift Turn'.split(
     ' ',
   );
 

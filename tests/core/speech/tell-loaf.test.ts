@@ -40,7 +40,7 @@ describe('what is told of a cut loaf', () => {
     );
     expect(told.headline).toBe('Likely: cut while warm');
     expect(told.change).toBe('Let it cool for two hours before you cut it.');
-    expect(told.because).toBe('That day speaks for it: how long it cooled.');
+    expect(told.because).toBe('That day agrees: how long it cooled.');
     expect(told.said).toMatch(/^Likely cut while warm\. .*Let it cool for two hours/);
   });
 

@@ -154,8 +154,8 @@ test('weights and heats are told in the baker’s units', () => {
   expect(tellNotice(cold, METRIC)).toMatch(/^Fridge at 8 °C; 3 °C to 5 °C is wanted. Over 5 °C/);
   expect(tellNotice(cold, { heat: 'F', weight: 'g' })).toMatch(/^Fridge at 46 °F; 37 °F to 41 °F/);
   const heavy = { key: 'heavyDough', values: { dough: 3175.15, most: 3000 } };
-  expect(tellNotice(heavy, METRIC)).toMatch(/^3175 g is much/);
-  expect(tellNotice(heavy, { heat: 'C', weight: 'oz' })).toMatch(/^7 lb is much/);
+  expect(tellNotice(heavy, METRIC)).toMatch(/^3175 g is a lot/);
+  expect(tellNotice(heavy, { heat: 'C', weight: 'oz' })).toMatch(/^7 lb is a lot/);
 });
 
 test('an unknown notice throws by name', () => {

@@ -23,9 +23,9 @@ const cherry = shippedFormula('cherry-hazelnut');
 const shaped: Formula = { ...cherry, process: withFillingIn(cherry, 'shape').process! };
 
 it('divides at less where the filling goes in later, shown and said alike', () => {
-  expect(plain(viewAt(cherry, 'shape.divide').headline)).toBe('Divide at 900 g each');
+  expect(plain(viewAt(cherry, 'shape.divide').headline)).toBe('Divide into 900 g pieces');
   const { headline, spoken } = viewAt(shaped, 'shape.divide');
-  expect(plain(headline)).toBe('Divide at 777 g each');
+  expect(plain(headline)).toBe('Divide into 777 g pieces');
   expect(spoken).toContain('seven hundred and seventy-seven grams each');
 });
 

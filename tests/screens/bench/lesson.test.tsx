@@ -20,7 +20,7 @@ const headline = () =>
 /** The pages are a chunk of their own, compiled at its first use. */
 const isTitled = (title: string) =>
   vi.waitFor(() => expect(headline()).toBe(title), { timeout: 10_000 });
-const ACT = 'Divide at 900 g each';
+const ACT = 'Divide into 900 g pieces';
 const slab = () => document.querySelector('.slab')!.textContent;
 
 const learning = async (): Promise<AtBench> => {

@@ -39,7 +39,7 @@ it('asks for the oven to be turned off after the last bake was given up, then sa
 it('says that a bake was not begun once its start is taken back, and takes back nothing else', async () => {
   const at = await atBench('levain.feed');
   await at.house.takeBack();
-  expect(await heading(/^This bake was not begun/)).toBeTruthy();
+  expect(await heading(/^This bake has not begun/)).toBeTruthy();
   expect(screen.queryByRole('button', { name: /^Take that back/ })).toBeNull();
   expect(screen.getByRole('button', { name: /^To the start/ })).toBeTruthy();
 });

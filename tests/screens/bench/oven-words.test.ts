@@ -175,7 +175,7 @@ describe('lids and parchment', () => {
   it('that are known not to stand the heat are warned of once a firing, and not twice at once', () => {
     const hand = cold();
     const on = see(hand, plastic);
-    expect(on.care).toMatch(/^A lid knob here is plastic. Take it off cold. Grown-up only/);
+    expect(on.care).toMatch(/^A lid knob here is plastic. Take it off while cold. Grown-up only/);
     expect(on.care).not.toMatch(/Plastic knob off/);
     hand.do(on.slab.deed!);
     for (const stage of ['poke', 'before', 'score', 'load']) {

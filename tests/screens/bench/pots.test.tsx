@@ -111,15 +111,15 @@ it('asks once more before a pot is out, refuses the last in words, and takes it 
   const at = await atPoke();
   const lanes = () => at.house.kitchen().oven.context.lanes;
   await toPots(at);
-  await at.press(/^A pot is out/);
+  await at.press(/^Stop using a pot/);
   await at.press(/^Right pot is out/);
   expect(screen.getByRole('dialog').textContent).toContain('No more loaves in the right pot?');
   await at.press(/^No, it stays/);
   expect(lanes()).toEqual(LANES);
   await at.press(/^Right pot is out/);
-  await at.press(/^Yes, it is out/);
+  await at.press(/^Yes, no more/);
   await vi.waitFor(() => expect(lanes()).toEqual(['lane.left']));
-  await at.press(/^A pot is out/);
+  await at.press(/^Stop using a pot/);
   expect(screen.getByRole('dialog').textContent).toContain('This is the last pot. It stays');
   expect(screen.queryByRole('button', { name: /pot is out/ })).toBeNull();
   await at.house.takeBack();

@@ -212,7 +212,7 @@ describe('taking a reading', () => {
     // A third digit that no crumb can have sets the point.
     expect(shown()).toBe('19.0');
     await press(at, 'Clear', 'Other readings', 'Kitchen temperature', '9', '9', 'That’s it');
-    expect(hint()).toBe('Change it: −30 to 60 °C here.');
+    expect(hint()).toBe('Change it: only −30 to 60 °C here.');
     expect(shown()).toBe('99');
     await press(at, 'That’s it');
     expect(at.facts()).toHaveLength(1);

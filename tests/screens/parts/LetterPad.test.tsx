@@ -14,7 +14,7 @@ function pad(begun = '', lines: 'one' | 'many' = 'many', most = 200) {
   const onText = vi.fn(setText);
   render(() => (
     <LetterPad
-      ask="What to remember?"
+      ask="What should be remembered?"
       text={text()}
       {...{ lines, most, onText, onDone, onTablet }}
       now={clock}

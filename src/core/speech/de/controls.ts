@@ -35,7 +35,7 @@ export const controls: InTongue<typeof english.controls> = {
   endBakeHold: 'Zum Beenden halten',
   fewer: 'Weniger Laibe',
   fewerAsk: 'Wie viele Laibe sind es jetzt?',
-  fewerRest: 'Back den Rest als Brötchen, oder gib ihn auf.',
+  fewerRest: 'Back den Rest als Brötchen, oder wirf ihn weg.',
   fewerTake: 'So viele',
   keepBaking: 'Weiter\u00adbacken',
   noProbe: 'Kein Fühler hier',

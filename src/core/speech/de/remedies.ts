@@ -91,7 +91,7 @@ export const remedies: InTongue<typeof english.remedies> = {
     runs: {
       sign: 'Läuft breit',
       now: 'Noch mal rundwirken, kurz ruhen. Läuft es noch, nimm eine Form.',
-      next: 'Mehr falten, weniger Wasser, oder früher. Ändere eins.',
+      next: 'Mehr falten, weniger Wasser, oder früher formen. Ändere eins.',
     },
   },
   basket: {

@@ -125,7 +125,7 @@ export const tasks: InTongue<typeof english.tasks> = {
 };
 export const taskPress: InTongue<typeof english.taskPress> = {
   then: 'das Warten geht weiter',
-  leave: 'Weglassen',
+  leave: 'Auslassen',
   byPicture: 'mit Bild',
   ahead: 'Vorher tun: {count}',
   aheadTitle: 'Was du vorher tun kannst',

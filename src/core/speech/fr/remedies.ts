@@ -91,7 +91,7 @@ export const remedies: InTongue<typeof english.remedies> = {
     runs: {
       sign: 'S’étale à plat',
       now: 'Reboulez, court repos. S’il coule encore : un moule.',
-      next: 'Plus de rabats, moins d’eau, ou plus tôt. Changez-en un.',
+      next: 'Plus de rabats, moins d’eau, ou façonner plus tôt. Changez-en un.',
     },
   },
   basket: {

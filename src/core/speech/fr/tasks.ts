@@ -127,7 +127,7 @@ export const tasks: InTongue<typeof english.tasks> = {
 
 export const taskPress: InTongue<typeof english.taskPress> = {
   then: 'l’attente continue',
-  leave: 'Laisser de côté',
+  leave: 'Passer',
   byPicture: 'par image',
   ahead: 'D’avance : {count}',
   aheadTitle: 'À faire d’avance',

@@ -22,7 +22,7 @@ export const beforeStart: readonly Question[] = inTongue('before', 'beforeStart'
   },
   {
     item: 'filling',
-    ask: 'How does the filling stand?',
+    ask: 'How is the filling?',
     detail: 'Nuts toasted and cool, fruit drained and dry.',
     slab: { value: 'toastedDry', label: 'Toasted, dry' },
     tiles: [

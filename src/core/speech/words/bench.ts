@@ -21,7 +21,7 @@ export const bench = inTongue('bench', 'bench', {
   home: 'To the start',
   /** Its very start was taken back. */
   notBegun: {
-    headline: 'This bake was not begun',
+    headline: 'This bake has not begun',
     detail: 'Its start was taken back.',
     slab: 'To the start',
     then: 'begin it again',

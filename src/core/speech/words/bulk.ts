@@ -44,7 +44,7 @@ export const bulk = inTongue('bulk', 'bulk', {
   },
   'bulk.roll': {
     headline: 'Roll the dough up',
-    detail: 'Fold it in thirds, then roll. Bowl, seam down.',
+    detail: 'Fold it in thirds, then roll. Back in the bowl, seam down.',
     slab: 'It’s rolled',
     then: 'then it rises again',
     spoken: 'Roll the dough up. Back in the bowl, seam down.',

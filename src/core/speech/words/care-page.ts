@@ -11,7 +11,7 @@ export const carePage = inTongue('care-page', 'carePage', {
   defer: 'Local rules and licensed advice come before anything said here.',
   say: 'Read aloud',
   sayPart: 'Read aloud: {title}',
-  by: 'Says who: {by}',
+  by: 'Source: {by}',
   parts: [
     {
       title: 'Raw flour and dough',
@@ -52,7 +52,7 @@ export const carePage = inTongue('care-page', 'carePage', {
         'Once baked, chill within 2 hours and label it “keep refrigerated”.',
         'Garlic in oil never stands at room temperature.',
         'Keep the fridge at {fridgeHeat} or colder.',
-        'Soakers of over 2 hours stand in the fridge.',
+        'A soaker that takes over 2 hours goes in the fridge.',
         'Sour dough does not keep a filling from spoiling.',
         'Hard, aged cheese may stand a while, no warmer than the kitchen.',
       ],

@@ -37,7 +37,7 @@ export const controls = inTongue('controls', 'controls', {
   endBakeHold: 'Hold to end it',
   fewer: 'Fewer loaves',
   fewerAsk: 'How many loaves now?',
-  fewerRest: 'Bake what is left over as a roll, or give it up.',
+  fewerRest: 'Bake what is left over as a roll, or throw it out.',
   fewerTake: 'That many',
   keepBaking: 'Keep baking',
   noProbe: 'No probe here',

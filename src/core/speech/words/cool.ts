@@ -63,7 +63,7 @@ export const cool = inTongue('cool', 'cool', COOL);
 /** A dense rye is cut no sooner: its crumb is still gum (seen in print: 12 to 24 h). */
 export const denseCooling: StageWords = inTongue('cool', 'denseCooling', {
   ...COOL['cool.cooling'],
-  detail: 'On a rack until {time}. Dense rye sets 12 to 24 hours.',
+  detail: 'On a rack until {time}. Dense rye needs 12 to 24 hours.',
   then: 'then hand them over',
   spoken: '{time} is when they should be set. Dense rye needs twelve to twenty-four hours.',
 });

@@ -112,7 +112,7 @@ export const cutPage = inTongue('cut-loaf', 'cutPage', {
   cause: '{value}: {name}',
   also: 'Perhaps {name}',
   change: 'Next time',
-  because: 'That day speaks for it: {lines}.',
+  because: 'That day agrees: {lines}.',
   keep: 'Keep it',
   keepThen: 'in this bake’s record',
   kept: 'Looked at on {date}',

@@ -17,5 +17,5 @@ export const doorBecause = inTongue('door', 'doorBecause', {
   unsure: 'No sign says wait, so bake it now.',
   bakeFirst: 'It is near its end. Bake it before the others.',
   bakeSoon: 'It is near its end, so bake it now.',
-  switchGoal: 'Over, by signs and clock. Far gone: bake it flat.',
+  switchGoal: 'Gone over, by signs and clock. Far gone: bake it flat.',
 } as const);

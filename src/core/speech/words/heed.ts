@@ -27,7 +27,7 @@ export const heed: Readonly<Record<'beforeStart' | 'beforeOven' | 'levainSigns',
       },
       scale: {
         notZero: 'Press zero with the empty bowl on it.',
-        noScale: 'Spoons and cups drift far. Borrow a scale if you can.',
+        noScale: 'Spoons and cups are not exact. Borrow a scale if you can.',
       },
       hands: { notYet: 'Wash your hands, then answer.' },
       fridge: {

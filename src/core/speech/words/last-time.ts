@@ -8,7 +8,7 @@ export const lastTimeLooked = inTongue('last-time', 'lastTimeLooked', {
   under: 'Last time it looked under.',
   short: 'Last time it looked a little short of rise.',
   over: 'Last time it looked over.',
-  cutHot: 'Last time it looked cut while warm.',
+  cutHot: 'Last time it looked as if it was cut warm.',
   notBaked: 'Last time it looked not quite baked through.',
   skin: 'Last time its skin looked weak or dry.',
   benchFlour: 'Last time it showed streaks of bench flour.',

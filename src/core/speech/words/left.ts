@@ -18,10 +18,10 @@ export const left = inTongue('left', 'left', {
   },
   dough: {
     headline: 'Throw this dough away',
-    detail: 'It stood out for too long. Do not bake it.',
+    detail: 'It was out for too long. Do not bake it.',
     slab: 'Thrown away',
     then: 'then this bake is over',
-    spoken: 'Throw this dough away. It stood out for too long.',
+    spoken: 'Throw this dough away. It was out for too long.',
   },
   loaves: {
     headline: 'Throw these loaves away',

@@ -34,7 +34,7 @@ export const lessons: Readonly<Partial<Record<BakeStage | OvenStage, Lesson>>> =
     },
     'levain.ripening': {
       title: 'Why wait for it?',
-      why: 'Too young it lifts little, too old it has no more to give.',
+      why: 'Too young, it lifts little. Too old, it has no more to give.',
       word: { name: 'Ripe', means: 'at its strongest, just before it sinks' },
       signs: {
         levainRising: { name: 'It has risen', means: 'It stands well past its mark.' },
@@ -72,8 +72,8 @@ export const lessons: Readonly<Partial<Record<BakeStage | OvenStage, Lesson>>> =
       why: 'Warm dough rises fast, cool dough slowly. All times here come from this number.',
     },
     'bulk.between': {
-      title: 'Why does it rise in one?',
-      why: 'Much dough together keeps its warmth, and all of it ripens alike.',
+      title: 'Why does it rise in one piece?',
+      why: 'A lot of dough keeps its warmth, and all of it ripens alike.',
       word: { name: 'Bulk', means: 'the first rise, all the dough in one tub' },
     },
     'bulk.fold': {
@@ -92,7 +92,7 @@ export const lessons: Readonly<Partial<Record<BakeStage | OvenStage, Lesson>>> =
     },
     'bulk.roll': {
       title: 'Why roll it up?',
-      why: 'Layers of dough hold the filling apart, and the loaf tall.',
+      why: 'Layers of dough spread the filling and hold the loaf tall.',
     },
     'bulk.proving': {
       title: 'How far should it rise?',
@@ -106,7 +106,7 @@ export const lessons: Readonly<Partial<Record<BakeStage | OvenStage, Lesson>>> =
     },
     'shape.divide': {
       title: 'Why even pieces?',
-      why: 'Loaves of one weight are done at one time.',
+      why: 'Loaves of the same weight are done at the same time.',
       word: { name: 'Divide', means: 'cut the dough into loaves by weight' },
     },
     'shape.preshape': {
@@ -121,7 +121,7 @@ export const lessons: Readonly<Partial<Record<BakeStage | OvenStage, Lesson>>> =
     },
     'shape.finalShape': {
       title: 'Why so tight?',
-      why: 'A tight skin makes the loaf rise up, and not run out.',
+      why: 'A tight skin makes the loaf rise up, not spread out.',
       word: { name: 'Seam', means: 'where the dough was folded shut' },
     },
     'shape.basket': {
@@ -177,7 +177,7 @@ export const lessons: Readonly<Partial<Record<BakeStage | OvenStage, Lesson>>> =
     },
     'cool.cooling': {
       title: 'Why wait to cut?',
-      why: 'Inside it still sets. Cut hot, the crumb turns gummy.',
+      why: 'Inside, it is still setting. Cut hot, the crumb turns gummy.',
       word: { name: 'Crumb', means: 'the inside of the loaf' },
     },
     'cool.note': {

@@ -27,11 +27,11 @@ export const stoneWords: Readonly<Partial<Record<OvenStage, StageWords>>> = inTo
       care: 'The oven is hot. Children stay 1 m back.',
     },
     before: {
-      headline: 'Make ready for the hot stone',
+      headline: 'Get ready for the hot stone',
       detail: 'One line at a time. Say how it really is.',
       slab: 'That’s done',
       then: 'then score the loaf',
-      spoken: 'Make ready for the hot stone. Children, stand back.',
+      spoken: 'Get ready for the hot stone. Children, stand back.',
       care: RING,
     },
     score: {

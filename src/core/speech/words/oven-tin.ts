@@ -27,11 +27,11 @@ export const tinWords: Readonly<Partial<Record<OvenStage, StageWords>>> = inTong
       care: 'The oven is hot. Children stay 1 m back.',
     },
     before: {
-      headline: 'Make ready for the oven',
+      headline: 'Get ready for the oven',
       detail: 'One line at a time. Say how it really is.',
       slab: 'That’s done',
       then: 'then score the loaf',
-      spoken: 'Make ready for the oven. Children, stand back.',
+      spoken: 'Get ready for the oven. Children, stand back.',
       care: RING,
     },
     score: {

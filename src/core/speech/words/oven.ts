@@ -46,18 +46,18 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = inTongue('oven
     spoken: 'One centimetre in, with a floured finger. Watch the dent.',
   },
   standing: {
-    headline: 'Let the loaf stand out',
-    detail: 'Check it again at {time}.',
+    headline: 'Leave the loaf out',
+    detail: 'On the counter. Check it again at {time}.',
     slab: 'Check it now',
     then: 'and say what you see',
     spoken: '{time} is the next check. Leave the loaf on the counter.',
   },
   before: {
-    headline: 'Make ready for the hot pot',
+    headline: 'Get ready for the hot pot',
     detail: 'One line at a time. Say how it really is.',
     slab: 'That’s done',
     then: 'then score the loaf',
-    spoken: 'Make ready for the hot pot. Children, stand back.',
+    spoken: 'Get ready for the hot pot. Children, stand back.',
     care: RING,
   },
   score: {
@@ -87,10 +87,10 @@ export const ovenWords: Readonly<Record<OvenStage, StageWords>> = inTongue('oven
   },
   baking: {
     headline: 'Leave the bread to bake',
-    detail: 'Every pot is full or heats up.',
+    detail: 'Every pot is full or heating up.',
     slab: 'Go back',
     then: 'to the loaves',
-    spoken: 'The bread bakes. Leave the door shut.',
+    spoken: 'The bread is baking. Leave the door shut.',
     care: 'The oven is hot. Children stay 1 m back.',
   },
   lidded: {

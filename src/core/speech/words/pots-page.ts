@@ -10,7 +10,7 @@ export const potsPage = inTongue('pots-page', 'potsPage', {
   table: 'As a table',
   chart: 'As a chart',
   queue: 'Loaves that wait',
-  aPotIsOut: 'A pot is out',
+  aPotIsOut: 'Stop using a pot',
   backToPots: 'Back to the pots',
   none: 'No pot is in use just now.',
   /** The only one there is. */
@@ -51,7 +51,7 @@ export const queuePage = inTongue('pots-page', 'queuePage', {
   reason: {
     sluggish: 'Slow: it comes last.',
     tooBig: 'It fits only some pots.',
-    standsOut: 'It stands out until then.',
+    standsOut: 'It stays out until then.',
   } satisfies Readonly<Record<LateReason, string>>,
   bakeFirst: 'Bake this first',
   leave: 'Leave for later',
@@ -60,11 +60,11 @@ export const queuePage = inTongue('pots-page', 'queuePage', {
 } as const);
 
 export const potOutPage = inTongue('pots-page', 'potOutPage', {
-  title: 'Which pot is out?',
+  title: 'Which pot is out of use?',
   said: 'A loaf in it bakes on. No other goes in.',
   one: '{pot} is out',
   ask: 'No more loaves in {pot}?',
-  yes: 'Yes, it is out',
+  yes: 'Yes, no more',
   no: 'No, it stays',
   last: 'This is the last pot. It stays: loaves need it.',
 } as const);

@@ -60,17 +60,17 @@ export const proof = inTongue('proof', 'proof', PROOF);
 export const standOutWords = inTongue('proof', 'standOutWords', {
   'proof.warm': {
     ...PROOF['proof.warm'],
-    headline: 'Let the loaves stand out',
+    headline: 'Leave the loaves out',
     detail: 'You are needed at {time}. Keep them covered.',
-    spoken: '{minutes} they stand out. You are needed at {time}.',
+    spoken: '{minutes} on the counter. You are needed at {time}.',
   },
   'proof.soon': {
     ...PROOF['proof.soon'],
-    headline: 'Let the loaves stand out',
+    headline: 'Leave the loaves out',
   },
   'proof.poke': {
     ...PROOF['proof.poke'],
-    headline: 'Look at a loaf that stood out',
-    spoken: 'Look at a loaf that stood out. Press a dent, then its growth.',
+    headline: 'Look at a loaf left out',
+    spoken: 'Look at a loaf left out. Press a dent, then see its growth.',
   },
 } satisfies Record<string, StageWords>);

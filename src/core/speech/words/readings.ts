@@ -42,7 +42,7 @@ export const reading = inTongue('readings', 'reading', {
   /** A number is keyed first, and said to be what it is by the press that takes it. */
   begin: 'Key the number, or choose',
   which: 'Press what you measured',
-  noKind: 'No reading has that number',
+  noKind: 'No reading fits that number',
   number: 'The number you read',
   rest: 'None of these',
   choose: 'Choose what you measured',
@@ -53,7 +53,7 @@ export const reading = inTongue('readings', 'reading', {
   // One line in bigger words, or the last row of keys goes out of sight.
   odd: 'Odd: {range} is usual.',
   otherScale: 'Odd: does your probe show {unit}?',
-  impossible: 'Change it: {range} here.',
+  impossible: 'Change it: only {range} here.',
   keep: 'Keep it',
   keepOdd: '{got}, marked as odd',
   change: 'Change the number',
@@ -102,7 +102,7 @@ export const readingPictures = inTongue('readings', 'readingPictures', {
     ],
   },
   edge: {
-    ask: 'How does the edge stand?',
+    ask: 'What shape is the edge?',
     detail: 'Where the dough meets the bowl.',
     tiles: [
       { value: 'flat', label: 'Flat' },
@@ -111,7 +111,7 @@ export const readingPictures = inTongue('readings', 'readingPictures', {
     ],
   },
   bubbles: {
-    ask: 'How many bubbles at the wall?',
+    ask: 'How many bubbles at the side?',
     detail: 'Look through the side of the tub.',
     tiles: [
       { value: 'none', label: 'None' },

@@ -15,7 +15,7 @@ export const remedies = inTongue('remedies', 'remedies', {
     past: {
       sign: 'Dipped, sharp, runny',
       now: 'Just dipped: use it now. Long past: feed it first.',
-      next: 'Less seed in the feed, or a cooler spot.',
+      next: 'Less starter in the feed, or a cooler spot.',
     },
   },
   mix: {
@@ -94,7 +94,7 @@ export const remedies = inTongue('remedies', 'remedies', {
     runs: {
       sign: 'Runs out flat',
       now: 'Preshape again, short rest. If it still runs, use a tin.',
-      next: 'More folds, less water, or sooner. Change one.',
+      next: 'More folds, less water, or shape it sooner. Change one.',
     },
   },
   basket: {
@@ -112,7 +112,7 @@ export const remedies = inTongue('remedies', 'remedies', {
     },
     over: {
       sign: 'At the rim, wobbly',
-      now: 'Bake it now from cold. Cut it shallow, in a pot.',
+      now: 'Bake it now from cold, in a pot. Cut it shallow.',
       next: 'Chill it sooner, at {fridgeHeat} or less. Load fewer at once.',
       care: `No cold dough into hot clay or enamel. ${MITTS}`,
     },

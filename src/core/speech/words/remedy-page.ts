@@ -4,7 +4,7 @@ import { inTongue } from '../tongue.ts';
 export const remedyPage = inTongue('remedy-page', 'remedyPage', {
   open: 'Something is wrong',
   ask: 'What do you see?',
-  detail: 'Choose what it looks like most.',
+  detail: 'Choose what it looks most like.',
   now: 'Now',
   next: 'Next time',
   nothingNow: 'Nothing to do now.',

@@ -4,7 +4,7 @@ import type { StageWords } from '../words.ts';
 
 const SHAPE = {
   'shape.divide': {
-    headline: 'Divide at {grams} each',
+    headline: 'Divide into {grams} pieces',
     detail: '{loaves}. Weigh each piece, scraps in the middle.',
     slab: 'All divided',
     then: 'then round them',
@@ -14,7 +14,7 @@ const SHAPE = {
   'shape.preshape': {
     headline: 'Round each piece loosely',
     detail: 'Little flour, smooth side up. Keep them in order.',
-    slab: 'All round',
+    slab: 'All rounded',
     then: 'then they rest',
     spoken: 'Round each piece loosely. Smooth side up.',
     care: RAW_DOUGH,
@@ -68,7 +68,7 @@ export const basketWords = inTongue('shape', 'basketWords', {
     ...basket,
     detail: 'Seam up, then cover. They stand {minutes}, then the fridge.',
     then: '{minutes} out, then the fridge',
-    spoken: '{minutes} they stand out, then the fridge. Seam up, then cover.',
+    spoken: '{minutes} on the counter, then the fridge. Seam up, then cover.',
   },
   fridge: {
     ...basket,

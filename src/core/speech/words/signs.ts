@@ -54,14 +54,14 @@ export const bulkSigns: readonly Question[] = inTongue('signs', 'bulkSigns', [
   },
   {
     item: 'edge',
-    ask: 'How does the edge stand?',
+    ask: 'What shape is the edge?',
     detail: 'Where the dough meets the bowl.',
     slab: { value: 'domed', label: 'Domed' },
     tiles: [{ value: 'flat', label: 'Flat' }, { value: 'fallen', label: 'Fallen' }, notSure],
   },
   {
     item: 'bubbles',
-    ask: 'How many bubbles at the wall?',
+    ask: 'How many bubbles at the side?',
     slab: { value: 'many', label: 'Many' },
     tiles: [{ value: 'some', label: 'Some' }, { value: 'none', label: 'None' }, notSure],
   },
@@ -77,7 +77,7 @@ export const bulkSigns: readonly Question[] = inTongue('signs', 'bulkSigns', [
   },
   {
     item: 'top',
-    ask: 'How is the top?',
+    ask: 'What is the top like?',
     slab: { value: 'smooth', label: 'Smooth' },
     tiles: [{ value: 'torn', label: 'Torn' }, { value: 'sticky', label: 'Sticky' }, notSure],
   },
@@ -110,7 +110,7 @@ export const loafSigns: readonly Question[] = inTongue('signs', 'loafSigns', [
   },
   {
     item: 'skin',
-    ask: 'How is the skin?',
+    ask: 'What is the skin like?',
     slab: { value: 'smooth', label: 'Smooth' },
     tiles: [{ value: 'dry', label: 'Dry' }, { value: 'torn', label: 'Torn' }, notSure],
   },
@@ -167,7 +167,7 @@ export const warmSigns: readonly Question[] = inTongue('signs', 'warmSigns', [
   {
     item: 'grown',
     ask: 'How much has it grown?',
-    detail: 'Since it stands out.',
+    detail: 'Since it left the fridge.',
     slab: { value: 'grown', label: 'Clearly grown' },
     tiles: [
       { value: 'little', label: 'A little' },

@@ -24,7 +24,7 @@ export const starterWords = inTongue('starter', 'starterWords', {
   names: {
     wheat: 'Wheat starter',
     rye: 'Rye starter',
-    wholemeal: 'Wholemeal starter',
+    wholemeal: 'Whole wheat starter',
     spelt: 'Spelt starter',
     other: 'Second starter',
   },
@@ -52,14 +52,14 @@ export const starterWords = inTongue('starter', 'starterWords', {
       one: 'Your starter wants one feed first.',
       more: 'Your starter wants {count} feeds first.',
     },
-    ready: 'Your starter is in the fridge: its levain wakes it.',
+    ready: 'Your starter is in the fridge: the levain’s feed wakes it.',
   },
 
   /** Its reminder: on the notice, beside other calls, and as it follows the call word. */
   due: {
     ripe: 'Your starter should be ripe. Use it, feed it or chill it.',
     unfed: 'Your starter waits for its feed.',
-    cold: 'Your starter has long been cold. Feed it this week.',
+    cold: 'Your starter has been cold for a long time. Feed it this week.',
   },
   see: 'See to it',
   beside: 'look now',
@@ -107,7 +107,7 @@ export const starterWords = inTongue('starter', 'starterWords', {
   strongFirst: 'Look twice after a feed: one look says too little.',
   strongAgain: 'Look again after {time}: one look is not enough.',
   strongUnclear: 'Not clear: look again',
-  strongUnclearWhy: 'What you saw does not tell yet.',
+  strongUnclearWhy: 'What you saw is not enough to tell.',
   /** By the share of the belief that says so. */
   sures: { nearly: 'Nearly sure.', likely: 'Not sure, but likely.' },
   strengths: {

@@ -16,7 +16,7 @@ export interface TaskWords {
 const HOW_FAR: TaskWords = {
   done: 'Say how far',
   subject: 'how far it has risen',
-  headline: 'Look how far it has risen',
+  headline: 'See how far it has risen',
   detail: 'One look at the mark on the tub tells me more.',
 };
 
@@ -147,7 +147,7 @@ export const tasks: Readonly<Record<Task, TaskWords>> = inTongue('tasks', 'tasks
 /** What follows a task's press, and how it is passed over. */
 export const taskPress = inTongue('tasks', 'taskPress', {
   then: 'the wait goes on',
-  leave: 'Leave it out',
+  leave: 'Skip it',
   byPicture: 'by picture',
   /** On the bench; over the page, or under More, of what will call later. */
   ahead: 'Do ahead: {count}',

@@ -22,18 +22,18 @@ export type MoreAct = 'standOut' | 'flat';
 export const moreActs: Readonly<
   Record<MoreAct, { readonly label: string; readonly then: string }>
 > = inTongue('verdicts', 'moreActs', {
-  standOut: { label: 'Stand them out', then: 'they warm up and rise' },
+  standOut: { label: 'Leave them out', then: 'they warm up and rise' },
   flat: { label: 'Bake them flat', then: 'in an oiled tray, now' },
 });
 const standOutBecause =
-  'They have hardly grown and spring back. Let them stand out, then look. You may go on.';
+  'They have hardly grown and spring back. Leave them out, then look. You may go on.';
 /** The same, once it is reckoned for how long. */
 const standOutFor =
-  'They have hardly grown and spring back. Let them stand out {minutes}, then look. You may go on.';
+  'They have hardly grown and spring back. Leave them out {minutes}, then look. You may go on.';
 /** On the slab then: bigger words leave the sentence to be read on. */
 const standThen = '{minutes}, then look';
 /** Of loaves that stood out and spring back once more. */
-const standOnFor = 'Not there yet: let it stand out {minutes}, then look. You may go on.';
+const standOnFor = 'Not there yet: leave it out {minutes}, then look. You may go on.';
 
 export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = inTongue(
   'verdicts',
@@ -100,12 +100,12 @@ export const verdicts: Readonly<Record<VerdictOn, VerdictWords>> = inTongue(
       headline: 'Choose for this loaf',
       acts: {
         ready: { label: 'It’s ready', then: 'then into the oven' },
-        notYet: { label: 'Not yet', then: 'it stands out a while' },
+        notYet: { label: 'Not yet', then: 'it stays out a while' },
         over: { label: 'Gone over', then: 'bake it now, shallow cut' },
       },
       because: {
         ready: 'It has grown and the dent comes back slowly: ready. You may go on.',
-        notYet: 'Not there yet: let it stand out a while. You may go on.',
+        notYet: 'Not there yet: leave it out a while. You may go on.',
         over: 'The dent stays: bake it now, from cold, with a shallow cut.',
         unsure: 'A cold dent alone says little. You may go on.',
       },

@@ -58,6 +58,6 @@ export const whyWater = inTongue('water', 'whyWater', {
   asReckoned: 'as reckoned',
   rule: 'The rule of thumb says {celsius}. It counts a little levain like a kilo of flour: a second opinion.',
   most: 'Never above {celsius}: it would harm hands and levain.',
-  second: 'Little water moves much dough little.',
+  second: 'A little water hardly changes a big dough.',
   measure: 'Measure the dough all the same.',
 } as const);
