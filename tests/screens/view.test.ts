@@ -82,7 +82,7 @@ describe('the baskets', () => {
     const minutes = /They stand (\d+\smin), then the fridge/.exec(view.detail)?.[1];
     expect(minutes).toBeDefined();
     expect(view.slab.then).toBe(`${minutes} out, then the fridge`);
-    expect(view.spoken).toMatch(/^[a-z, -]+ minutes they stand out, then the fridge\./);
+    expect(view.spoken).toMatch(/^[a-z, -]+ minutes on the counter, then the fridge\./);
   });
 
   it('go straight in where they would be over by the end, and rise warm without a word of it', () => {
@@ -106,7 +106,7 @@ describe('a look at a cold loaf', () => {
   it('that has not grown and springs back is told to stand out, and for how long', () => {
     const hand = looked({ grown: 'none', rim: 'below', dent: 'springs' });
     expect(acts(see(hand)!)[0]).toBe('standOut');
-    expect(see(hand)!.detail).toMatch(/Let them stand out/);
+    expect(see(hand)!.detail).toMatch(/Leave them out/);
     hand.press('a', 'standOut');
     const view = see(hand)!;
     expect(view.headline).toBe('Leave the loaves out');

@@ -57,7 +57,7 @@ export const LABEL_PAGES: readonly PageStep[] = [
     async go(baker) {
       await press(baker, ['Just itself']);
       await answerAll(baker);
-      await press(baker, ['Eaten within']);
+      await press(baker, ['Eat within how many']);
     },
   },
   {

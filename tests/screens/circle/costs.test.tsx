@@ -108,7 +108,7 @@ describe('what a loaf costs', { timeout: 30_000 }, () => {
       cost: 2.4,
       usable: 1,
     });
-    expect(shown()).not.toContain('At least so much');
+    expect(shown()).not.toContain('At least this much');
   });
 
   it('is counted in the currency that is chosen; numbers stay', async () => {

@@ -243,7 +243,7 @@ describe('labels', { timeout: 30_000 }, () => {
     });
     await vi.waitFor(() => expect(has(/^Cheese and seed\s*1 to answer/)).toBe(true));
     press(/^Cheese and seed/);
-    press(/^Eaten within how many days/);
+    press(/^Eat within how many days/);
     expect(document.querySelector('.tile[aria-pressed=true]')).toBeNull();
     press(/^2 days/);
     await reads('Cheese and seed');

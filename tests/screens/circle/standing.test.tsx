@@ -107,7 +107,7 @@ it('opens its next order, and is taken off by one press', async () => {
   });
   await press(/^Take it off/);
   expect(days('2031-04-26', '2031-05-10')).toEqual([1, 0]);
-  shows(/Nothing stands yet/);
+  shows(/None yet\. Open an order/);
   await press(/^Take that back/);
   expect(days('2031-05-10')).toEqual([1]);
 });

@@ -284,7 +284,7 @@ describe('photos', () => {
     await press('Next photo');
     expect(heading()).toBe('Photo 1 of 2');
     await press('Erase this one');
-    expect(screen.getByText(/no file brings it back/)).toBeTruthy();
+    expect(screen.getByText(/no file brings it here again/)).toBeTruthy();
     fails = 'closed';
     await twoTaps();
     expect(await log.keepsakes(START)).toHaveLength(2);
@@ -418,7 +418,7 @@ describe('spoken notes', () => {
     ));
     await settled();
     await press(/^Spoken notes/);
-    expect(screen.getByText(/microphone cannot be had/)).toBeTruthy();
+    expect(screen.getByText(/microphone cannot be reached/)).toBeTruthy();
     await press(/^Note 1/);
     expect(notes.now()).toBeNull();
   });
