@@ -115,7 +115,7 @@ export const bookMore: InTongue<typeof english.bookMore> = {
   drop: 'Von der Liste nehmen',
   undo: 'Änderungen verwerfen',
   filling: 'Einlage dazu',
-  count: 'Prozent rechnen',
+  count: 'Prozent wovon?',
   copyName: '{name} {n}',
   dropAsk: 'Von der Liste nehmen?',
   dropSaid: 'Fassungen und Tagebuch bleiben.',
