@@ -123,7 +123,7 @@ export const bookMore: InTongue<typeof english.bookMore> = {
   drop: 'Ôter de la liste',
   undo: 'Annuler mes changements',
   filling: 'Ajouter une garniture',
-  count: 'Pour cent de quoi ?',
+  count: 'Compter les pour cent',
   copyName: '{name} {n}',
   dropAsk: 'L’ôter de la liste ?',
   dropSaid: 'Ses versions et fournées sont gardées.',

@@ -11,7 +11,7 @@ export const doubts: InTongue<typeof english.doubts> = {
   salt: 'Avec son sel, l’estimation est grossière.',
   rye: 'Tant de seigle : l’estimation est grossière.',
   hydration: 'Pâte si ferme ou si molle : estimation grossière.',
-  rise: 'Une pousse si haute : estimation grossière.',
+  rise: 'Elle doit lever plus loin que ce qui est connu.',
   oddReading: 'Une mesure étrange compte ici : estimation grossière.',
   laterThanModel: 'Plus long que prévu : fiez-vous à vos yeux.',
 };

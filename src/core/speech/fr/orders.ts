@@ -98,7 +98,7 @@ export const orderAsk: InTongue<typeof english.orderAsk> = {
 
 export const standingWords: InTongue<typeof english.standingWords> = {
   title: 'Commandes régulières',
-  none: 'Aucune encore. Ouvrez une commande, puis touchez « Chaque… » à côté.',
+  none: 'Rien encore. Faites une commande, puis touchez chaque semaine.',
   told: 'Chaque {date}, {line}',
   weekday: 'Quel jour de la semaine ?',
   weekdayShort: 'Jour',
