@@ -2,6 +2,7 @@ import { describe, it } from 'vitest';
 import type { LookedWay } from '../browser/harness/look-at.ts';
 import { LOCALES, type OtherTongue } from '../browser/harness/in-tongue.ts';
 import { lookPages } from '../browser/harness/look-pages.ts';
+import { lookWalk } from '../browser/harness/look-walk.ts';
 import { PAGE_LISTS } from '../browser/harness/page-lists.ts';
 
 /** Every tablet in bigger words: what is whole there is whole in plain ones. */
@@ -19,4 +20,8 @@ describe.each(Object.keys(LOCALES) as OtherTongue[])('in bigger words, in %s', (
       await lookPages(pages, () => BIGGER, { clock, tongue });
     },
   );
+
+  it('nothing clips or runs out in any kind of state of a bake', async () => {
+    await lookWalk(() => BIGGER, tongue);
+  });
 });

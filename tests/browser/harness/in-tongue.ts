@@ -59,18 +59,25 @@ function wordsIn(pairs: readonly Pair[], words: string): string[] {
   return [...inside.map(({ other }) => longest(other)).filter((text) => text.length > 3), words];
 }
 
+/** How a selector names what it finds by words: all of them, a part of them, or a label for ears. */
+const NAMED = /(:text-is\(|:has-text\(|\[aria-label\^?=)"([^"]*)"([)\]])/g;
+
 /** A selector that names a press by its English words, as it is found on a tablet in this tongue. */
 export function selectorsIn(tongue: OtherTongue): (selector: string) => string {
   const pairs = allOf(tongue);
   const known = new Map<string, string>();
+  const named = (whole: string, before: string, words: string, after: string): string => {
+    const texts = wordsIn(pairs, words);
+    // A key is called by its sign, whatever else that stands in.
+    if (before === ':text-is(' && texts.includes(words)) return whole;
+    const shown = before.startsWith(':') ? texts.map(plain) : texts;
+    const any = [...new Set(shown)].map((text) => `${before}${JSON.stringify(text)}${after}`);
+    return any.length === 0 ? whole : `:is(${any.join(', ')})`;
+  };
   return (selector) =>
-    selector.replace(/:has-text\("([^"]*)"\)/g, (whole, words: string) => {
-      const seen = known.get(words);
-      if (seen !== undefined) return seen;
-      const texts = [...new Set(wordsIn(pairs, words).map(plain))];
-      const any = texts.map((text) => `:has-text(${JSON.stringify(text)})`);
-      const put = any.length === 0 ? whole : `:is(${any.join(', ')})`;
-      known.set(words, put);
+    selector.replace(NAMED, (whole, ...[before, words, after]: string[]) => {
+      const put = known.get(whole) ?? named(whole, before!, words!, after!);
+      known.set(whole, put);
       return put;
     });
 }

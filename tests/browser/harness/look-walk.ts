@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import { Baker } from './baker.ts';
 import { expectNoFaults } from './faults.ts';
+import type { OtherTongue } from './in-tongue.ts';
 import { lookAt, type LookedWay } from './look-at.ts';
 import { openApp } from './open-app.ts';
 import { checkSmall, WINDOWS } from './small-window.ts';
@@ -29,8 +30,11 @@ const RINGING = ['levain-ripening', 'mix-rest', 'load1-lidded'];
  * Walks a bake up to its first judged loaf and looks at one state of each kind, the nth in
  * `waysOf(n)`; every state also in the small windows. Gives how many were looked at.
  */
-export async function lookWalk(waysOf: (n: number) => readonly LookedWay[]): Promise<number> {
-  const app = await openApp();
+export async function lookWalk(
+  waysOf: (n: number) => readonly LookedWay[],
+  tongue?: OtherTongue,
+): Promise<number> {
+  const app = await openApp({ tongue });
   const baker = new Baker(app);
   let looked = 0;
   const look = async (name: string) => {

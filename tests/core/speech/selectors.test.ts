@@ -1,0 +1,23 @@
+import { expect, it } from 'vitest';
+import { bench } from '../../../src/core/speech/de/bench.ts';
+import { start } from '../../../src/core/speech/de/start.ts';
+import { selectorsIn } from '../../browser/harness/in-tongue.ts';
+
+const german = selectorsIn('de');
+
+it('finds a press by a part of its English words on a German tablet', () => {
+  expect(german('button:has-text("More") >> nth=-1')).toContain(`:has-text("${bench.more}")`);
+  expect(german('button:has-text("More") >> nth=-1')).not.toContain('More');
+});
+
+it('finds by a label for ears, and by all the words of one', () => {
+  expect(german('[aria-label^="One more"]')).toContain(`[aria-label^="${start.more}"]`);
+  expect(german('.bench[aria-label="Bench"] .call')).toBe(
+    `.bench:is([aria-label="${bench.label}"]) .call`,
+  );
+});
+
+it('leaves the sign of a key, and what is no word, as they are', () => {
+  const signs = ['.key:text-is("1")', '.key:text-is("e")', '.slab:not(.hold)', '[type="file"]'];
+  expect(signs.map(german)).toEqual(signs);
+});
