@@ -1,5 +1,6 @@
 import type { JSX } from 'solid-js';
 import { makeHold } from './hold.ts';
+import { longestWord } from './longest-word.ts';
 import { unbroken } from './unbroken.ts';
 import './HoldSlab.css';
 
@@ -15,8 +16,9 @@ export interface HoldSlabProps {
 export function HoldSlab(props: HoldSlabProps): JSX.Element {
   // eslint-disable-next-line solid/reactivity -- called when the hold is over, as a handler is
   const hold = makeHold(() => props.onHeld());
+  const label = (): string => (hold.holding() ? props.holding : props.label);
   return (
-    <div class="slab-room">
+    <div class="slab-room" style={{ '--longest': longestWord(label()) }}>
       <button
         type="button"
         class="pressable slab hold"
@@ -24,9 +26,7 @@ export function HoldSlab(props: HoldSlabProps): JSX.Element {
         data-holding={hold.holding() ? '' : undefined}
       >
         <i class="hold-fill" aria-hidden="true" />
-        <span class="slab-label hold-label">
-          {unbroken(hold.holding() ? props.holding : props.label)}
-        </span>
+        <span class="slab-label hold-label">{unbroken(label())}</span>
         <span class="slab-then">{unbroken(props.then ?? '')}</span>
       </button>
     </div>

@@ -1,5 +1,6 @@
 import { Show, type JSX } from 'solid-js';
 import { Pressable } from './Pressable.tsx';
+import { longestWord } from './longest-word.ts';
 import { unbroken } from './unbroken.ts';
 import './Slab.css';
 
@@ -16,9 +17,6 @@ export interface SlabProps {
   /** Milliseconds; the room's clock unless given. */
   readonly now?: (() => number) | undefined;
 }
-
-const longestWord = (text: string): number =>
-  Math.max(4, ...text.split(/\s+/).map((word) => word.length));
 
 /** The big press that says "that's done". Exactly one a screen. */
 export function Slab(props: SlabProps): JSX.Element {

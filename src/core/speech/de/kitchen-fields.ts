@@ -58,7 +58,7 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
     coldAsk: 'Erlaubt der Hersteller kalten Teig?',
     colds: { yes: 'Erlaubt', no: 'Nicht erlaubt' },
   },
-  units: { minutes: 'min', litres: 'l', loaves: 'Laibe', bowls: 'Stück' },
+  units: { minutes: 'min', litres: 'l', loaves: 'Laibe', bowls: 'Stk.' },
   notKnown: 'Nicht bekannt',
   only: 'Nur {range}',
   range: '{least} bis {most} {unit}',

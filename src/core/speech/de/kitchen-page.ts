@@ -22,5 +22,5 @@ export const kitchenPage: InTongue<typeof english.kitchenPage> = {
     'Lass es am Kabel: mit leerem Akku ruft es nicht mehr.',
     'Es ist eine Hilfe, kein Wecker. Stell auch den Handywecker.',
   ],
-  promiseTitle: 'Was ein Tablet nicht versprechen kann',
+  promiseTitle: 'Was ein Tablet nicht kann',
 };

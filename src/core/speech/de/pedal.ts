@@ -5,7 +5,7 @@ export const pedal: InTongue<typeof english.pedal> = {
   title: 'Pedal oder Klicker',
   detail: 'Drück hier eins, dann das Pedal.',
   care: 'Es öffnet keine Sperre: Heißes, Klinge und Maschine bleiben Handarbeit.',
-  media: 'Kopfhörer\u00adtasten',
+  media: 'Kopf\u00adhörer\u00adtasten',
   mediaIs: { on: 'An', off: 'Aus' },
   mediaDetail: 'Start: fertig. Vor: noch mal sagen. Zurück: leise.',
   none: 'Keine gelernt',

@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const saveAFile: InTongue<typeof english.saveAFile> = {
   detail: 'Alles, was hier ist, Notizen und Fotos, wie sie sind.',
   names: 'Namen und Stimmen',
-  marks: 'weggelassen',
+  marks: 'bleiben hier',
   named: 'nur diesmal',
   care: 'Wer die Datei hat, liest die Namen und hört die Stimmen.',
   slab: 'Speichern',

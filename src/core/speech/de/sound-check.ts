@@ -6,7 +6,7 @@ export const soundCheck: InTongue<typeof english.soundCheck> = {
   detail: 'Geh dorthin, wo du sein wirst. Tür zu. Hör auf drei Rufe.',
   play: 'Rufe abspielen',
   then: 'in zehn Sekunden',
-  again: 'Spiel sie noch mal ab',
+  again: 'Noch mal abspielen',
   test: 'Alle Rufe testen',
   testing: 'Jeder Ruf, dann sein Name. Tipp irgendwo zum Stoppen.',
   noAlarm: 'Es ist eine Hilfe, kein Wecker. Stell für jeden heißen Schritt einen zweiten.',

@@ -22,10 +22,10 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   name: 'Sein Name',
   nameAsk: 'Wie heißt es?',
   names: {
-    wheat: 'Weizen-Anstellgut',
-    rye: 'Roggen-Anstellgut',
-    wholemeal: 'Vollkorn-Anstellgut',
-    spelt: 'Dinkel-Anstellgut',
+    wheat: 'Weizen\u00adanstellgut',
+    rye: 'Roggen\u00adanstellgut',
+    wholemeal: 'Vollkorn\u00adanstellgut',
+    spelt: 'Dinkel\u00adanstellgut',
     other: 'Zweites Anstellgut',
   },
 
@@ -55,11 +55,11 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   },
 
   due: {
-    ripe: 'Dein Anstellgut ist jetzt wohl reif. Nimm es, füttere es oder stell es kalt.',
+    ripe: 'Dein Anstellgut ist wohl reif. Nimm es, füttere es oder kühl es.',
     unfed: 'Dein Anstellgut wartet auf Futter.',
     cold: 'Dein Anstellgut steht schon lange kalt. Füttere es diese Woche.',
   },
-  see: 'Kümmere dich darum',
+  see: 'Ansehen',
   beside: 'jetzt nachsehen',
   call: { name: 'Anstellgut', short: 'Anstellgut', subject: 'das Anstellgut' },
   chill: 'In den Kühl\u00adschrank',

@@ -2,7 +2,7 @@ import type * as english from '../words/voice.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const voiceWords: InTongue<typeof english.voiceWords> = {
-  title: 'Die Stimme',
+  title: 'Die Stim\u00adme',
   detail: 'Deine Namen sind nicht aufgenommen: dein Tablet kann sie vorlesen.',
   own: 'Lies meine Worte vor',
   ownOn: 'An: kein Netz wird gefragt',
