@@ -45,7 +45,7 @@ export const BAKE_PAGES: readonly PageStep[] = [
     async go(baker) {
       await press(baker, ['Back to the bench', 'More', 'End this bake']);
       await baker.noted(() => baker.hold());
-      await baker.page.locator('.act-headline:has-text("ended")').waitFor();
+      await baker.page.locator('.act-headline:has-text("this bake has ended")').waitFor();
     },
   },
   back('log, one bake', 1, 'Log'),

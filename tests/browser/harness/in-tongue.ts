@@ -49,15 +49,42 @@ function refilled({ english: own, other }: Pair, words: string): string[] {
 const longest = (text: string): string =>
   text.split(NAME).reduce((a, b) => (b.length > a.length ? b : a));
 
-/** The words of the tongue for English ones, all that may stand there; English where it is data. */
-function wordsIn(pairs: readonly Pair[], words: string): string[] {
+/** Longer words than any that stand in the middle of another one: what a recipe names is English still. */
+const NAME_LENGTH = 9;
+
+/**
+ * The words of the tongue for English ones, or for a part of them, all that may stand there; English where
+ * it is data.
+ */
+function wordsIn(pairs: readonly Pair[], words: string, isPart: boolean): string[] {
   const same = pairs.filter((pair) => pair.english.toLowerCase() === words.toLowerCase());
-  if (same.length > 0) return same.map(({ other }) => other);
+  if (same.length > 0)
+    return [...same.map(({ other }) => other), ...(words.length < NAME_LENGTH ? [] : [words])];
   const filled = pairs.flatMap((pair) => refilled(pair, words));
-  if (filled.length > 0) return [...filled, words];
-  const inside = pairs.filter((pair) => pair.english.toLowerCase().includes(words.toLowerCase()));
-  return [...inside.map(({ other }) => longest(other)).filter((text) => text.length > 3), words];
+  const inside = pairs
+    .filter((pair) => isPart && pair.english.toLowerCase().includes(words.toLowerCase()))
+    .map(({ other }) => longest(other))
+    .filter((text) => text.length > 3);
+  return [...filled, ...inside, words];
 }
+
+const DAY = /\b(Sun|Mon|Tue|Wed|Thu|Fri|Sat)\b(?: (\d+) (Mar))?/g;
+/** A Sunday in March: its first. */
+const SUNDAY = Date.UTC(2026, 2, 1, 12);
+
+/** Days are named by the clock and not by a catalogue. */
+const daysIn = (tongue: OtherTongue, text: string): string =>
+  text.replace(DAY, (_, name: string, day?: string) => {
+    const after = 'SunMonTueWedThuFriSat'.indexOf(name) / 3;
+    const at = (days: number, of: Intl.DateTimeFormatOptions): string =>
+      new Date(SUNDAY + days * 86_400_000).toLocaleDateString(LOCALES[tongue], {
+        ...of,
+        timeZone: 'UTC',
+      });
+    const weekday = at(after, { weekday: 'short' });
+    if (day === undefined) return weekday;
+    return `${weekday} ${at(Number(day) - 1, { day: 'numeric', month: 'short' })}`;
+  });
 
 /** How a selector names what it finds by words: all of them, a part of them, or a label for ears. */
 const NAMED = /(:text-is\(|:has-text\(|\[aria-label\^?=)"([^"]*)"([)\]])/g;
@@ -67,12 +94,13 @@ export function selectorsIn(tongue: OtherTongue): (selector: string) => string {
   const pairs = allOf(tongue);
   const known = new Map<string, string>();
   const named = (whole: string, before: string, words: string, after: string): string => {
-    const texts = wordsIn(pairs, words);
-    // A key is called by its sign, whatever else that stands in.
-    if (before === ':text-is(' && texts.includes(words)) return whole;
+    const isDay = words.replace(DAY, '') === '';
+    const texts = (isDay ? [words] : wordsIn(pairs, words, before === ':has-text(')).map((text) =>
+      daysIn(tongue, text),
+    );
     const shown = before.startsWith(':') ? texts.map(plain) : texts;
     const any = [...new Set(shown)].map((text) => `${before}${JSON.stringify(text)}${after}`);
-    return any.length === 0 ? whole : `:is(${any.join(', ')})`;
+    return any.join() === whole ? whole : `:is(${any.join(', ')})`;
   };
   return (selector) =>
     selector.replace(NAMED, (whole, ...[before, words, after]: string[]) => {

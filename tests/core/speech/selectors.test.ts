@@ -17,6 +17,11 @@ it('finds by a label for ears, and by all the words of one', () => {
   );
 });
 
+it('names a day as the clock of the tablet does', () => {
+  expect(german('.tile:has-text("Sat 14 Mar")')).toBe('.tile:is(:has-text("Sa 14. März"))');
+  expect(german('.tile:has-text("Sun")')).toBe('.tile:is(:has-text("So"))');
+});
+
 it('leaves the sign of a key, and what is no word, as they are', () => {
   const signs = ['.key:text-is("1")', '.key:text-is("e")', '.slab:not(.hold)', '[type="file"]'];
   expect(signs.map(german)).toEqual(signs);
