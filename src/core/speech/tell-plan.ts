@@ -5,6 +5,7 @@ import { planChanges, planFilling, planTouches, planWaits } from './words/plan.t
 import { fill } from './fill.ts';
 import { tongue } from './tongue.ts';
 import { showLength } from './lengths.ts';
+import { showAway } from './show-away.ts';
 import { showBread } from './show-bread.ts';
 
 /** `load 2`: what it is, and which. */
@@ -109,7 +110,7 @@ export function tellChange(
 /** What stands in the way, in one sentence; none where nothing is named. */
 export function tellBecause(because: readonly string[]): string[] {
   const names = [...new Set(because)].map((name) =>
-    name === 'planFrom' ? planChanges.planFrom : showBread(name),
+    name === 'planFrom' ? planChanges.planFrom : showAway(showBread(name)),
   );
   return names.length > 0 ? [fill(planChanges.because, { name: names.join(', ') })] : [];
 }

@@ -1,6 +1,7 @@
 import { createSignal, For, Match, Show, Switch, type JSX } from 'solid-js';
 import type { Span } from '../../core/day/plan/types.ts';
 import type { WeeklyWindow } from '../../core/day/plan/wall-clock.ts';
+import { showAway } from '../../core/speech/show-away.ts';
 import { LIMITS } from '../../core/kitchen/limits.ts';
 import { askPage, awayPage } from '../../core/speech/words/day.ts';
 import { Control } from '../../parts/Control.tsx';
@@ -62,7 +63,7 @@ export function AwayFace(props: AwayProps): JSX.Element {
         <For each={week()}>
           {(window, at) => (
             <Control
-              label={`${window.name}, ${daysWords(window.weekdays)}`}
+              label={`${showAway(window.name)}, ${daysWords(window.weekdays)}`}
               value={weeklyWords(props.house, window)}
               onPress={() => setOpen({ kind: 'weekly', at: at() })}
             />
@@ -71,7 +72,7 @@ export function AwayFace(props: AwayProps): JSX.Element {
         <For each={props.away}>
           {(span, at) => (
             <Control
-              label={`${span.name ?? ''}, ${date(span)}`}
+              label={`${showAway(span.name ?? '')}, ${date(span)}`}
               value={onceWords(props.house, span)}
               onPress={() => setOpen({ kind: 'once', at: at() })}
             />

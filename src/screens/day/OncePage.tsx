@@ -1,6 +1,7 @@
 import { createSignal, Match, Switch, type JSX } from 'solid-js';
 import type { Span } from '../../core/day/plan/types.ts';
 import { awayPage } from '../../core/speech/words/day.ts';
+import { showAway } from '../../core/speech/show-away.ts';
 import { MINUTE } from '../../core/units.ts';
 import { Control } from '../../parts/Control.tsx';
 import { AsksPage } from './AsksPage.tsx';
@@ -44,13 +45,13 @@ export function OncePage(
       fallback={
         <AsksPage
           house={props.house}
-          headline={name()}
+          headline={showAway(name())}
           back={awayPage.back}
           controls={<Control label={awayPage.remove} onPress={() => props.onRemove()} />}
           onBack={() => props.onBack()}
         >
           <div class="day-grid">
-            {cell(awayPage.what, name(), 'what')}
+            {cell(awayPage.what, showAway(name()), 'what')}
             {cell(awayPage.date, props.house.day(props.span.from), 'days')}
             {cell(awayPage.from, props.house.hour(props.span.from), 'from')}
             {cell(awayPage.to, props.house.hour(props.span.to), 'to')}
@@ -74,7 +75,7 @@ export function OncePage(
           house={props.house}
           headline={awayPage.date}
           now={false}
-          back={name()}
+          back={showAway(name())}
           onDay={toDay}
           onBack={all}
         />

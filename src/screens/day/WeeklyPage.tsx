@@ -1,6 +1,7 @@
 import { createSignal, For, Match, Switch, type JSX } from 'solid-js';
 import type { WeeklyWindow } from '../../core/day/plan/wall-clock.ts';
 import { awayPage } from '../../core/speech/words/day.ts';
+import { showAway } from '../../core/speech/show-away.ts';
 import { Control } from '../../parts/Control.tsx';
 import { AsksPage } from './AsksPage.tsx';
 import { HalfPage, WhatPage, type Face, type PageProps } from './WindowParts.tsx';
@@ -43,7 +44,7 @@ export function WeeklyPage(
       fallback={
         <AsksPage
           house={props.house}
-          headline={props.window.name}
+          headline={showAway(props.window.name)}
           back={awayPage.back}
           controls={
             <>
@@ -59,7 +60,7 @@ export function WeeklyPage(
           onBack={() => props.onBack()}
         >
           <div class="day-grid">
-            {cell(awayPage.what, props.window.name, 'what')}
+            {cell(awayPage.what, showAway(props.window.name), 'what')}
             {cell(awayPage.days, daysWords(props.window.weekdays), 'days')}
             {cell(awayPage.from, minuteWords(props.house, props.window.from), 'from')}
             {cell(awayPage.to, minuteWords(props.house, props.window.to), 'to')}
@@ -82,7 +83,7 @@ export function WeeklyPage(
         <AsksPage
           house={props.house}
           headline={awayPage.days}
-          back={props.window.name}
+          back={showAway(props.window.name)}
           onBack={all}
           controls={
             <For each={Object.entries(DAYS)}>

@@ -1,10 +1,10 @@
 import type { JSX } from 'solid-js';
 import { askPage, awayPage } from '../../core/speech/words/day.ts';
 import { Stepper } from '../../parts/Stepper.tsx';
+import { awayWhats, showAway } from '../../core/speech/show-away.ts';
 import { Tiles } from '../../parts/Tiles.tsx';
 import type { House } from '../house.ts';
 import { AsksPage } from './AsksPage.tsx';
-import { whats } from './windows.ts';
 
 export type Face = 'all' | 'what' | 'days' | 'from' | 'to';
 /** Minutes a press. */
@@ -26,12 +26,12 @@ export const WhatPage = (props: {
   <AsksPage
     house={props.house}
     headline={awayPage.what}
-    back={props.name}
+    back={showAway(props.name)}
     onBack={() => props.onBack()}
   >
     <Tiles
       label={awayPage.what}
-      options={whats().map((value) => ({ value, label: value }))}
+      options={awayWhats()}
       chosen={props.name}
       onChoose={(name) => props.onPick(name)}
     />
@@ -54,7 +54,7 @@ export const HalfPage = (props: {
     house={props.house}
     headline={awayPage[props.end]}
     detail={props.span}
-    back={props.name}
+    back={showAway(props.name)}
     onBack={() => props.onBack()}
   >
     <Stepper

@@ -6,6 +6,7 @@ import { nothingPage } from '../../core/speech/words/day.ts';
 import { planChanges } from '../../core/speech/words/plan.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showAway } from '../../core/speech/show-away.ts';
 import { showBread } from '../../core/speech/show-bread.ts';
 import {
   tellBecause,
@@ -160,7 +161,10 @@ export function troublesFit(troubles: readonly AskTrouble[], ask: DayAsk): Nothi
       case 'noHour':
         return { lines: [fill(nothingPage.noHour, { bake: showBread(trouble.bake) })], offers: [] };
       case 'reversed':
-        return { lines: [fill(nothingPage.reversed, { name: trouble.name })], offers: [] };
+        return {
+          lines: [fill(nothingPage.reversed, { name: showAway(trouble.name) })],
+          offers: [],
+        };
       case 'neverFree':
         return { lines: [nothingPage.neverFree], offers: [] };
       case 'fridgeShort': {

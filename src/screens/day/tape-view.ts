@@ -1,6 +1,7 @@
 import type { Span } from '../../core/day/plan/types.ts';
 import { tapeNotes } from '../../core/speech/words/day.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showAway } from '../../core/speech/show-away.ts';
 import { MINUTE, type Instant } from '../../core/units.ts';
 import type { TapeLane, TapeRow, TapeStretch } from '../../parts/tape-shown.ts';
 import type { DayShown, ReadDay } from './day-shown.ts';
@@ -94,7 +95,9 @@ function lanesOf(
 /** Until when nobody is there as a day begins. */
 function untilAway({ from, to }: RowSpan, blocked: readonly Span[], read: ReadDay): string | null {
   const span = blocked.find((one) => one.name && one.from <= from && one.to > from && one.to <= to);
-  return span ? fill(tapeNotes.away, { name: span.name!, time: read.hour(span.to) }) : null;
+  return span
+    ? fill(tapeNotes.away, { name: showAway(span.name!), time: read.hour(span.to) })
+    : null;
 }
 
 /** A dough that is taken is no longer waited for: its bars end half-way to the next touch. */

@@ -3,6 +3,7 @@ import type { Span } from '../../core/day/plan/types.ts';
 import type { WeeklyWindow } from '../../core/day/plan/wall-clock.ts';
 import { awayPage } from '../../core/speech/words/day.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { awayKeptAs } from '../../core/speech/show-away.ts';
 import { HOUR, MINUTE, type Instant } from '../../core/units.ts';
 import type { House } from '../house.ts';
 import { wallOf, type Minute } from './day-hours.ts';
@@ -15,12 +16,9 @@ export const DAYS = {
   weekend: [6, 0],
 } as const satisfies Readonly<Record<string, readonly number[]>>;
 
-/** A kitchen's own words are kept as they are; these are offered. */
-export const whats = (): readonly string[] => [awayPage.asleep, awayPage.work, awayPage.out];
-
 /** A working day and an afternoon, until it is said. Judgement. */
 export const newWeekly = (): WeeklyWindow => ({
-  name: awayPage.work,
+  name: awayKeptAs('work'),
   weekdays: [...DAYS.weekdays],
   from: 8 * 60,
   to: 16 * 60,
@@ -30,7 +28,7 @@ export const newWeekly = (): WeeklyWindow => ({
 /** The next full hour, for two hours. */
 export const newOnce = (now: Instant): Span => {
   const from = Math.ceil(now / HOUR) * HOUR;
-  return { name: awayPage.out, from, to: from + 2 * HOUR, canBend: false };
+  return { name: awayKeptAs('out'), from, to: from + 2 * HOUR, canBend: false };
 };
 
 const same = (a: readonly number[], b: readonly number[]): boolean =>
