@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 // Official names: Regulation (EU) 1169/2011, Annex II, from memory.
 export const allergenNames: InTongue<typeof english.allergenNames> = {
   gluten: 'Gluten',
-  nuts: 'Schalenfrüchte',
+  nuts: 'Schalen\u00adfrüchte',
   sesame: 'Sesam',
   milk: 'Milch',
   egg: 'Eier',
@@ -33,7 +33,7 @@ export const kindNames: InTongue<typeof english.kindNames> = {
   pecan: 'Pekannuss',
   pistachio: 'Pistazie',
   'Brazil nut': 'Paranuss',
-  macadamia: 'Macadamianuss',
+  macadamia: 'Macadamia\u00adnuss',
 };
 
 export const allergenAsked: InTongue<typeof english.allergenAsked> = {

@@ -17,7 +17,7 @@ export const calls: InTongue<typeof english.calls> = {
   alsoLook: '{name}, und ein Blick: {other}',
   reminder: 'Wartet noch: {name}.',
   snooze: 'In 2 Minuten',
-  snoozesLeft: { 1: 'noch 1', 2: 'noch 2' },
+  snoozesLeft: { 1: '1-mal', 2: '2-mal' },
   putOff: {
     1: 'Ich rufe ein letztes Mal, in 2 Minuten.',
     2: 'Ich rufe in 2 Minuten noch mal.',

@@ -28,7 +28,7 @@ export const circleTold: InTongue<typeof english.circleTold> = {
 export const neighbourWords: InTongue<typeof english.neighbourWords> = {
   title: 'Nachbarn',
   none: 'Noch niemand. Füg jemanden hinzu.',
-  add: 'Jemanden dazu',
+  add: 'Neu dazu',
   nameAsk: 'Wer bekommt Brot von dir?',
   nameDetail: 'Ein Vorname oder ein Zeichen. Es bleibt auf diesem Tablet.',
   already: '{name} gibt es schon. Dieser Name wird so geschrieben: {other}.',
@@ -54,5 +54,5 @@ export const neighbourWords: InTongue<typeof english.neighbourWords> = {
   eraseTwo: 'Oder an zwei Stellen tippen',
   eraseFirst: 'Tipp erst hier',
   eraseSecond: 'Dann tipp hier',
-  keep: 'Behalten',
+  keep: 'Doch nicht',
 };

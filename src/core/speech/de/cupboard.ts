@@ -20,7 +20,7 @@ export const cupboard: InTongue<typeof english.cupboard> = {
   nextPage: 'Nächste Seite',
   page: '{name}, {n} von {count}',
   only: 'Nur {least} bis {most} {unit}',
-  shopping: 'Einkaufsliste',
+  shopping: 'Einkaufs\u00adliste',
   shoppingMeans: 'für das bestellte Brot',
   costs: 'Kosten eines Laibs',
   costsMeans: 'nach deinen eigenen Preisen',

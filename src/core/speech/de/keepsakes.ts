@@ -98,7 +98,7 @@ export const eraseWords: InTongue<typeof english.eraseWords> = {
   two: 'Oder an zwei Stellen tippen',
   first: 'Tipp erst hier',
   second: 'Dann tipp hier',
-  keep: 'Behalten',
+  keep: 'Doch nicht',
 };
 export const keepsakesTold: InTongue<typeof english.keepsakesTold> = {
   misread:

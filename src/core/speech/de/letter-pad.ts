@@ -4,9 +4,9 @@ import type { InTongue } from '../tongue.ts';
 export const letterPad: InTongue<typeof english.letterPad> = {
   label: 'Buchstaben',
   blank: 'Leer',
-  erase: 'Löschen',
-  eraseWord: 'Wort löschen',
-  putBack: 'Zurückholen',
+  erase: 'Weg',
+  eraseWord: 'Wort weg',
+  putBack: 'Wieder her',
   signs: '123 é',
   letters: 'abc',
   more: 'Mehr',

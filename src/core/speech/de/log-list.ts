@@ -2,8 +2,8 @@ import type * as english from '../words/log-list.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const logList: InTongue<typeof english.logList> = {
-  one: '1-mal gebacken',
-  many: '{count}-mal gebacken',
+  one: '1-mal ge\u00adbacken',
+  many: '{count}-mal ge\u00adbacken',
   some: '{n} von {count} gezeigt',
   none: 'Noch nichts gebacken',
   noneDetail: 'Jedes Backen kommt von selbst hierher, ab dem ersten Druck.',
@@ -17,7 +17,7 @@ export const logList: InTongue<typeof english.logList> = {
   older: 'Ältere',
   find: 'Suchen',
   showAll: 'Alle zeigen',
-  mine: 'Alles Gebackene',
+  mine: 'Alles Ge\u00adbackene',
   loaf: '1 Laib',
   loaves: '{count} Laibe',
   hiddenOne: 'Aus\u00adgeblendet',
@@ -28,7 +28,7 @@ export const logFind: InTongue<typeof english.logFind> = {
   formula: 'Brot',
   tag: 'Stichwort',
   turned: 'Wie es war',
-  hidden: 'Ausgeblendetes',
+  hidden: 'Aus\u00adgeblendetes',
   shown: 'Gezeigt',
   notShown: 'Nicht gezeigt',
   any: 'Egal',
@@ -41,8 +41,8 @@ export const logFind: InTongue<typeof english.logFind> = {
 };
 export const turnedWords: InTongue<typeof english.turnedWords> = {
   good: 'Gut',
-  under: 'Untergare',
-  over: 'Übergare',
+  under: 'Unter',
+  over: 'Über',
   dark: 'Dunkel',
   pale: 'Blass',
   done: 'Fertig',

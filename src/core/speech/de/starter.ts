@@ -136,7 +136,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   renewFirst: 'Tipp erst hier',
   renewSecond: 'Dann tipp hier',
   renewTwo: 'Oder an zwei Stellen tippen',
-  keep: 'Behalten',
+  keep: 'Doch nicht',
 };
 export const starterLines: InTongue<typeof english.starterLines> = {
   STARTER_CARE,

@@ -18,7 +18,7 @@ export const calls: InTongue<typeof english.calls> = {
   alsoLook: '{name}, et à voir : {other}',
   reminder: 'Attend toujours : {name}.',
   snooze: 'Dans 2 minutes',
-  snoozesLeft: { 1: 'reste 1', 2: 'reste 2' },
+  snoozesLeft: { 1: '1\u00a0fois', 2: '2\u00a0fois' },
   putOff: {
     1: 'J’appelle une dernière fois, dans 2 minutes.',
     2: 'Je rappelle dans 2 minutes.',

@@ -48,7 +48,7 @@ export const turnedWords: InTongue<typeof english.turnedWords> = {
   dark: 'Foncé',
   pale: 'Pâle',
   done: 'Fini',
-  early: 'Arrêtée',
+  early: 'Tôt',
   open: 'En cours',
 };
 
