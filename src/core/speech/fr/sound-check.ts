@@ -16,9 +16,9 @@ export const soundCheck: InTongue<typeof english.soundCheck> = {
   answers: {
     yes: { label: 'Je les ai entendus', means: 'Les appels vous atteignent là' },
     no: { label: 'Pas entendus', means: 'Les appels peuvent vous échapper' },
-    sightOnly: { label: 'À vue seulement', means: 'Vous regardez vous-même' },
+    sightOnly: { label: 'Sans le son', means: 'Vous regardez vous-même' },
   },
-  results: { yes: 'Bien entendu', no: 'Pas entendu', sightOnly: 'À vue seulement' },
+  results: { yes: 'Bien entendu', no: 'Pas entendu', sightOnly: 'Sans le son' },
   means: {
     yes: 'Refaites l’essai si la porte, la tablette ou son volume change.',
     no: 'Montez le son ou ouvrez la porte. Puis jouez-les encore.',
