@@ -35,14 +35,19 @@ const NAME = /\{\w+\}/g;
 const plain = (text: string): string => text.replaceAll('\u00ad', '').trim();
 const escaped = (text: string): string => text.replace(/[.*+?^$()|[\]\\]/g, '\\$&');
 
-/** What a template says in the other tongue where the English words are that template, filled. */
-function refilled({ english: own, other }: Pair, words: string): string[] {
+/** What a template says in the other tongue where the English words are that template, filled with words or data. */
+function refilled(pairs: readonly Pair[], { english: own, other }: Pair, words: string): string[] {
   const names: readonly string[] = own.match(NAME) ?? [];
   if (names.length === 0 || own.replace(NAME, '').trim().length < 3) return [];
   const shape = own.split(NAME).map(escaped).join('(.+)');
   const found = new RegExp(`^${shape}$`, 'i').exec(words);
   if (!found) return [];
-  return [other.replace(NAME, (name) => found[names.indexOf(name) + 1] ?? name)];
+  return [
+    other.replace(NAME, (name) => {
+      const value = found[names.indexOf(name) + 1] ?? name;
+      return pairs.find((pair) => pair.english === value)?.other ?? value;
+    }),
+  ];
 }
 
 /** The longest stretch of a text that nothing is filled into. */
@@ -60,7 +65,7 @@ function wordsIn(pairs: readonly Pair[], words: string, isPart: boolean): string
   const same = pairs.filter((pair) => pair.english.toLowerCase() === words.toLowerCase());
   if (same.length > 0)
     return [...same.map(({ other }) => other), ...(words.length < NAME_LENGTH ? [] : [words])];
-  const filled = pairs.flatMap((pair) => refilled(pair, words));
+  const filled = pairs.flatMap((pair) => refilled(pairs, pair, words));
   const inside = pairs
     .filter((pair) => isPart && pair.english.toLowerCase().includes(words.toLowerCase()))
     .map(({ other }) => longest(other))

@@ -28,7 +28,7 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
   bowls: {
     title: 'Schüsseln',
     count: 'Wie viele',
-    countAsk: 'Wie viele große Schüsseln?',
+    countAsk: 'Wie viele Schüsseln?',
     litres: 'Die größte',
     litresAsk: 'Wie groß ist die größte?',
     detail: 'Von Hand gehen bis {grams} in eine Schüssel.',

@@ -13,7 +13,7 @@ export const bench: InTongue<typeof english.bench> = {
   of: '{done} sur {of}',
   lines: 'Ce qui se pèse',
   answers: 'Réponses',
-  usual: 'Normal : {range}',
+  usual: 'Normal : {range}',
   point: ',',
   starting: 'La cuisine s’ouvre',
   care: 'Prudence',

@@ -6,7 +6,7 @@ export const controls: InTongue<typeof english.controls> = {
   takeBack: 'Annuler cela',
   sayAgain: 'Répéter',
   readOn: 'Suite',
-  newReading: 'Nouvelle mesure',
+  newReading: 'Mesurer',
   readingsSoFar: 'Mesures prises',
   showPots: 'Voir les cocottes',
   showSheet: 'Voir la fiche',

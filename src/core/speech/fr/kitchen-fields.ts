@@ -4,8 +4,8 @@ import type { InTongue } from '../tongue.ts';
 export const kitchenFields: InTongue<typeof english.kitchenFields> = {
   oven: {
     title: 'Four',
-    most: 'Maximum',
-    mostAsk: 'Jusqu’où monte-t-il ?',
+    most: 'Chaleur maximale',
+    mostAsk: 'Chaleur maximale ?',
     atDial: 'Mesuré dedans',
     atDialAsk: 'Réglé sur {celsius}. Combien dedans ?',
     preheat: 'Chaud à cœur en',
@@ -28,7 +28,7 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
   bowls: {
     title: 'Saladiers',
     count: 'Combien',
-    countAsk: 'Combien de grands saladiers ?',
+    countAsk: 'Combien de saladiers ?',
     litres: 'Le plus grand',
     litresAsk: 'Combien contient le plus grand ?',
     detail: 'À la main, un saladier prend jusqu’à {grams}.',
@@ -62,6 +62,6 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
   notKnown: 'Pas connu',
   only: 'Seulement {range}',
   range: '{least} à {most} {unit}',
-  tablet: 'Cette tablette',
+  tablet: 'Cette ta\u00adblette',
   soundFirst: 'Vérifier le son',
 };

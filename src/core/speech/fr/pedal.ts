@@ -2,7 +2,7 @@ import type * as english from '../words/pedal.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const pedal: InTongue<typeof english.pedal> = {
-  title: 'Pédale ou télécommande',
+  title: 'Pédale ou télé\u00adcommande',
   detail: 'Touchez-en un ici, puis la pédale.',
   care: 'Elle n’ouvre aucune barrière : brûlant, lame et machine restent à la main.',
   media: 'Touches du casque',

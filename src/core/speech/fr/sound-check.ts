@@ -7,7 +7,7 @@ export const soundCheck: InTongue<typeof english.soundCheck> = {
   play: 'Jouer les appels',
   then: 'dans dix secondes',
   again: 'Les jouer encore',
-  test: 'Essayer tous les appels',
+  test: 'Tous les appels',
   testing: 'Chaque appel, puis son nom. Touchez n’importe où pour arrêter.',
   noAlarm: 'C’est une aide, pas une alarme. Mettez un second minuteur à chaque étape brûlante.',
   ask: 'Avez-vous entendu les trois ?',

@@ -28,5 +28,5 @@ export const bankCard: InTongue<typeof english.bankCard> = {
   bitBigger: 'Un peu plus grand',
   bitSmaller: 'Un peu plus petit',
   save: 'C’est juste : garder',
-  usual: 'Taille habituelle',
+  usual: 'Taille normale',
 };
