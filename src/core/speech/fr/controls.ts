@@ -17,7 +17,7 @@ export const controls: InTongue<typeof english.controls> = {
   weighLoaf: 'Peser un pain',
   notNow: 'Pas maintenant',
   why: 'Pourquoi ?',
-  whyThis: 'Pourquoi cela ?',
+  whyThis: 'Pour\u00adquoi cela ?',
   notNowWhy: 'Pas maintenant : pourquoi ?',
   howMuchLonger: 'Encore combien de temps ?',
   hush: 'Silence',
