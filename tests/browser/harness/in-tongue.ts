@@ -1,5 +1,6 @@
 import { de } from '../../../src/core/speech/de.ts';
 import { fr } from '../../../src/core/speech/fr.ts';
+import { unbroken } from '../../../src/parts/unbroken.ts';
 
 /** The tongues the pages are walked in beside English, each with the language of a tablet that speaks it. */
 export const LOCALES = { de: 'de-DE', fr: 'fr-FR' } as const;
@@ -103,7 +104,9 @@ export function selectorsIn(tongue: OtherTongue): (selector: string) => string {
     const texts = (isDay ? [words] : wordsIn(pairs, words, before === ':has-text(')).map((text) =>
       daysIn(tongue, text),
     );
-    const shown = before.startsWith(':') ? texts.map(plain) : texts;
+    // A hyphen at which no line ends is another sign than the one that is written.
+    const seen = texts.flatMap((text) => [plain(text), unbroken(plain(text))]);
+    const shown = before.startsWith(':') ? seen : texts;
     const any = [...new Set(shown)].map((text) => `${before}${JSON.stringify(text)}${after}`);
     return any.join() === whole ? whole : `:is(${any.join(', ')})`;
   };

@@ -36,7 +36,7 @@ export const askPage: InTongue<typeof english.askPage> = {
   startNowDetail: 'sans heure fixe',
   bread: 'Un autre pain',
   away: 'Nuit ou sortie',
-  off: 'L’enlever',
+  off: 'L’ôter',
   slab: 'Faire un plan',
   then: 'vous pourrez le changer',
   bake: '{name}, {loaves}',
@@ -74,8 +74,8 @@ export const awayPage: InTongue<typeof english.awayPage> = {
   span: '{time}–{until}',
   bends: 'Peut céder un peu',
   rigid: 'Ne cède jamais',
-  remove: 'L’enlever',
-  back: 'Quand vous absentez-vous ?',
+  remove: 'L’ôter',
+  back: 'Quand êtes-vous absent ?',
   reversed: 'La fin est avant le début. Changez une heure.',
 };
 

@@ -3,10 +3,10 @@ import type { InTongue } from '../tongue.ts';
 
 export const letterPad: InTongue<typeof english.letterPad> = {
   label: 'Lettres',
-  blank: 'Espace',
-  erase: 'Effacer',
-  eraseWord: 'Effacer le mot',
-  putBack: 'Remettre',
+  blank: 'Blanc',
+  erase: 'Ôter',
+  eraseWord: 'Ôter le mot',
+  putBack: 'Rendre',
   signs: '123 é',
   letters: 'abc',
   more: 'Plus',

@@ -82,7 +82,7 @@ export const orderLine: InTongue<typeof english.orderLine> = {
   asPieceLong: 'Comme son pâton le donne',
   gramsAsk: 'Poids une fois froid ?',
   only: 'Seulement {range}',
-  now: 'Maintenant {value}',
+  now: 'Actuel : {value}',
 };
 
 export const orderAsk: InTongue<typeof english.orderAsk> = {
