@@ -8,7 +8,7 @@ export const picture: InTongue<typeof english.picture> = {
   alt: 'Image : {name}',
   camera: 'Prendre une photo',
   choose: 'En choisir une',
-  drop: 'L’enlever',
+  drop: 'L’ôter',
   busy: 'Elle se réduit',
 };
 

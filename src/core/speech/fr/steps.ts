@@ -10,12 +10,12 @@ export const bookSteps: InTongue<typeof english.bookSteps> = {
   dough: 'Pâte après mélange',
   doughAsk: 'À combien est la pâte mélangée ?',
   fridge: 'Frigo',
-  fridgeAsk: 'À combien est le frigo ?',
-  usual: 'D’habitude : {least} à {most} {unit}',
+  fridgeAsk: 'Quel froid fait le frigo ?',
+  usual: 'Normal : {least} à {most} {unit}',
   usualHeat: 'D’habitude : {least} à {most}',
   touch: { fold: 'Attente du rabat {n}', laminate: 'Attente de l’étirage' },
   touchAsk: { fold: 'Minutes avant le rabat {n}', laminate: 'Minutes avant l’étirage' },
-  takeOut: 'L’enlever',
+  takeOut: 'L’ôter',
 };
 
 export const bookFolds: InTongue<typeof english.bookFolds> = {

@@ -2,7 +2,7 @@ import type * as english from '../words/swaps.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const bookSwaps: InTongue<typeof english.bookSwaps> = {
-  press: 'Échanger',
+  press: 'Échan\u00adger',
   title: 'Échanger : {name}',
   detail: 'Chaque touche échange. « Plus » permet d’annuler.',
   dried: 'Séché au lieu de frais',
