@@ -75,7 +75,7 @@ export const awayPage: InTongue<typeof english.awayPage> = {
   bends: 'Peut céder un peu',
   rigid: 'Ne cède jamais',
   remove: 'L’ôter',
-  back: 'Quand êtes-vous absent ?',
+  back: 'Vos heures d’absence ?',
   reversed: 'La fin est avant le début. Changez une heure.',
 };
 

@@ -4,8 +4,8 @@ import type { InTongue } from '../tongue.ts';
 export const kitchenFields: InTongue<typeof english.kitchenFields> = {
   oven: {
     title: 'Four',
-    most: 'Chaleur maximale',
-    mostAsk: 'Chaleur maximale ?',
+    most: 'Maximum',
+    mostAsk: 'Jusqu’où monte-t-il ?',
     atDial: 'Mesuré dedans',
     atDialAsk: 'Réglé sur {celsius}. Combien dedans ?',
     preheat: 'Chaud à cœur en',

@@ -10,7 +10,7 @@ export const bookSteps: InTongue<typeof english.bookSteps> = {
   dough: 'Pâte après mélange',
   doughAsk: 'À combien est la pâte mélangée ?',
   fridge: 'Frigo',
-  fridgeAsk: 'Quel froid fait le frigo ?',
+  fridgeAsk: 'À combien est le frigo ?',
   usual: 'Normal : {least} à {most} {unit}',
   usualHeat: 'D’habitude : {least} à {most}',
   touch: { fold: 'Attente du rabat {n}', laminate: 'Attente de l’étirage' },
