@@ -10,7 +10,7 @@ import {
 } from '../../formula/allergens.ts';
 import type { Formula } from '../../formula/formula.ts';
 import { MOST_ALLERGENS } from '../../formula/read-filling.ts';
-import { isNamedIn, places } from './packet-search.ts';
+import { isNamedIn, places, unparted } from './packet-search.ts';
 import { saidIn, termsOf } from './set-apart.ts';
 
 /** All that a text names, in whichever tongue; of grains or nuts without a kind that they are to be looked up. */
@@ -28,7 +28,8 @@ function isNames(text: string, named: readonly string[]): boolean {
     ...termsOf(named),
     ...ALLERGENS.filter(hasKinds).map((one) => ALLERGEN_TEXTS[one]),
   ]);
-  const rest = words === null ? text : text.replace(words, ' ');
+  const plain = unparted(text);
+  const rest = words === null ? plain : plain.replace(words, ' ');
   return !/\p{L}/u.test(rest.replace(/(?<!\p{L})(?:and|et|und|nuss|nüsse)(?!\p{L})/giu, ' '));
 }
 

@@ -25,6 +25,9 @@ const loose = (word: string): string =>
     // The old spelling of Walnuss.
     .replace(/nuss$/, 'nu(?:ss|ß)');
 
+/** Where a long word may be parted it has a soft hyphen, which no reader sees and no word has. */
+export const unparted = (text: string): string => text.replaceAll('\u00ad', '');
+
 const parts = (word: PacketWord): Exclude<PacketWord, string> =>
   typeof word === 'string' ? { word } : word;
 
@@ -96,7 +99,7 @@ const wordsFor = (
   return Object.hasOwn(NAMED, name.toLowerCase()) ? known : [['en', name]];
 };
 
-/** Finds wherever one of the names stands, in the words of any tongue; null: there are no names. */
+/** Finds wherever one of the names stands in an unparted text, in the words of any tongue; null: there are no names. */
 export const places = (names: readonly string[]): RegExp | null =>
   anyOf(
     names.flatMap((name) => wordsFor(name, TONGUES)),
@@ -108,15 +111,15 @@ export const isNamedIn = (
   text: string,
   name: string,
   tongues: readonly PacketTongue[] = TONGUES,
-): boolean => anyOf(wordsFor(name, tongues), 'iu')?.test(text) ?? false;
+): boolean => anyOf(wordsFor(name, tongues), 'iu')?.test(unparted(text)) ?? false;
 
 /** Whether a text holds it without naming it, in the words of any tongue. */
 export const isHiddenIn = (text: string, name: string): boolean =>
-  anyOf(wordsOf(HIDDEN, name, TONGUES), 'iu')?.test(text) ?? false;
+  anyOf(wordsOf(HIDDEN, name, TONGUES), 'iu')?.test(unparted(text)) ?? false;
 
 /** A text without the places where one of the names stands or is meant. */
 export const withoutWords = (text: string, name: string): string =>
   [wordsFor(name, TONGUES), wordsOf(HIDDEN, name, TONGUES)].reduce((rest, words) => {
     const found = anyOf(words, 'giu');
     return found === null ? rest : rest.replace(found, ' ');
-  }, text);
+  }, unparted(text));

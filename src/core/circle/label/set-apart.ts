@@ -9,7 +9,7 @@ import {
 import { ALLERGEN_TEXTS, KIND_TEXTS } from '../../formula/allergen-texts.ts';
 import { showAllergen, showKind } from '../../speech/show-allergen.ts';
 import { tongue } from '../../speech/tongue.ts';
-import { isHiddenIn, isNamedIn, places, withoutWords } from './packet-search.ts';
+import { isHiddenIn, isNamedIn, places, unparted, withoutWords } from './packet-search.ts';
 
 /** A piece of a line; `apart`: set apart from the others, for it is an allergen's name. */
 export interface Run {
@@ -67,7 +67,8 @@ export const saidIn = (text: string): readonly string[] => {
  * @example
  * setApart('cheese', ['milk']) // → [{ text: 'cheese', apart: false }, { text: ' (', apart: false }, { text: 'milk', apart: true }, { text: ')', apart: false }]
  */
-export function setApart(text: string, terms: readonly string[]): readonly Run[] {
+export function setApart(line: string, terms: readonly string[]): readonly Run[] {
+  const text = unparted(line);
   const runs: Run[] = [];
   const add = (piece: string, apart: boolean): void => {
     if (piece !== '') runs.push({ text: piece, apart });

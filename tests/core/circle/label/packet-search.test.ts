@@ -43,6 +43,15 @@ const ENGLISH: readonly (readonly [string, string])[] = [
   ...['prawn', 'shrimp'].map((word) => [word, 'crustaceans'] as const),
 ];
 
+describe('a word that may be parted in print', () => {
+  it('is found by its letters alone', () => {
+    expect(saidIn('Schalen\u00adfrüchte (Wal\u00adnuss), Voll\u00admilch')).toEqual(
+      saidIn('Schalenfrüchte (Walnuss), Vollmilch'),
+    );
+    expect(setApart('Voll\u00admilch', ['milk'])).toEqual(setApart('Vollmilch', ['milk']));
+  });
+});
+
 describe('words of packets, whatever tongue stands', () => {
   it('finds every English word that it found, between whatever words', () => {
     const before = fc.constantFrom('', 'toasted ', 'sugar, ', 'a (', '“');
