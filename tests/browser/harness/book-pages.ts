@@ -51,7 +51,7 @@ export const BOOK_PAGES: readonly PageStep[] = [
   back('book, the last rise', 1, 'Last rise'),
   back('book, what it is baked in', 1, 'Baked in'),
   to('book, baked on a stone', 'Hot stone'),
-  to('book, baked in a tin', 'oven at 230'),
+  to('book, baked in a tin', '230'),
   {
     name: 'book, the steps changed',
     async go(baker) {

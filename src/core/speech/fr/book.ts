@@ -16,7 +16,7 @@ export const book: InTongue<typeof english.book> = {
   keep: 'Garder',
   keepThen: 'en version {version}',
   notKept: 'Impossible à garder. Rien n’est perdu.',
-  howMuch: 'Combien ?',
+  howMuch: 'Com\u00adbien ?',
   steps: 'Ses étapes',
   more: 'Plus',
 };

@@ -84,8 +84,8 @@ export const processParts: InTongue<typeof english.processParts> = {
   retard: 'Au frigo',
   warm: 'Apprêt au chaud',
   preheat: 'Chauffe du four',
-  lidded: 'Couvercle ou vapeur',
-  open: 'Cuisson à découvert',
-  recovery: 'Four à réchauffer',
+  lidded: 'Cou\u00advercle ou vapeur',
+  open: 'Cuisson à décou\u00advert',
+  recovery: 'Four à ré\u00adchauffer',
   cool: 'Ressuage',
 };
