@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { longestWord } from '../../src/parts/longest-word.ts';
 import { gate } from '../../src/core/speech/words/gate.ts';
 import { Baker } from './harness/baker.ts';
 import { beginBread } from './harness/begin-bread.ts';
@@ -30,19 +31,21 @@ const clipped = async (app: App) => {
 
 /** Each in turn in the slab that stands there: what would run below the screen. */
 const below = (app: App, words: readonly SlabWords[]) =>
-  app.page.evaluate((all) => {
-    const slab = document.querySelector<HTMLElement>('.slab')!;
-    const [label, then] = [slab.querySelector('.slab-label')!, slab.querySelector('.slab-then')!];
-    return all.flatMap((said) => {
-      label.textContent = said.label;
-      then.textContent = said.then;
-      const longest = Math.max(4, ...said.label.split(/\s+/).map(({ length }) => length));
-      slab.parentElement!.style.setProperty('--longest', String(longest));
-      const page = document.documentElement.scrollHeight - innerHeight;
-      const { bottom } = slab.getBoundingClientRect();
-      return page > 0 || bottom > innerHeight ? [`${said.label}, ${said.then}`] : [];
-    });
-  }, words);
+  app.page.evaluate(
+    (all) => {
+      const slab = document.querySelector<HTMLElement>('.slab')!;
+      const [label, then] = [slab.querySelector('.slab-label')!, slab.querySelector('.slab-then')!];
+      return all.flatMap((said) => {
+        label.textContent = said.label;
+        then.textContent = said.then;
+        slab.parentElement!.style.setProperty('--longest', String(said.longest));
+        const page = document.documentElement.scrollHeight - innerHeight;
+        const { bottom } = slab.getBoundingClientRect();
+        return page > 0 || bottom > innerHeight ? [`${said.label}, ${said.then}`] : [];
+      });
+    },
+    words.map((said) => ({ ...said, longest: longestWord(said.label) })),
+  );
 
 /** The call that rings, in bigger words on each of the tablets. */
 const expectWhole = async (app: App, name: string): Promise<void> => {

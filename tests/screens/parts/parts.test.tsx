@@ -232,7 +232,7 @@ describe('a slab', () => {
       document.querySelector<HTMLElement>('.slab-room')!.style.getPropertyValue('--longest');
     expect(longest()).toBe('6');
     setLabel('Temperature taken');
-    expect(longest()).toBe('11');
+    expect(longest()).toBe('11.5');
     expect(button('Temperature takenthen divide')).toBeTruthy();
   });
 });

@@ -39,7 +39,7 @@ export const askPage: InTongue<typeof english.askPage> = {
   then: 'du kannst ihn ändern',
   bake: '{name}, {loaves}',
   sized: '{count}\u00a0×\u00a0{grams} Teig',
-  bakeSized: '{name}, {count}\u00a0×\u00a0{grams} Teig',
+  bakeSized: '{name}, {count} ×\u00a0{grams} Teig',
   today: 'Heute',
   tomorrow: 'Morgen',
   later: 'Spätere Tage',

@@ -20,7 +20,7 @@ export const bowlWeigh: InTongue<typeof english.bowlWeigh> = {
 
 export const bowlPage: InTongue<typeof english.bowlPage> = {
   press: 'Par saladier',
-  title: 'Saladier par saladier',
+  title: 'Par sala\u00addier',
   line: 'À peser',
   bowl: 'Saladier {bowl}',
   each: 'Saladiers',

@@ -14,7 +14,7 @@ export const doughPage: InTongue<typeof english.doughPage> = {
   trouble: '{name} : {words}',
   breadGone: 'demandé : {loaves}, mais le Livre ne l’a plus en liste.',
   nowhere: '{name} : rien dans cette cuisine ne le cuit.',
-  bowls: 'Saladier par saladier',
+  bowls: 'Par sala\u00addier',
   levain: 'Levain',
   hours: 'Tours',
   slab: 'Prévoir le jour',

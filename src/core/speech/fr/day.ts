@@ -41,7 +41,7 @@ export const askPage: InTongue<typeof english.askPage> = {
   then: 'vous pourrez le changer',
   bake: '{name}, {loaves}',
   sized: '{count}\u00a0×\u00a0{grams} de pâte',
-  bakeSized: '{name}, {count}\u00a0×\u00a0{grams} de pâte',
+  bakeSized: '{name}, {count} ×\u00a0{grams} de pâte',
   today: 'Aujour\u00add’hui',
   tomorrow: 'Demain',
   later: 'Jours suivants',
