@@ -66,6 +66,10 @@ function wordsIn(pairs: readonly Pair[], words: string, isPart: boolean): string
   const same = pairs.filter((pair) => pair.english.toLowerCase() === words.toLowerCase());
   if (same.length > 0)
     return [...same.map(({ other }) => other), ...(words.length < NAME_LENGTH ? [] : [words])];
+  // So many loaves of a bread.
+  const [, count = '', name = ''] = /^(\d+ )(.+)$/.exec(words) ?? [];
+  const counted = pairs.filter((pair) => pair.english === name);
+  if (counted.length > 0) return counted.map(({ other }) => count + other);
   const filled = pairs.flatMap((pair) => refilled(pairs, pair, words));
   const inside = pairs
     .filter((pair) => isPart && pair.english.toLowerCase().includes(words.toLowerCase()))

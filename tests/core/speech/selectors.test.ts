@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { bench } from '../../../src/core/speech/de/bench.ts';
+import { breadNames } from '../../../src/core/speech/de/breads.ts';
 import { start } from '../../../src/core/speech/de/start.ts';
 import { selectorsIn } from '../../browser/harness/in-tongue.ts';
 
@@ -14,6 +15,12 @@ it('finds by a label for ears, and by all the words of one', () => {
   expect(german('[aria-label^="One more"]')).toContain(`[aria-label^="${start.more}"]`);
   expect(german('.bench[aria-label="Bench"] .call')).toBe(
     `.bench:is([aria-label="${bench.label}"]) .call`,
+  );
+});
+
+it('finds so many loaves of a bread by its name', () => {
+  expect(german('.tile:has-text("1 Olive and seed")')).toBe(
+    `.tile:is(:has-text("1 ${breadNames['olive-seed']}"))`,
   );
 });
 
