@@ -70,7 +70,7 @@ export const wanting: InTongue<typeof english.wanting> = {
 };
 
 export const labelPage: InTongue<typeof english.labelPage> = {
-  title: 'Étiquettes',
+  title: 'Éti\u00adquettes',
   which: 'Étiquettes pour quelle fournée ?',
   none: 'Pas de commandes à venir. Choisissez un pain.',
   oneBread: 'Un pain',
@@ -96,7 +96,7 @@ export const labelPage: InTongue<typeof english.labelPage> = {
   namesOn: 'sur cette impression',
   namesOff: 'aucun',
   bakedOn: 'Cuit',
-  onDay: 'ce jour-là',
+  onDay: 'le jour dit',
   dayBefore: 'la veille',
   lines: 'Vos lignes',
   noLines: 'aucune',
