@@ -16,7 +16,7 @@ const pairs = (rows: readonly LookedWay[]): Set<string> =>
 it('has a file for every list of pages', () => {
   const files = readdirSync(new URL('.', import.meta.url));
   expect(files.toSorted()).toEqual(
-    [...LOOK_FILES, 'states'].map((name) => `${name}.test.ts`).toSorted(),
+    [...LOOK_FILES, 'states', 'tongues'].map((name) => `${name}.test.ts`).toSorted(),
   );
 });
 
