@@ -17,7 +17,9 @@ export function LessonWords(props: { readonly lesson: Lesson }): JSX.Element {
     <Show when={props.lesson.shown()}>
       {(shown) => (
         <div class="lesson">
-          <Sketch name={shown().page.sketch} />
+          <div class="lesson-picture">
+            <Sketch name={shown().page.sketch} />
+          </div>
           <Words
             headline={shown().page.title}
             detail={shown().page.text}
