@@ -1,4 +1,4 @@
-import { For, type JSX } from 'solid-js';
+import { For, Show, type JSX } from 'solid-js';
 import './SheetGrid.css';
 
 export interface SheetGridProps {
@@ -6,8 +6,8 @@ export interface SheetGridProps {
   readonly rows: readonly number[];
   /** What stands in each cell, row by row: one line a filling, in the order of the key. */
   readonly cells: readonly (readonly string[])[];
-  /** On the bare edge: "3 cm bare". */
-  readonly edge: string;
+  /** On the bare edge: "3 cm bare". Left out where the drawing is too small for words on it. */
+  readonly edge?: string | undefined;
   /** The whole drawing in words. */
   readonly alt: string;
 }
@@ -19,8 +19,8 @@ const EDGE = 36;
 /** A letter is about this much of its size wide, a line this much deep. */
 const LETTER = 0.56;
 const LINE = 1.08;
-/** Nothing is drawn larger than this: one cell alone need not shout. */
-const LARGEST = 54;
+/** Nothing is drawn larger than this: one cell alone need not shout. In a small drawing it may. */
+const LARGEST = { whole: 54, small: 80 };
 
 interface Cell {
   readonly x: number;
@@ -61,7 +61,7 @@ export function SheetGrid(props: SheetGridProps): JSX.Element {
   /** One size for all, so that the narrowest cell holds its longest line and its mark. */
   const size = (): number =>
     Math.min(
-      LARGEST,
+      props.edge === undefined ? LARGEST.small : LARGEST.whole,
       ...cells().map(({ width, depth }) =>
         Math.min((width - 8) / (longest() * LETTER + 1), (depth - 2) / (lines() * LINE)),
       ),
@@ -90,16 +90,18 @@ export function SheetGrid(props: SheetGridProps): JSX.Element {
         stroke="currentColor"
         stroke-width="2"
       />
-      <rect class="sheet-label" x="196" y="2" width="208" height={EDGE - 3} />
-      <text
-        x={WIDTH / 2}
-        y={EDGE / 2}
-        font-size="25"
-        text-anchor="middle"
-        dominant-baseline="central"
-      >
-        {props.edge}
-      </text>
+      <Show when={props.edge}>
+        <rect class="sheet-label" x="196" y="2" width="208" height={EDGE - 3} />
+        <text
+          x={WIDTH / 2}
+          y={EDGE / 2}
+          font-size="25"
+          text-anchor="middle"
+          dominant-baseline="central"
+        >
+          {props.edge}
+        </text>
+      </Show>
       <For each={cells()}>
         {(cell, n) => (
           <>

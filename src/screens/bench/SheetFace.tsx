@@ -1,16 +1,14 @@
 import { createMemo, For, type JSX } from 'solid-js';
-import { cellShares } from '../../core/formula/cell-shares.ts';
-import { goesIn } from '../../core/formula/goes-in.ts';
 import { sheetRows } from '../../core/formula/sheet-rows.ts';
 import { controls } from '../../core/speech/words/controls.ts';
 import { sheet } from '../../core/speech/words/sheet.ts';
 import { fill } from '../../core/speech/fill.ts';
-import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { markOf, SheetGrid } from '../../parts/SheetGrid.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import type { House } from '../house.ts';
+import { cellWords } from './cell-words.ts';
 import './SheetFace.css';
 
 /** The lamination's sheet: a cell a loaf, each with its share of every filling, drawn and in words. */
@@ -21,27 +19,17 @@ export default function SheetFace(props: {
 }): JSX.Element {
   const bake = () => props.house.kitchen().bakes[props.bake]?.context;
   const count = (): number => bake()?.loaves.length ?? 1;
-  const weight = (grams: number): string => showWeight(grams, props.house.ways());
   const fillings = createMemo(() =>
-    goesIn(bake()?.recipe.lines.filling ?? []).map((line) => ({
-      name: line.name,
-      shares: cellShares(line, count()),
-    })),
+    cellWords(bake()?.recipe.lines.filling ?? [], count(), props.house.ways()),
   );
-  const words = (): readonly string[] =>
-    fillings().map(({ name, shares }) => {
-      const [least, most] = [weight(Math.min(...shares)), weight(Math.max(...shares))];
-      return least === most
-        ? fill(sheet.share, { got: most, name })
-        : fill(sheet.between, { least, most, name });
-    });
+  const words = (): readonly string[] => fillings().map(({ told }) => told);
   return (
     <Sheet title={sheet.title}>
       <div class="sheet-face">
         <SheetGrid
           rows={sheetRows(count())}
           cells={Array.from({ length: count() }, (_, i) =>
-            fillings().map(({ shares }) => weight(shares[i] ?? 0)),
+            fillings().map(({ cells }) => cells[i] ?? ''),
           )}
           edge={sheet.edge}
           alt={fill(sheet.alt, { count: count(), name: words().join(', ') })}
