@@ -43,13 +43,7 @@ export function CountTiles(props: CountTilesProps): JSX.Element {
     setDone((all) => (all.includes(n) ? all.filter((one) => one !== n) : [...all, n]));
   };
   return (
-    <div
-      class="count-tiles"
-      role="group"
-      aria-label={props.label}
-      data-shape={props.shape}
-      data-count={props.names.length}
-    >
+    <div class="count-tiles" role="group" aria-label={props.label} data-shape={props.shape}>
       <For each={props.names}>
         {(name, n) => (
           <Pressable

@@ -9,7 +9,13 @@ import './Sketch.css';
  */
 export function Sketch(props: { readonly name: Name }): JSX.Element {
   return (
-    <svg class="sketch" viewBox="0 0 240 180" role="img" aria-label={sketches[props.name]}>
+    <svg
+      class="sketch"
+      viewBox="0 0 240 180"
+      preserveAspectRatio="xMinYMid"
+      role="img"
+      aria-label={sketches[props.name]}
+    >
       <use href={`/sketches/${props.name}.svg#sketch`} />
     </svg>
   );

@@ -70,8 +70,10 @@ function place(caption: HTMLElement, bench: Element): void {
   // What is left out for want of room stands nowhere.
   const last = [...act.children].findLast((el) => el !== more && el.getClientRects().length > 0);
   const foot = words.getBoundingClientRect().bottom;
-  const floor = Math.min(foot, more?.getBoundingClientRect().top ?? foot);
-  const free = floor - (last?.getBoundingClientRect().bottom ?? floor);
+  const asked = more?.querySelector('.small-task') ?? more;
+  const floor = Math.min(foot, asked?.getBoundingClientRect().top ?? foot);
+  const over = Math.min(foot, more?.getBoundingClientRect().top ?? foot);
+  const free = over - (last?.getBoundingClientRect().bottom ?? over);
   const slab = bench.querySelector('.bench-slab')?.getBoundingClientRect();
   const label = (bench.querySelector('.slab-label')?.getBoundingClientRect().top ?? 0) - INK;
   const above = slab ? slabCeiling(bench, slab) + AIR : Infinity;
@@ -90,9 +92,9 @@ function place(caption: HTMLElement, bench: Element): void {
       if (caption.offsetHeight + 2 * AIR <= free) return;
       put(caption, 'slab');
       set(caption, '--up', '0px');
-      const over = box().bottom - label;
-      if (over > 0) set(caption, '--up', `${over}px`);
-      if (box().top >= above || over <= 0) return;
+      const past = box().bottom - label;
+      if (past > 0) set(caption, '--up', `${past}px`);
+      if (box().top >= above || past <= 0) return;
       if (gate) {
         put(caption, 'top');
         if (box().bottom <= headline) return;

@@ -92,6 +92,28 @@ describe('a bench with small hands', () => {
     await vi.waitFor(() => expect(at.facts().at(-1)).toMatchObject({ act: 'divided' }));
   }, 30_000);
 
+  it('has a sheet to scatter over, and each filling’s weight for the baker', async () => {
+    const at = await onBench('bulk.scatter');
+    await turned(at);
+    await heading(smallWords('4-6', 'bulk.scatter').act);
+    const { loaves, recipe } = at.house.kitchen().bakes[at.bake]!.context;
+    const [first, second] = recipe.lines.filling;
+    const shown = () =>
+      document.querySelector('.small-baker')!.textContent.replaceAll('\u00a0', ' ');
+    const shares = () =>
+      [...document.querySelectorAll('.small-sheet text')].map((text) =>
+        Number.parseFloat(text.textContent),
+      );
+    const sum = () => shares().reduce((all, one) => all + one, 0);
+    expect(shown()).toContain(`${first!.grams} g ${first!.name}`);
+    expect(shares()).toHaveLength(loaves.length);
+    expect(sum()).toBe(first!.grams);
+    at.touch(screen.getByRole('button', { name: /use your whole hand/ }));
+    await vi.waitFor(() => expect(shown()).toContain(`${second!.grams} g ${second!.name}`), SLOW);
+    expect(sum()).toBe(second!.grams);
+    expect(at.facts().at(-1)).toMatchObject({ act: 'answer', item: first!.item });
+  }, 30_000);
+
   it('keeps the marks that children pick, and shows them where loaves are shaped', async () => {
     const world = makeFakeWorld();
     const at = await onBench('shape.divide', { world });
@@ -114,6 +136,8 @@ describe('a bench with small hands', () => {
     const at = await onBench('mix.first');
     await turned(at);
     expect(screen.getAllByText(/^Raw dough can make us ill/)).toHaveLength(1);
+    // Beside it the baker is not told the same once more.
+    expect(document.querySelectorAll('.act-heed')).toHaveLength(1);
     await at.house.take({ kind: 'press', who: at.bake, act: 'mixed' });
     await heading(words('mix.rest').act);
     expect(screen.queryByText(/^Raw dough can make us ill/)).toBeNull();

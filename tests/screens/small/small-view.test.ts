@@ -7,7 +7,12 @@ import { EQUIPMENT } from '../../../src/core/kitchen/equipment.ts';
 import { smallWords } from '../../../src/core/small/small-words.ts';
 import { focusOn, type Focus } from '../../../src/screens/focus.ts';
 import { questionView } from '../../../src/screens/bench/question-view.ts';
-import { faceOf, hasGate, isAnswered } from '../../../src/screens/bench/small/face-of.ts';
+import {
+  faceOf,
+  hasGate,
+  isAnswered,
+  isScattered,
+} from '../../../src/screens/bench/small/face-of.ts';
 import {
   mayPress,
   shareOf,
@@ -71,7 +76,8 @@ describe('a bake as a child sees it', () => {
       const { list } = metaOf(focus.machine);
       const asks = view.task === null && list !== undefined && !isTicked(list);
       const face = faceOf(ages, view);
-      if (asks || hasGate(view) || view.progress !== null || view.slab.deed === null)
+      const listed = view.progress !== null && !isScattered(view);
+      if (asks || hasGate(view) || listed || view.slab.deed === null)
         expect(face, view.stage).toBe('beside');
       // A list's catalogue may not be here yet: the stage alone tells.
       if (asks) expect(isAnswered(view), view.stage).toBe(true);
@@ -80,7 +86,14 @@ describe('a bake as a child sees it', () => {
   });
 
   it('leaves a step that is safe to the child, and an oven that stays hot to a grown-up', () => {
-    for (const stage of ['mix.first', 'bulk.fold', 'bulk.between', 'shape.divide', 'shape.basket'])
+    for (const stage of [
+      'mix.first',
+      'bulk.fold',
+      'bulk.scatter',
+      'bulk.between',
+      'shape.divide',
+      'shape.basket',
+    ])
       expect([faceOf('4-6', at(stage).view), mayPress('4-6', at(stage).view)]).toEqual([
         'own',
         true,
@@ -151,6 +164,10 @@ describe('a bake as a child sees it', () => {
     const words = smallWords('7-9', 'bulk.fold');
     expect(fold).toContain(`${words.act}. ${words.say}`);
     expect(fold).not.toContain(bakers);
+    const [scatter, weighed] = said('bulk.scatter');
+    const { act, say } = smallWords('7-9', 'bulk.scatter');
+    expect(scatter).toBe(`${act}. ${say} ${weighed}`);
+    expect(weighed).toMatch(/grams of/);
     const [lift, usual] = said('lift');
     expect(lift).toBe(`${smallWords('7-9', 'lift').act}. ${usual}`);
     const [look, asked] = said('bulk.look');

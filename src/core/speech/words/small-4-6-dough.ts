@@ -82,7 +82,7 @@ export const small46Dough = inTongue('small-4-6-dough', 'small46Dough', {
     praise: 'You counted the marks on the tub.',
   },
   'bulk.fold': {
-    act: 'Watch the dough get folded',
+    act: 'See the dough folded',
     say: 'The dough is pulled up and folded over.',
     task: 'Count each fold out loud.',
     praise: 'You counted each fold.',

@@ -12,19 +12,24 @@ import './SmallFace.css';
 
 const MarksSheet = lazy(() => import('../../MarksSheet.tsx'));
 
-/** The child's own task in its frame: what was done before, what to do now, and where their mark goes. */
+/** What was done at the step before, while its words stand. */
+export function Praise(props: { readonly house: House; readonly view: BenchView }): JSX.Element {
+  return (
+    <Show when={praised(props.house, props.view)}>
+      {(words) => <p class="small-praise">{unbroken(words())}</p>}
+    </Show>
+  );
+}
+
+/** The child's own task in its frame: what to do now, and where their mark goes. */
 export function ChildTask(props: {
   readonly house: House;
-  readonly view: BenchView;
-  readonly told: Pick<SmallView, 'task' | 'raw' | 'mark'>;
+  readonly told: Pick<SmallView, 'task' | 'mark'>;
 }): JSX.Element {
   const [picking, setPicking] = createSignal(false);
   const marks = () => props.house.ways().marks;
   return (
     <div class="small-task">
-      <Show when={praised(props.house, props.view)}>
-        {(words) => <p class="small-praise">{unbroken(words())}</p>}
-      </Show>
       <p>
         <b>{small.you}</b> {unbroken(props.told.task)}
       </p>
@@ -40,9 +45,6 @@ export function ChildTask(props: {
             </p>
           </Show>
         )}
-      </Show>
-      <Show when={props.told.raw}>
-        <p class="small-raw">{unbroken(small.raw)}</p>
       </Show>
       {/* Not in the words: what is shown of long ones clips what stands among them. */}
       <Portal>

@@ -46,7 +46,7 @@ export function SmallSlab(props: {
       <Slab
         label={props.view.slab.label}
         then={props.house.unheard() ? ear.untilTouch : small.palm}
-        fresh={`${props.fresh} ${props.view.slab.label}`}
+        fresh={`${props.fresh} ${props.view.headline} ${props.view.slab.label}`}
         disabled={!props.house.holds}
         onPress={press}
       />

@@ -24,6 +24,13 @@ export const isAnswered = ({ stage, task }: Pick<BenchView, 'stage' | 'task'>): 
   task === null && ANSWERED.includes(stage);
 
 /**
+ * Whether the filling goes on: line by line as it is weighed, and yet with a child's picture, sentence and
+ * sheet to scatter over.
+ */
+export const isScattered = ({ stage, task }: Pick<BenchView, 'stage' | 'task'>): boolean =>
+  task === null && stage === 'bulk.scatter';
+
+/**
  * Whose face a step has: the baker's alone; the child's own; or the baker's with the child's task
  * `beside` it, where something is asked, read, weighed or hot.
  */
@@ -34,7 +41,7 @@ export function faceOf(small: Ways['small'], view: BenchView): Face {
   const { slab, tiles, progress, hazard, third } = view;
   const asks =
     slab.deed === null ||
-    progress !== null ||
+    (progress !== null && !isScattered(view)) ||
     third === 'clock' ||
     isAnswered(view) ||
     tiles.some(({ deed }) => deed.kind !== 'press' || deed.act !== 'taskDone');

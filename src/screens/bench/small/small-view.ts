@@ -13,7 +13,7 @@ import type { Instant } from '../../../core/units.ts';
 import { atItsBake, type Focus } from '../../focus.ts';
 import type { Ways } from '../../house.ts';
 import type { BenchView, Press } from '../view.ts';
-import { faceOf } from './face-of.ts';
+import { faceOf, isScattered } from './face-of.ts';
 
 /** What is tapped one by one as it is done. */
 export interface Game {
@@ -131,5 +131,7 @@ export function smallSaid(
     return view.spoken;
   const told = smallView(small, kitchen, focus, view);
   if (face === 'beside') return `${told.act}. ${view.spoken}`;
-  return [`${told.act}.`, told.say, told.raw ? words.raw : ''].filter(Boolean).join(' ');
+  // What is weighed is the baker's to hear.
+  const weighed = isScattered(view) ? view.spoken : '';
+  return [`${told.act}.`, told.say, told.raw ? words.raw : '', weighed].filter(Boolean).join(' ');
 }
