@@ -1,48 +1,5 @@
-import { RECIPE } from '../../machines/support/recipe.ts';
-import { Hand } from '../../machines/support/hand.ts';
-import { walkTo } from '../../machines/support/onward.ts';
-import type { BakeStage } from '../../../src/core/records/stage.ts';
-import { MINUTE } from '../../../src/core/units.ts';
-import type { Baker } from './baker.ts';
+import { stand, type Stands } from './child-stand.ts';
 import { press, to, turned, type PageStep } from './page-step.ts';
-import { emptyRows, putRows } from './put-rows.ts';
-
-/** A bake that came to a stage in this very minute. */
-const comeTo = (stage: string, loaves: number, now: number): Hand => {
-  const atOven = !stage.includes('.');
-  const late = atOven || stage.startsWith('cool');
-  const from: BakeStage = late ? 'oven.queued' : 'mix.first';
-  const walked = (begins: number): Hand => {
-    const hand = new Hand({ now: begins });
-    const ids = Array.from({ length: loaves }, (_, i) => `a${i + 1}`);
-    hand.start('a', from, ids, RECIPE);
-    return walkTo(hand, atOven ? 'oven' : 'a', stage);
-  };
-  return walked(now - (walked(now).now - now));
-};
-
-interface Stands {
-  readonly loaves?: number;
-  /** It is looked at while it calls. */
-  readonly rings?: boolean;
-  /** A wait is looked at so many minutes on. */
-  readonly minutes?: number;
-}
-
-/** The kitchen stands at another stage, its ways as they were. */
-const stand = async (baker: Baker, stage: string, wanted: Stands = {}): Promise<void> => {
-  const now = await baker.page.evaluate(() => Date.now());
-  const { records } = comeTo(stage, wanted.loaves ?? 2, now);
-  await baker.page.evaluate(emptyRows());
-  await baker.page.evaluate(putRows(records));
-  await baker.app.reopen();
-  await baker.page.locator('.act-headline, .lesson').first().waitFor();
-  if (wanted.minutes !== undefined) await baker.app.turn(wanted.minutes * MINUTE);
-  if (wanted.rings) return baker.page.locator('.call').first().waitFor();
-  await baker.app.turn(1_000);
-  if ((await baker.page.locator('.call').count()) > 0) await baker.hush();
-  if ((await baker.page.locator('.return').count()) > 0) await baker.press('I’ve read it');
-};
 
 const child = (name: string, stage: string, wanted?: Stands): PageStep => ({
   name,
