@@ -21,7 +21,7 @@ export interface MessageRead {
  * One line of an order: '2 × cherry and hazelnut, 900 g, cut'.
  *
  * @example
- * tellLine({ bread: 'a', count: 2, grams: null, cut: true }, { bread: () => 'lane wheat', weight: String }) // → '2 × lane wheat, cut'
+ * tellLine({ bread: 'a', count: 2, grams: null, cut: true }, { bread: () => 'lane wheat', weight: String }) // → '2 × lane wheat, sliced'
  */
 export function tellLine(
   { bread, count, grams, cut }: OrderLine,

@@ -24,7 +24,7 @@ export const breadName = (house: Pick<House, 'book' | 'formulas'>, bread: string
 export const nameOf = ({ neighbours }: Circle, who: string): string =>
   neighbours.find(({ id }) => id === who)?.name ?? orderPage.nobody;
 
-/** '2 Lane wheat, cut' and, where one was said, the weight. */
+/** '2 Lane wheat, sliced' and, where one was said, the weight. */
 export function lineWords(house: House, { bread, count, grams, cut }: OrderLine): string {
   const name = fill(orderLine.loaves, { count, name: breadName(house, bread) });
   const weight = grams === null ? [] : [showWeight(grams, house.ways())];
