@@ -66,9 +66,9 @@ it('keeps a photo small and without its place across a reload, and erases it for
     await expect.poll(async () => (await told()).join(' ')).toMatch(sentence);
     expect(await onDisk(app)).toEqual([small]);
   };
-  await bad(Buffer.from('Flour, water, salt'), /is\sno\spicture/);
+  await bad(Buffer.from('Flour, water, salt'), /is\snot\sa\spicture/);
   await bad(Buffer.concat([taken.subarray(0, 200), Buffer.alloc(900, 7)]), /cannot\sbe\sread/);
-  await bad(Buffer.alloc(0), /is\sno\spicture/);
+  await bad(Buffer.alloc(0), /is\snot\sa\spicture/);
   const heic = Buffer.concat([Buffer.from('\0\0\0\x18ftypheic', 'latin1'), Buffer.alloc(4_000, 9)]);
   await bad(heic, /cannot\sbe\sread/);
   await bad(Buffer.concat([taken, Buffer.alloc(20_000_000)]), /too\slarge/);

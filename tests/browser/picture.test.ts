@@ -67,7 +67,7 @@ it('makes a picture small and without its place, keeps it across a reload, and h
     await expect.poll(told).toMatch(sentence);
     expect((await kept(app))!.equals(small)).toBe(true);
   };
-  await bad(Buffer.from('Flour, water, salt'), /is\sno\spicture/);
+  await bad(Buffer.from('Flour, water, salt'), /is\snot\sa\spicture/);
   await bad(Buffer.concat([taken.subarray(0, 200), Buffer.alloc(900, 7)]), /cannot\sbe\sread/);
   await bad(Buffer.concat([taken, Buffer.alloc(20_000_000)]), /too\slarge/);
 
