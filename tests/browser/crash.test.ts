@@ -41,6 +41,8 @@ it('loses no fact that was shown as taken, killed at random moments', async () =
   const open = () => openApp({ profile, server, clock: 'real' });
 
   let app = await open();
+  // Its folder cannot be emptied while a browser writes there.
+  onTestFinished(() => app.close());
   await app.page.locator('.start-grid').waitFor();
   // A tap in the first 400 ms is rightly nothing: press until the keypad is there.
   await expect

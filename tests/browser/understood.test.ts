@@ -8,10 +8,10 @@ import {
   wordsIn,
   type Pace,
 } from '../../src/core/speech/pace.ts';
-import { HEAR_RECORD_SCRIPT, heard } from './harness/hear.ts';
-import { NUMBERS, PROMPTS, type Prompt } from './harness/prompts.ts';
+import { HEAR_RECORD_SCRIPT } from './harness/hear.ts';
+import { choicesOf, NUMBERS, PROMPTS } from './harness/prompts.ts';
 import { HEARD_AT, needRecogniser, recognise } from './harness/recognise.ts';
-import { recorded, samplesIn } from './harness/recorded.ts';
+import { samplesIn } from './harness/recorded.ts';
 import { openSoundSite, type SoundSite } from './harness/sound-site.ts';
 import { openTab, type Tab } from './harness/tab.ts';
 
@@ -26,7 +26,6 @@ afterAll(async () => {
   await site.close();
 });
 
-const choicesOf = ({ says, twins }: Prompt) => [says, ...twins];
 const PACES = ['grown', 'small'] as const;
 /** The words as the voice plays them at this pace, without waiting for them. */
 const played = (words: string, pace: Pace) =>
@@ -49,38 +48,6 @@ function heardIn(samples: Int16Array): { long: number; silences: number[] } {
     .map(({ length }) => length * 10);
   return { long: spoken.length * 10, silences: silences.sort((x, y) => y - x) };
 }
-
-test('numbers that sound in the page are taken for what they are', async (context) => {
-  needRecogniser(context);
-  const label = () => tab.evaluate('document.querySelector("button")?.textContent');
-  await expect.poll(label).toBe('locked');
-  await tab.tap('button');
-  await expect.poll(label).toBe('armed');
-  await expect.poll(async () => (await heard(tab)).length).toBeGreaterThan(20);
-  // Index and files come with the first words.
-  await tab.evaluate(`speaker.say('stand back').over`);
-  const audio = async () => (await heard(tab)).at(-1)!.audio;
-  const ends: number[] = [await audio()];
-  for (const { says } of NUMBERS) {
-    await tab.evaluate(`speaker.say(${JSON.stringify(says)}).over`);
-    const over = Number(await tab.evaluate('sound.context().currentTime'));
-    await expect.poll(audio).toBeGreaterThan(over + 0.2);
-    ends.push(over + 0.2);
-  }
-  const all = await recorded(tab, HEARD_AT);
-  // Samples are counted from when the ear began, not from when the audio did.
-  const began = (await audio()) - all.length / HEARD_AT;
-  const taken = await recognise(
-    NUMBERS.map((number, i) => ({
-      choices: choicesOf(number),
-      samples: all.slice(
-        Math.max(0, (ends[i]! - began) * HEARD_AT),
-        (ends[i + 1]! - began) * HEARD_AT,
-      ),
-    })),
-  );
-  expect(taken).toEqual(NUMBERS.map(({ says }) => says));
-});
 
 const ALL = [...NUMBERS, ...PROMPTS];
 

@@ -18,6 +18,9 @@ export interface Prompt {
   readonly twins: readonly string[];
 }
 
+/** All that it may be taken for. */
+export const choicesOf = ({ says, twins }: Prompt): readonly string[] => [says, ...twins];
+
 /** A number with others that sound or are written much like it. */
 const number = (n: number, unit: Unit, ...others: readonly number[]): Prompt => ({
   says: sayNumber(n, unit),
