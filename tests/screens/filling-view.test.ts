@@ -1,13 +1,17 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { speakOf } from '../../src/app/speak-of.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
+import { de } from '../../src/core/speech/de.ts';
+import { speakIn } from '../../src/core/speech/tongue.ts';
 import { focusOn } from '../../src/screens/focus.ts';
 import { questionView } from '../../src/screens/bench/question-view.ts';
 import { benchView, type BenchView } from '../../src/screens/bench/view.ts';
 import { Hand } from '../machines/support/hand.ts';
 import { walkTo } from '../machines/support/onward.ts';
 import { RECIPE, SCOOP, SEEDED, TIN } from '../machines/support/recipe.ts';
+
+afterEach(() => speakIn('en'));
 
 const METRIC = { heat: 'C', weight: 'g' } as const;
 /** A number that sounds like another is said again digit by digit. */
@@ -111,6 +115,21 @@ describe('a filling that no sheet takes in', () => {
     expect(see(hand).detail).toBe('Work it through evenly, the same in each loaf.');
     slab(hand);
     expect(see(hand).detail).toMatch(/^Hazelnuts spoils: out of the fridge .* within 2 hours\./);
+  });
+
+  it('tells it of one that is shown in another tongue too', () => {
+    const filling = SCOOP.lines.filling.map((line) =>
+      line.item === 'filling:cherry' ? { ...line, name: 'fresh herbs' } : line,
+    );
+    const spoils = { key: 'perishableFilling', values: { filling: 'fresh herbs' } };
+    const recipe = { ...SCOOP, lines: { ...SCOOP.lines, filling }, warnings: [spoils] };
+    const hand = standing('shape.scoop', recipe, 'shape.scoop');
+    speakIn('de', de);
+    const { headline, spoken, detail, slab: its } = see(hand);
+    expect(plain(headline)).toBe('130 g frische Kräuter');
+    expect(spoken).toContain('frische Kräuter');
+    expect(detail).toMatch(/^frische Kräuter: verdirbt.*2 Stunden/);
+    expect(its.then).toContain('Hazelnuts');
   });
 
   it('is not named where there is none', () => {

@@ -3,6 +3,7 @@ import type { Formula } from '../formula/formula.ts';
 import { BREAD } from '../formula/piece-for-bread.ts';
 import { showAllergens } from '../speech/show-allergen.ts';
 import { showBread } from '../speech/show-bread.ts';
+import { showParts } from '../speech/show-part.ts';
 import type { MinuteOfDay } from '../kitchen/equipment.ts';
 import type { Circle, Order } from './circle.ts';
 import { dayAfter, isDayKey, type DayKey } from './day-key.ts';
@@ -82,7 +83,7 @@ function cautions({ who, lines }: Asked, { circle, breads }: AskedNow): readonly
         : []),
       ...(open.length > 0 ? [notice('watchOpen', { name, allergens: showAllergens(open) })] : []),
       ...(unanswered.length > 0
-        ? [notice('watchUnknown', { name, filling: unanswered.join(', ') })]
+        ? [notice('watchUnknown', { name, filling: showParts(unanswered) })]
         : []),
     ];
   });

@@ -62,6 +62,7 @@ import * as ovenRack from './de/oven-rack.ts';
 import * as ovenStone from './de/oven-stone.ts';
 import * as ovenTin from './de/oven-tin.ts';
 import * as ovenTray from './de/oven-tray.ts';
+import * as parts from './de/parts.ts';
 import * as pedal from './de/pedal.ts';
 import * as picture from './de/picture.ts';
 import * as plan from './de/plan.ts';
@@ -177,6 +178,7 @@ export const de: Catalogues = {
   'oven-stone': ovenStone,
   'oven-tin': ovenTin,
   'oven-tray': ovenTray,
+  parts,
   pedal,
   picture,
   plan,

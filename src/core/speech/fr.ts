@@ -63,6 +63,7 @@ import * as ovenRack from './fr/oven-rack.ts';
 import * as ovenStone from './fr/oven-stone.ts';
 import * as ovenTin from './fr/oven-tin.ts';
 import * as ovenTray from './fr/oven-tray.ts';
+import * as parts from './fr/parts.ts';
 import * as pedal from './fr/pedal.ts';
 import * as picture from './fr/picture.ts';
 import * as plan from './fr/plan.ts';
@@ -180,6 +181,7 @@ export const fr: Catalogues = {
   'oven-stone': ovenStone,
   'oven-tin': ovenTin,
   'oven-tray': ovenTray,
+  parts,
   pedal,
   picture,
   plan,

@@ -1,5 +1,6 @@
 import type { WeighLine } from '../formula/recipe.ts';
 import { fill } from './fill.ts';
+import { showPart } from './show-part.ts';
 import { inEnglish } from './tongue.ts';
 import { weighLines, weighNames } from './words/weigh.ts';
 
@@ -15,14 +16,17 @@ function soaked(name: string): string | null {
 
 /**
  * What a line of a weigh list is called in the tongue that stands. A recipe keeps the English name, so that
- * its log means the same on each tablet; flours and fillings are called what the formula calls them.
+ * its log means the same on each tablet; a flour or a filling of a baker's own is called what the formula
+ * calls it.
  *
  * @example tellLine({ item: 'secondWater', name: 'second water' }) // 'zweites Wasser' in German
  */
 export function tellLine({ item, name }: Pick<WeighLine, 'item' | 'name'>): string {
   if (Object.hasOwn(weighNames, item)) return weighNames[item as keyof typeof weighNames];
   const filling = item.startsWith(SOAK) ? soaked(name) : null;
-  return filling === null ? name : fill(weighLines.soakerWater, { name: filling });
+  return filling === null
+    ? showPart(name)
+    : fill(weighLines.soakerWater, { name: showPart(filling) });
 }
 
 /** A line with its name as `tellLine` tells it. */

@@ -10,6 +10,7 @@ import {
 import { fill } from './fill.ts';
 import { showHeat } from './heats.ts';
 import { showNumber } from './numbers.ts';
+import { showPart } from './show-part.ts';
 import { showWeight } from './weights.ts';
 import type { Notice } from '../formula/notice.ts';
 import type { Units } from '../units.ts';
@@ -23,6 +24,9 @@ const templates: readonly Readonly<Record<string, string>>[] = [
   lentReasons,
 ];
 const parts: Readonly<Record<string, string>> = processParts;
+
+/** In any notice words of these names are a flour's or a filling's own name. */
+const PARTS = ['filling', 'flour'];
 
 /** In any notice a number of this name is a weight. */
 const WEIGHT = 'grams';
@@ -43,6 +47,12 @@ const MEASURED: Readonly<Record<string, (n: number, units: Units) => string>> = 
   parchmentLow: showHeat,
 };
 
+/** A word of a notice, in the tongue that stands. */
+function tellValue(name: string, value: string): string {
+  if (name === 'part') return parts[value] ?? value;
+  return PARTS.includes(name) ? showPart(value) : value;
+}
+
 /**
  * The sentence of a reason or a warning, its numbers shown with one decimal at most, weights and
  * heats in the baker's units.
@@ -62,9 +72,7 @@ export function tellNotice({ key, values }: Notice, units: Units): string {
         name,
         typeof value === 'number'
           ? (name === WEIGHT ? showWeight : number)(value, units)
-          : name === 'part'
-            ? (parts[value] ?? value)
-            : value,
+          : tellValue(name, value),
       ]),
     ),
   );

@@ -7,6 +7,7 @@ import { tongue } from './tongue.ts';
 import { showLength } from './lengths.ts';
 import { showAway } from './show-away.ts';
 import { showBread } from './show-bread.ts';
+import { showPart } from './show-part.ts';
 
 /** `load 2`: what it is, and which. */
 export const NUMBERED = /^(.+?)(?: (\d+))?$/;
@@ -121,6 +122,9 @@ export const tellOffered = (offers: number): string =>
 
 /** Why a filling has no plan, and what would do, each a sentence of its own. */
 export function tellFilling({ key, filling, within, wouldDo }: FillingTrouble): string[] {
-  const why = fill(planFilling[key], { filling, length: showLength(within) });
+  const why = fill(planFilling[key], {
+    filling: showPart(filling),
+    length: showLength(within),
+  });
   return [why, ...wouldDo.map((one) => planFilling[one])];
 }

@@ -53,9 +53,11 @@ const fillingLines = (focus: Focus, units: Units, equipment: Equipment): Line[] 
   }));
 
 /** What spoils stays cold until it goes in: told at its own line. */
-const detailOf = (recipe: Recipe, line: WeighLine, words: StageWords, units: Units): string => {
+const detailOf = (recipe: Recipe, item: string, words: StageWords, units: Units): string => {
+  // By the name that is kept: the line's own may be another tongue's.
+  const kept = recipe.lines.filling.find((line) => line.item === item)?.name;
   const spoils = recipe.warnings.find(
-    ({ key, values }) => key === 'perishableFilling' && values['filling'] === line.name,
+    ({ key, values }) => key === 'perishableFilling' && values['filling'] === kept,
   );
   return spoils ? tellNotice(spoils, units) : words.detail;
 };
@@ -70,7 +72,7 @@ const into = (
 ): { readonly detail: string; readonly spoken: string; readonly rough: boolean } => {
   const { item, grams, name, division } = line;
   const words = weighWords[list];
-  const detail = detailOf(recipe, line, words, units);
+  const detail = detailOf(recipe, item, words, units);
   if (bowls.length < 2)
     return {
       detail,

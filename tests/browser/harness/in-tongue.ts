@@ -55,7 +55,7 @@ function refilled(pairs: readonly Pair[], { english: own, other }: Pair, words: 
 const longest = (text: string): string =>
   text.split(NAME).reduce((a, b) => (b.length > a.length ? b : a));
 
-/** Longer words than any that stand in the middle of another one: what a recipe names is English still. */
+/** Longer words than any that stand in the middle of another one: what is written into a file is English still. */
 const NAME_LENGTH = 9;
 
 /**

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { bench } from '../../../src/core/speech/de/bench.ts';
 import { breadNames } from '../../../src/core/speech/de/breads.ts';
+import { partNames } from '../../../src/core/speech/de/parts.ts';
 import { start } from '../../../src/core/speech/de/start.ts';
 import { selectorsIn } from '../../browser/harness/in-tongue.ts';
 
@@ -22,6 +23,10 @@ it('finds so many loaves of a bread by its name', () => {
   expect(german('.tile:has-text("1 Olive and seed")')).toBe(
     `.tile:is(:has-text("1 ${breadNames['olive-seed']}"))`,
   );
+});
+
+it('finds a line of a bread by the name of its filling', () => {
+  expect(german('button:has-text("Dried cherries")')).toContain(`:has-text("${partNames.cherry}")`);
 });
 
 it('names a day as the clock of the tablet does', () => {

@@ -1,6 +1,7 @@
 import { Show, type JSX } from 'solid-js';
 import { doughPage, layAsk } from '../../../core/speech/words/circle-dough.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showPart } from '../../../core/speech/show-part.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -39,7 +40,7 @@ export function LayFace(props: {
     const { filling } = note;
     return {
       headline: layAsk.rules,
-      detail: fill(layAsk.rulesDetail, { filling }),
+      detail: fill(layAsk.rulesDetail, { filling: showPart(filling) }),
       yes: layAsk.rulesYes,
     };
   };
