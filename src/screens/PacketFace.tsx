@@ -21,6 +21,7 @@ import { GLUTEN_OF, KIND_TEXTS } from '../core/formula/allergen-texts.ts';
 import { allergenNames, allergenPage } from '../core/speech/words/allergens.ts';
 import { fill } from '../core/speech/fill.ts';
 import { showKind, showKinds } from '../core/speech/show-allergen.ts';
+import { showPart } from '../core/speech/show-part.ts';
 import { Control } from '../parts/Control.tsx';
 import { Words } from '../parts/Words.tsx';
 import type { SidePageProps } from './SidePage.tsx';
@@ -46,7 +47,7 @@ export function PacketFace(props: {
 }): JSX.Element {
   const [rest, setRest] = createSignal(false);
   const [kinds, setKinds] = createSignal<KindedAllergen | null>(null);
-  const title = () => fill(allergenPage.title, { name: props.name });
+  const title = () => fill(allergenPage.title, { name: showPart(props.name) });
   const list = () => props.of.allergens ?? [];
   /** The grain's own gluten with it. */
   const all = () =>

@@ -3,6 +3,7 @@ import { ofFlour } from '../../formula/allergens.ts';
 import { bakeLoss } from '../../formula/bake-loss.ts';
 import { doughPct, soakPct } from '../../formula/dough-pct.ts';
 import { onLabel } from '../../speech/words/label.ts';
+import { showPart } from '../../speech/show-part.ts';
 import type { Ingredient, LabelList } from '../circle.ts';
 import { plainText } from './plain-text.ts';
 import { saidIn, setApart, termsOf, type Run } from './set-apart.ts';
@@ -12,6 +13,7 @@ export type LookUp = (name: string) => Pick<Ingredient, 'madeOf'> | null;
 
 /** One line of a list of ingredients. `pct`: of all flour, what its place goes by. */
 export interface Listed {
+  /** In the tongue that stands. */
   readonly name: string;
   readonly pct: number;
   /** What it is made of, in its packet's order; none: nothing but itself. */
@@ -22,6 +24,7 @@ export interface Listed {
   readonly besides: readonly string[];
 }
 
+/** Looked up, and its words searched, by the name that is kept: what is found is the same in every tongue. */
 const listed = (
   name: string,
   pct: number,
@@ -34,7 +37,7 @@ const listed = (
     termsOf([text]).some((term) => !named.includes(term)),
   );
   return {
-    name: plainText(name),
+    name: plainText(showPart(name)),
     pct,
     madeOf,
     allergens: [...allergens, ...besides],

@@ -2,6 +2,7 @@ import { ALLERGEN_TEXTS } from '../../formula/allergen-texts.ts';
 import { allergenText, isOpen, packetState, type Allergen } from '../../formula/allergens.ts';
 import type { Filling, Flour, Formula } from '../../formula/formula.ts';
 import { allergenNames } from '../../speech/words/allergens.ts';
+import { showPart } from '../../speech/show-part.ts';
 import type { LabelList } from '../circle.ts';
 import { kindWanted } from './allergen-lists.ts';
 import type { LookUp } from './ingredients.ts';
@@ -38,7 +39,7 @@ export function wantingFor(
     const wants = (key: Wanting['key'], values = {}): Wanting => ({
       key,
       of: { kind, id: part.id },
-      values: { name: part.name, ...values },
+      values: { name: showPart(part.name), ...values },
     });
     const texts = part.allergens ?? [];
     return [

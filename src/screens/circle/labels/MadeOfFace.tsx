@@ -4,6 +4,7 @@ import { splitParts } from '../../../core/circle/label/split-parts.ts';
 import { put } from '../../../core/circle/row.ts';
 import { labelPage as words } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showPart } from '../../../core/speech/show-part.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
 import { TextFace } from '../../TextFace.tsx';
@@ -35,7 +36,7 @@ export function MadeOfFace(props: {
   return (
     <TextFace
       page={CirclePage}
-      ask={fill(words.madeOfAsk, { name: props.name })}
+      ask={fill(words.madeOfAsk, { name: showPart(props.name) })}
       detail={words.madeOfDetail}
       begun={(known()?.madeOf ?? []).join(', ')}
       lines="many"

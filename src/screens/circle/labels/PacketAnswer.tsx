@@ -4,6 +4,7 @@ import { withList, type Allergen, type Packed } from '../../../core/formula/alle
 import { allergenNames } from '../../../core/speech/words/allergens.ts';
 import { labelPage as words } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
+import { showPart } from '../../../core/speech/show-part.ts';
 import type { House } from '../../house.ts';
 import { PacketFace } from '../../PacketFace.tsx';
 import { CirclePage } from '../CirclePage.tsx';
@@ -75,7 +76,7 @@ export function PacketAnswer(props: {
         <TextFace
           page={CirclePage}
           ask={fill(words.kindAsk, { kinds: allergenNames[kind()] })}
-          detail={fill(words.kindDetail, { name: part().of.name })}
+          detail={fill(words.kindDetail, { name: showPart(part().of.name) })}
           begun=""
           lines="one"
           most={KIND_LETTERS}

@@ -5,6 +5,7 @@ import { allergenPage } from '../../../core/speech/words/allergens.ts';
 import { labelPage as words, wanting as asked } from '../../../core/speech/words/label.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showBread } from '../../../core/speech/show-bread.ts';
+import { showPart } from '../../../core/speech/show-part.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CirclePage } from '../CirclePage.tsx';
@@ -44,13 +45,13 @@ export function PartsFace(props: {
               {(part) => (
                 <>
                   <Control
-                    label={part.of.name}
+                    label={showPart(part.of.name)}
                     value={packet(part)}
                     fresh={`packet ${part.of.id}`}
                     onPress={() => props.onPacket(part)}
                   />
                   <Control
-                    label={part.of.name}
+                    label={showPart(part.of.name)}
                     value={madeOf(part)}
                     fresh={`madeOf ${part.of.id}`}
                     onPress={() => props.onMadeOf(part)}
