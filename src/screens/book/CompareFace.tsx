@@ -5,6 +5,7 @@ import { bookCompare, bookLines } from '../../core/speech/words/book.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
 import { showBread } from '../../core/speech/show-bread.ts';
+import { showPart } from '../../core/speech/show-part.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
@@ -18,7 +19,7 @@ const plainName = (line: string): string => {
 };
 
 const nameOf = ({ line, name }: Compared): string => {
-  const plain = name ?? plainName(line);
+  const plain = name === null ? plainName(line) : showPart(name);
   const words = line.startsWith('levainFlour:')
     ? fill(bookCompare.inLevain, { name: plain })
     : line.startsWith('soak:')

@@ -5,6 +5,7 @@ import { FILLING_KINDS } from '../../core/formula/filling-facts.ts';
 import { bookFillings, fillingNames } from '../../core/speech/words/book.ts';
 import { fillingKinds, fillingKindsLines } from '../../core/speech/words/filling-kinds.ts';
 import { showBread } from '../../core/speech/show-bread.ts';
+import { inEnglish } from '../../core/speech/tongue.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -111,7 +112,9 @@ export function FillingFace(props: {
                   {(kind) => (
                     <Control
                       label={fillingKinds[kind]}
-                      onPress={() => add(fillingLike(kind, name() || fillingKinds[kind]))}
+                      onPress={() =>
+                        add(fillingLike(kind, name() || inEnglish(() => fillingKinds[kind])))
+                      }
                     />
                   )}
                 </For>

@@ -5,6 +5,8 @@ import { freeId } from '../../core/records/book.ts';
 import { grains } from '../../core/speech/words/book.ts';
 import { bookParts, flourNames } from '../../core/speech/words/book-parts.ts';
 import { showBread } from '../../core/speech/show-bread.ts';
+import { showPart } from '../../core/speech/show-part.ts';
+import { inEnglish } from '../../core/speech/tongue.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -50,7 +52,7 @@ export function FlourFace(props: {
   const [name, setName] = createSignal('');
   const formula = () => props.editing.formula();
   const left = () =>
-    KNOWN.filter((id) => formula().flours.every((one) => one.name !== flourNames[id]));
+    KNOWN.filter((id) => formula().flours.every((one) => showPart(one.name) !== flourNames[id]));
   const made = (own: string, grain: Grain) =>
     addFlour(formula(), { id: freeId(own, formula().flours), name: own, grain });
   /** Why none can be added; any of them would be as large. */
@@ -78,7 +80,12 @@ export function FlourFace(props: {
                     <Control
                       label={flourNames[id]}
                       disabled={why() !== null}
-                      onPress={() => add(flourNames[id], GRAIN[id])}
+                      onPress={() =>
+                        add(
+                          inEnglish(() => flourNames[id]),
+                          GRAIN[id],
+                        )
+                      }
                     />
                   )}
                 </For>

@@ -8,6 +8,7 @@ import { bookLines, grains } from '../../core/speech/words/book.ts';
 import { bookParts } from '../../core/speech/words/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
+import { plainPart, showPart } from '../../core/speech/show-part.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Tiles } from '../../parts/Tiles.tsx';
 import { Words } from '../../parts/Words.tsx';
@@ -124,14 +125,16 @@ export function PartFace(props: {
         <TextFace
           page={BookPage}
           ask={bookParts.nameAsk}
-          begun={part().of.name}
+          begun={plainPart(part().of.name)}
           lines="one"
           most={60}
           blank={false}
           back={title()}
           onTake={(text) => {
             const name = text.trim();
-            if (name !== '' && name !== part().of.name) {
+            const was = part().of.name;
+            // What is left as it was shown stays what it is kept as.
+            if (name !== '' && name !== was && name !== plainPart(was)) {
               props.editing.change(withPart(formula(), renamed(part(), name)));
             }
             toAbout();
@@ -143,7 +146,7 @@ export function PartFace(props: {
           back={title()}
           onBack={toAbout}
           words={
-            <Words headline={bookParts.grainAsk} detail={part().of.name}>
+            <Words headline={bookParts.grainAsk} detail={showPart(part().of.name)}>
               <GrainTiles
                 chosen={flour()!.grain}
                 onChoose={(grain) => {

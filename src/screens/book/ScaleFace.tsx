@@ -13,6 +13,7 @@ import { fill } from '../../core/speech/fill.ts';
 import { tellShares } from '../../core/speech/in-bowls.ts';
 import { keyedWeight } from '../../core/speech/keyed.ts';
 import { showBread } from '../../core/speech/show-bread.ts';
+import { showPart } from '../../core/speech/show-part.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import { Control } from '../../parts/Control.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';
@@ -48,7 +49,7 @@ export function ScaleFace(props: {
     bread: bookScale.breadAsk,
     flour: bookScale.flourAsk,
     dough: bookScale.doughAsk,
-    bin: fill(bookScale.binAsk, { name: main().name }),
+    bin: fill(bookScale.binAsk, { name: showPart(main().name) }),
   });
   const scaleOf = (by: By, grams: number): ScaleBy =>
     by === 'bread'

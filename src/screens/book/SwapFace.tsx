@@ -1,6 +1,7 @@
 import { createMemo, For, Show, untrack, type JSX } from 'solid-js';
 import { bookSwaps } from '../../core/speech/words/swaps.ts';
 import { fill } from '../../core/speech/fill.ts';
+import { showPart } from '../../core/speech/show-part.ts';
 import { Control } from '../../parts/Control.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import { Words } from '../../parts/Words.tsx';
@@ -54,7 +55,7 @@ export function SwapFace(props: {
     const was = formula.fillings.find(({ id }) => id === props.filling);
     return {
       offers: swapOffers(formula, props.filling, props.editing.scaled().dough, props.house.ways()),
-      name: was?.name ?? props.filling,
+      name: showPart(was?.name ?? props.filling),
     };
   });
   return (

@@ -2,6 +2,7 @@ import { FILLING_TEXTS } from '../../core/formula/allergen-texts.ts';
 import { fillingOf, type FillingKind } from '../../core/formula/filling-facts.ts';
 import type { Filling } from '../../core/formula/formula.ts';
 import { fillingNames } from '../../core/speech/words/book.ts';
+import { inEnglish } from '../../core/speech/tongue.ts';
 
 export type KnownFilling = keyof typeof fillingNames;
 /** All of a filling but its share. */
@@ -36,10 +37,11 @@ const withoutShare = (kind: FillingKind, id: string, name: string): FillingToAdd
   return rest;
 };
 
-/** One of the short list, with what is known of it. */
+/** One of the short list, with what is known of it; kept by its English name in every tongue. */
 export function knownFilling(id: KnownFilling): FillingToAdd {
   const { kind, allergen, prepare } = KNOWN[id];
-  const facts = withoutShare(kind, id, fillingNames[id]);
+  const name = inEnglish(() => fillingNames[id]);
+  const facts = withoutShare(kind, id, name);
   return { ...facts, ...(allergen ? { allergens: [FILLING_TEXTS[allergen]] } : {}), prepare };
 }
 

@@ -8,7 +8,9 @@ import { fillingKinds } from '../../core/speech/words/filling-kinds.ts';
 import { bookSwaps, swapChanges } from '../../core/speech/words/swaps.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showAllergens } from '../../core/speech/show-allergen.ts';
+import { showPart } from '../../core/speech/show-part.ts';
 import { tellNotice } from '../../core/speech/tell-notice.ts';
+import { inEnglish } from '../../core/speech/tongue.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import type { Grams, Units } from '../../core/units.ts';
 import { kindOf } from './filling-kind.ts';
@@ -46,7 +48,10 @@ const ALIKE: readonly (readonly [readonly FillingKind[], readonly KnownFilling[]
 ];
 /** Out of their brine they are cut as the others are. Common practice, no source. */
 const brined = (): FillingToAdd => ({
-  ...fillingLike('brinedOlives', fillingKinds.brinedOlives),
+  ...fillingLike(
+    'brinedOlives',
+    inEnglish(() => fillingKinds.brinedOlives),
+  ),
   prepare: ['drain', 'cut'],
 });
 
@@ -83,7 +88,8 @@ const swapsFor = (formula: Formula, was: Filling): readonly Swap[] => {
     );
     if (isThere) return [];
     const swapped = swapFilling(formula, was.id, as(other));
-    return [{ label: fill(bookSwaps.other, { name: other.name }), rule: bookSwaps.even, swapped }];
+    const label = fill(bookSwaps.other, { name: showPart(other.name) });
+    return [{ label, rule: bookSwaps.even, swapped }];
   });
 };
 

@@ -5,6 +5,7 @@ import { book, bookKinds, bookLines, grains } from '../../core/speech/words/book
 import { bookParts } from '../../core/speech/words/book-parts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showNumber } from '../../core/speech/numbers.ts';
+import { showPart } from '../../core/speech/show-part.ts';
 import { showWeight } from '../../core/speech/weights.ts';
 import type { Grams, Units } from '../../core/units.ts';
 import { isBowl, type Line, type LineKey } from './lines.ts';
@@ -16,9 +17,9 @@ const begun = (name: string): string => name.charAt(0).toUpperCase() + name.slic
 export function lineName(formula: Formula, key: LineKey): string {
   const id = key.slice(key.indexOf(':') + 1);
   if (key.startsWith('flour:'))
-    return begun(formula.flours.find((one) => one.id === id)?.name ?? id);
+    return begun(showPart(formula.flours.find((one) => one.id === id)?.name ?? id));
   if (key.startsWith('filling:')) {
-    return begun(formula.fillings.find((one) => one.id === id)?.name ?? id);
+    return begun(showPart(formula.fillings.find((one) => one.id === id)?.name ?? id));
   }
   if (key === 'water') return isBowl(formula) ? bookLines.water.bowl : bookLines.water.whole;
   return bookLines[key as 'secondWater' | 'levain' | 'levainWater' | 'salt'];

@@ -5,6 +5,7 @@ import { shareAsk, shareIn } from '../../../core/speech/words/share.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showNumber } from '../../../core/speech/numbers.ts';
 import { showBread } from '../../../core/speech/show-bread.ts';
+import { showPart } from '../../../core/speech/show-part.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';
@@ -24,12 +25,12 @@ const MOST_TOLD = 12;
 const tell = (formula: Formula): string => {
   const { flours, hydration, levain, salt, fillings } = formula;
   const made = fill(shareIn.flours, {
-    flours: flours.map(({ name, pct }) => `${name} ${tenth(pct)} %`).join(', '),
+    flours: flours.map(({ name, pct }) => `${showPart(name)} ${tenth(pct)} %`).join(', '),
     water: tenth(hydration),
     pff: tenth(levain.pff * 100),
     salt: tenth(salt),
   });
-  const of = fillings.map(({ name, pct }) => `${name} ${tenth(pct)} %`).join(', ');
+  const of = fillings.map(({ name, pct }) => `${showPart(name)} ${tenth(pct)} %`).join(', ');
   const filled = of === '' ? shareIn.plain : fill(shareIn.fillings, { fillings: of });
   return `${made}; ${filled}; ${madeHow(formula)}.`;
 };

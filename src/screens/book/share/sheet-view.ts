@@ -10,6 +10,7 @@ import { showHeat } from '../../../core/speech/heats.ts';
 import { tellLine } from '../../../core/speech/tell-line.ts';
 import { showLength } from '../../../core/speech/lengths.ts';
 import { showBread } from '../../../core/speech/show-bread.ts';
+import { showPart } from '../../../core/speech/show-part.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { Minutes, Units } from '../../../core/units.ts';
 import { inPages, linesIn, type BenchLine, type BenchList, type BenchPage } from './sheet-pages.ts';
@@ -113,7 +114,7 @@ export function benchView(
   const notes = [
     fill(words.keepBack, { grams: showWeight(keepBack, units) }),
     words.times,
-    ...spoils.map(({ name }) => fill(words.spoils, { filling: name })),
+    ...spoils.map(({ name }) => fill(words.spoils, { filling: showPart(name) })),
     allergens,
     careLines.RAW_FLOUR,
     careLines.RAW_DOUGH,
