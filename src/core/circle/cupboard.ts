@@ -1,4 +1,5 @@
 import { byLetters } from '../speech/measures.ts';
+import { plainPart } from '../speech/show-part.ts';
 import type { Formula } from '../formula/formula.ts';
 import type { Ingredient } from './circle.ts';
 import { ingredientKey } from './ingredient-key.ts';
@@ -33,14 +34,30 @@ export function cupboardOf(
     const id = ingredientKey(name);
     if (!all.has(id)) all.set(id, freshIngredient(name));
   }
-  return [...all.values()].toSorted((a, b) => byLetters(a.name, b.name));
+  return [...all.values()]
+    .map((one) => ({ one, shown: plainPart(one.name) }))
+    .toSorted((a, b) => byLetters(a.shown, b.shown))
+    .map(({ one }) => one);
 }
 
-/** Those whose name has all words of a text in it, however they are written; all of them for no words. */
+/** The one that a text names, as it is kept or as it is shown; null: there is none of that name. */
+export function knownAs(ingredients: readonly Ingredient[], text: string): Ingredient | null {
+  const key = ingredientKey(text);
+  return (
+    ingredients.find(({ id }) => id === key) ??
+    ingredients.find(({ name }) => ingredientKey(plainPart(name)) === key) ??
+    null
+  );
+}
+
+/**
+ * Those whose name, as it is kept or as it is shown, has all words of a text in it, however they are
+ * written; all of them for no words.
+ */
 export function foundIn(ingredients: readonly Ingredient[], text: string): readonly Ingredient[] {
   const words = ingredientKey(text).split(' ');
   return ingredients.filter(({ id, name }) => {
-    const key = `${id} ${ingredientKey(name)}`;
+    const key = `${id} ${ingredientKey(name)} ${ingredientKey(plainPart(name))}`;
     return words.every((word) => key.includes(word));
   });
 }

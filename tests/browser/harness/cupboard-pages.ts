@@ -1,4 +1,4 @@
-import { back, keyed, press, to, turned, type PageStep } from './page-step.ts';
+import { back, keyed, last, press, to, turned, type PageStep } from './page-step.ts';
 
 /** The store cupboard, from the start page: an ingredient with all that is kept of it, and a bread's cost. */
 export const CUPBOARD_PAGES: readonly PageStep[] = [
@@ -17,7 +17,15 @@ export const CUPBOARD_PAGES: readonly PageStep[] = [
   },
   to('cupboard, what is there', 'What you have'),
   to('cupboard, the next page', 'Next page'),
-  to('cupboard, an ingredient', 'Strong wheat flour'),
+  {
+    name: 'cupboard, an ingredient',
+    async go(baker) {
+      const wheat = last('Strong wheat flour');
+      // Which page it is on is the tongue's: the list goes by what is shown.
+      if ((await baker.page.locator(wheat).count()) === 0) await press(baker, ['Page before']);
+      await turned(baker, wheat);
+    },
+  },
   to('cupboard, how much is there', 'On hand now'),
   keyed('cupboard, how much is there, keyed', '3400'),
   back('cupboard, a pack', 1, 'A pack'),

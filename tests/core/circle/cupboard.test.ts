@@ -1,9 +1,20 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
-import { cupboardOf, foundIn, freshIngredient, pageOf } from '../../../src/core/circle/cupboard.ts';
+import { afterEach, describe, expect, it } from 'vitest';
+import {
+  cupboardOf,
+  foundIn,
+  freshIngredient,
+  knownAs,
+  pageOf,
+} from '../../../src/core/circle/cupboard.ts';
 import { usesOf } from '../../../src/core/circle/uses.ts';
+import { de } from '../../../src/core/speech/de.ts';
+import { plainPart } from '../../../src/core/speech/show-part.ts';
+import { speakIn } from '../../../src/core/speech/tongue.ts';
 import { SHIPPED, shippedFormula } from '../formula/shipped.ts';
 import { ingredient, recipeOf } from './support.ts';
+
+afterEach(() => speakIn('en'));
 
 describe('the store cupboard', () => {
   it('has all that the Book’s breads take, once, and what was written down besides', () => {
@@ -32,6 +43,38 @@ describe('the store cupboard', () => {
     expect(foundIn(all, ' FLOUR rye').map(({ name }) => name)).toEqual(['Whole rye flour']);
     expect(foundIn(all, '')).toHaveLength(3);
     expect(foundIn(all, 'oats')).toEqual([]);
+  });
+
+  it('is kept as it was in another tongue, in the order of what is shown', () => {
+    const own = [ingredient('Rice flour')];
+    const all = () => cupboardOf(own, SHIPPED.map(shippedFormula));
+    const english = all();
+    speakIn('de', de);
+    const german = all();
+    expect(german).toHaveLength(english.length);
+    expect(german).toEqual(expect.arrayContaining([...english]));
+    const shown = german.map(({ name }) => plainPart(name).toLowerCase());
+    expect(shown).toEqual(shown.toSorted((a, b) => a.localeCompare(b, 'de')));
+    expect(shown.indexOf('haferflocken')).toBeLessThan(shown.indexOf('rice flour'));
+  });
+
+  it('is found by what is shown and by what is kept', () => {
+    const all = cupboardOf([], SHIPPED.map(shippedFormula));
+    const found = (text: string) => foundIn(all, text).map(({ name }) => name);
+    const known = (text: string) => knownAs(all, text)?.id ?? null;
+    expect([found('hafer'), known('Haferflocken'), known('Rolled  oats')]).toEqual([
+      [],
+      null,
+      'rolled oats',
+    ]);
+    speakIn('de', de);
+    expect(found('hafer')).toEqual(['rolled oats']);
+    expect(found('roggenvollkorn')).toEqual(['whole rye flour']);
+    expect(found('oats')).toEqual(['rolled oats']);
+    expect(known('Haferflocken')).toBe('rolled oats');
+    expect(known('roggenvollkornmehl')).toBe('whole rye flour');
+    expect(known('rolled oats')).toBe('rolled oats');
+    expect(known('Hafer')).toBeNull();
   });
 
   it('is paged so that each stands on one page', () => {

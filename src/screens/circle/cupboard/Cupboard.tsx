@@ -1,6 +1,5 @@
 import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
-import { freshIngredient } from '../../../core/circle/cupboard.ts';
-import { ingredientKey } from '../../../core/circle/ingredient-key.ts';
+import { freshIngredient, knownAs } from '../../../core/circle/cupboard.ts';
 import { cupboard } from '../../../core/speech/words/cupboard.ts';
 import type { HouseCircle } from '../../house-circle.ts';
 import type { House } from '../../house.ts';
@@ -53,7 +52,7 @@ export default function Cupboard(props: {
   /** A name that stands there is opened; a part of names narrows the list. */
   const find = (text: string): void => {
     setFace('list');
-    const known = store.ingredient(ingredientKey(text));
+    const known = knownAs(store.ingredients(), text);
     if (known) setAt(known.id);
     else seek(text);
   };

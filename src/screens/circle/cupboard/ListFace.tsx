@@ -1,7 +1,6 @@
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Ingredient } from '../../../core/circle/circle.ts';
-import { foundIn, pageOf } from '../../../core/circle/cupboard.ts';
-import { ingredientKey } from '../../../core/circle/ingredient-key.ts';
+import { foundIn, knownAs, pageOf } from '../../../core/circle/cupboard.ts';
 import { cupboard } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
@@ -32,7 +31,7 @@ export function ListFace(props: {
 }): JSX.Element {
   const found = createMemo(() => foundIn(props.store.ingredients(), props.sought));
   const page = createMemo(() => pageOf(found(), PAGE, props.at));
-  const isKnown = (): boolean => found().some(({ id }) => id === ingredientKey(props.sought));
+  const isKnown = (): boolean => knownAs(found(), props.sought) !== null;
   const name = (): string =>
     props.sought === '' ? cupboard.list : fill(cupboard.found, { name: props.sought });
   const none = (): string | undefined =>

@@ -4,6 +4,7 @@ import { costPage as words } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showMoney, showPart, showProduct, showUnitCost } from '../../../core/speech/money.ts';
 import { shown } from '../../../core/speech/facts.ts';
+import { showParts } from '../../../core/speech/show-part.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import type { Units } from '../../../core/units.ts';
 import { begun, priceWeight, storeWeight } from './words.ts';
@@ -52,7 +53,7 @@ export function costView(
   const product = price === null ? null : showProduct(times!, loaf, currency);
   return {
     told: loafTold(cost, currency),
-    missing: missing.length > 0 ? fill(words.missing, { kinds: missing.join(', ') }) : null,
+    missing: missing.length > 0 ? fill(words.missing, { kinds: showParts(missing) }) : null,
     per: fill(words.per, { grams: storeWeight(per, units) }),
     rows: [
       ...lines.map(({ name, grams, perGram, cost: its }): CostRow => ({

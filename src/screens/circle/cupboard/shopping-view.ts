@@ -4,6 +4,7 @@ import { isToBuy, type ShoppingLine } from '../../../core/circle/shopping.ts';
 import { shopping as words } from '../../../core/speech/words/cupboard.ts';
 import { shown } from '../../../core/speech/facts.ts';
 import { showDay } from '../../../core/speech/show-day.ts';
+import { showParts } from '../../../core/speech/show-part.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import type { Units } from '../../../core/units.ts';
 import type { ShoppingList } from './shopping-list.ts';
@@ -65,7 +66,7 @@ export function notesOf(
   return [
     ...(making > 0 ? [fill(words.begun, shown({ loaves: making }))] : []),
     ...(enough.length > 0
-      ? [fill(words.enough, { kinds: enough.map(({ name }) => name).join(', ') })]
+      ? [fill(words.enough, { kinds: showParts(enough.map(({ name }) => name)) })]
       : []),
   ];
 }

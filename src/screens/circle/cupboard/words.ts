@@ -3,11 +3,15 @@ import type { There } from '../../../core/circle/stock.ts';
 import { cupboard, ingredientPage } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { showMoney } from '../../../core/speech/money.ts';
+import { showPart } from '../../../core/speech/show-part.ts';
 import { showWeight } from '../../../core/speech/weights.ts';
 import { gramsOfPounds, type Grams, type Units } from '../../../core/units.ts';
 
-/** 'Strong wheat flour': a name begins a line. */
-export const begun = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
+/** 'Strong wheat flour': a name, in the tongue that stands, begins a line. */
+export const begun = (name: string): string => {
+  const shown = showPart(name);
+  return shown.charAt(0).toUpperCase() + shown.slice(1);
+};
 
 /** Grams of store are read to a gram: nobody counts a sack to a tenth. */
 export const storeWeight = (grams: Grams, units: Units): string =>
