@@ -3,6 +3,10 @@ import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vites
 import { CIRCLE, type Circle } from '../../../src/core/circle/circle.ts';
 import { costOf } from '../../../src/core/circle/cost.ts';
 import { makeRecipe } from '../../../src/core/formula/make-recipe.ts';
+import { de } from '../../../src/core/speech/de.ts';
+import { speakIn } from '../../../src/core/speech/tongue.ts';
+import { bench } from '../../../src/core/speech/words/bench.ts';
+import { costPage } from '../../../src/core/speech/words/cupboard.ts';
 import Cupboard from '../../../src/screens/circle/cupboard/Cupboard.tsx';
 import { serveFormulas } from '../../fakes/baking.ts';
 import { loadedLater } from '../../fakes/loaded-later.ts';
@@ -12,6 +16,7 @@ import { headline, key, openOver, press, shown } from './open-cupboard.tsx';
 beforeEach(() => serveFormulas());
 afterEach(() => {
   cleanup();
+  speakIn('en');
   vi.unstubAllGlobals();
 });
 afterAll(async () => {
@@ -60,6 +65,19 @@ describe('what a loaf costs', { timeout: 30_000 }, () => {
     press(/^One more/);
     press(/^That’s it/);
     expect(shown()).toContain('All of 5 loaves');
+  });
+
+  it('is led back to from its other pages by the bread’s name in the tongue that stands', async () => {
+    await open({ ingredients: PRICED });
+    speakIn('de', de);
+    press(/^Lane wheat\s*€/);
+    expect(headline()).toBe('Gassenbrot');
+    for (const page of [costPage.loaves, costPage.counts]) {
+      press(new RegExp(`^${page}`));
+      expect(shown()).toContain('Gassenbrot');
+      expect(shown()).not.toContain('Lane wheat');
+      press(new RegExp(`^${bench.thatsIt}`));
+    }
   });
 
   it('has a price only by the baker’s own number, shown as the sum it is', async () => {

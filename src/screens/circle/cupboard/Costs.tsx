@@ -2,6 +2,7 @@ import { createSignal, Match, Show, Switch, type JSX } from 'solid-js';
 import type { CircleWays } from '../../../core/circle/circle.ts';
 import { costPage as words } from '../../../core/speech/words/cupboard.ts';
 import { currencySign } from '../../../core/speech/money.ts';
+import { showBread } from '../../../core/speech/show-bread.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { BreadsFace } from './BreadsFace.tsx';
 import { CostFace } from './CostFace.tsx';
@@ -67,12 +68,17 @@ export function Costs(props: { readonly store: Store; readonly onBack: () => voi
             )}
           </Match>
           <Match when={face() === 'loaves'}>
-            <LoavesFace loaves={loaves()} back={its().name} onChange={setLoaves} onBack={toCost} />
+            <LoavesFace
+              loaves={loaves()}
+              back={showBread(its().name)}
+              onChange={setLoaves}
+              onBack={toCost}
+            />
           </Match>
           <Match when={face() === 'counts'}>
             <CountsFace
               store={props.store}
-              back={its().name}
+              back={showBread(its().name)}
               onBesides={() => setFace('besides')}
               onTimes={() => setFace('times')}
               onCurrency={() => setFace('currency')}
