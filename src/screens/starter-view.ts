@@ -11,6 +11,7 @@ import { vigourOf } from '../core/readiness/vigour.ts';
 import type { Starter } from '../core/records/starter.ts';
 import { starterWords as words } from '../core/speech/words/starter.ts';
 import { fill } from '../core/speech/fill.ts';
+import { showNumber } from '../core/speech/numbers.ts';
 import { DAY, type Instant } from '../core/units.ts';
 import type { House } from './house.ts';
 
@@ -24,8 +25,7 @@ const counted = (texts: { readonly one: string; readonly more: string }, count: 
 const near = ({ now, hour, day }: Told, at: Instant): string =>
   Math.abs(at - now()) < DAY / 2 ? hour(at) : `${day(at)} ${hour(at)}`;
 
-export const ratioOf = (flour: number): string =>
-  fill(words.ratio, { flour: Number(flour.toFixed(1)) });
+export const ratioOf = (flour: number): string => fill(words.ratio, { flour: showNumber(flour) });
 
 /** The name it was given; what this program has no words for is shown as it was kept. */
 export const starterName = ({ name }: Starter): string =>

@@ -1,8 +1,11 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { starterWait } from '../../src/core/day/starter-wait.ts';
 import { waitFor } from '../../src/core/day/waits.ts';
+import { de } from '../../src/core/speech/de.ts';
+import { fr } from '../../src/core/speech/fr.ts';
+import { speakIn } from '../../src/core/speech/tongue.ts';
 import { DAY, HOUR } from '../../src/core/units.ts';
-import { starterForBake } from '../../src/screens/starter-view.ts';
+import { ratioOf, starterForBake } from '../../src/screens/starter-view.ts';
 import { Hand } from '../machines/support/hand.ts';
 
 const DAWN = 20_000 * DAY + 6 * HOUR;
@@ -17,6 +20,18 @@ const told = (hand: Hand): string | null =>
     date: () => 'today',
   });
 const real = () => new Hand({ now: DAWN, wait: waitFor, starter: starterWait });
+
+afterEach(() => speakIn('en'));
+
+it.each([
+  ['en', '2.5'],
+  ['de', '2,5'],
+  ['fr', '2,5'],
+] as const)('a feed of two and a half parts has them in %s as %s', (tongue, parts) => {
+  speakIn(tongue, { en: {}, de, fr }[tongue]);
+  expect(ratioOf(2.46)).toContain(parts);
+  expect(ratioOf(2)).not.toMatch(/[.,]/);
+});
 
 describe('the starter as a bake begins', () => {
   it('says nothing where nothing is known', () => {
