@@ -75,7 +75,7 @@ it('keeps a Saturday’s bread at noon: levain two hours late, bulk forty minute
   hand.turnTo(Date.UTC(2031, 4, 2, 6, 31));
   let baker = await atTheDay(hand.records, hand.now);
   expect(await said(baker)).toMatch(
-    /^Mix flour and water moves to \d\d:\d\d: the levain is ready \d h.* later\.$/,
+    /^Mix flour and water moves to \d\d:\d\d: the levain is ready \d\sh.* later\.$/,
   );
   await baker.app.screenshot('live-late-levain');
   await baker.noted(() => baker.press('Take the new plan'));
@@ -101,7 +101,7 @@ it('keeps a Saturday’s bread at noon: levain two hours late, bulk forty minute
   expect(likely()).toBeLessThan(planned - 30 * MINUTE);
   baker = await atTheDay(on.records, on.now + MINUTE);
   expect(await said(baker)).toMatch(
-    /^Divide moves to \d\d:\d\d: the dough is ready \d+ min sooner\.$/,
+    /^Divide moves to \d\d:\d\d: the dough is ready \d+\smin sooner\.$/,
   );
   await baker.noted(() => baker.press('Take the new plan'));
   await vi.waitFor(async () => expect(await said(baker)).toBe('The new plan stands.'));

@@ -250,7 +250,7 @@ it('prints the longest formula that there may be on numbered pages, nothing cut'
       expect(text).toContain(`Page ${n + 1} of ${sheets.length}`);
     const all = sheets.map(({ text }) => text).join('\n');
     for (const { name } of [...formula.flours, ...formula.fillings]) expect(all).toContain(name);
-    expect(all.match(/Fold\d+ min/g)).toHaveLength(12);
+    expect(all.match(/Fold\d+\smin/g)).toHaveLength(12);
     expect(all.match(/ spoils: cold until/g)).toHaveLength(12);
     expect(all).toContain('Printed ');
   }

@@ -197,7 +197,7 @@ describe('a core that is not there yet', () => {
     const view = see(hand);
     expect(actOf(view)).toBe('crustNotYet');
     expect([view.slab.label, view.slab.then]).toEqual(['7 more minutes', 'then probe it again']);
-    expect(view.detail).toBe('Core 88 of 93 °C. About 7 min more.');
+    expect(view.detail).toBe('Core 88 of 93 °C. About 7\u00a0min more.');
     expect(view.spoken).toBe('Raw inside. About seven minutes more.');
     hand.press(POT, 'crustNotYet');
     expect(hand.deadline(POT)! - hand.now).toBe(7 * 60_000);

@@ -108,7 +108,7 @@ describe('beside a running bake', () => {
     [leapt.slept, 'leapRead'],
   ] as const)('is a press that asks: “%s” in two', async (say, does) => {
     const house = beside({ back: null, ahead: { ...at, inSight: true } });
-    expect(screen.getByRole('alert').textContent).toMatch(/3 h ahead/);
+    expect(screen.getByRole('alert').textContent).toMatch(/3\sh ahead/);
     await press(AHEAD);
     await press(say);
     expect(house[does]).toHaveBeenCalledOnce();

@@ -15,18 +15,21 @@ const split = (minutes: Minutes): { d: number; h: number; m: number } => {
   return { d: 0, h: Math.floor(all / 60), m: all % 60 };
 };
 
+/** The blank does not break: parted after its hours, a length would be read as hours alone. */
+const HELD = '\u00a0';
+
 /**
- * A length of time as it is shown: to the minute, past a hundred hours to the day.
+ * A length of time as it is shown: to the minute, past a hundred hours to the day; its blanks do not break.
  *
  * @throws Error `A length must be 0 minutes or more, not x.`
- * @example showLength(72) // '1 h 12'
- * @example showLength(20) // '20 min'
+ * @example showLength(72) // '1\u00a0h\u00a012'
+ * @example showLength(20) // '20\u00a0min'
  */
 export function showLength(minutes: Minutes): string {
   const { d, h, m } = split(minutes);
-  if (d > 0) return `${d} ${nameOf('day', d)}`;
-  if (h === 0) return `${m} min`;
-  return m === 0 ? `${h} h` : `${h} h ${String(m).padStart(2, '0')}`;
+  if (d > 0) return `${d}${HELD}${nameOf('day', d)}`;
+  if (h === 0) return `${m}${HELD}min`;
+  return m === 0 ? `${h}${HELD}h` : `${h}${HELD}h${HELD}${String(m).padStart(2, '0')}`;
 }
 
 /**

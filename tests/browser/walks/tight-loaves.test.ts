@@ -15,11 +15,11 @@ it('tells loaves that have not grown in the cold how long they stand out, and ho
   await walk.tile('Firm');
   await walk.slab();
   await walk.tile('Springs back');
-  const told = /Leave them out (\d) h(?: (\d\d))?, then look\. You may go on\.$/;
+  const told = /Leave them out (\d)\sh(?:\s(\d\d))?, then look\. You may go on\.$/;
   const [, hours = '', minutes = '0'] = told.exec(await walk.detail()) ?? [];
   const stands = Number(hours) * 60 + Number(minutes);
   expect(await walk.said()).toMatch(/Leave them out (one|two) hours?.*, then look/);
-  expect(await walk.slabSays()).toMatch(/^Leave them out \d h( \d\d)?, then look$/);
+  expect(await walk.slabSays()).toMatch(/^Leave them out \d\sh(\s\d\d)?, then look$/);
   await walk.see('C2-stand-out');
 
   // Hands beat the model: into the oven, or back into the cold, is one press each.
@@ -48,7 +48,7 @@ it('tells loaves that have not grown in the cold how long they stand out, and ho
   await walk.tile('Springs back');
   await walk.tile('A little');
   expect(await walk.detail()).toMatch(
-    /^Not there yet: leave it out (\d+ min|1 h), then look\. You may go on\.$/,
+    /^Not there yet: leave it out (\d+\smin|1\sh), then look\. You may go on\.$/,
   );
   await walk.slab();
   expect(await walk.headline()).toBe('Leave the loaves out');

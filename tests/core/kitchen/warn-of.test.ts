@@ -43,7 +43,7 @@ describe('what the kitchen cannot do', () => {
   it('shares a dough between bowls where it is weighed, and says when there are too few', () => {
     expect(keys('mix.weigh', {}, 4)).toEqual(['bowlsSplit']);
     const [split] = warnOf('mix.weigh', recipeOf('lane-wheat', 4), 4, EQUIPMENT);
-    expect(tellNotice(split!, CELSIUS)).toBe('Mix 2 bowls of 1836 g. Start them 6 min apart.');
+    expect(tellNotice(split!, CELSIUS)).toBe('Mix 2 bowls of 1836 g. Start them 6\u00a0min apart.');
     expect(keys('mix.weigh', { bowls: { count: 1, kilos: 3, litres: null } }, 4)).toEqual([
       'bowlsShort',
     ]);

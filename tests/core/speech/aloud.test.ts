@@ -1,3 +1,4 @@
+import { showLength } from '../../../src/core/speech/lengths.ts';
 import { expect, test } from 'vitest';
 import { aloud } from '../../../src/core/speech/aloud.ts';
 import { allTexts } from './support/catalogue.ts';
@@ -20,6 +21,7 @@ test.each([
   ],
   ['does your probe show °F?', 'does your probe show Fahrenheit?'],
   ['Your oven takes 50 min.', 'Your oven takes fifty, five zero, minutes.'],
+  [`Be back ${showLength(72)} sooner.`, 'Be back one hour twelve sooner.'],
   ['“Not sure” is an answer.', 'Not sure is an answer.'],
   ['Fold the dough.', 'Fold the dough.'],
 ])('%s', (shown, said) => {

@@ -39,7 +39,7 @@ test('each fact is written in its own way', () => {
     keepBack: '30 g',
     celsius: '25 °C',
     crumbHeat: '88 °C',
-    minutes: '1 h 12',
+    minutes: '1\u00a0h\u00a012',
     time: '13:40',
     until: '06:05',
     loaves: '1 loaf',
@@ -77,7 +77,7 @@ test('the same facts in the other units', () => {
     grams: '2\u00a0lb\u00a01\u00a0oz',
     keepBack: '1.06 oz',
     celsius: '77 °F',
-    minutes: '1 h 12',
+    minutes: '1\u00a0h\u00a012',
     time: '1:40\u00a0pm',
     potHeat: '500 °F',
     fridgeHeat: '41 °F',
@@ -100,17 +100,17 @@ test('facts that no unit changes need none, and then the heats of the trade are 
 
 test('lengths carry their unit, which changes with the size', () => {
   const pairs: [number, string, string][] = [
-    [0, '0 min', 'zero minutes'],
-    [1, '1 min', 'one minute'],
-    [20, '20 min', 'twenty minutes'],
-    [59.6, '1 h', 'one hour'],
-    [65, '1 h 05', 'one hour five minutes'],
-    [75, '1 h 15', 'one hour fifteen, one five, minutes'],
-    [840, '14 h', 'fourteen, one four, hours'],
-    [5999, '99 h 59', 'ninety-nine hours fifty-nine minutes'],
-    [6000, '4 days', 'four days'],
-    [43_200, '30 days', 'thirty, three zero, days'],
-    [525_600, '365 days', 'three hundred and sixty-five days'],
+    [0, '0\u00a0min', 'zero minutes'],
+    [1, '1\u00a0min', 'one minute'],
+    [20, '20\u00a0min', 'twenty minutes'],
+    [59.6, '1\u00a0h', 'one hour'],
+    [65, '1\u00a0h\u00a005', 'one hour five minutes'],
+    [75, '1\u00a0h\u00a015', 'one hour fifteen, one five, minutes'],
+    [840, '14\u00a0h', 'fourteen, one four, hours'],
+    [5999, '99\u00a0h\u00a059', 'ninety-nine hours fifty-nine minutes'],
+    [6000, '4\u00a0days', 'four days'],
+    [43_200, '30\u00a0days', 'thirty, three zero, days'],
+    [525_600, '365\u00a0days', 'three hundred and sixty-five days'],
   ];
   for (const [minutes, digits, words] of pairs) {
     expect(showLength(minutes)).toBe(digits);

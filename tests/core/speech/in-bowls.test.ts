@@ -46,13 +46,13 @@ describe('a dough in several bowls', () => {
     expect(bowls).toHaveLength(2);
     expect(tellShares(bowls, METRIC)).toMatch(/^2 bowls, (about )?275\d g each\.$/);
     expect(tellClocks(2)).toEqual({
-      shown: `Bowl 2: ${BOWL_MINUTES} min later.`,
+      shown: `Bowl 2: ${BOWL_MINUTES}\u00a0min later.`,
       said: 'Bowl 2: six minutes later.',
     });
-    expect(tellClocks(2, () => '14:36')!.shown).toBe('Bowl 2: 6 min later, at 14:36.');
+    expect(tellClocks(2, () => '14:36')!.shown).toBe('Bowl 2: 6\u00a0min later, at 14:36.');
     // Of more, the second and the last.
     expect(tellClocks(4, (bowl) => ['', '14:36', '', '14:48'][bowl]!)!.shown).toBe(
-      'Bowl 2: 6 min later, at 14:36. Bowl 4: 18 min later, at 14:48.',
+      'Bowl 2: 6\u00a0min later, at 14:36. Bowl 4: 18\u00a0min later, at 14:48.',
     );
   });
 

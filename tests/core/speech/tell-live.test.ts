@@ -26,7 +26,7 @@ describe('what today looks like', () => {
     const { shown, said } = tellDay(plan, clock(at(5, 7)));
     expect(shown).toEqual([
       'Oven on at 07:30.',
-      'Hands needed 7 times today, 35 min in all.',
+      'Hands needed 7 times today, 35\u00a0min in all.',
       'Bread ready 12:00.',
     ]);
     expect(said).toEqual([
@@ -61,9 +61,9 @@ describe('what moved, and why', () => {
   const why = { batch: NAME, touch: 'feed levain', by: 120 } as const;
 
   it.each([
-    ['fold 2', 'le rabat 2 a 30 min de retard'],
-    ['lamination', 'l’étirage a 30 min de retard'],
-    ['divide', 'la division a 30 min de retard'],
+    ['fold 2', 'le rabat 2 a 30\u00a0min de retard'],
+    ['lamination', 'l’étirage a 30\u00a0min de retard'],
+    ['divide', 'la division a 30\u00a0min de retard'],
   ])('of %s has its article in French', (touch, late) => {
     speakIn('fr', fr);
     const overdue = { why: 'overdue', batch: NAME, touch, by: 30 } as const;
@@ -73,15 +73,15 @@ describe('what moved, and why', () => {
 
   it('is one sentence of the first touch that moves', () => {
     expect(tellMoved([move], [{ ...why, why: 'wait' }], time)).toBe(
-      'Mix flour and water moves to 13:00: the levain is ready 2 h later.',
+      'Mix flour and water moves to 13:00: the levain is ready 2\u00a0h later.',
     );
     const sooner = { why: 'wait', batch: NAME, touch: 'salt and water', by: -40 } as const;
     expect(tellMoved([{ ...move, name: 'divide' }], [sooner], time)).toBe(
-      'Divide moves to 13:00: the dough is ready 40 min sooner.',
+      'Divide moves to 13:00: the dough is ready 40\u00a0min sooner.',
     );
     const late = { why: 'done', batch: NAME, touch: 'mix', by: 30 } as const;
     expect(tellMoved([{ ...move, name: 'salt and water' }], [late], time)).toBe(
-      'Work in salt and water moves to 13:00: the mix was 30 min late.',
+      'Work in salt and water moves to 13:00: the mix was 30\u00a0min late.',
     );
     expect(tellMoved([{ ...move, name: 'ready' }], [], time)).toBe(
       'Bread moves to 13:00, from 12:00.',
@@ -126,7 +126,7 @@ describe('the ways on', () => {
       laid({ way: 'warmPlace', place: { celsius: 26, from: at(4, 14) } }),
       'Stand the dough warmer, at about 26 °C.',
     ],
-    [laid({ way: 'later', by: 60 }), 'Bread is ready 1 h later, at 12:00.'],
+    [laid({ way: 'later', by: 60 }), 'Bread is ready 1\u00a0h later, at 12:00.'],
   ])('say what to do, then the next touch', (way, text) => {
     const [first, then] = tellWay(way, time, units);
     expect(first).toBe(text);
@@ -145,7 +145,7 @@ describe('the ways on', () => {
     const fridge = laid({ way: 'fridge', works: 133.3, place: { celsius: 4, from: at(4, 14) } });
     expect(tellWay(fridge, time, units).slice(0, 2)).toEqual([
       'Put the dough into the fridge at 14:00.',
-      'It still rises there, as much as in 2 h 15 out here.',
+      'It still rises there, as much as in 2\u00a0h\u00a015 out here.',
     ]);
   });
 });

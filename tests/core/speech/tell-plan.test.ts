@@ -32,26 +32,26 @@ test('a window gives at either end, or at one', () => {
   const window = { change: 'blocked', name: 'Night', from: at(22), to: at(30) } as const;
   const both = { ...window, endEarlierBy: 40, startLaterBy: 95 };
   expect(tellChange(both, time, [])).toEqual([
-    'Night only until 05:20, 40 min less.',
-    'Night only from 23:35, 1 h 35 later.',
+    'Night only until 05:20, 40\u00a0min less.',
+    'Night only from 23:35, 1\u00a0h\u00a035 later.',
   ]);
   expect(tellChange({ ...both, startLaterBy: null }, time, [])).toHaveLength(1);
 });
 
 test.each([
-  [{ change: 'due', batch: 'Rye', laterBy: 40 }, 'Rye: ready 12:40, 40 min later.'],
-  [{ change: 'start', batch: 'Rye', laterBy: 450 }, 'Rye: begin 15:30, 7 h 30 later.'],
+  [{ change: 'due', batch: 'Rye', laterBy: 40 }, 'Rye: ready 12:40, 40\u00a0min later.'],
+  [{ change: 'start', batch: 'Rye', laterBy: 450 }, 'Rye: begin 15:30, 7\u00a0h\u00a030 later.'],
   [
     { change: 'longer', batch: 'Rye', wait: 'salt and water', by: 20 },
-    'Rye: 20 min more bulk rise. The bread may suffer.',
+    'Rye: 20\u00a0min more bulk rise. The bread may suffer.',
   ],
   [
     { change: 'shorter', batch: 'Rye', wait: 'to fridge', by: 60 },
-    'Rye: 1 h less time in the fridge. The bread may suffer.',
+    'Rye: 1\u00a0h less time in the fridge. The bread may suffer.',
   ],
   [
     { change: 'longer', batch: 'Rye', wait: 'oven on', by: 15 },
-    'Rye: keep the oven hot 15 min longer.',
+    'Rye: keep the oven hot 15\u00a0min longer.',
   ],
   [
     { change: 'fewerLoads', batch: 'Rye', loads: 1 },
@@ -100,7 +100,7 @@ test('a filling without a plan says why and what would do', () => {
       wouldDo: ['oneLoad', 'leaveOut'],
     }),
   ).toEqual([
-    'Fresh cheese must be in the oven in 2 h. The last load would be late.',
+    'Fresh cheese must be in the oven in 2\u00a0h. The last load would be late.',
     'Bake it in one load.',
     'Leave it out.',
   ]);

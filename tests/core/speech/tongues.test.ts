@@ -136,7 +136,7 @@ test('German writes and says numbers as Germans do, and knows what they are in E
   expect(showHeat(24.5, METRIC)).toBe('24,5 °C');
   expect(showWeight(935.5, METRIC)).toBe('935,5 g');
   expect(showDial(230, METRIC, 250)).toBe('230 bis 250 °C');
-  expect(showLength(6 * 1440)).toBe('6 Tage');
+  expect(showLength(6 * 1440)).toBe('6\u00a0Tage');
   expect(showDay('2031-05-03')).toBe('Sa 3. Mai');
   expect(showMoney(3.5, 'EUR')).toBe('3,50\u00a0€');
   expect(shown({ loaves: 2 })).toEqual({ loaves: '2 Laibe' });
@@ -157,7 +157,7 @@ test('French does too', () => {
   speakIn('fr', fr);
   expect(showHeat(24.5, METRIC)).toBe('24,5 °C');
   expect(showDial(230, METRIC, 250)).toBe('230 à 250 °C');
-  expect(showLength(6 * 1440)).toBe('6 jours');
+  expect(showLength(6 * 1440)).toBe('6\u00a0jours');
   expect(showDay('2031-05-03')).toBe('sam. 3 mai');
   expect(sayNumber(1.5, 'hour')).toBe('1,5 heure');
   expect(sayNumber(30, 'minute')).toBe('30, 3 0, minutes');

@@ -67,13 +67,13 @@ describe('a dough that two bowls take', () => {
 
   it('has the second bowl’s clock told wherever hands go from one to the other', () => {
     for (const stage of ['mix.first', 'mix.work', 'bulk.fold', 'bulk.spread', 'shape.divide']) {
-      expect(views.get(stage)!.detail, stage).toMatch(/Bowl 2: 6 min later\.$/);
+      expect(views.get(stage)!.detail, stage).toMatch(/Bowl 2: 6\u00a0min later\.$/);
       expect(views.get(stage)!.spoken, stage).toMatch(/Bowl 2: six minutes later\.$/);
     }
     for (const stage of ['mix.rest', 'bulk.between', 'bulk.proving']) {
       const { detail, deadline } = views.get(stage)!;
       const later = hour(deadline! + 6 * MINUTE);
-      expect(detail, stage).toMatch(new RegExp(`Bowl 2: 6 min later, at ${later}\\.$`));
+      expect(detail, stage).toMatch(new RegExp(`Bowl 2: 6\u00a0min later, at ${later}\\.$`));
     }
     for (const stage of ['mix.weigh', 'mix.temperature', 'bulk.look', 'bulk.roll'])
       expect(views.get(stage)!.detail, stage).not.toContain('Bowl 2');
@@ -97,5 +97,5 @@ it('is read through with what each bowl takes, on the screen and aloud', async (
   for (const one of shown) expect(one.textContent).toMatch(/: (2 × |.* \+ )/);
   expect(screen.getByText(/^Mix 2 bowls of 274\d\sg\. Start them 6\smin apart\./)).toBeTruthy();
   await at.press('Say that again');
-  expect(at.said.at(-1)).toMatch(/Mix 2 bowls of 274\d g\. Start them 6 min apart\./);
+  expect(at.said.at(-1)).toMatch(/Mix 2 bowls of 274\d g\. Start them 6\u00a0min apart\./);
 }, 20_000);

@@ -242,7 +242,7 @@ it('the sheet for the bench has a large dough bowl by bowl, and how far apart th
     return benchView(recipe!, { heat: 'C', weight: 'g' }, 'today');
   };
   const { bowls, lists } = sheetOf(6);
-  expect(bowls).toMatch(/^2 bowls, (about )?274\d g each\. Bowl 2: 6 min later\.$/);
+  expect(bowls).toMatch(/^2 bowls, (about )?274\d g each\. Bowl 2: 6\u00a0min later\.$/);
   const [feed, ...dough] = lists;
   for (const { much } of feed!.lines) expect(much).toMatch(/^[\d.]+ g$/);
   for (const { what, much } of dough.flatMap(({ lines }) => lines))

@@ -19,12 +19,12 @@ it('tells of a touch when the second bowl of its dough is due', () => {
   for (const name of ['mix', 'salt and water', 'fold 1', 'lamination', 'divide']) {
     const later = READ.hour(touch(name).at + 6 * MINUTE);
     expect(bowlTouch(askFor(6), touch(name), EQUIPMENT, READ.hour), name).toBe(
-      `Bowl 2: 6 min later, at ${later}.`,
+      `Bowl 2: 6\u00a0min later, at ${later}.`,
     );
   }
   const fold = touch('fold 1');
   expect(nextBowlsOf(askFor(6), fold, () => 'Fold 1', EQUIPMENT, READ.hour)).toMatch(
-    /^Fold 1\. Bowl 2: 6 min later, at \d\d:\d\d\.$/,
+    /^Fold 1\. Bowl 2: 6\u00a0min later, at \d\d:\d\d\.$/,
   );
 });
 

@@ -45,8 +45,8 @@ const sleep: Change = {
 it('has each end of a window as a press of its own', () => {
   const { offers } = offer([sleep]);
   expect(offers.map(({ words }) => words).slice(0, 2)).toEqual([
-    'Asleep only until 06:10, 20 min less.',
-    'Asleep only from 23:15, 45 min later.',
+    'Asleep only until 06:10, 20\u00a0min less.',
+    'Asleep only from 23:15, 45\u00a0min later.',
   ]);
   expect(offers[0]!.take(draft).taken).toEqual([{ ...sleep, startLaterBy: null }]);
   expect(offers[1]!.take(draft).taken).toEqual([{ ...sleep, endEarlierBy: null }]);
@@ -80,7 +80,7 @@ it('may begin now only where nothing else would do, and takes what only does tog
   const both = offer([], [{ ...sleep, startLaterBy: null }]);
   expect(both.lines.slice(-2)).toEqual([
     'Only these together would do:',
-    'Asleep only until 06:10, 20 min less.',
+    'Asleep only until 06:10, 20\u00a0min less.',
   ]);
   expect(both.offers.map(({ take }) => take(draft).taken.length)).toEqual([1]);
   // Whoever asked for an hour is offered no other way of baking while a change of it would do.

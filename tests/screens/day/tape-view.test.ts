@@ -119,10 +119,10 @@ describe('a bake for Saturday noon', () => {
   it('tells each long wait once with its length or its hours, and till when nobody is up', () => {
     const words = rows.flatMap(({ notes }) => notes.map(({ lines }) => lines.join(' ')));
     for (const one of [
-      /^11 h 15, ripe 06:55 – 11:05$/,
+      /^11\u00a0h\u00a015, ripe 06:55 – 11:05$/,
       /^bulk ready \d\d:\d\d – \d\d:\d\d$/,
-      /^14 h cold$/,
-      /^2 h 05 to cool$/,
+      /^14\u00a0h cold$/,
+      /^2\u00a0h\u00a005 to cool$/,
     ])
       expect(
         words.filter((text) => one.test(text)),

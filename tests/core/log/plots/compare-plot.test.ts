@@ -114,7 +114,7 @@ describe('bakes of one bread side by side', () => {
       TOLD,
     );
     expect(table.rows).toEqual([
-      ['3 May 2031', 'good', '75 %', '5 h 15', '25 °C', '14 h'],
+      ['3 May 2031', 'good', '75 %', '5\u00a0h\u00a015', '25 °C', '14\u00a0h'],
       ['26 Apr 2031', 'not told', '–', '–', '–', '–'],
     ]);
   });

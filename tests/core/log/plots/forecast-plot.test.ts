@@ -68,12 +68,12 @@ describe('what first forecasts were worth', () => {
 
   it('is told plainly: by how much it missed, how often its window held, and which way it leans', () => {
     expect(plain([20, -30, 25, -25, 300, -200])).toEqual([
-      'In the last 6 bakes the first forecast missed by 1 h 40 on average.',
+      'In the last 6 bakes the first forecast missed by 1\u00a0h\u00a040 on average.',
       'Most bakes were ready within their window: 4 of 6.',
       'It is meant to hold four times in five.',
     ]);
     expect(plain([20, 30, 150, 160, 170, 180])).toEqual([
-      'In the last 6 bakes the first forecast missed by 1 h 58 on average.',
+      'In the last 6 bakes the first forecast missed by 1\u00a0h\u00a058 on average.',
       '2 of 6 bakes were ready within their window.',
       'It is meant to hold four times in five.',
       'Most doughs took longer than told.',
@@ -94,14 +94,14 @@ describe('what first forecasts were worth', () => {
     const { plain: told, table } = forecastPlot(all.slice(0, 2), all, TOLD);
     expect([table.rows.length, told[0]]).toEqual([
       2,
-      'In the last 6 bakes the first forecast missed by 0 min on average.',
+      'In the last 6 bakes the first forecast missed by 0\u00a0min on average.',
     ]);
   });
 
   it('tells apart what was found gone over: it is in no average', () => {
     const all = [...bakes([10, 10, 10, 10, 10]), past({ forecast: ready(500, true) })];
     const { plain: told } = forecastPlot(all, all, TOLD);
-    expect(told[0]).toContain('missed by 10 min');
+    expect(told[0]).toContain('missed by 10\u00a0min');
     expect(told).toContain(logPlots.forecast.overLeftOne);
   });
 });
@@ -134,9 +134,9 @@ describe('the plot of forecasts', () => {
     expect(
       forecastPlot(bakes([0, 75, -20]), [], TOLD).table.rows.map((row) => row.slice(2)),
     ).toEqual([
-      ['as told', '1 h sooner – 2 h later', 'yes'],
-      ['1 h 15 later', '1 h sooner – 2 h later', 'yes'],
-      ['20 min sooner', '1 h sooner – 2 h later', 'yes'],
+      ['as told', '1\u00a0h sooner – 2\u00a0h later', 'yes'],
+      ['1\u00a0h\u00a015 later', '1\u00a0h sooner – 2\u00a0h later', 'yes'],
+      ['20\u00a0min sooner', '1\u00a0h sooner – 2\u00a0h later', 'yes'],
     ]);
   });
 });
