@@ -56,6 +56,15 @@ describe('the French catalogue', () => {
     expect(where((pair) => wrong.test(french(pair)))).toEqual([]);
   });
 
+  it('has no "à" before an hour that has its day with it where that is another', () => {
+    // 'Passe à dimanche' and 'jusqu’à dimanche' are said, 'prêt à dim. 03:39' is not.
+    const dayed = /^(?:live\.(?!today\.said)|pots-page\.potsPage\.last$)/;
+    const glued = /(?<!passe |jusqu’)(?<!\p{L})à \{time\}/iu;
+    const own = all.filter(({ at }) => dayed.test(at));
+    expect(own.length).toBeGreaterThan(60);
+    expect(own.filter((pair) => glued.test(french(pair))).map(({ at }) => at)).toEqual([]);
+  });
+
   it('cries out nowhere', () => {
     expect(where((pair) => french(pair).includes('!'))).toEqual([]);
   });

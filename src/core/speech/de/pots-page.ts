@@ -13,7 +13,7 @@ export const potsPage: InTongue<typeof english.potsPage> = {
   backToPots: 'Zurück zu den Töpfen',
   none: 'Gerade ist kein Topf im Einsatz.',
   one: 'Der Topf',
-  last: 'Letzter Laib raus um {time}. Einpacken ab {until}.',
+  last: 'Letzter Laib raus: {time}. Einpacken ab {until}.',
   spoken: 'Um {time} ist der letzte Laib draußen. Ab {until} darf er in die Tüte.',
   spokenLong: 'Noch etwa {minutes}, bis der letzte Laib draußen ist.',
   now: 'jetzt {time}',

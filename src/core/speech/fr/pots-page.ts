@@ -13,7 +13,7 @@ export const potsPage: InTongue<typeof english.potsPage> = {
   backToPots: 'Retour aux cocottes',
   none: 'Aucune cocotte ne sert en ce moment.',
   one: 'La cocotte',
-  last: 'Dernier pain sorti à {time}. En sac dès {until}.',
+  last: 'Sortie du dernier pain : {time}. En sac dès {until}.',
   spoken: '{time} : le dernier pain est sorti. {until} : il peut aller en sac.',
   spokenLong: '{minutes}, environ, avant la sortie du dernier pain.',
   now: 'maintenant {time}',
