@@ -1,3 +1,4 @@
+import { unparted } from '../../core/circle/label/packet-search.ts';
 import {
   FILLING_FACTS,
   FILLING_KINDS,
@@ -6,7 +7,7 @@ import {
 import type { Filling } from '../../core/formula/formula.ts';
 
 /** A word by itself, in whichever tongue. */
-const word = (...words: readonly string[]): RegExp =>
+export const word = (...words: readonly string[]): RegExp =>
   new RegExp(`(?<!\\p{L})(?:${words.join('|')})(?!\\p{L})`, 'iu');
 
 const HERB = word(
@@ -59,7 +60,13 @@ const IN_OIL = word('oil|pesto|huile|\\p{L}*öl');
  * What kind a filling is of, by its name and how it keeps; else by its facts, where one kind alone has
  * them. Null: nobody can tell, or water goes in with it.
  */
-export function kindOf({ name, keeps, brings, soak }: Omit<Filling, 'pct'>): FillingKind | null {
+export function kindOf({
+  name: written,
+  keeps,
+  brings,
+  soak,
+}: Omit<Filling, 'pct'>): FillingKind | null {
+  const name = unparted(written);
   if (soak || IN_OIL.test(name)) return null;
   const named = NAMED.find(([words, how]) => how === keeps && words.test(name));
   if (named) return named[2];

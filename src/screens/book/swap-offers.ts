@@ -15,6 +15,7 @@ import { showWeight } from '../../core/speech/weights.ts';
 import type { Grams, Units } from '../../core/units.ts';
 import { kindOf } from './filling-kind.ts';
 import { herbName } from './herb-name.ts';
+import { isCalled } from './known-names.ts';
 import {
   fillingLike,
   knownFilling,
@@ -80,11 +81,9 @@ const swapsFor = (formula: Formula, was: Filling): readonly Swap[] => {
   const known = ALIKE.find(([kinds]) => kinds.some((one) => one === kind))?.[1] ?? [];
   const alike = kind === 'dryOlives' ? [brined()] : known.map(knownFilling);
   return alike.flatMap((other): Swap[] => {
-    // 'Toasted pumpkin seeds' are pumpkin seeds.
     const isThere = formula.fillings.some(
       (one) =>
-        kindOf(one) === kindOf(other) &&
-        (one.id === other.id || new RegExp(`\\b${other.id}`, 'i').test(one.name)),
+        kindOf(one) === kindOf(other) && (one.id === other.id || isCalled(one.name, other.id)),
     );
     if (isThere) return [];
     const swapped = swapFilling(formula, was.id, as(other));

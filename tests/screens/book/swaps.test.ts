@@ -103,6 +103,41 @@ describe('the swaps of a filling', () => {
     expect(seeds[0]!.changes).toContain('No longer in it: sesame.');
   });
 
+  it.each([
+    ['pumpkin', ['toasted pumpkin seeds', 'Kürbiskerne', 'graines de courge grillées']],
+    [
+      'sunflower',
+      ['sunflower seeds', 'Sonnenblumenkerne', 'Sonnenblumen\u00adkerne', 'graines de tournesol'],
+    ],
+  ] as const)('offer no %s beside the baker’s own, in whichever tongue', (seed, names) => {
+    const others = { pumpkin: 'sunflower', sunflower: 'pumpkin' } as const;
+    for (const tongue of ['en', 'de', 'fr'] as const)
+      for (const name of names) {
+        speakIn(tongue, { en: {}, de, fr }[tongue]);
+        const own = fillingOf('seeds', { id: 'own', name, pct: 5 });
+        const offers = of(filled({ ...knownFilling('sesame'), pct: 5 }, own), 'sesame');
+        expect(
+          offers.map(({ formula }) => formula.fillings[0]!.id),
+          name,
+        ).toEqual([others[seed]]);
+      }
+  });
+
+  it.each([
+    ['walnut', 'hazelnut', ['Walnüsse', 'Walnuss', 'noix', 'chopped walnuts']],
+    ['hazelnut', 'walnut', ['gehackte Haselnüsse', 'noisettes', 'hazelnut']],
+  ] as const)('know %s by its names', (nut, other, names) => {
+    for (const name of names) {
+      const own = fillingOf('nuts', { id: 'own', name, pct: 5 });
+      const almonds = fillingOf('nuts', { id: 'almond', name: 'almonds', pct: 5 });
+      const offers = of(filled(almonds, own), 'almond');
+      expect(
+        offers.map(({ formula }) => formula.fillings[0]!.id),
+        `${nut}: ${name}`,
+      ).toEqual([other]);
+    }
+  });
+
   it('of olives tell how much salt comes with them, and that those in brine spoil', () => {
     const offer = one(of(filled({ ...knownFilling('olive'), pct: 15 }), 'olive'));
     expect(offer.label).toBe('olives in brine instead');
