@@ -13,6 +13,7 @@ import {
   type Standing,
 } from './circle.ts';
 import { isDayKey, type DayKey } from './day-key.ts';
+import { keptAllergens } from './label/kept-allergens.ts';
 import { NAME_LETTERS, oneLine } from './name.ts';
 import { LISTS, type Change, type ListName, type Put, type Thing } from './row.ts';
 
@@ -61,7 +62,8 @@ const READERS: { readonly [L in ListName]: (of: Fields) => Thing<L> } = {
   neighbours: (of): Neighbour => ({
     id: of.by('id', readId),
     name: of.by('name', readLine(NAME_LETTERS)),
-    watch: lineList(of, 'watch'),
+    // By any other text nothing would be found of it in a bread.
+    watch: keptAllergens(lineList(of, 'watch'), MOST.list),
   }),
   orders: (of): Order => ({
     id: of.by('id', readId),

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { CIRCLE, type Circle } from '../../../src/core/circle/circle.ts';
 import { readCircle, rowOf } from '../../../src/core/circle/read-circle.ts';
 import { readChange, readThing, readWays } from '../../../src/core/circle/read-row.ts';
+import { watchedIn } from '../../../src/core/circle/watched.ts';
+import { shippedFormula } from '../formula/shipped.ts';
 import { changed, inverse, LISTS, put, type Change } from '../../../src/core/circle/row.ts';
 
 const NEIGHBOUR = { id: 'n1', name: 'B', watch: ['milk', 'tree nuts (walnut)'] };
@@ -64,6 +66,31 @@ describe('the longest that the pages let somebody write', () => {
     }
     const ways = { ...WAYS, lines: ['y'.repeat(240)] };
     expect(readWays(ways)).toEqual({ ways, misread: [] });
+  });
+});
+
+describe('what somebody must not eat', () => {
+  const watchOf = (watch: readonly string[]): readonly string[] =>
+    readThing('neighbours', { ...NEIGHBOUR, watch }).thing!.watch;
+
+  it('is known in whichever tongue it came, and what says more stays beside it', () => {
+    expect(watchOf(['Milch', 'Schalenfrüchte (Walnuss)'])).toEqual(NEIGHBOUR.watch);
+    expect(watchOf(['lait', 'pas de fraises'])).toEqual(['milk', 'pas de fraises']);
+    expect(watchOf(['Spuren von Sesam'])).toEqual(['sesame', 'Spuren von Sesam']);
+    expect(readChange({ puts: [put('neighbours', { ...NEIGHBOUR, watch: ['Milch'] })] })).toEqual({
+      change: { puts: [put('neighbours', { ...NEIGHBOUR, watch: ['milk'] })] },
+      reason: null,
+    });
+  });
+
+  it('meets a bread that has it', () => {
+    const formula = shippedFormula('cherry-hazelnut');
+    expect(watchedIn(watchOf(['Haselnüsse']), formula).named).toEqual(['tree nuts (hazelnut)']);
+  });
+
+  it('is known in a long list too, of which nothing is lost', () => {
+    const others = Array.from({ length: 60 }, (_, n) => `their own ${n}`);
+    expect(watchOf([...others, 'Milch'])).toEqual([...others, 'milk']);
   });
 });
 

@@ -55,16 +55,17 @@ function kept(text: string): readonly string[] {
  * A list as core/formula/allergens.ts keeps it, out of one that a baker wrote in their own tongue: what is on
  * somebody's list is found by these texts. A text that says more than names stays beside what it names.
  *
+ * @param most texts that the list can be read again with
  * @example
  * keptAllergens(['Milch', 'Schalenfrüchte (Walnuss)']) // → ['milk', 'tree nuts (walnut)']
  * keptAllergens(['Spuren von Milch']) // → ['milk', 'Spuren von Milch']
  */
-export function keptAllergens(list: readonly string[]): readonly string[] {
+export function keptAllergens(list: readonly string[], most = MOST_ALLERGENS): readonly string[] {
   const each = list.map(kept);
   if (each.every(([first, ...more], i) => first === list[i] && more.length === 0)) return list;
   const all = [...new Set(each.flat())];
   // One that would be too long to be read again stays as it came.
-  return all.length > MOST_ALLERGENS ? list : all;
+  return all.length > most ? list : all;
 }
 
 const withKept = <T extends { readonly allergens?: readonly string[] }>(thing: T): T => {
