@@ -65,6 +65,14 @@ describe('the French catalogue', () => {
     expect(own.filter((pair) => glued.test(french(pair))).map(({ at }) => at)).toEqual([]);
   });
 
+  it('has thrown out what is to be', () => {
+    const thrown = all.filter((pair) =>
+      /\bthrow (?:it|them|\w+) (?:out|away)\b/i.test(pair.english),
+    );
+    expect(thrown.length).toBeGreaterThan(3);
+    expect(thrown.filter((pair) => !/jet/i.test(french(pair))).map(({ at }) => at)).toEqual([]);
+  });
+
   it('cries out nowhere', () => {
     expect(where((pair) => french(pair).includes('!'))).toEqual([]);
   });

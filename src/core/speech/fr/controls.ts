@@ -35,7 +35,7 @@ export const controls: InTongue<typeof english.controls> = {
   endBakeHold: 'Tenir pour finir',
   fewer: 'Moins de pains',
   fewerAsk: 'Combien de pains maintenant ?',
-  fewerRest: 'Cuisez le reste en petit pain, ou laissez-le.',
+  fewerRest: 'Cuisez le reste en petit pain, ou jetez-le.',
   fewerTake: 'Ce nombre',
   keepBaking: 'Garder la fournée',
   noProbe: 'Pas de sonde ici',
