@@ -32,7 +32,7 @@ const TABLE: readonly (readonly [string, string, string, RegExp | null, RegExp |
   ['oven', 'black', 'rackLow', /on the rack/, /shelf below/],
   ['oven', 'pale', 'ovenLow', /Lid off/, /Hotter/],
   ['oven', 'dark', 'ovenHot', /Cover/, /smaller/],
-  ['oven', 'leaks', 'nearEdge', /outdoors/, /2 to 3 cm/],
+  ['oven', 'leaks', 'nearEdge', /cool, then .* outdoors/, /2 to 3 cm/],
   ['cool', 'crackles', 'usual', /Nothing/, null],
   ['cut', 'gummy', 'notBaked', /toast/, /\{crumbHeat\}/],
   ['cut', 'dense', 'under', /Toast/, /riper levain/],

@@ -152,7 +152,7 @@ export const remedies: InTongue<typeof english.remedies> = {
     },
     leaks: {
       sign: 'Einlage läuft aus, verbrennt',
-      now: 'Backpapier darunter. Nimm Verbranntes draußen ab.',
+      now: 'Backpapier darunter. Lass es abkühlen, nimm Verbranntes im Freien ab.',
       next: 'Lass 2 bis 3 cm Rand frei. Große kalte Stücke nach innen.',
       care: `Geschmolzene Einlage verbrüht: lass sie abkühlen. ${MITTS}`,
     },

@@ -152,7 +152,7 @@ export const remedies: InTongue<typeof english.remedies> = {
     },
     leaks: {
       sign: 'La garniture coule et brûle',
-      now: 'Papier cuisson dessous. Ôtez le brûlé dehors.',
+      now: 'Papier cuisson dessous. Laissez refroidir, puis ôtez le brûlé en plein air.',
       next: 'Laissez 2 à 3 cm de bord. Gros morceaux froids au centre.',
       care: `La garniture fondue brûle : laissez refroidir. ${MITTS}`,
     },

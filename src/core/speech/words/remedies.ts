@@ -155,7 +155,7 @@ export const remedies = inTongue('remedies', 'remedies', {
     },
     leaks: {
       sign: 'Filling leaks and burns',
-      now: 'Parchment under it. Lift burnt bits off outdoors.',
+      now: 'Parchment under it. Let it cool, then lift off burnt filling outdoors.',
       next: 'Leave 2 to 3 cm of edge clear. Big cold pieces inside.',
       care: `Melted filling burns: let it cool. ${MITTS}`,
     },
