@@ -65,7 +65,7 @@ describe('the poke at the oven’s door', () => {
     const hand = joined();
     hand.answer('oven', { grown: 'little', dent: 'springs' });
     expect(actOf(see(hand))).toBe('pokeNotYet');
-    expect(see(hand).detail).toMatch(/leave it out 1\sh 30, then look/);
+    expect(see(hand).detail).toMatch(/leave it out 1\sh\s30, then look/);
     hand.press('oven', 'pokeNotYet');
     expect(hand.deadline('oven')! - hand.now).toBe(90 * MINUTE);
     expect(hand.replayed().trouble).toBeNull();

@@ -23,7 +23,7 @@ const looked = (signs: Readonly<Record<string, string>>): Hand => {
 /** The minutes that a verdict has loaves left out for. */
 const toldBy = (detail: string): number => {
   const [, hours = '0', minutes = '0'] =
-    /[Ll]eave (?:them|it) out (?:(\d+)\sh)? ?(?:(\d+)(?:\smin)?)?, then look/.exec(detail) ?? [];
+    /[Ll]eave (?:them|it) out (?:(\d+)\sh)?\s?(?:(\d+)(?:\smin)?)?, then look/.exec(detail) ?? [];
   return Number(hours) * 60 + Number(minutes);
 };
 

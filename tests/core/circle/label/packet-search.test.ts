@@ -129,7 +129,7 @@ describe('words of packets, whatever tongue stands', () => {
     const WORD = {
       wheat: ['blé', 'Weizen'],
       rye: ['seigle', 'Roggen'],
-      hazelnut: ['noisette', 'Haselnuss'],
+      hazelnut: ['noisettes', 'Haselnüsse'],
     } as const;
     speakIn(tongue, OTHERS[tongue]);
     expect(SHIPPED).toContain('cherry-hazelnut');
