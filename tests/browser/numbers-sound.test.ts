@@ -3,7 +3,7 @@ import { HEAR_RECORD_SCRIPT, heard } from './harness/hear.ts';
 import { choicesOf, NUMBERS } from './harness/prompts.ts';
 import { HEARD_AT, needRecogniser, recognise } from './harness/recognise.ts';
 import { recorded } from './harness/recorded.ts';
-import { openSoundSite } from './harness/sound-site.ts';
+import { armed, openSoundSite } from './harness/sound-site.ts';
 import { openTab } from './harness/tab.ts';
 
 test('numbers that sound in the page are taken for what they are', async (context) => {
@@ -12,13 +12,8 @@ test('numbers that sound in the page are taken for what they are', async (contex
   onTestFinished(() => site.close());
   const tab = await openTab(site.server.url, HEAR_RECORD_SCRIPT);
   onTestFinished(() => tab.close());
-  const label = () => tab.evaluate('document.querySelector("button")?.textContent');
-  await expect.poll(label).toBe('locked');
-  await tab.tap('button');
-  await expect.poll(label).toBe('armed');
+  await armed(tab);
   await expect.poll(async () => (await heard(tab)).length).toBeGreaterThan(20);
-  // Index and files come with the first words.
-  await tab.evaluate(`speaker.say('stand back').over`);
   const audio = async () => (await heard(tab)).at(-1)!.audio;
   const ends: number[] = [await audio()];
   for (const { says } of NUMBERS) {

@@ -12,7 +12,7 @@ import { HEAR_RECORD_SCRIPT } from './harness/hear.ts';
 import { choicesOf, NUMBERS, PROMPTS } from './harness/prompts.ts';
 import { HEARD_AT, needRecogniser, recognise } from './harness/recognise.ts';
 import { samplesIn } from './harness/recorded.ts';
-import { openSoundSite, type SoundSite } from './harness/sound-site.ts';
+import { armed, openSoundSite, type SoundSite } from './harness/sound-site.ts';
 import { openTab, type Tab } from './harness/tab.ts';
 
 let site: SoundSite;
@@ -20,6 +20,7 @@ let tab: Tab;
 beforeAll(async () => {
   site = await openSoundSite();
   tab = await openTab(site.server.url, HEAR_RECORD_SCRIPT);
+  await armed(tab);
 });
 afterAll(async () => {
   await tab.close();

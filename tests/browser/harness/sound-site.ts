@@ -4,8 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
+import { vi } from 'vitest';
 import { serve, type Served } from '../../../src/serve/serve.ts';
 import { HEAR_FILES } from './hear.ts';
+import type { Tab } from './tab.ts';
 
 const voice = fileURLToPath(new URL('../../../assets/voice/', import.meta.url));
 
@@ -54,4 +56,20 @@ export async function openSoundSite(): Promise<SoundSite> {
       await rm(dir, { recursive: true });
     },
   };
+}
+
+/** Its sound is on, and its voice has spoken: index and files come with the first words. */
+export async function armed(tab: Tab): Promise<void> {
+  const becomes = (label: string) =>
+    vi.waitFor(
+      async () => {
+        const is = await tab.evaluate('document.querySelector("button")?.textContent');
+        if (is !== label) throw new Error(`The page’s sound is ${String(is)}, not ${label}.`);
+      },
+      { timeout: 20_000 },
+    );
+  await becomes('locked');
+  await tab.tap('button');
+  await becomes('armed');
+  await tab.evaluate(`speaker.say('stand back').over`);
 }
