@@ -1,5 +1,5 @@
 import { stand, type Stands } from './child-stand.ts';
-import { press, to, turned, type PageStep } from './page-step.ts';
+import { last, press, to, turned, type PageStep } from './page-step.ts';
 
 const child = (name: string, stage: string, wanted?: Stands): PageStep => ({
   name,
@@ -15,7 +15,10 @@ const child = (name: string, stage: string, wanted?: Stands): PageStep => ({
 const ages = (name: string, label: string): PageStep => ({
   name,
   async go(baker) {
-    await press(baker, ['More', 'Small hands', label]);
+    await press(baker, ['More', 'Small hands']);
+    // Its chunk may be late: the page before the sheet came is the page after it went.
+    await baker.page.locator(last(label)).waitFor();
+    await press(baker, [label]);
     await baker.page.locator('.small-task').waitFor();
   },
 });
