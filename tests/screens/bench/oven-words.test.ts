@@ -169,14 +169,14 @@ describe('lids and parchment', () => {
   const plastic = kitchen(1, { ...ANY_POT, knob: 'plastic' });
 
   it('of which nobody said anything have the usual warning as the oven is turned on', () => {
-    expect(see(cold(), EQUIPMENT).care).toMatch(/^Plastic knob off; parchment takes 215 to 230/);
+    expect(see(cold(), EQUIPMENT).care).toMatch(/^Heatproof knob; much parchment takes 215 to 230/);
   });
 
   it('that are known not to stand the heat are warned of once a firing, and not twice at once', () => {
     const hand = cold();
     const on = see(hand, plastic);
     expect(on.care).toMatch(/^A lid knob here is plastic. Take it off while cold. Grown-up only/);
-    expect(on.care).not.toMatch(/Plastic knob off/);
+    expect(on.care).not.toMatch(/Heatproof knob/);
     hand.do(on.slab.deed!);
     for (const stage of ['poke', 'before', 'score', 'load']) {
       const { care } = see(walkTo(hand, 'oven', stage), plastic);
