@@ -69,6 +69,21 @@ export const CHILD_PAGES: readonly PageStep[] = [
   child('small hands, a lidded loaf, 10 to 12', 'lidded', { minutes: 5 }),
   child('small hands, cooling, 10 to 12', 'cool.cooling', { minutes: 20 }),
   child('small hands, the loaves rise, 10 to 12', 'bulk.proving', { minutes: 30 }),
+  {
+    name: 'the baker’s view for a moment, the loaves rise',
+    async go(baker) {
+      if ((await baker.page.locator('button.ear').count()) > 0) await baker.tap('button.ear');
+      await press(baker, ['Baker’s view']);
+      await baker.page.locator('.bench-ear button:has-text("Small hands")').waitFor();
+    },
+  },
+  {
+    name: 'small hands, back by one press',
+    async go(baker) {
+      await turned(baker, '.bench-ear button:has-text("Small hands")');
+      await baker.page.locator('.small-task').waitFor();
+    },
+  },
   ages('small hands, the loaves rise, 4 to 6', '4 to 6'),
   child('small hands, two pieces, 4 to 6', 'shape.divide'),
   child('small hands, a fold, 4 to 6', 'bulk.fold'),
