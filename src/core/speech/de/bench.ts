@@ -15,7 +15,6 @@ export const bench: InTongue<typeof english.bench> = {
   answers: 'Antworten',
   usual: 'Üblich: {range}',
   point: ',',
-  starting: 'Die Küche wird geöffnet',
   care: 'Vorsicht',
   home: 'Zum Anfang',
   notBegun: {

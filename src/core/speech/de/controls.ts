@@ -2,7 +2,6 @@ import type * as english from '../words/controls.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const controls: InTongue<typeof english.controls> = {
-  thatsDone: 'Fertig',
   takeBack: 'Nimm das zurück',
   sayAgain: 'Sag das noch mal',
   readOn: 'Lies mehr',
@@ -15,7 +14,6 @@ export const controls: InTongue<typeof english.controls> = {
   weighPiece: 'Wieg ein Stück',
   probeCore: 'Miss im Kern',
   weighLoaf: 'Wieg einen Laib',
-  notNow: 'Nicht jetzt',
   why: 'Warum?',
   whyThis: 'Wieso das?',
   notNowWhy: 'Nicht jetzt, warum?',
@@ -26,7 +24,6 @@ export const controls: InTongue<typeof english.controls> = {
   notYet: 'Noch nicht',
   itsReady: 'Es ist so weit',
   readyNow: 'Schon so weit',
-  notSure: 'Nicht sicher',
   goOn: 'Trotzdem weiter',
   backToBench: 'Zurück zum Backtisch',
   goTo: 'Weiter zu: {name}',
@@ -40,8 +37,6 @@ export const controls: InTongue<typeof english.controls> = {
   keepBaking: 'Weiter\u00adbacken',
   noProbe: 'Kein Fühler hier',
   smallHands: 'Kleine Hände',
-  otherBakes: 'Andere Brote',
-  tookBack: 'Zurückgenommen: {name}.',
 };
 export const keypad: InTongue<typeof english.keypad> = {
   kitchenTemperature: 'Küche, {unit}',

@@ -80,7 +80,6 @@ export const cameUp: InTongue<typeof english.cameUp> = {
   levainLate: 'Sauerteig zu spät',
   ovenDead: 'Ofen ist kaputt',
   when: 'Wann gehst du?',
-  inTen: 'In 10 min',
   inLength: 'In {length}',
   howLong: 'Für wie lange?',
   howLate: 'Um wie viel?',

@@ -13,7 +13,6 @@ export const starterWords: InTongue<typeof english.starterWords> = {
 
   fed: 'Zuletzt gefüttert',
   fedValue: '{ratio}, {date} {time}',
-  neverFed: 'Keine Angabe',
   where: 'Wo es steht',
   places: { counter: 'Draußen', fridge: 'Im Kühl\u00adschrank' },
   whereAsk: 'Wo steht das Glas?',

@@ -10,8 +10,6 @@ export const trouble: InTongue<typeof english.trouble> = {
     'Eine andere Seite hat zuerst gespeichert. Sieh, wo das Backen steht, dann drück noch mal.',
   storeGone:
     'Das gespeicherte Tagebuch wurde gelöscht. Es ist aus dem Speicher neu geschrieben: speichere es als Datei.',
-  logOlder:
-    'Tagebuch-Fassung {version} ist zu alt, um sie hier zu lesen. Sie bleibt: speichere sie als Datei.',
   logNewer: 'Tagebuch-Fassung {version} ist neuer als diese Seite. Lade erst die neue Fassung.',
   logUnreadable:
     'Zeile {seq} im Tagebuch ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Mach ab Zeile {last} weiter, oder speichere es als Datei.',
@@ -19,22 +17,17 @@ export const trouble: InTongue<typeof english.trouble> = {
     'Zeile {seq} im Tagebuch stimmt nicht. Die letzte gute Stelle ist wieder da: prüf sie.',
   machineFailed:
     'Dieser Druck ließ sich nicht auswerten. Die letzte gute Stelle ist wieder da: drück noch mal.',
-  formulaBroken:
-    'Dieses Rezept ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Berichtige es dort.',
   equipmentUnreadable:
     'Deine Küche ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Stell sie neu ein.',
-  notNumber: 'Das ist keine Zahl. Tipp sie noch mal ein.',
   kitchenRange: 'Hier nur {range}. Du hast {got} getippt: ändere es.',
   clockBack: 'Die Uhr des Tablets ging zurück. Prüf die Zeit, und sieh jetzt nach allem Heißen.',
   pressRefused: 'Dieser Schritt ist schon weiter. Schau auf den Bildschirm, dann drück.',
   nothingToTakeBack: 'Es gibt nichts zurückzunehmen. Mach von hier weiter.',
-  locksMissing: 'Dieser Browser merkt nicht, ob zwei Seiten offen sind. Bleib bei einer.',
   insecure:
     'So geöffnet läuft die Seite nicht ohne Netz, und der Bildschirm geht aus. Öffne sie mit https.',
   soundMissing: 'Hier geht kein Ton. Stell für jeden heißen Schritt einen zweiten Wecker.',
   voiceLost:
     'Manche Worte waren nicht zu hören. Lies sie auf dem Bildschirm: sonst ist nichts verloren.',
-  exportFailed: 'Die Datei ließ sich nicht speichern. Versuch es noch mal, oder schaff Platz.',
 };
 export const whereAreYou: InTongue<typeof english.whereAreYou> = {
   headline: 'Sag, wo dein Teig ist',

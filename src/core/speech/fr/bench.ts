@@ -15,7 +15,6 @@ export const bench: InTongue<typeof english.bench> = {
   answers: 'Réponses',
   usual: 'Normal : {range}',
   point: ',',
-  starting: 'La cuisine s’ouvre',
   care: 'Prudence',
   home: 'Au début',
   notBegun: {

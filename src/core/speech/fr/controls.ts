@@ -2,7 +2,6 @@ import type * as english from '../words/controls.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const controls: InTongue<typeof english.controls> = {
-  thatsDone: 'C’est fait',
   takeBack: 'Annuler cela',
   sayAgain: 'Répéter',
   readOn: 'Suite',
@@ -15,7 +14,6 @@ export const controls: InTongue<typeof english.controls> = {
   weighPiece: 'Peser un pâton',
   probeCore: 'Sonder le cœur',
   weighLoaf: 'Peser un pain',
-  notNow: 'Pas maintenant',
   why: 'Pourquoi ?',
   whyThis: 'Pour\u00adquoi cela ?',
   notNowWhy: 'Pas maintenant : pourquoi ?',
@@ -26,7 +24,6 @@ export const controls: InTongue<typeof english.controls> = {
   notYet: 'Pas encore',
   itsReady: 'C’est prêt',
   readyNow: 'C’est déjà prêt',
-  notSure: 'Pas sûr',
   goOn: 'Continuer quand même',
   backToBench: 'Au plan de travail',
   goTo: 'Aller à : {name}',
@@ -40,8 +37,6 @@ export const controls: InTongue<typeof english.controls> = {
   keepBaking: 'Garder la fournée',
   noProbe: 'Pas de sonde ici',
   smallHands: 'Petites mains',
-  otherBakes: 'Autres fournées',
-  tookBack: 'Annulé : {name}.',
 };
 
 export const keypad: InTongue<typeof english.keypad> = {

@@ -84,7 +84,6 @@ export const cameUp: InTongue<typeof english.cameUp> = {
   levainLate: 'Levain en retard',
   ovenDead: 'Four en panne',
   when: 'Quand partez-vous ?',
-  inTen: 'Dans 10 min',
   inLength: 'Dans {length}',
   howLong: 'Pour combien de temps ?',
   howLate: 'De combien ?',

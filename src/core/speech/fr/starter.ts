@@ -13,7 +13,6 @@ export const starterWords: InTongue<typeof english.starterWords> = {
 
   fed: 'Dernier rafraîchi',
   fedValue: '{ratio}, {date} {time}',
-  neverFed: 'Pas dit',
   where: 'Où il est',
   places: { counter: 'Hors du frigo', fridge: 'Au frigo' },
   whereAsk: 'Où est le bocal ?',

@@ -8,8 +8,6 @@ export const trouble: InTongue<typeof english.trouble> = {
     'La tablette est pleine. La fournée continue en mémoire : gardez-la en fichier, puis faites de la place.',
   storeTaken: 'Une autre page a gardé d’abord. Voyez où en est la fournée, puis touchez encore.',
   storeGone: 'Le journal gardé a été effacé. Il est réécrit de mémoire : gardez-le en fichier.',
-  logOlder:
-    'Journal version {version} : trop ancien pour cette page. Il est gardé : mettez-le en fichier.',
   logNewer:
     'Journal version {version} : plus récent que cette page. Chargez d’abord la nouvelle version.',
   logUnreadable:
@@ -17,21 +15,17 @@ export const trouble: InTongue<typeof english.trouble> = {
   logMismatch:
     'La ligne {seq} du journal est fausse. Le dernier bon point est revenu : vérifiez-le.',
   machineFailed: 'Cette touche n’a pu aboutir. Le dernier bon point est revenu : touchez encore.',
-  formulaBroken: 'Recette illisible à {path} : il fallait {expected}, il y a {got}. Corrigez là.',
   equipmentUnreadable:
     'Réglages de la cuisine illisibles à {path} : il fallait {expected}, il y a {got}. Réglez-les encore.',
-  notNumber: 'Ce n’est pas un nombre. Tapez-le encore.',
   kitchenRange: 'Ici seulement {range}. Vous avez tapé {got} : changez.',
   clockBack:
     'L’heure de la tablette a reculé. Vérifiez-la, et voyez tout de suite ce qui est chaud.',
   pressRefused: 'Cette étape est passée. Regardez l’écran, puis touchez.',
   nothingToTakeBack: 'Il n’y a rien à annuler. Continuez d’ici.',
-  locksMissing: 'Ce navigateur ne sait pas si deux pages sont ouvertes. Gardez-en une seule.',
   insecure:
     'Ouverte ainsi, la page ne marche pas hors ligne et ne reste pas allumée. Ouvrez-la en https.',
   soundMissing: 'Aucun son n’est possible ici. Mettez un second minuteur à chaque étape brûlante.',
   voiceLost: 'Des mots n’ont pu s’entendre. Lisez-les à l’écran : rien d’autre n’est perdu.',
-  exportFailed: 'Le fichier n’a pu être gardé. Réessayez, ou faites de la place sur la tablette.',
 };
 
 export const whereAreYou: InTongue<typeof english.whereAreYou> = {

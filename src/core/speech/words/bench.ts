@@ -16,7 +16,6 @@ export const bench = inTongue('bench', 'bench', {
   answers: 'Answers',
   usual: '{range} is usual',
   point: '.',
-  starting: 'Opening the kitchen',
   care: 'Take care',
   home: 'To the start',
   /** Its very start was taken back. */

@@ -2,7 +2,6 @@ import { inTongue } from '../tongue.ts';
 
 /** Words on what can be pressed, the same on every screen. */
 export const controls = inTongue('controls', 'controls', {
-  thatsDone: 'That’s done',
   takeBack: 'Take that back',
   sayAgain: 'Say that again',
   /** Bigger words are longer than their place. */
@@ -16,7 +15,6 @@ export const controls = inTongue('controls', 'controls', {
   weighPiece: 'Weigh a piece',
   probeCore: 'Probe the core',
   weighLoaf: 'Weigh a loaf',
-  notNow: 'Not now',
   why: 'Why?',
   whyThis: 'Why this?',
   notNowWhy: 'Not now, why?',
@@ -28,7 +26,6 @@ export const controls = inTongue('controls', 'controls', {
   itsReady: 'It’s ready',
   /** In a wait, long before its look too. */
   readyNow: 'It’s ready now',
-  notSure: 'Not sure',
   goOn: 'Go on anyway',
   backToBench: 'Back to the bench',
   goTo: 'Go to {name}',
@@ -42,9 +39,6 @@ export const controls = inTongue('controls', 'controls', {
   keepBaking: 'Keep baking',
   noProbe: 'No probe here',
   smallHands: 'Small hands',
-  otherBakes: 'Other bakes',
-  /** Nothing to take back. */
-  tookBack: 'Taken back: {name}.',
 } as const);
 
 /** The keypad. */

@@ -88,7 +88,6 @@ export const cameUp = inTongue('live', 'cameUp', {
   levainLate: 'Levain is late',
   ovenDead: 'Oven is dead',
   when: 'When do you go?',
-  inTen: 'In 10 min',
   inLength: 'In {length}',
   howLong: 'For how long?',
   howLate: 'By how much?',

@@ -13,7 +13,6 @@ export const starterWords = inTongue('starter', 'starterWords', {
 
   fed: 'Last fed',
   fedValue: '{ratio}, {date} {time}',
-  neverFed: 'Not said',
   where: 'Where it stands',
   places: { counter: 'On the counter', fridge: 'In the fridge' },
   whereAsk: 'Where does the jar stand?',

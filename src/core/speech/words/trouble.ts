@@ -6,26 +6,20 @@ export const trouble = inTongue('trouble', 'trouble', {
   storeFull: 'The tablet is full. The bake goes on in memory: save it as a file, then make room.',
   storeTaken: 'Another page saved first. Look where the bake stands, then press again.',
   storeGone: 'The saved log was cleared. It has been written again from memory: save it as a file.',
-  logOlder: 'Log version {version} is too old to read here. It is kept: save it as a file.',
   logNewer: 'Log version {version} is newer than this page. Load the new version first.',
   logUnreadable:
     'Row {seq} of the log could not be read at {path}: {expected} was wanted, {got} came. Go on from row {last}, or save it as a file.',
   logMismatch: 'Log row {seq} is off. The last good place is back: check it.',
   machineFailed: 'That press could not be worked out. The last good place is back: press again.',
-  formulaBroken:
-    'This formula cannot be read at {path}: {expected} was wanted, {got} came. Mend it there.',
   equipmentUnreadable:
     'Your kitchen’s settings cannot be read at {path}: {expected} was wanted, {got} came. Set them again.',
-  notNumber: 'That is not a number. Key it in again.',
   kitchenRange: 'Here only {range}. You typed {got}: change it.',
   clockBack: 'The tablet’s clock went back. Check the time, and look at anything hot now.',
   pressRefused: 'That step has moved on. Look at the screen, then press.',
   nothingToTakeBack: 'There is nothing to take back. Go on from here.',
-  locksMissing: 'This browser cannot tell if two pages are open. Keep to one page.',
   insecure: 'Opened this way, the page cannot work offline or stay lit. Open it over https.',
   soundMissing: 'No sound can be made here. Set a second timer for every hot step.',
   voiceLost: 'Some words could not be heard. Read them on the screen: nothing else is lost.',
-  exportFailed: 'The file could not be saved. Try again, or make room on the tablet.',
 } as const);
 export type Trouble = keyof typeof trouble;
 
