@@ -9,7 +9,8 @@ export const ALLERGENS = 'Allergènes à nommer : fruits à coque, graines, la
 export const BURN = 'Brûlure : eau courante fraîche 20 minutes, appelez à l’aide.';
 export const RING = 'Adultes seulement : les enfants restent à 1 m.';
 export const MITTS = 'Fonte brûlante : gants secs, deux mains, visage en arrière.';
-export const RATING = 'Bouton qui tient la chaleur ; souvent le papier cuisson ne tient que {parchmentHeat}.';
+export const RATING =
+  'Bouton qui tient la chaleur ; souvent le papier cuisson ne tient que {parchmentHeat}.';
 export const HOT_IRON = 'Cocotte et couvercle restent brûlants : enfants à 1 m.';
 export const WASH_AGAIN = 'Relavez-les après la farine ou la pâte crue.';
 export const STEAM = 'La vapeur brûle : versez de côté, visage en arrière.';
