@@ -82,7 +82,7 @@ export const costPage: InTongue<typeof english.costPage> = {
   besidesAsk: 'Quoi d’autre par pain ?',
   besidesDetail: 'Sac, four et le reste.',
   times: 'Fois le coût',
-  timesAsk: 'Combien de fois le coût ?',
+  timesAsk: 'Fois le coût ?',
   timesDetail: 'Cela fait le prix.',
   notSaid: 'pas dit',
   leave: 'Laisser de côté',

@@ -86,7 +86,7 @@ export const costPage = inTongue('cupboard', 'costPage', {
   besidesAsk: 'What else for a loaf?',
   besidesDetail: 'Bag, oven and such.',
   times: 'Times the cost',
-  timesAsk: 'How many times the cost?',
+  timesAsk: 'Times the cost?',
   timesDetail: 'That makes the price.',
   notSaid: 'not said',
   leave: 'Leave it out',

@@ -5,7 +5,7 @@ export const lessonPage = inTongue('lesson-page', 'lessonPage', {
   label: 'Lesson',
   newWord: 'A new word',
   sign: 'A sign to know',
-  toAct: 'Now show me how',
+  toAct: 'Show me how',
   next: 'Go on',
   of: '{n} of {count}',
   leave: 'No more lessons',

@@ -11,7 +11,7 @@ export const ways = inTongue('ways', 'ways', {
   heat: { name: 'Heat' },
   weight: { name: 'Weight' },
   /** Each by its own name, whichever stands. */
-  tongue: { name: 'Language', en: 'English', fr: 'Français', de: 'Deutsch' },
+  tongue: { name: 'Lan\u00adguage', en: 'English', fr: 'Français', de: 'Deutsch' },
   card: 'Size by a bank card',
 } as const);
 
