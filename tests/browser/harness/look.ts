@@ -142,7 +142,11 @@ export async function measure(app: App): Promise<Measured> {
     const lines = text.filter(seen).flatMap((el) => {
       // The card lies over words that it stands for.
       if (card && el.closest('.bench-words')) return [];
-      if (el.closest('.unseen, [data-headless] > thead') || getComputedStyle(el).clipPath === 'inset(50%)') return [];
+      if (
+        el.closest('.unseen, [data-headless] > thead') ||
+        getComputedStyle(el).clipPath === 'inset(50%)'
+      )
+        return [];
       if (el.closest('.ear-lit') && getComputedStyle(el).position === 'absolute') return [];
       // Its own words: a space that stands by itself between two others' has nothing to be seen of.
       const own = [...el.childNodes].filter(
