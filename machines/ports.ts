@@ -135,11 +135,6 @@ export interface SpokenNotes {
   play(voice: VoiceNote): { readonly over: Promise<Played>; readonly stop: Stop };
 }
 
-/** What was understood. The engine comes later; the port is here so that screens can show its state. */
-export interface Ear {
-  readonly state: 'none' | 'shut' | 'open';
-}
-
 /** Why a picture was not taken: the file is none, is too large, or cannot be read; the disk is full, or shut. */
 export type NoPicture = 'none' | 'large' | 'broken' | 'full' | 'closed';
 

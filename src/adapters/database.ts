@@ -2,9 +2,11 @@ import { StoreError, type Stop, type StoreTrouble } from '../../machines/ports.t
 
 /**
  * Object stores: rows of the log by seq, settings by name; in a database of their own each, pictures by
- * formula, the circle's rows by key, what is said and kept of bakes, and rows of other tablets' logs.
+ * formula, the circle's rows by key, what is said and kept of bakes, rows of other tablets' logs, and
+ * voices that are known by their ids.
  */
-export type StoreName = 'log' | 'settings' | 'pictures' | 'circle' | 'said' | 'kept' | 'others';
+export type StoreName =
+  'log' | 'settings' | 'pictures' | 'circle' | 'said' | 'kept' | 'others' | 'voices';
 
 const KITCHEN: readonly StoreName[] = ['log', 'settings'];
 

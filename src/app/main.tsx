@@ -74,6 +74,9 @@ const open = async (root: HTMLElement): Promise<void> => {
       ),
     otherLogs: () =>
       import('../adapters/log/open-other-logs.ts').then((its) => its.openOtherLogs(!rehearses)),
+    ear: () => import('../adapters/ear/open-ear.ts').then((its) => its.openEar(later)),
+    voices: () =>
+      import('../adapters/ear/open-voice-rows.ts').then((its) => its.openVoiceRows(!rehearses)),
     zone: () => new Intl.DateTimeFormat().resolvedOptions().timeZone,
     screen: makeScreenAwake(),
     update: makeLaterUpdate(),

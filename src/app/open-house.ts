@@ -16,6 +16,7 @@ import { openLog, type Opened } from './open-log.ts';
 import { makeLastKitchen } from './last-kitchen.ts';
 import { laterBook } from './later-book.ts';
 import { makeCourse } from './later-course.ts';
+import { laterEar } from './later-ear.ts';
 import { laterHalf } from './later-half.ts';
 import { laterTold } from './later-told.ts';
 import { makeFront } from './later-front.ts';
@@ -198,7 +199,6 @@ export async function openHouse(world: World): Promise<House> {
     day: (at) => dayOf(onWall(at)),
     date: (at) => dateOf(onWall(at)),
     midnight: (at) => at - sinceMidnight(wall(at)),
-    take,
     foresee: (deed) => keeper.foresee(deed),
     takeBack,
     async clockWasWrong() {
@@ -209,10 +209,9 @@ export async function openHouse(world: World): Promise<House> {
     leaps: leaps.leaps,
     leapRead: leaps.read,
     ...makeDay(world, kitchen, now, take),
-    wall,
     saving: () => (kept().slow ? 'slow' : kept().unsaved > 0 ? 'unsaved' : 'saved'),
     unsaved: () => kept().unsaved,
-    ...{ begin, ringing, front },
+    ...{ begin, ringing, front, wall },
     unheard: unheard.waits,
     hush() {
       voice.hush();
@@ -228,7 +227,7 @@ export async function openHouse(world: World): Promise<House> {
     studio: world.studio,
     sound: soundState,
     armSound: () => void sound.arm().then(setSoundState),
-    ...{ lit, told, tell },
+    ...{ lit, told, tell, take },
     holds: world.holds,
     rehearsal: clock.rate > 1 ? clock.rate : null,
     rehearse: world.rehearse,
@@ -237,6 +236,7 @@ export async function openHouse(world: World): Promise<House> {
     ...book,
     ...{ lastKitchen, equipment },
     equip: hearing.keptBy(equip, follow),
+    ...laterEar(world, (ear) => equip({ ear })),
     half: laterHalf(settings, () => clock.now(), keeps),
     tryCall(kind, inMs) {
       void sound.arm();

@@ -1,4 +1,5 @@
 import type { Accessor } from 'solid-js';
+import type { Ear, VoiceRows } from '../../machines/ear-port.ts';
 import type {
   CircleRows,
   Clock,
@@ -45,6 +46,10 @@ export interface World {
   keepsakes(): Promise<KeepsakeRows>;
   /** Comes when it is first wanted. */
   otherLogs(): Promise<OtherLogs>;
+  /** Comes when it is first wanted. */
+  ear(): Promise<Ear>;
+  /** Comes when it is first wanted. */
+  voices(): Promise<VoiceRows>;
   /** The wall's zone, an IANA name; a tablet may come to another. */
   zone(): string;
   readonly screen: ScreenAwake;

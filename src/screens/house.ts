@@ -20,6 +20,7 @@ import type { Deed } from '../core/records/fact.ts';
 import type { SavedFile } from '../core/records/read-log-file.ts';
 import type { LogRecord } from '../core/records/record.ts';
 import type { BakeStage, Join } from '../core/records/stage.ts';
+import type { EarShown } from '../core/ear/shown.ts';
 import type { Clock } from '../core/speech/show-time.ts';
 import type { Ages } from '../core/small/ages.ts';
 import type { HandMark } from '../core/small/marks.ts';
@@ -28,6 +29,7 @@ import type { Celsius, Grams, Instant, Units } from '../core/units.ts';
 import type { Half } from '../parts/half.ts';
 import type { BookPictures } from './book-pictures.ts';
 import type { HouseCircle } from './house-circle.ts';
+import type { HouseEar } from './house-ear.ts';
 import type { HouseLog } from './house-log.ts';
 
 /** CSS pixels a millimetre that a screen can have: a wall's to a small telephone's. Judgement. */
@@ -167,6 +169,11 @@ export interface House {
   circle(): Promise<HouseCircle>;
   /** What is kept of bakes beside the records: comes when it is first wanted. Rejects where it cannot be had. */
   log(): Promise<HouseLog>;
+  /** Known voices and what hears them: comes when it is first wanted. Rejects where it cannot be had. */
+  ear(): Promise<HouseEar>;
+  /** What the ear beside an act does, as it is to be shown. */
+  readonly hearing: Accessor<EarShown>;
+  showHearing(shown: EarShown): void;
   readonly lastKitchen: Accessor<Celsius | null>;
   /** What this kitchen bakes with; a setting of the tablet. */
   readonly equipment: Accessor<Equipment>;

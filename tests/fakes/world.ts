@@ -8,11 +8,14 @@ import { makeMemoryOtherLogs } from './memory-other-logs.ts';
 import { makeMemoryPictures } from './memory-pictures.ts';
 import { makeMemorySettings } from './memory-settings.ts';
 import { makeMemoryStore } from './memory-store.ts';
+import { makeMemoryVoices } from './memory-voices.ts';
 import { makePlannerAtOnce } from './planner-at-once.ts';
 import { makeSilentSound } from './silent-sound.ts';
+import { makeToldEar, type ToldEar } from './told-ear.ts';
 import { makeTurnedClock, type TurnedClock } from './turned-clock.ts';
 
 export interface FakeWorld extends World {
+  ear(): Promise<ToldEar>;
   readonly clock: TurnedClock;
   readonly store: ReturnType<typeof makeMemoryStore>;
   readonly sound: ReturnType<typeof makeSilentSound>;
@@ -34,6 +37,7 @@ export function makeFakeWorld(
     circle?: ReturnType<typeof makeMemoryCircle>;
     keepsakes?: ReturnType<typeof makeMemoryKeepsakes>;
     otherLogs?: ReturnType<typeof makeMemoryOtherLogs>;
+    voices?: ReturnType<typeof makeMemoryVoices>;
     at?: number;
     holds?: boolean;
     painting?: 'at once' | 'when told';
@@ -48,6 +52,8 @@ export function makeFakeWorld(
   const circle = parts.circle ?? makeMemoryCircle();
   const keepsakes = parts.keepsakes ?? makeMemoryKeepsakes();
   const otherLogs = parts.otherLogs ?? makeMemoryOtherLogs();
+  const voices = parts.voices ?? makeMemoryVoices();
+  const ear = makeToldEar();
   const [ways, setWays] = createSignal(readWays(null));
   const news: News = { tell: () => undefined, onNews: () => () => undefined };
   let n = 0;
@@ -72,6 +78,8 @@ export function makeFakeWorld(
     circle: () => Promise.resolve(circle),
     keepsakes: () => Promise.resolve(keepsakes),
     otherLogs: () => Promise.resolve(otherLogs),
+    ear: () => Promise.resolve(ear),
+    voices: () => Promise.resolve(voices),
     zone: () => 'Europe/Berlin',
     screen: { state: () => 'held', onState: () => () => undefined, hold: () => () => undefined },
     update: {

@@ -1,3 +1,4 @@
+import type { EarEngine } from '../ear/person.ts';
 import type { Metres } from '../oven/boiling.ts';
 import type { Pace } from '../speech/pace.ts';
 import type { WeeklyWindow } from '../day/plan/wall-clock.ts';
@@ -80,6 +81,8 @@ export interface Equipment {
   readonly pedal: PedalKeys;
   /** Whether the keys of headphones and speakers press as a pedal does. */
   readonly mediaKeys: boolean;
+  /** What understands a voice here, if anything shall. */
+  readonly ear: 'off' | EarEngine;
   /** When the log was last saved as a file. */
   readonly savedAt: Instant | null;
 }
@@ -113,5 +116,6 @@ export const EQUIPMENT: Equipment = {
   pace: 'grown',
   pedal: {},
   mediaKeys: false,
+  ear: 'off',
   savedAt: null,
 };

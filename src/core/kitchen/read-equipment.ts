@@ -1,5 +1,6 @@
 import type { WeeklyWindow } from '../day/plan/wall-clock.ts';
 import { Fields, readOneOf, Refused, type Misread } from '../formula/read-fields.ts';
+import { EAR_ENGINES } from '../ear/person.ts';
 import type { Pace } from '../speech/pace.ts';
 import {
   EQUIPMENT,
@@ -21,6 +22,7 @@ export type ReadEquipment =
 /** Later than any tablet's clock should say: the year 2100. */
 const FAR = 4_102_444_800_000;
 const DAY_MINUTES = 1439;
+const EARS = ['off', ...EAR_ENGINES] as const;
 const PACE_NAMES = ['grown', 'small'] as const satisfies readonly Pace[];
 /** Older settings knew a call that was heard only faintly: it may be missed. */
 const FAINT = 'faint';
@@ -123,6 +125,7 @@ const read = (value: unknown): Equipment => {
     pace: all.has('pace') ? all.oneOf('pace', PACE_NAMES) : EQUIPMENT.pace,
     pedal: part('pedal', readPedal),
     mediaKeys: all.has('mediaKeys') ? all.flag('mediaKeys') : EQUIPMENT.mediaKeys,
+    ear: all.has('ear') ? all.oneOf('ear', EARS) : EQUIPMENT.ear,
     savedAt: maybe(all, 'savedAt', EQUIPMENT.savedAt, () => all.number('savedAt', 0, FAR)),
   };
 };

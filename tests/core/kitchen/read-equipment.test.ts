@@ -25,6 +25,7 @@ const WHOLE: Equipment = {
   readsOwn: true,
   pedal: { done: 'PageDown', next: 'b' },
   mediaKeys: true,
+  ear: 'learned',
   pace: 'small',
   savedAt: Date.UTC(2031, 4, 2),
 };
