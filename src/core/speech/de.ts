@@ -22,6 +22,7 @@ import * as cutLoaf from './de/cut-loaf.ts';
 import * as day from './de/day.ts';
 import * as door from './de/door.ts';
 import * as doubts from './de/doubts.ts';
+import * as earKitchen from './de/ear-kitchen.ts';
 import * as feed from './de/feed.ts';
 import * as fillingKinds from './de/filling-kinds.ts';
 import * as gate from './de/gate.ts';
@@ -138,6 +139,7 @@ export const de: Catalogues = {
   day,
   door,
   doubts,
+  'ear-kitchen': earKitchen,
   feed,
   'filling-kinds': fillingKinds,
   gate,

@@ -23,6 +23,7 @@ import * as cutLoaf from './fr/cut-loaf.ts';
 import * as day from './fr/day.ts';
 import * as door from './fr/door.ts';
 import * as doubts from './fr/doubts.ts';
+import * as earKitchen from './fr/ear-kitchen.ts';
 import * as feed from './fr/feed.ts';
 import * as fillingKinds from './fr/filling-kinds.ts';
 import * as gate from './fr/gate.ts';
@@ -141,6 +142,7 @@ export const fr: Catalogues = {
   day,
   door,
   doubts,
+  'ear-kitchen': earKitchen,
   feed,
   'filling-kinds': fillingKinds,
   gate,

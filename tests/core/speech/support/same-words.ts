@@ -35,6 +35,7 @@ const SAME: readonly (readonly [RegExp, string])[] = [
   [/^lessons\.lessons\.levain\.feed\.word\.name$/, 'the trade’s own word'],
   [/^ways\.ways\.theme\.name$/, 'page is French too'],
   [/^log-bake\.logBake\.keepsakes$/, 'album is French and German too'],
+  [/^ear-kitchen\.earPhrases\.six$/, 'six is French too'],
 ];
 
 export const isSame = (where: string): boolean => SAME.some(([place]) => place.test(where));
