@@ -2,8 +2,9 @@ import { createSignal } from 'solid-js';
 import type { Ear, VoiceRows } from '../../machines/ear-port.ts';
 import { StoreError } from '../../machines/ports.ts';
 import { EAR_WEIGHT } from '../core/ear/ear-weight.ts';
-import { readPeople } from '../core/ear/read-person.ts';
+import { keyOfPerson, readPeople, type PersonRow } from '../core/ear/read-person.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
+import { tongue } from '../core/speech/tongue.ts';
 import type { NotWritten } from '../screens/house-circle.ts';
 import type { HouseEar } from '../screens/house-ear.ts';
 
@@ -18,7 +19,10 @@ export async function openHouseEar(
   choose: (ear: Equipment['ear']) => void,
 ): Promise<HouseEar> {
   const found = await rows.load();
-  const [people, setPeople] = createSignal(readPeople(found));
+  // A change of it opens the page anew.
+  const spoken = tongue();
+  const [people, setPeople] = createSignal(readPeople(found, spoken));
+  const keyOf = (id: string): string => keyOfPerson(id, spoken);
   const put = async (changed: ReadonlyMap<string, unknown>): Promise<NotWritten | null> => {
     if (!holds) return 'closed';
     try {
@@ -35,18 +39,19 @@ export async function openHouseEar(
     take: (engine, onSpeaks) => ear.take(engine, onSpeaks),
     listen: (ask, tell) => ear.listen(ask, tell),
     async keep(person) {
-      const why = await put(new Map([[person.id, person]]));
+      const row: PersonRow = { ...person, tongue: spoken };
+      const why = await put(new Map([[keyOf(person.id), row]]));
       if (why === null) setPeople((all) => [...all.filter(({ id }) => id !== person.id), person]);
       return why;
     },
     async forget(id) {
-      const why = await put(new Map([[id, null]]));
+      const why = await put(new Map([[keyOf(id), null]]));
       if (why === null) setPeople((all) => all.filter((one) => one.id !== id));
       return why;
     },
     async forgetAll() {
-      // Rows that nobody could read go too.
-      const keys = new Set([...found.keys(), ...people().map(({ id }) => id)].map(String));
+      // Rows that nobody could read go too, and those of other tongues.
+      const keys = new Set([...found.keys(), ...people().map(({ id }) => keyOf(id))].map(String));
       const why = await put(new Map([...keys].map((key) => [key, null])));
       if (why !== null) return why;
       setPeople([]);

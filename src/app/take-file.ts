@@ -97,7 +97,7 @@ export async function takeFile(
   file: LogFile,
   world: Writes,
   here: Log,
-  { sound, readsOwn, savedAt }: Equipment,
+  { sound, readsOwn, ear, savedAt }: Equipment,
   equip: (change: Partial<Equipment>) => void,
 ): Promise<void> {
   const otherLogs = await world.otherLogs();
@@ -113,7 +113,7 @@ export async function takeFile(
     await Promise.allSettled(undo.toReversed().map((each) => each()));
     throw cause;
   }
-  // How the calls are heard here, what reads aloud, and when the log was saved, is this tablet's own.
-  if (merged.goesOn && file.equipment) equip({ ...file.equipment, sound, readsOwn, savedAt });
+  // How the calls are heard here, what reads aloud, what listens, and when the log was saved, is this tablet's own.
+  if (merged.goesOn && file.equipment) equip({ ...file.equipment, sound, readsOwn, ear, savedAt });
   world.reload();
 }

@@ -38,7 +38,8 @@ const text = (house: House): string =>
 describe('a saved log', () => {
   it('gives an empty kitchen the same log, place and equipment, but not how it is heard there', async () => {
     const house = await started(makeFakeWorld());
-    house.equip({ scale: 5, tins: 3, sound: { at: house.now(), heard: 'yes' }, readsOwn: true });
+    const sound = { at: house.now(), heard: 'yes' } as const;
+    house.equip({ scale: 5, tins: 3, sound, readsOwn: true, ear: 'learned' });
     const reload = vi.fn();
     const settings = makeMemorySettings();
     const other = { ...makeFakeWorld({ at: house.now() }), settings, reload };
@@ -54,7 +55,8 @@ describe('a saved log', () => {
     });
     expect(again.records()).toEqual(house.records());
     expect(Object.keys(again.kitchen().bakes)).toEqual(Object.keys(house.kitchen().bakes));
-    expect(again.equipment()).toMatchObject({ scale: 5, tins: 3, sound: null, readsOwn: false });
+    const own = { sound: null, readsOwn: false, ear: 'off' };
+    expect(again.equipment()).toMatchObject({ scale: 5, tins: 3, ...own });
   });
 
   it('is refused whole, by line and name, where any of it cannot be read', async () => {

@@ -1,5 +1,6 @@
 import { Fields, Refused } from '../formula/read-fields.ts';
 import { HAND_MARKS } from '../small/marks.ts';
+import { TONGUES, type Tongue } from '../speech/tongue.ts';
 import type { Frames } from './frames.ts';
 import type { EarPerson, Saying } from './person.ts';
 import { EAR_PHRASES, type EarPhrase } from './phrases.ts';
@@ -30,26 +31,47 @@ const readSaying = (value: unknown, path: string): Saying => {
   };
 };
 
-const readPerson = (key: unknown, value: unknown): EarPerson => {
+/**
+ * Phrases are other words in another tongue: who has spoken in one is nobody in the next, and is there again
+ * with it.
+ */
+export interface PersonRow extends EarPerson {
+  readonly tongue: Tongue;
+}
+
+/** Where somebody's row lies: one in each tongue. */
+export const keyOfPerson = (id: string, tongue: Tongue): string => `${tongue}/${id}`;
+
+const readPerson = (key: unknown, value: unknown): PersonRow => {
   const fields = Fields.read(value, '');
   const id = fields.text('id');
-  if (id !== key) throw new Refused({ path: 'id', expected: String(key), got: id });
+  const tongue = fields.oneOf('tongue', TONGUES);
+  const lies = keyOfPerson(id, tongue);
+  if (lies !== key) throw new Refused({ path: 'id', expected: String(key), got: lies });
   const sayings = fields.inner('sayings');
   const read = (phrase: EarPhrase): readonly (readonly [EarPhrase, readonly Saying[]])[] =>
     sayings.has(phrase) ? [[phrase, sayings.list(phrase, 1, MOST_SAYINGS, readSaying)]] : [];
   return {
     id,
+    tongue,
     mark: fields.oneOf('mark', HAND_MARKS),
     child: fields.flag('child'),
     sayings: Object.fromEntries(EAR_PHRASES.flatMap(read)),
   };
 };
 
-/** Everybody whose row can be read, in the order of their keys; the others are nobody. Never throws. */
-export function readPeople(rows: ReadonlyMap<unknown, unknown>): readonly EarPerson[] {
+/**
+ * Everybody whose row can be read and who has spoken in this tongue, in the order of their keys; the others are
+ * nobody. Never throws.
+ */
+export function readPeople(
+  rows: ReadonlyMap<unknown, unknown>,
+  tongue: Tongue,
+): readonly EarPerson[] {
   return [...rows].flatMap(([key, value]) => {
     try {
-      return [readPerson(key, value)];
+      const { tongue: spoke, ...person } = readPerson(key, value);
+      return spoke === tongue ? [person] : [];
     } catch (error) {
       if (error instanceof Refused || error instanceof TypeError) return [];
       throw error;
