@@ -18,8 +18,8 @@ import { Words } from '../../../parts/Words.tsx';
 import type { HouseCircle } from '../../house-circle.ts';
 import { TextFace } from '../../TextFace.tsx';
 import type { FaceProps } from '../face.ts';
+import { EraseFace } from '../../EraseFace.tsx';
 import { LogPage } from '../LogPage.tsx';
-import { EraseFace } from './EraseFace.tsx';
 import { openKept } from './kept.ts';
 import { Photo } from './Photo.tsx';
 import { PhotosFace } from './PhotosFace.tsx';
@@ -166,6 +166,7 @@ export default function KeepsakesFace(props: FaceProps & { readonly start: strin
       </Match>
       <Match when={at() === 'erase'}>
         <EraseFace
+          page={LogPage}
           ask={eraseWords.ask}
           detail={eraseWords.detail}
           care={eraseWords.stays}

@@ -6,8 +6,8 @@ import { Control } from '../../../parts/Control.tsx';
 import { FileControl } from '../../FileControl.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
+import { EraseFace } from '../../EraseFace.tsx';
 import { LogPage } from '../LogPage.tsx';
-import { EraseFace } from './EraseFace.tsx';
 import type { Kept } from './kept.ts';
 import { Photo } from './Photo.tsx';
 
@@ -109,6 +109,7 @@ export function PhotosFace(props: {
       }
     >
       <EraseFace
+        page={LogPage}
         ask={words.eraseAsk}
         detail={words.eraseDetail}
         back={keepsakes.photos}

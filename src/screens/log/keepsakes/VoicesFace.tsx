@@ -16,8 +16,8 @@ import { Slab } from '../../../parts/Slab.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { mayRecord } from '../../may-record.ts';
+import { EraseFace } from '../../EraseFace.tsx';
 import { LogPage } from '../LogPage.tsx';
-import { EraseFace } from './EraseFace.tsx';
 import type { Kept } from './kept.ts';
 
 /** What somebody said of a bake: recorded, heard again by a press, erased for good. A call comes before both. */
@@ -180,6 +180,7 @@ export function VoicesFace(props: {
       }
     >
       <EraseFace
+        page={LogPage}
         ask={fill(words.eraseAsk, { n: numberOf(at()) })}
         detail={words.eraseDetail}
         back={words.title}
