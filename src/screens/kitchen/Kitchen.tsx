@@ -1,4 +1,4 @@
-import { createSignal, For, Match, Switch, type JSX } from 'solid-js';
+import { createSignal, Match, Switch, type JSX } from 'solid-js';
 import { SCALE_STEPS, type ScaleStep } from '../../core/kitchen/equipment.ts';
 import { FRIDGE_MOST } from '../../core/kitchen/limits.ts';
 import { handKilos } from '../../core/kitchen/bowls.ts';
@@ -6,13 +6,8 @@ import { placesFor } from '../../core/kitchen/places.ts';
 import { bench } from '../../core/speech/words/bench.ts';
 import { kitchenFields as words } from '../../core/speech/words/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/words/kitchen-page.ts';
-import { pedal } from '../../core/speech/words/pedal.ts';
-import { readAFile } from '../../core/speech/words/read-a-file.ts';
-import { soundCheck } from '../../core/speech/words/sound-check.ts';
 import { starterWords } from '../../core/speech/words/starter.ts';
 import { start } from '../../core/speech/words/start.ts';
-import { troubleLines } from '../../core/speech/words/trouble.ts';
-import { voiceWords } from '../../core/speech/words/voice.ts';
 import { shown } from '../../core/speech/facts.ts';
 import { fill } from '../../core/speech/fill.ts';
 import { showHeat, showHeats } from '../../core/speech/heats.ts';
@@ -20,34 +15,13 @@ import { Control } from '../../parts/Control.tsx';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
 import { KitchenPage } from '../KitchenPage.tsx';
-import SoundPage from '../SoundPage.tsx';
-import { WaysControls } from '../WaysControls.tsx';
-import { bowlFields, fridgeFields, nightFields, ovenDetail, ovenFields } from './fields.ts';
+import { bowlFields, fridgeFields, ovenDetail, ovenFields } from './fields.ts';
 import { ChoicePage, FieldsPage } from './FieldsPage.tsx';
-import { FilePage } from './FilePage.tsx';
-import { PedalPage } from './PedalPage.tsx';
 import { PlacesPage } from './PlacesPage.tsx';
-import { SavePage } from './SavePage.tsx';
 import { StarterPage } from './StarterPage.tsx';
-import { tabletValues } from './tablet-values.ts';
-import { VoicePage } from './VoicePage.tsx';
+import { TabletPages } from './TabletPages.tsx';
 
-type Face =
-  | 'grid'
-  | 'tablet'
-  | 'oven'
-  | 'places'
-  | 'fridge'
-  | 'bowls'
-  | 'scale'
-  | 'starter'
-  | 'night'
-  | 'sound'
-  | 'voice'
-  | 'pedal'
-  | 'file'
-  | 'save'
-  | 'promise';
+type Face = 'grid' | 'tablet' | 'oven' | 'places' | 'fridge' | 'bowls' | 'scale' | 'starter';
 
 /** Steps wider than this make salt and starter a guess, g. Judgement: half of 1 g is 5 % of 10 g. */
 const FINE: ScaleStep = 1;
@@ -62,9 +36,7 @@ export default function Kitchen(props: {
   const [face, setFace] = createSignal<Face>('grid');
   const equipment = () => props.house.equipment();
   const units = () => props.house.ways();
-  const tablet = () => tabletValues(props.house);
   const toGrid = (): void => void setFace('grid');
-  const toTablet = (): void => void setFace('tablet');
   const heat = (celsius: number | null): string =>
     celsius === null ? kitchenPage.notSaid : showHeat(celsius, units());
   const bowls = (): string => {
@@ -112,23 +84,7 @@ export default function Kitchen(props: {
         />
       </Match>
       <Match when={face() === 'tablet'}>
-        <KitchenPage
-          back={kitchenPage.title}
-          onBack={toGrid}
-          words={
-            <Words headline={words.tablet}>
-              <div class="kitchen-grid">
-                {to(soundCheck.title, tablet().heard, 'sound')}
-                {to(words.night.title, tablet().night, 'night')}
-                {to(troubleLines.saveAsFile, tablet().saved, 'save')}
-                {to(readAFile.title, undefined, 'file')}
-                {to(kitchenPage.promiseTitle, undefined, 'promise')}
-                <WaysControls house={props.house} />
-              </div>
-            </Words>
-          }
-          controls={to(pedal.title, tablet().pedal, 'pedal')}
-        />
+        <TabletPages house={props.house} onBack={toGrid} />
       </Match>
       <Match when={face() === 'oven'}>
         <FieldsPage
@@ -189,53 +145,6 @@ export default function Kitchen(props: {
       </Match>
       <Match when={face() === 'starter'}>
         <StarterPage house={props.house} onBack={toGrid} />
-      </Match>
-      <Match when={face() === 'night'}>
-        <FieldsPage
-          title={words.night.title}
-          detail={words.night.detail}
-          care={words.night.always}
-          fields={nightFields(props.house)}
-          half={(question) => props.house.half(question)}
-          back={words.tablet}
-          onBack={toTablet}
-        />
-      </Match>
-      <Match when={face() === 'sound'}>
-        <SoundPage
-          house={props.house}
-          done={bench.thatsIt}
-          then={words.tablet}
-          back={words.tablet}
-          more={to(voiceWords.title, undefined, 'voice')}
-          onDone={toTablet}
-          onBack={toTablet}
-        />
-      </Match>
-      <Match when={face() === 'voice'}>
-        <VoicePage house={props.house} onBack={() => setFace('sound')} />
-      </Match>
-      <Match when={face() === 'pedal'}>
-        <PedalPage house={props.house} onBack={toTablet} />
-      </Match>
-      <Match when={face() === 'save'}>
-        <SavePage house={props.house} onBack={toTablet} />
-      </Match>
-      <Match when={face() === 'file'}>
-        <FilePage house={props.house} onBack={toTablet} />
-      </Match>
-      <Match when={face() === 'promise'}>
-        <KitchenPage
-          back={words.tablet}
-          onBack={toTablet}
-          words={
-            <Words headline={kitchenPage.promiseTitle}>
-              <ul class="kitchen-told">
-                <For each={kitchenPage.promise}>{(line) => <li class="act-detail">{line}</li>}</For>
-              </ul>
-            </Words>
-          }
-        />
       </Match>
     </Switch>
   );

@@ -1,3 +1,4 @@
+import { earKitchen } from '../../core/speech/words/ear-kitchen.ts';
 import { kitchenFields } from '../../core/speech/words/kitchen-fields.ts';
 import { kitchenPage } from '../../core/speech/words/kitchen-page.ts';
 import { pedal } from '../../core/speech/words/pedal.ts';
@@ -12,10 +13,11 @@ export interface TabletValues {
   readonly saved: string;
   readonly night: string;
   readonly pedal: string;
+  readonly ear: string;
 }
 
 export function tabletValues(house: House): TabletValues {
-  const { sound, savedAt, quiet, pedal: keys } = house.equipment();
+  const { sound, savedAt, quiet, pedal: keys, ear } = house.equipment();
   const { clock } = house.ways();
   const taught = Object.keys(keys).length;
   return {
@@ -38,5 +40,6 @@ export function tabletValues(house: House): TabletValues {
             until: showMinute(quiet.to, clock),
           }),
     pedal: taught === 0 ? pedal.none : fill(pedal.taught, { count: taught }),
+    ear: earKitchen.is[ear],
   };
 }

@@ -48,7 +48,8 @@ export const earKitchen: InTongue<typeof english.earKitchen> = {
     plain: 'Kam mit dieser Seite. Braucht eine ruhige Küche.',
     learned: 'Erst kommen einmal {value}. Verträgt mehr Lärm.',
   },
-  comes: '{value} sind unterwegs…',
+  comes: 'Es kommen {value}. Bleib auf dieser Seite.',
+  comesPlain: 'Einen Moment',
   comesNot: 'Es kam nicht. Alles bleibt, wie es war: versuch es online.',
   expect: 'Was es kann',
   expected: [
@@ -60,7 +61,7 @@ export const earKitchen: InTongue<typeof english.earKitchen> = {
   ],
   erase: 'Alle Stimmen vergessen',
   eraseAsk: 'Alle Stimmen ganz vergessen?',
-  eraseDetail: 'Das Ohr ist dann aus. Keine Datei bringt eine Stimme zurück.',
+  eraseDetail: 'In jeder Sprache. Keine Datei bringt eine zurück. Das Ohr geht aus.',
   full: 'Das Tablet ist voll. Nichts ist geändert: schaff Platz und drück noch mal.',
   notWritten: 'Es ließ sich nicht sichern. Nichts ist geändert: drück noch mal.',
 };
@@ -68,6 +69,7 @@ export const earKitchen: InTongue<typeof english.earKitchen> = {
 export const earPeople: InTongue<typeof english.earPeople> = {
   title: 'Wessen Stimmen',
   nobody: 'noch keine',
+  nobodyDetail: 'Es kennt noch keine Stimme.',
   count: '{count} bekannt',
   add: 'Neue Stimme',
   most: 'Es sind so viele, wie es Zeichen gibt.',
@@ -77,7 +79,6 @@ export const earPeople: InTongue<typeof english.earPeople> = {
   whoDetail: 'Bei einem Kind bleibt jemand Großes.',
   ages: { grown: 'Groß', child: 'Kind' },
   of: '{done} von {of}',
-  person: '{name}: {done} von {of} Rufen',
   again: 'Manches hörte nur das einfache Ohr: sag es neu.',
   goOn: 'Weiter sprechen',
   phrases: 'Rufe',
@@ -97,7 +98,8 @@ export const earTakes: InTongue<typeof english.earTakes> = {
   lastThen: 'dann noch einmal sagen',
   unheard: 'Sag es jetzt',
   heard: 'Ich höre dich',
-  shut: 'Es ist zu',
+  shut: 'Das Ohr ist zu',
+  ends: 'es endet von selbst',
   waits: 'Einen Moment',
   of: '{done} von {of}',
   takes: '{done} von {of} gesagt',
@@ -147,5 +149,6 @@ export const earTry: InTongue<typeof english.earTry> = {
     lively: 'Der Raum war lebhaft.',
     loud: 'Der Raum war laut: dann hört es wenig.',
   },
+  gone: 'Das Mikrofon wurde inzwischen weggenommen.',
   again: 'Noch mal probieren',
 };

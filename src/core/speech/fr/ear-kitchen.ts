@@ -47,7 +47,8 @@ export const earKitchen: InTongue<typeof english.earKitchen> = {
     plain: 'Venue avec cette page. Il lui faut du calme.',
     learned: 'D’abord {value} à charger, une fois. Elle supporte mieux le bruit.',
   },
-  comes: '{value} arrivent…',
+  comes: 'Chargement de {value}. Restez sur cette page.',
+  comesPlain: 'Un instant',
   comesNot: 'Rien n’est venu, rien n’a changé. Réessayez en ligne.',
   expect: 'À quoi s’attendre',
   expected: [
@@ -59,7 +60,7 @@ export const earKitchen: InTongue<typeof english.earKitchen> = {
   ],
   erase: 'Oublier toutes les voix',
   eraseAsk: 'Oublier toutes les voix pour de bon ?',
-  eraseDetail: 'L’oreille est alors éteinte. Aucun fichier ne rend une voix.',
+  eraseDetail: 'Dans toutes les langues. Aucun fichier ne les rend. L’oreille s’éteint.',
   full: 'La tablette est pleine. Rien n’a changé : faites de la place et retouchez.',
   notWritten: 'Impossible à garder. Rien n’a changé : retouchez.',
 };
@@ -67,6 +68,7 @@ export const earKitchen: InTongue<typeof english.earKitchen> = {
 export const earPeople: InTongue<typeof english.earPeople> = {
   title: 'Les voix connues',
   nobody: 'aucune encore',
+  nobodyDetail: 'Elle ne connaît encore personne.',
   count: 'connues : {count}',
   add: 'Ajouter une voix',
   most: 'Il y en a autant que de signes.',
@@ -76,7 +78,6 @@ export const earPeople: InTongue<typeof english.earPeople> = {
   whoDetail: 'Un adulte reste près d’un enfant.',
   ages: { grown: 'Adulte', child: 'Enfant' },
   of: '{done} sur {of}',
-  person: '{name} : {done} phrases sur {of}',
   again: 'Des phrases n’ont été dites qu’à l’oreille simple : redites-les.',
   goOn: 'Continuer à parler',
   phrases: 'Les phrases',
@@ -96,7 +97,8 @@ export const earTakes: InTongue<typeof english.earTakes> = {
   lastThen: 'puis dites-le encore une fois',
   unheard: 'Dites-le maintenant',
   heard: 'Je vous entends',
-  shut: 'Elle est fermée',
+  shut: 'L’oreille est fermée',
+  ends: 'cela finit tout seul',
   waits: 'Un instant',
   of: '{done} sur {of}',
   takes: '{done} sur {of} dits',
@@ -146,5 +148,6 @@ export const earTry: InTongue<typeof english.earTry> = {
     lively: 'La pièce était animée.',
     loud: 'La pièce était bruyante : elle entend peu alors.',
   },
+  gone: 'Le micro a été pris entre-temps.',
   again: 'Réessayer',
 };

@@ -56,7 +56,9 @@ export const earKitchen = inTongue('ear-kitchen', 'earKitchen', {
     plain: 'It came with this page. It wants a calm kitchen.',
     learned: '{value} come first, once. It bears more noise.',
   },
-  comes: '{value} are on their way…',
+  /** What is fetched now. */
+  comes: 'Fetching {value}. Stay on this page.',
+  comesPlain: 'One moment',
   comesNot: 'It did not come. It stays as it was: try again online.',
   expect: 'What to expect',
   /** What is promised, and what is not. */
@@ -69,7 +71,7 @@ export const earKitchen = inTongue('ear-kitchen', 'earKitchen', {
   ],
   erase: 'Forget every voice',
   eraseAsk: 'Forget every voice for good?',
-  eraseDetail: 'The ear is off then. No file brings a voice back.',
+  eraseDetail: 'In every tongue. No file brings one back. The ear goes off.',
   full: 'The tablet is full. Nothing was changed: make room, then press again.',
   notWritten: 'It could not be written. Nothing was changed: press again.',
 } as const);
@@ -78,6 +80,7 @@ export const earKitchen = inTongue('ear-kitchen', 'earKitchen', {
 export const earPeople = inTongue('ear-kitchen', 'earPeople', {
   title: 'Whose voices',
   nobody: 'nobody yet',
+  nobodyDetail: 'It knows no voice yet.',
   count: '{count} known',
   add: 'Add a voice',
   most: 'There are as many as there are marks.',
@@ -87,7 +90,6 @@ export const earPeople = inTongue('ear-kitchen', 'earPeople', {
   whoDetail: 'A grown-up stays beside a child.',
   ages: { grown: 'Grown-up', child: 'Child' },
   of: '{done} of {of}',
-  person: '{name}: {done} of {of} phrases',
   again: 'Some phrases were said to the plain ear: say them anew.',
   goOn: 'Go on speaking',
   phrases: 'Phrases',
@@ -108,7 +110,8 @@ export const earTakes = inTongue('ear-kitchen', 'earTakes', {
   lastThen: 'then say it once more',
   unheard: 'Say it now',
   heard: 'I hear you',
-  shut: 'It is shut',
+  shut: 'The ear is shut',
+  ends: 'it ends by itself',
   waits: 'One moment',
   of: '{done} of {of}',
   takes: '{done} of {of} said',
@@ -160,5 +163,6 @@ export const earTry = inTongue('ear-kitchen', 'earTry', {
     lively: 'The room was lively.',
     loud: 'The room was loud: it hears little then.',
   },
+  gone: 'The microphone was taken away meanwhile.',
   again: 'Try again',
 } as const);
