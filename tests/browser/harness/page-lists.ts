@@ -14,6 +14,7 @@ import { AFTER_YEAR, LOG_BAKE_PAGES } from './log-bake-pages.ts';
 import { LOG_PAGES } from './log-pages.ts';
 import { NEXT_PAGES } from './next-pages.ts';
 import { LOG_PLOT_PAGES } from './log-plot-pages.ts';
+import { EAR_PAGES } from './ear-pages.ts';
 import { HAND_PAGES } from './hand-pages.ts';
 import { OVEN_PAGES } from './oven-pages.ts';
 import { DOUGH_PAGES } from './dough-pages.ts';
@@ -41,6 +42,7 @@ export interface PageList {
 export const PAGE_LISTS: readonly PageList[] = [
   { name: 'pages', file: 'first', pages: PAGES },
   { name: 'starter', file: 'first', pages: STARTER_PAGES },
+  { name: 'ear', file: 'first', pages: EAR_PAGES },
   { name: 'bake-pages', file: 'bake', pages: BAKE_PAGES },
   { name: 'bowls', file: 'bake', pages: BOWL_PAGES },
   { name: 'day', file: 'day', pages: DAY_PAGES },

@@ -43,7 +43,7 @@ export const earKitchen: InTongue<typeof english.earKitchen> = {
   engine: 'Écoute-t-elle ?',
   engineDetail: 'Quelques secondes après une annonce, un appui ou une pédale.',
   means: {
-    off: 'Aucun micro n’est ouvert.',
+    off: 'Elle reste fermée.',
     plain: 'Venue avec cette page. Il lui faut du calme.',
     learned: 'D’abord {value} à charger, une fois. Elle supporte mieux le bruit.',
   },

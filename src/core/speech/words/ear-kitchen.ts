@@ -52,7 +52,7 @@ export const earKitchen = inTongue('ear-kitchen', 'earKitchen', {
   engine: 'Does it listen?',
   engineDetail: 'For some seconds after a prompt, a press or a pedal.',
   means: {
-    off: 'No microphone is opened.',
+    off: 'The ear stays shut.',
     plain: 'It came with this page. It wants a calm kitchen.',
     learned: '{value} come first, once. It bears more noise.',
   },
