@@ -1,6 +1,7 @@
 import { builtSite } from '../browser/harness/built-site.ts';
 import { firstLoad } from '../browser/harness/first-load.ts';
 import { asBuilt } from './as-built.ts';
+import { earRows } from './ear/ear-rows.ts';
 import { pressToPaint } from './first-screens.ts';
 import { interactionToPaint } from './inp.ts';
 import { manyBakes } from './many-bakes.ts';
@@ -62,3 +63,4 @@ tell(
 for (const [kind, times] of await interactionToPaint(site, 6)) {
   tell(`INP at 6×, ${kind}, ${times.presses} presses, ${SPREAD}`, showSpread(times));
 }
+console.log(await earRows(tell));

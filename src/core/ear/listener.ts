@@ -15,11 +15,11 @@ export interface Cut {
   readonly long: boolean;
 }
 
-const STEP = HEARD_AT * MOMENT;
-/** Kept about a saying, moments: a soft beginning is under the room, and what hears it wants to see round it. */
-export const MARGIN = PAUSE;
+const STEP = Math.round(HEARD_AT * MOMENT);
+/** Kept about a saying, samples: a soft beginning is under the room, and what hears it wants to see round it. */
+export const MARGIN = PAUSE * STEP;
 /** What is kept of the past, samples: the longest phrase, its margins and the moment that runs. */
-const KEPT = (MARGIN + MOST + PAUSE + 2) * STEP;
+const KEPT = 2 * MARGIN + (MOST + 2) * STEP;
 
 export interface Listener {
   /** HEARD_AT samples a second, as many as there are just now. */
@@ -41,15 +41,15 @@ export function makeListener(tell: {
   let speaks = false;
 
   const between = (from: number, to: number): Float32Array<ArrayBuffer> => {
-    const made = new Float32Array(Math.max(0, to - from));
+    const made = new Float32Array(to - from);
     for (let n = from; n < to; n += 1) made[n - from] = kept[n % KEPT]!;
     return made;
   };
   const cut = ({ from, to, room, long }: Said): void => {
-    const first = Math.max(0, from - MARGIN, gate.at - KEPT / STEP + 1);
-    const end = Math.min(gate.at, to + MARGIN);
-    const sound = between(first * STEP, end * STEP);
-    tell.cut({ sound, lead: Math.max(0, from - first) * STEP, room, long });
+    const begins = from * STEP;
+    const first = Math.max(0, begins - MARGIN, heard - KEPT);
+    const sound = between(first, Math.min(heard, to * STEP + MARGIN));
+    tell.cut({ sound, lead: Math.max(0, begins - first), room, long });
   };
   const moment = (): void => {
     const after = hearMoment(gate, 10 * Math.log10(power / STEP + 1e-12));

@@ -1,4 +1,5 @@
 import { HEARD_AT } from './heard-at.ts';
+import { meanPower, spokenPower } from './spoken-power.ts';
 
 /** How far a louder kitchen is under the saying, dB: tried on made voices. */
 const UNDER_DB = 14;
@@ -15,9 +16,6 @@ function seeded(seed: number): () => number {
   };
 }
 
-const powerOf = (sound: Float32Array): number =>
-  sound.reduce((sum, sample) => sum + sample * sample, 0) / Math.max(1, sound.length);
-
 /**
  * A saying as it sounds in a louder kitchen: with a fan's low rumble and the hiss of a tap. A voice that was
  * enrolled in a quiet one is known again in that.
@@ -33,7 +31,7 @@ export function louder(sound: Float32Array, seed: number): Float32Array<ArrayBuf
     const water = 0.7 + 0.3 * Math.sin((2 * Math.PI * n * turns) / HEARD_AT);
     noise[n] = 1.6 * low + 0.12 * white * water;
   }
-  const loudest = powerOf(noise);
-  const gain = loudest > 0 ? Math.sqrt(powerOf(sound) / loudest / 10 ** (UNDER_DB / 10)) : 0;
+  const loudest = meanPower(noise);
+  const gain = loudest > 0 ? Math.sqrt(spokenPower(sound) / loudest / 10 ** (UNDER_DB / 10)) : 0;
   return Float32Array.from(sound, (sample, n) => sample + gain * noise[n]!);
 }

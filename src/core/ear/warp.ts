@@ -21,9 +21,10 @@ const MOST_HASTE = 2.2;
  */
 export function warpDistance(a: Frames, b: Frames): number {
   if (a.size !== b.size) throw new Error('Sayings of two kinds of frame cannot be compared.');
-  const [long, short] = [Math.max(a.count, b.count), Math.min(a.count, b.count)];
-  if (short === 0 || long > short * MOST_HASTE) return Infinity;
-  const band = Math.max(long - short, Math.ceil(long / 4)) + 1;
+  // The band goes along the longer one: which of them is asked for is all the same.
+  if (a.count < b.count) return warpDistance(b, a);
+  if (b.count === 0 || a.count > b.count * MOST_HASTE) return Infinity;
+  const band = Math.max(a.count - b.count, Math.ceil(a.count / 4)) + 1;
   let last = new Float64Array(b.count + 1).fill(Infinity);
   let row = new Float64Array(b.count + 1);
   last[0] = 0;

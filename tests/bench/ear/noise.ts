@@ -1,5 +1,6 @@
-import { seeded } from '../../core/day/support/seeded.ts';
 import { HEARD_AT } from '../../../src/core/ear/heard-at.ts';
+import { meanPower, spokenPower } from '../../../src/core/ear/spoken-power.ts';
+import { seeded } from '../../core/day/support/seeded.ts';
 
 /** A kitchen: a fan's low hum, a tap that runs, and now and then a pan. Invented, no kitchen was recorded. */
 export function kitchenNoise(samples: number, seed: number): Float32Array {
@@ -32,20 +33,6 @@ export function kitchenNoise(samples: number, seed: number): Float32Array {
   return made;
 }
 
-/** How loud a sound is where it is not silent, root mean square. */
-export function loudness(sound: Float32Array): number {
-  const long = HEARD_AT / 100;
-  const moments: number[] = [];
-  for (let at = 0; at + long <= sound.length; at += long) {
-    let sum = 0;
-    for (let n = at; n < at + long; n += 1) sum += sound[n]! * sound[n]!;
-    moments.push(sum / long);
-  }
-  const loudest = Math.max(0, ...moments);
-  const spoken = moments.filter((power) => power > loudest / 1_000);
-  return Math.sqrt(spoken.reduce((sum, power) => sum + power, 0) / Math.max(1, spoken.length));
-}
-
 /** How loud somebody speaks across a counter, of full. Judgement. */
 const SPOKEN = 0.08;
 
@@ -53,9 +40,9 @@ const SPOKEN = 0.08;
 export function inKitchen(said: Float32Array, snr: number, seed: number, around = 1): Float32Array {
   const edge = Math.round(around * HEARD_AT);
   const made = kitchenNoise(said.length + 2 * edge, seed);
-  const noise = Math.sqrt(made.reduce((sum, s) => sum + s * s, 0) / made.length);
+  const noise = Math.sqrt(meanPower(made));
   const quiet = SPOKEN / (noise * 10 ** (snr / 20));
-  const gain = SPOKEN / loudness(said);
+  const gain = SPOKEN / Math.sqrt(spokenPower(said));
   for (let n = 0; n < made.length; n += 1)
     made[n] = made[n]! * quiet + (said[n - edge] ?? 0) * gain;
   return made;
