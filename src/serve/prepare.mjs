@@ -1,7 +1,7 @@
 /**
  * Runs before `npm start` and `npm test`, on a fresh clone too, and so with what Node brings along
- * alone: checks Node, installs the packages, and with `--browser` finds or installs a Chromium, and
- * what its voice is recognised with.
+ * alone: checks Node, installs the packages, and with `--browser` finds or installs a Chromium,
+ * what its voice is recognised with, and the voices that its ear listens to.
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
@@ -10,8 +10,10 @@ import { fileURLToPath } from 'node:url';
 import { checkNode } from './prepare/check-node.mjs';
 import { findBrowser } from './prepare/find-browser.mjs';
 import { findRecogniser } from './prepare/find-recogniser.mjs';
+import { hasVoices } from './prepare/find-voices.mjs';
 import { getBrowser } from './prepare/get-browser.mjs';
 import { getRecogniser } from './prepare/get-recogniser.mjs';
+import { getVoices } from './prepare/get-voices.mjs';
 import { install } from './prepare/install.mjs';
 import { withLock } from './prepare/with-lock.mjs';
 
@@ -62,6 +64,7 @@ async function prepare() {
     const chosen = process.env.CHROME_PATH;
     await getBrowser({ find: () => findBrowser(), chosen, canApt, run, say });
     getRecogniser({ find: () => findRecogniser(), canApt, run, say });
+    getVoices({ has: () => hasVoices(), canApt, run, say });
   }
   return 0;
 }

@@ -9,6 +9,7 @@ import { findRecogniser } from '../../src/serve/prepare/find-recogniser.mjs';
 import { getBrowser } from '../../src/serve/prepare/get-browser.mjs';
 import { getRecogniser } from '../../src/serve/prepare/get-recogniser.mjs';
 import { folder } from './folder.ts';
+import { machine } from './machine.ts';
 
 const SOURCE = fileURLToPath(new URL('../../src/serve/', import.meta.url));
 
@@ -118,6 +119,7 @@ describe('preparing a clone', () => {
     expect(code).toBe(0);
     expect(said).toContain('CHROME_PATH is /nowhere/chrome, and there is no such file.');
     expect(said).toContain('No pocketsphinx was found and none could be installed');
+    expect(said).toContain('No espeak-ng and flite were found');
   });
 });
 
@@ -133,23 +135,6 @@ describe('the Node it runs on', () => {
     );
   });
 });
-
-/** A machine on which what is wanted appears once the command that `works` has run. */
-function machine(canApt: boolean, works: RegExp | null) {
-  const ran: string[] = [];
-  const said: string[] = [];
-  let there = false;
-  const world = {
-    canApt,
-    run: (command: string, ...args: string[]) => {
-      ran.push([command, ...args].join(' '));
-      there ||= works?.test(ran.at(-1) ?? '') ?? false;
-      return there;
-    },
-    say: (sentence: string) => void said.push(sentence),
-  };
-  return { world, ran, said, there: () => there };
-}
 
 describe('the browser', () => {
   test('the chosen one wins, and a wrong choice is not replaced behind the back', async () => {

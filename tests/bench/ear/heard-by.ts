@@ -1,6 +1,7 @@
 import { learnedEngine, type Nets } from '../../../src/adapters/ear/learned-engine.ts';
 import type { Cut } from '../../../src/core/ear/listener.ts';
 import type { EarPerson, Saying } from '../../../src/core/ear/person.ts';
+import { EAR_PHRASES, type EarPhrase } from '../../../src/core/ear/phrases.ts';
 import { enrolled, phrasesSaid, speechSaid, type Said } from './corpus.ts';
 import { learnPerson } from './learn.ts';
 import type { Voice } from './voices.ts';
@@ -27,6 +28,7 @@ export async function listened(
   voice: Voice,
   texts: readonly string[],
   nets: Nets,
+  known: readonly EarPhrase[] = EAR_PHRASES,
 ): Promise<Listened> {
   const engine = learnedEngine(nets);
   const asked = async (all: readonly Said[]): Promise<readonly Asked[]> => {
@@ -39,8 +41,8 @@ export async function listened(
     return found;
   };
   return {
-    person: await learnPerson(engine, voice.name, await enrolled(voice)),
-    phrases: await asked(await phrasesSaid(voice)),
+    person: await learnPerson(engine, voice.name, await enrolled(voice, known)),
+    phrases: await asked(await phrasesSaid(voice, known)),
     speech: await asked(await speechSaid(voice, texts)),
   };
 }
