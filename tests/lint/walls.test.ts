@@ -24,6 +24,7 @@ describe('the walls between folders', () => {
     ['src/core/a/b.ts', "import { x } from '../units.ts';"],
     ['machines/bake/bake.ts', "import { setup } from 'xstate';\nimport '../../src/core/units.ts';"],
     ['src/adapters/a.ts', "import type { Stop } from '../../machines/ports.ts';"],
+    ['src/adapters/ear/a.ts', "import type { Ear } from '../../../machines/ear-port.ts';"],
     ['src/adapters/a.ts', "import { get } from 'idb-keyval';"],
     ['src/parts/A.tsx', "import './A.css';\nimport { For } from 'solid-js';"],
     ['src/screens/bench/A.tsx', "import type { House } from '../house.ts';"],

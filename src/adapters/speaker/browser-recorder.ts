@@ -1,4 +1,5 @@
 import type { Stop } from '../../../machines/ports.ts';
+import { tellSession } from '../microphone.ts';
 import type { RecorderParts } from './recorder.ts';
 
 /** The level is looked at so often, ms. */
@@ -37,10 +38,6 @@ export const browserRecorder = (later: RecorderParts['later']): RecorderParts =>
     return { rate: sound.sampleRate, samples: sound.getChannelData(0) };
   },
   level: levelOf,
-  session(open) {
-    // An iPad hears nothing while it only plays, and plays softly while it hears.
-    const { audioSession } = navigator as { audioSession?: { type: string } };
-    if (audioSession) audioSession.type = open ? 'play-and-record' : 'playback';
-  },
+  session: tellSession,
   later,
 });

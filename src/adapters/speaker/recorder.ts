@@ -1,5 +1,6 @@
 import type { NoTake, Stop, Take } from '../../../machines/ports.ts';
 import type { Sound } from '../../core/speech/recording.ts';
+import { whyNone } from '../microphone.ts';
 
 export interface RecorderParts {
   readonly media: Pick<MediaDevices, 'getUserMedia'> | undefined;
@@ -24,12 +25,6 @@ export interface Wanted<T> {
 }
 /** A recorder that was stopped hands over what it has within this, ms. Judgement. */
 const HANDS_OVER = 3_000;
-
-const whyOf = (cause: unknown): NoTake => {
-  const { name } = cause as Error;
-  if (name === 'NotAllowedError' || name === 'SecurityError') return 'denied';
-  return name === 'NotFoundError' ? 'none' : 'failed';
-};
 
 /** Listens from now until it is stopped. The microphone is let go at once, whatever comes of it. */
 export function listen<T>(
@@ -87,7 +82,7 @@ export function listen<T>(
     stopLevel = parts.level(stream, onHeard);
     stopWaiting = parts.later(most, () => finish());
   };
-  begin().catch((cause: unknown) => close(whyOf(cause)));
+  begin().catch((cause: unknown) => close(whyNone(cause)));
   return {
     over,
     stop: () => void (isOver || finish()),
