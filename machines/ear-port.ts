@@ -1,3 +1,4 @@
+import type { EarTone } from '../src/core/ear/ear-wave.ts';
 import type { Heard } from '../src/core/ear/heard.ts';
 import type { EarEngine, EarPerson, Saying } from '../src/core/ear/person.ts';
 import type { EarPhrase } from '../src/core/ear/phrases.ts';
@@ -29,6 +30,8 @@ export interface Ear {
   listen(ask: EarAsk, tell: (told: EarTold) => void): Stop;
   /** One saying, as it is and as it sounds in a louder kitchen. */
   take(engine: EarEngine, onSpeaks: (speaks: boolean) => void): Take<readonly Saying[]>;
+  /** Short and soft: it opens, or it is shut. Resolves when it is over, or at once where nothing sounds. */
+  tone(which: EarTone): Promise<void>;
 }
 
 /** Known voices on this device by their ids, as found: unread, unchecked. */

@@ -38,6 +38,7 @@ export async function openHouseEar(
     fetch: (engine) => ear.fetch(engine),
     take: (engine, onSpeaks) => ear.take(engine, onSpeaks),
     listen: (ask, tell) => ear.listen(ask, tell),
+    tone: (which) => ear.tone(which),
     async keep(person) {
       const row: PersonRow = { ...person, tongue: spoken };
       const why = await put(new Map([[keyOf(person.id), row]]));

@@ -1,6 +1,7 @@
 import type { Accessor } from 'solid-js';
 import type { EarAsk, EarTold } from '../../machines/ear-port.ts';
 import type { Stop, Take } from '../../machines/ports.ts';
+import type { EarTone } from '../core/ear/ear-wave.ts';
 import type { EarEngine, EarPerson, Saying } from '../core/ear/person.ts';
 import type { NotWritten } from './house-circle.ts';
 
@@ -20,4 +21,6 @@ export interface HouseEar {
   take(engine: EarEngine, onSpeaks: (speaks: boolean) => void): Take<readonly Saying[]>;
   /** Listens until it is stopped or told that it is over; the microphone is let go at once. */
   listen(ask: EarAsk, tell: (told: EarTold) => void): Stop;
+  /** Short and soft: it opens, or it is shut. Resolves when it is over: only then may it listen. */
+  tone(which: EarTone): Promise<void>;
 }

@@ -1,5 +1,6 @@
 import type { Ear, EarAsk, EarTold } from '../../machines/ear-port.ts';
 import type { NoTake } from '../../machines/ports.ts';
+import type { EarTone } from '../../src/core/ear/ear-wave.ts';
 import type { Saying } from '../../src/core/ear/person.ts';
 
 /** An ear that hears what the test tells it. */
@@ -11,6 +12,8 @@ export interface ToldEar extends Ear {
   tell(told: EarTold): void;
   /** Somebody said the phrase that is taken. */
   said(sayings: readonly Saying[] | NoTake): void;
+  /** What it sounded. */
+  readonly tones: readonly EarTone[];
   /** What `fetch` answers. */
   here: boolean;
 }
@@ -20,7 +23,9 @@ export function makeToldEar(): ToldEar {
   let hear: (told: EarTold) => void = () => undefined;
   let take: (sayings: readonly Saying[] | NoTake) => void = () => undefined;
   let opened = 0;
+  const tones: EarTone[] = [];
   return {
+    tones,
     here: true,
     get asked() {
       return asked;
@@ -44,6 +49,10 @@ export function makeToldEar(): ToldEar {
       return () => {
         if (asked === ask) asked = null;
       };
+    },
+    tone(which) {
+      tones.push(which);
+      return Promise.resolve();
     },
     take() {
       opened += 1;
