@@ -151,7 +151,7 @@ describe('what is refused', () => {
     );
     expect(Object.fromEntries(policy)).toEqual({
       'default-src': "'self'",
-      'script-src': "'self'",
+      'script-src': "'self' 'wasm-unsafe-eval'",
       'style-src': "'self'",
       'img-src': "'self' data: blob:",
       'media-src': "'self' blob:",
