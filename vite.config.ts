@@ -5,7 +5,7 @@ import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
 import type { Rolldown } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { shipLicences } from './assets/make/ship-licences.ts';
+import { noteLicences, shipLicences } from './assets/make/ship-licences.ts';
 import { partsPage } from './tests/screens/gallery/dev-page.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -130,6 +130,8 @@ export default defineConfig({
       },
     },
   },
+  // A thread's own parts come late too.
+  worker: { format: 'es', plugins: () => [noteLicences()] },
   plugins: [
     // A style written into a template would be inline style, which our content policy refuses.
     solid({ solid: { ...({ inlineStyles: false } as object) } }),
@@ -140,6 +142,8 @@ export default defineConfig({
       workbox: {
         // The whole build, whatever it holds: a bake goes on without a network.
         globPatterns: ['**/*'],
+        // What runs the learned ear weighs as much as all else, and comes where it was chosen.
+        globIgnores: ['**/*.{wasm,onnx}'],
         maximumFileSizeToCacheInBytes: 8 * 1024 * 1024,
         cleanupOutdatedCaches: true,
         // The first visit is already kept; a newer version still waits until it is taken.

@@ -74,7 +74,8 @@ const open = async (root: HTMLElement): Promise<void> => {
       ),
     otherLogs: () =>
       import('../adapters/log/open-other-logs.ts').then((its) => its.openOtherLogs(!rehearses)),
-    ear: () => import('../adapters/ear/open-ear.ts').then((its) => its.openEar(later)),
+    ear: () =>
+      import('../adapters/ear/open-ear.ts').then((its) => its.openEar(later, sound.context)),
     voices: () =>
       import('../adapters/ear/open-voice-rows.ts').then((its) => its.openVoiceRows(!rehearses)),
     zone: () => new Intl.DateTimeFormat().resolvedOptions().timeZone,

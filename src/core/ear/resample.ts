@@ -17,6 +17,7 @@ const FINE = 128;
  * push(new Float32Array(4_800)).length; // 1587: the filter has not seen the end of it
  */
 export function makeResampler(rate: number): (block: Float32Array) => Float32Array<ArrayBuffer> {
+  if (rate === HEARD_AT) return (block) => Float32Array.from(block);
   const step = rate / HEARD_AT;
   /** Cycles a sample of what comes. */
   const cut = (KEPT * Math.min(1, 1 / step)) / 2;
