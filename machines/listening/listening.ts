@@ -1,4 +1,5 @@
-import { assign } from 'xstate';
+import { assign, initialTransition, type SnapshotFrom } from 'xstate';
+import { pureStep } from '../kitchen/pure-step.ts';
 import { setup } from '../setup.ts';
 
 /** How long the ear stays open after a prompt or a press, ms. Judgement. */
@@ -200,6 +201,8 @@ export const listeningMachine = listeningSetup.createMachine({
       ...shutting,
       on: {
         ...listening,
+        // What is being said was begun at another act.
+        act: { target: 'shut', actions: 'forgive' },
         speaks: { guard: 'hasSpoken', actions: 'decide' },
         said,
         due: [{ guard: 'isDue', target: 'heard' }],
@@ -220,3 +223,10 @@ export const listeningMachine = listeningSetup.createMachine({
     failed: lost,
   },
 });
+
+export type ListeningSnapshot = SnapshotFrom<typeof listeningMachine>;
+
+export const beginListening = (): ListeningSnapshot => initialTransition(listeningMachine)[0];
+
+export const stepListening = (at: ListeningSnapshot, event: ListeningEvent): ListeningSnapshot =>
+  pureStep(listeningMachine, at, event)[0];

@@ -14,6 +14,7 @@ const Circle = lazy(() => import('../screens/circle/Circle.tsx'));
 const Day = lazy(() => import('../screens/day/Day.tsx'));
 const Kitchen = lazy(() => import('../screens/kitchen/Kitchen.tsx'));
 const Log = lazy(() => import('../screens/log/Log.tsx'));
+const Listen = lazy(() => import('./Listen.tsx'));
 const OverAll = lazy(() => import('./OverAll.tsx'));
 const Pedal = lazy(() => import('./Pedal.tsx'));
 const Start = lazy(() => import('../screens/start/Start.tsx'));
@@ -41,11 +42,11 @@ export function App(props: { readonly house: House }): JSX.Element {
     void Bench.preload();
     house.front.fetch();
   });
+  /** Whose bench is on show; null: another page is. */
+  const shown = (): string | null =>
+    kitchen() || day() || book() || circle() || log() ? null : bake();
   createEffect(() => {
-    const shown = untrack(() =>
-      kitchen() || day() || book() || circle() || log() ? null : bake(),
-    );
-    const front = house.front.brings(shown);
+    const front = house.front.brings(untrack(shown));
     if (front === null) return;
     setKitchen(false);
     setDay(false);
@@ -133,6 +134,11 @@ export function App(props: { readonly house: House }): JSX.Element {
       <Show when={Object.keys(house.equipment().pedal).length > 0 || house.equipment().mediaKeys}>
         <Suspense>
           <Pedal house={house} bake={bake()} />
+        </Suspense>
+      </Show>
+      <Show when={house.equipment().ear !== 'off'}>
+        <Suspense>
+          <Listen house={house} bake={house.lost() ? null : shown()} />
         </Suspense>
       </Show>
     </PressGround>

@@ -1,4 +1,5 @@
 import { Show, type JSX } from 'solid-js';
+import type { EarPhrase } from '../core/ear/phrases.ts';
 import { Pressable } from './Pressable.tsx';
 import { unbroken } from './unbroken.ts';
 import './Control.css';
@@ -19,8 +20,8 @@ export interface ControlProps {
   readonly name?: string | undefined;
   /** False where a key must not be enough (gates). A screen reader's click still is. */
   readonly keys?: boolean;
-  /** What a pedal's key may have been taught and finds here. */
-  readonly does?: 'takeBack' | 'sayAgain' | undefined;
+  /** What a pedal's key may have been taught, or may be said, and finds here. */
+  readonly does?: EarPhrase | undefined;
   readonly onPress: () => void;
   /** Milliseconds; the room's clock unless given. */
   readonly now?: (() => number) | undefined;

@@ -1,6 +1,7 @@
 import { createSignal, For, onCleanup, onMount, Show, type JSX } from 'solid-js';
 import { Control } from './Control.tsx';
 import type { Half } from './half.ts';
+import { KEY_SAID } from './key-said.ts';
 import { Pressable } from './Pressable.tsx';
 import { numberOf, typeKey, type PadKey } from './typed.ts';
 import { unbroken } from './unbroken.ts';
@@ -33,6 +34,8 @@ export interface NumberPadProps {
   readonly possible?: number | undefined;
   /** What was typed here before another page came to the front; never what is expected. */
   readonly begun?: number | null | undefined;
+  /** Its digits may be said, one by one. */
+  readonly said?: boolean | undefined;
   /** Keeps what is half typed, and gives it back when the same question is asked again. */
   readonly half?: Half | undefined;
   /** Each change: the keys so far. */
@@ -113,6 +116,7 @@ export function NumberPad(props: NumberPadProps): JSX.Element {
             <Pressable
               class={key === 'clear' ? 'key key-clear' : 'key'}
               quick
+              does={props.said ? KEY_SAID[key] : undefined}
               onPress={() => press(key)}
               now={props.now}
             >

@@ -1,4 +1,5 @@
 import type { JSX } from 'solid-js';
+import type { EarPhrase } from '../core/ear/phrases.ts';
 import { makePress } from './press.ts';
 import './Pressable.css';
 
@@ -14,8 +15,8 @@ export interface PressableProps {
   readonly keys?: boolean;
   /** The slab, and nothing else. */
   readonly main?: boolean;
-  /** What a pedal's key may have been taught and finds here. */
-  readonly does?: string | undefined;
+  /** What a pedal's key may have been taught, or may be said, and finds here. */
+  readonly does?: EarPhrase | undefined;
   /** A name for ears where the words inside are not enough. */
   readonly name?: string | undefined;
   /** For a choice that stays: whether it is chosen. */

@@ -1,4 +1,5 @@
 import { Show, type JSX } from 'solid-js';
+import type { EarPhrase } from '../core/ear/phrases.ts';
 import { Pressable } from './Pressable.tsx';
 import { longestWord } from './longest-word.ts';
 import { unbroken } from './unbroken.ts';
@@ -13,6 +14,8 @@ export interface SlabProps {
   readonly disabled?: boolean | undefined;
   /** When it changes the slab counts as new and arms after 400 ms; its words unless given. */
   readonly fresh?: unknown;
+  /** What may be said for it; left out where it is pressed by hand or foot alone. */
+  readonly does?: EarPhrase | undefined;
   readonly onPress: () => void;
   /** Milliseconds; the room's clock unless given. */
   readonly now?: (() => number) | undefined;
@@ -32,6 +35,7 @@ export function Slab(props: SlabProps): JSX.Element {
         onPress={() => props.onPress()}
         fresh={props.fresh ?? `${props.label}\n${props.then ?? ''}`}
         disabled={props.disabled}
+        does={props.does}
         now={props.now}
       >
         <span class="slab-label">{unbroken(props.label)}</span>

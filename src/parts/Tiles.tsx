@@ -1,4 +1,5 @@
 import { For, Show, type JSX } from 'solid-js';
+import type { EarPhrase } from '../core/ear/phrases.ts';
 import { Pressable } from './Pressable.tsx';
 import { unbroken } from './unbroken.ts';
 import './Tiles.css';
@@ -10,6 +11,8 @@ export interface TileOption {
   readonly means?: string | undefined;
   /** A drawing over the words. */
   readonly picture?: JSX.Element;
+  /** What may be said for it. */
+  readonly does?: EarPhrase | undefined;
   /** Not to be had now; why is told beside it. */
   readonly off?: boolean | undefined;
 }
@@ -38,6 +41,7 @@ export function Tiles(props: TilesProps): JSX.Element {
             onPress={() => props.onChoose(option.value)}
             fresh={`${props.label}\n${option.value}`}
             disabled={props.disabled === true || option.off === true}
+            does={option.does}
             chosen={props.chosen === undefined ? undefined : props.chosen === option.value}
             now={props.now}
           >

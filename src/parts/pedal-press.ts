@@ -37,6 +37,38 @@ export function nextOf(page: Document, chosen: HTMLElement | null): HTMLElement 
   return round[(at + 1) % round.length] ?? null;
 }
 
+/** What a voice finds on the page; null while all of it is locked. */
+export interface OnPage {
+  /** What may be pressed there, by what is said for it. */
+  readonly does: ReadonlySet<string>;
+  /** It lies over the page. */
+  readonly over: boolean;
+  /** Something is to be held: nothing there is done by a voice. */
+  readonly held: boolean;
+  /** What stands on a keypad; empty where there is none. */
+  readonly typed: string;
+}
+
+export function onPage(page: Document): OnPage | null {
+  if (page.querySelector('[role="alertdialog"]')) return null;
+  const scope = scopeOf(page);
+  const all = (which: string): HTMLElement[] =>
+    [...scope.querySelectorAll<HTMLElement>(which)].filter(shows);
+  return {
+    does: new Set(all('[data-does]:not([aria-disabled])').map((el) => el.dataset['does']!)),
+    over: scope !== page,
+    held: all('.hold').length > 0,
+    typed: all('.pad-value:not([data-blank]) > .pad-typed')[0]?.textContent ?? '',
+  };
+}
+
+/** A press as it is read out: what it stands for, not what it is called. */
+export const readOut = (el: HTMLElement): string =>
+  [...el.querySelectorAll('.slab-then, .control-ask, .control-value')]
+    .map(({ textContent }) => textContent)
+    .join(': ')
+    .replace(/[\s\u00ad]+/g, ' ');
+
 /** The control of one deed, where the page on show has it. */
 export const controlFor = (page: Document, does: string): HTMLElement | null =>
   [...scopeOf(page).querySelectorAll<HTMLElement>(`[data-does="${does}"]`)].find(shows) ?? null;

@@ -1,14 +1,12 @@
-import { nextCall } from '../../machines/kitchen/next-call.ts';
-import { MACHINES, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { openTasks } from '../../machines/kitchen/open-tasks.ts';
 import { metaOf, stageOf } from '../../machines/kitchen/stage-of.ts';
 import type { Task } from '../core/records/task.ts';
 import type { Instant } from '../core/units.ts';
+import { BEFORE_CALL, callsAt } from './calls-soon.ts';
 
 /** What a gate stands before. */
 const GATED: ReadonlySet<string> = new Set(['hot', 'blade', 'machine']);
-/** The microphone is let go this long before a call, ms: the kitchen's time moves on by the second. Judgement. */
-const BEFORE_CALL = 3_000;
 
 /** Tasks of free hands at a hot tray, a boiling pot or a blade. */
 const HOT_TASKS: ReadonlySet<string> = new Set<Task>(['toast', 'kettle', 'cut']);
@@ -25,6 +23,6 @@ export function mayRecord(kitchen: Kitchen, now: Instant): boolean {
     [kitchen.oven, ...Object.values(kitchen.bakes)].some(isAtHotTask) ||
     Object.values(kitchen.bakes).some((bake) => GATED.has(metaOf(bake).hazard ?? 'none'));
   if (isHot) return false;
-  const call = nextCall(kitchen, MACHINES, () => null);
-  return call === null || call.at - now > BEFORE_CALL;
+  const call = callsAt(kitchen);
+  return call === null || call - now > BEFORE_CALL;
 }

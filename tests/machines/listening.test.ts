@@ -1,18 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { getInitialSnapshot } from 'xstate';
 import {
+  beginListening,
   DECIDE_MS,
-  listeningMachine,
   MOST_KEYS,
   NEXT_KEY_MS,
   OPEN_MS,
   SAYING_MS,
   SETTLE_MS,
+  stepListening,
   type ListeningEvent,
   type Made,
 } from '../../machines/listening/listening.ts';
-import { pureStep } from '../../machines/kitchen/pure-step.ts';
 
 type Bare = ListeningEvent extends infer E
   ? E extends { at: number }
@@ -23,7 +22,7 @@ type Bare = ListeningEvent extends infer E
 /** The machine on a clock that the test turns; what falls due on the way is told, as the driver does. */
 class Listening {
   now = 50_000;
-  #at = getInitialSnapshot(listeningMachine);
+  #at = beginListening();
 
   get state(): string {
     return String(this.#at.value);
@@ -39,7 +38,7 @@ class Listening {
     return this.#at.context;
   }
   tell(event: Bare): void {
-    [this.#at] = pureStep(listeningMachine, this.#at, { ...event, at: this.now });
+    this.#at = stepListening(this.#at, { ...event, at: this.now });
   }
   turn(ms: number): void {
     const to = this.now + ms;
@@ -135,6 +134,13 @@ describe('the ear', () => {
     expect(ear.state).toBe('speaks');
     ear.tell({ type: 'said', made: 'act' });
     expect(ear.state).toBe('shut');
+  });
+
+  it('makes nothing of what was begun at another act', () => {
+    const ear = opened();
+    ear.tell({ type: 'speaks', speaks: true });
+    ear.tell({ type: 'act' });
+    expect(ear.hears).toBe(false);
   });
 
   it('shuts on talk without an end', () => {

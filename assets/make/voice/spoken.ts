@@ -65,6 +65,7 @@ const DOUGH = [
   /^readings\.readingList\.corrected$/,
   /^readings\.readingPictures\.(edge|bubbles|growth|poke|crust)\.tiles\./,
   /^rise\.rise\.spoken\./,
+  /^ear-bench\.earSays\./,
   /^small\.(small\.raw|handMark\.(shape|find))$/,
 ];
 

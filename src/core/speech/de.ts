@@ -23,6 +23,7 @@ import * as day from './de/day.ts';
 import * as door from './de/door.ts';
 import * as doubts from './de/doubts.ts';
 import * as earKitchen from './de/ear-kitchen.ts';
+import * as earBench from './de/ear-bench.ts';
 import * as feed from './de/feed.ts';
 import * as fillingKinds from './de/filling-kinds.ts';
 import * as gate from './de/gate.ts';
@@ -140,6 +141,7 @@ export const de: Catalogues = {
   door,
   doubts,
   'ear-kitchen': earKitchen,
+  'ear-bench': earBench,
   feed,
   'filling-kinds': fillingKinds,
   gate,

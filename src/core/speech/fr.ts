@@ -24,6 +24,7 @@ import * as day from './fr/day.ts';
 import * as door from './fr/door.ts';
 import * as doubts from './fr/doubts.ts';
 import * as earKitchen from './fr/ear-kitchen.ts';
+import * as earBench from './fr/ear-bench.ts';
 import * as feed from './fr/feed.ts';
 import * as fillingKinds from './fr/filling-kinds.ts';
 import * as gate from './fr/gate.ts';
@@ -143,6 +144,7 @@ export const fr: Catalogues = {
   door,
   doubts,
   'ear-kitchen': earKitchen,
+  'ear-bench': earBench,
   feed,
   'filling-kinds': fillingKinds,
   gate,

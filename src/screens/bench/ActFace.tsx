@@ -1,4 +1,5 @@
 import { createSignal, lazy, Show, Suspense, type JSX } from 'solid-js';
+import type { EarPhrase } from '../../core/ear/phrases.ts';
 import type { NumberSlot } from '../../core/records/reading-slot.ts';
 import { clockAsk } from '../../core/speech/words/left.ts';
 import { controls } from '../../core/speech/words/controls.ts';
@@ -8,6 +9,7 @@ import { Slab } from '../../parts/Slab.tsx';
 import { takeBackTarget } from '../../../machines/kitchen/take-back.ts';
 import { sayFor } from '../bake-name.ts';
 import type { House } from '../house.ts';
+import { isByHand, saidFor } from './by-voice.ts';
 import { numberPage, picturePage, type ReadingPage } from './readings/page.ts';
 import { faceOf } from './small/face-of.ts';
 import type { BenchView, Third } from './view.ts';
@@ -63,6 +65,7 @@ function BakerSlab(props: ActSlabProps): JSX.Element {
         tone={props.view.call === 'hot' ? 'hot' : 'normal'}
         fresh={`${props.fresh} ${props.view.headline} ${props.view.slab.label}`}
         disabled={!props.house.holds}
+        does={saidFor(props.view, props.view.slab.deed, true)}
         onPress={press}
       />
       <Show when={asks()}>
@@ -117,6 +120,12 @@ function BakerControls(props: ActControlsProps): JSX.Element {
     const name = what === 'weigh' ? WEIGH[props.view.measures] : LABELS[what];
     return name === undefined ? '' : controls[name];
   };
+  const said = (what: Third): EarPhrase | undefined => {
+    if (isByHand(props.view)) return undefined;
+    if (what === 'ready') return saidFor(props.view, props.view.ready, false);
+    if (what === 'sheet') return 'showMe';
+    return what === 'reading' || what === 'weigh' ? 'reading' : undefined;
+  };
   const third = (): void => {
     const { third: what, ready, who, care, detail } = props.view;
     if (what === 'reading') props.onRead({ at: 'new' });
@@ -151,6 +160,7 @@ function BakerControls(props: ActControlsProps): JSX.Element {
           <Control
             label={label(what())}
             fresh={`${props.fresh} ${label(what())}`}
+            does={said(what())}
             onPress={third}
           />
         )}

@@ -14,6 +14,7 @@ import { Tiles } from '../../parts/Tiles.tsx';
 import { runningText } from '../../parts/running.ts';
 import { Words } from '../../parts/Words.tsx';
 import type { House } from '../house.ts';
+import { saidFor } from './by-voice.ts';
 import { faceOf } from './small/face-of.ts';
 import type { BenchView } from './view.ts';
 
@@ -82,10 +83,18 @@ function BakerWords(props: ActWordsProps): JSX.Element {
   const answers = createMemo(
     () => {
       const { who, stage, task, tiles, ahead, window } = props.view;
-      const options = tiles.map(({ label }, i) => ({ value: String(i), label }));
+      const options = tiles.map(({ label, deed }, i) => ({
+        value: String(i),
+        label,
+        does: saidFor(props.view, deed, false),
+      }));
       // Beside a window there is no room for it on every screen: there it stands under More.
       if (ahead > 0 && window === null)
-        options.push({ value: AHEAD, label: fill(taskPress.ahead, { count: ahead }) });
+        options.push({
+          value: AHEAD,
+          label: fill(taskPress.ahead, { count: ahead }),
+          does: undefined,
+        });
       return { act: [who, stage, task], options };
     },
     { act: [], options: [] },

@@ -16,13 +16,16 @@ export const longerWords = (
   return fill(countdown[waits].ask, said({ minutes, time: house.hour(deadline) }));
 };
 
+/** The act of a bake, seen from outside its bench: its questions are not worded. */
+export function actOf(house: House, bake: string | null): BenchView | null {
+  const focus = bake === null ? null : focusOn(house.kitchen(), bake);
+  if (focus === null) return null;
+  const hour = (at: number): string => house.hour(at);
+  return benchView(house.kitchen(), focus, hour, null, house.ways(), house.equipment());
+}
+
 /** The same, asked from outside the bench of that bake. */
 export function longerOf(house: House, bake: string | null): string {
-  const focus = bake === null ? null : focusOn(house.kitchen(), bake);
-  if (focus === null) return runningLines.nothingRuns;
-  const hour = (at: number): string => house.hour(at);
-  return longerWords(
-    house,
-    benchView(house.kitchen(), focus, hour, null, house.ways(), house.equipment()),
-  );
+  const act = actOf(house, bake);
+  return act === null ? runningLines.nothingRuns : longerWords(house, act);
 }

@@ -98,6 +98,7 @@ export default function NewReadingSheet(props: {
             hint: hot() ? words.hot : undefined,
             again: keypad.again,
           }}
+          said={!hot()}
           half={half()}
           onText={(text) => {
             setTyped(text);
@@ -110,8 +111,9 @@ export default function NewReadingSheet(props: {
             fallback={
               <>
                 <For each={beside().shown}>
-                  {(kind) => (
+                  {(kind, i) => (
                     <Control
+                      does={!hot() && i() === 0 && kind.strong ? 'yes' : undefined}
                       label={readingShort[kind.slot] ?? readingNames[kind.slot]}
                       value={amount(kind)}
                       strong={kind.strong}

@@ -47,6 +47,10 @@ const hintOf = (house: House, page: NumberPage): string => {
   return isHot(house.kitchen(), slot) ? words.hot : fill(words.usual, { range });
 };
 
+/** A reading that one press takes back again, away from the oven, may be said. */
+const isSaid = ({ house, page }: Keyed): boolean =>
+  page.mends === null && page.slot !== 'wantedDough' && !isHot(house.kitchen(), page.slot);
+
 /** What is asked: a number left half typed is shown again here, and at no other question. */
 const questionOf = ({ bake, act, page }: Keyed): string =>
   `${bake} ${act} ${page.slot} ${page.spots.length} ${page.mends?.target ?? ''}`;
@@ -88,6 +92,7 @@ export function NumberWords(props: Keyed): JSX.Element {
               again: props.page.asked ? undefined : keypad.again,
             }}
             possible={possible().most}
+            said={isSaid(props)}
             begun={props.page.typed}
             half={props.house.half(question)}
             onText={(keys) => {
@@ -137,6 +142,7 @@ export function NumberSlab(props: Keyed): JSX.Element {
       then={then()}
       fresh={`number ${props.bake} ${props.page.asked} ${props.page.spots.length}`}
       disabled={props.page.typed === null || refused()}
+      does={isSaid(props) ? 'yes' : undefined}
       onPress={press}
     />
   );

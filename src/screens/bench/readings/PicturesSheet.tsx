@@ -1,5 +1,6 @@
 import { createMemo, type JSX } from 'solid-js';
 import { stageOf } from '../../../../machines/kitchen/stage-of.ts';
+import { POKES } from '../../../core/ear/phrases.ts';
 import type { Reading } from '../../../core/records/fact.ts';
 import { riseByEye } from '../../../core/records/seen.ts';
 import { controls } from '../../../core/speech/words/controls.ts';
@@ -44,7 +45,12 @@ const askedOn = (page: PicturePage): Asked => {
   if (slot === 'poke') {
     return {
       ...poke,
-      options: poke.tiles.map((tile) => ({ ...tile, picture: <PokePicture dent={tile.value} /> })),
+      options: poke.tiles.map((tile) => ({
+        ...tile,
+        picture: <PokePicture dent={tile.value} />,
+        // What mends a reading is not taken back by one press.
+        does: page.mends ? undefined : POKES.find((said) => said === tile.value),
+      })),
       take: (dent: (typeof poke.tiles)[number]['value']) => ({ what: 'poke', dent }),
     };
   }

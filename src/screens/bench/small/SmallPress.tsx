@@ -11,6 +11,7 @@ import { sayFor } from '../../bake-name.ts';
 import { focusOn } from '../../focus.ts';
 import type { House } from '../../house.ts';
 import { toBaker } from '../../way-back.ts';
+import { saidFor } from '../by-voice.ts';
 import type { BenchView } from '../view.ts';
 import { forgetPraise, pressed } from './praised.ts';
 import { mayPress, smallSaid } from './small-view.ts';
@@ -48,6 +49,7 @@ export function SmallSlab(props: {
         then={props.house.unheard() ? ear.untilTouch : small.palm}
         fresh={`${props.fresh} ${props.view.headline} ${props.view.slab.label}`}
         disabled={!props.house.holds}
+        does={saidFor(props.view, props.view.slab.deed, true)}
         onPress={press}
       />
     </Show>
