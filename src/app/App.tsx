@@ -14,9 +14,7 @@ const Circle = lazy(() => import('../screens/circle/Circle.tsx'));
 const Day = lazy(() => import('../screens/day/Day.tsx'));
 const Kitchen = lazy(() => import('../screens/kitchen/Kitchen.tsx'));
 const Log = lazy(() => import('../screens/log/Log.tsx'));
-const Listen = lazy(() => import('./Listen.tsx'));
 const OverAll = lazy(() => import('./OverAll.tsx'));
-const Pedal = lazy(() => import('./Pedal.tsx'));
 const Start = lazy(() => import('../screens/start/Start.tsx'));
 const WhereAreYou = lazy(() => import('../screens/WhereAreYou.tsx'));
 
@@ -129,18 +127,8 @@ export function App(props: { readonly house: House }): JSX.Element {
         </Show>
       </Suspense>
       <Suspense>
-        <OverAll house={house} />
+        <OverAll house={house} bake={bake()} bench={house.lost() ? null : shown()} />
       </Suspense>
-      <Show when={Object.keys(house.equipment().pedal).length > 0 || house.equipment().mediaKeys}>
-        <Suspense>
-          <Pedal house={house} bake={bake()} />
-        </Suspense>
-      </Show>
-      <Show when={house.equipment().ear !== 'off'}>
-        <Suspense>
-          <Listen house={house} bake={house.lost() ? null : shown()} />
-        </Suspense>
-      </Show>
     </PressGround>
   );
 }

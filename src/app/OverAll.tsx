@@ -12,11 +12,23 @@ import { StarterNotice } from '../screens/StarterNotice.tsx';
 import { TimerCall } from '../screens/TimerCall.tsx';
 import { fetchLogAhead, whenIdle } from './log-ahead.ts';
 
+const Listen = lazy(() => import('./Listen.tsx'));
+const Pedal = lazy(() => import('./Pedal.tsx'));
 const LeapSheet = lazy(() => import('../screens/LeapSheet.tsx'));
 const StarterSheet = lazy(() => import('../screens/StarterSheet.tsx'));
 
-/** Only a press may ask for more: what rings is here before it does. What lies over every screen: the rehearsal's mark, what the program has to tell, a timer that is over, a starter that waits. */
-export default function OverAll(props: { readonly house: House }): JSX.Element {
+/** Only a press may ask for more: what rings is here before it does. What lies over every screen: the rehearsal's mark, what the program has to tell, a timer that is over, a starter that waits; and what presses for hands that are full. */
+export default function OverAll(props: {
+  readonly house: House;
+  /** The bake that was gone to last. */
+  readonly bake?: string | null;
+  /** The one whose bench is on show. */
+  readonly bench?: string | null;
+}): JSX.Element {
+  const hasKeys = (): boolean => {
+    const { pedal, mediaKeys } = props.house.equipment();
+    return mediaKeys || Object.keys(pedal).length > 0;
+  };
   const [tends, setTends] = createSignal(false);
   const [saysLeap, setSaysLeap] = createSignal(false);
   /** On a bench, or over all of it; the starter's own call is what is told. */
@@ -64,6 +76,16 @@ export default function OverAll(props: { readonly house: House }): JSX.Element {
       </Show>
       <Show when={Object.keys(props.house.kitchen().timers).length > 0}>
         <TimerCall house={props.house} />
+      </Show>
+      <Show when={hasKeys()}>
+        <Suspense>
+          <Pedal house={props.house} bake={props.bake ?? null} />
+        </Suspense>
+      </Show>
+      <Show when={props.house.equipment().ear !== 'off'}>
+        <Suspense>
+          <Listen house={props.house} bake={props.bench ?? null} />
+        </Suspense>
       </Show>
     </>
   );

@@ -5,6 +5,8 @@ import { controls } from '../core/speech/words/controls.ts';
 import { ear } from '../core/speech/words/kitchen.ts';
 import { Control } from '../parts/Control.tsx';
 import { EarPanel } from '../parts/EarPanel.tsx';
+import { HeardMark } from '../parts/HeardMark.tsx';
+import { heardWords, isLost } from './heard-words.ts';
 import type { House } from './house.ts';
 import { makePutOff } from './put-off.ts';
 
@@ -36,12 +38,31 @@ export function KitchenEar(props: {
     !props.house.unheard() &&
     !putOff.press() &&
     putOff.quietTill() === null;
+  const heard = () => {
+    const shown = props.house.hearing();
+    return shown.state === 'off' ? undefined : { ...shown, ...heardWords(shown), alone: isWell() };
+  };
+  const again = (): (() => void) | undefined => {
+    const shown = props.house.hearing();
+    if (!isWell() || !isLost(shown.state)) return undefined;
+    return () => props.house.showHearing({ ...shown, state: 'shut' });
+  };
   const leadsBack = createMemo(() => props.toChild !== undefined && isWell());
   return (
     <>
       <Show
         when={!leadsBack()}
-        fallback={<Control label={controls.smallHands} onPress={() => props.toChild?.()} />}
+        fallback={
+          <Control
+            label={controls.smallHands}
+            picture={
+              props.house.hearing().state === 'off' ? undefined : (
+                <HeardMark state={props.house.hearing().state} />
+              )
+            }
+            onPress={() => props.toChild?.()}
+          />
+        }
       >
         <EarPanel
           sound={sound()}
@@ -49,7 +70,8 @@ export function KitchenEar(props: {
           lit={
             putOff.quietTill() || props.house.lit() === 'held' ? '' : ear.awake[props.house.lit()]
           }
-          onArm={silent() ? () => props.house.armSound() : undefined}
+          heard={heard()}
+          onArm={silent() ? () => props.house.armSound() : again()}
           putOff={props.house.sound() === 'lost' ? undefined : putOffHere()}
         />
       </Show>

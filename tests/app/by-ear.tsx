@@ -5,7 +5,6 @@ import { SETTLE_MS } from '../../machines/listening/listening.ts';
 import type { EarPerson, Saying } from '../../src/core/ear/person.ts';
 import { EAR_PHRASES, type EarPhrase } from '../../src/core/ear/phrases.ts';
 import type { BakeStage } from '../../src/core/records/stage.ts';
-import { makeMemoryVoices } from '../fakes/memory-voices.ts';
 import type { ToldEar } from '../fakes/told-ear.ts';
 import { makeFakeWorld, type FakeWorld } from '../fakes/world.ts';
 import { onBench, type OnBench } from '../screens/bench/on-bench.tsx';
@@ -47,8 +46,7 @@ export async function byEar(
   prepare: (world: FakeWorld) => FakeWorld = (world) => world,
 ): Promise<ByEar> {
   const clock = turnedClock();
-  const voices = makeMemoryVoices(new Map(people.map((one) => [one.id, one])));
-  const world = prepare(makeFakeWorld({ voices }));
+  const world = prepare(makeFakeWorld());
   const waits = new Set<{ readonly at: number; readonly then: () => void }>();
   const later = (ms: number, then: () => void) => {
     const one = { at: clock.at + ms, then };
@@ -62,6 +60,8 @@ export async function byEar(
     over: (house, bake) => <Listen house={house} bake={bake} now={clock} later={later} />,
   });
   const ear = await world.ear();
+  const kept = await at.house.ear();
+  for (const one of people) await kept.keep(one);
   const wait = (ms: number): void => {
     const to = clock.at + ms;
     for (;;) {

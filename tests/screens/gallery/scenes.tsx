@@ -22,6 +22,7 @@ import { bookScenes } from './book-scenes.tsx';
 import { cupboardScenes } from './cupboard-scenes.tsx';
 import { cutScenes } from './cut-scenes.tsx';
 import { dayScenes } from './day-scenes.tsx';
+import { earScenes } from './ear-scenes.tsx';
 import { letterScenes } from './letter-scenes.tsx';
 import { riseScenes } from './rise-scenes.tsx';
 import { stageScenes } from './stage-scenes.tsx';
@@ -61,6 +62,7 @@ export const scenes: Record<string, Component> = {
   ...cupboardScenes,
   ...cutScenes,
   ...dayScenes,
+  ...earScenes,
   ...letterScenes,
   ...riseScenes,
   ...stageScenes,

@@ -3,37 +3,17 @@ import type { InTongue } from '../tongue.ts';
 
 export const earBench: InTongue<typeof english.earBench> = {
   shut: 'Ohr zu',
-  opens: 'Ein Druck öffnet es',
-  say: 'Sag: {phrases}',
+  say: 'Sag: {words}',
   digits: 'Sag die Ziffern',
   speaks: 'Ich höre dich',
   tiles: 'Bitte von Hand',
+  short: { open: 'Offen', shut: 'Zu', tiles: 'Tippen' },
   lost: {
-    denied: 'Ohr: nicht erlaubt',
-    none: 'Kein Mikrofon',
-    gone: 'Mikrofon ist weg',
-    failed: 'Ohr geht nicht',
+    denied: 'Mikro aus: hier tippen',
+    none: 'Kein Mikro: hier tippen',
+    gone: 'Mikro weg: hier tippen',
+    failed: 'Ohr gestört: hier tippen',
   },
-  again: 'Tipp: noch mal',
-  or: '{one}, {other}',
-};
-
-export const earPhrases: InTongue<typeof english.earPhrases> = {
-  done: 'das ist fertig',
-  takeBack: 'nimm das zurück',
-  sayAgain: 'sag das noch mal',
-  longer: 'wie lange noch',
-  hush: 'bitte leise',
-  reading: 'neue Messung',
-  notYet: 'noch nicht',
-  ready: 'es ist so weit',
-  showMe: 'zeig mir wie',
-  lidOff: 'Deckel ist ab',
-  springs: 'springt zurück',
-  slowly: 'langsam',
-  stays: 'bleibt',
-  yes: 'ja',
-  no: 'nein',
 };
 
 export const earSays: InTongue<typeof english.earSays> = {

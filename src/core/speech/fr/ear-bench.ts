@@ -3,37 +3,17 @@ import type { InTongue } from '../tongue.ts';
 
 export const earBench: InTongue<typeof english.earBench> = {
   shut: 'Oreille fermée',
-  opens: 'Un appui l’ouvre',
-  say: 'Dites : {phrases}',
+  say: '« {words} »',
   digits: 'Dites les chiffres',
   speaks: 'Je vous entends',
   tiles: 'À la main, merci',
+  short: { open: 'Ouverte', shut: 'Fermée', tiles: 'Appui' },
   lost: {
-    denied: 'Écoute refusée',
-    none: 'Pas de micro',
-    gone: 'Micro parti',
-    failed: 'Écoute en panne',
+    denied: 'Micro refusé : ici',
+    none: 'Pas de micro : ici',
+    gone: 'Micro parti : ici',
+    failed: 'Micro muet : ici',
   },
-  again: 'Touchez pour réessayer',
-  or: '{one}, {other}',
-};
-
-export const earPhrases: InTongue<typeof english.earPhrases> = {
-  done: 'c’est fait',
-  takeBack: 'annule cela',
-  sayAgain: 'répète cela',
-  longer: 'encore combien de temps',
-  hush: 'silence s’il te plaît',
-  reading: 'nouvelle mesure',
-  notYet: 'pas encore',
-  ready: 'c’est prêt',
-  showMe: 'montre-moi comment',
-  lidOff: 'couvercle enlevé',
-  springs: 'elle rebondit',
-  slowly: 'lentement',
-  stays: 'elle reste',
-  yes: 'oui',
-  no: 'non',
 };
 
 export const earSays: InTongue<typeof english.earSays> = {

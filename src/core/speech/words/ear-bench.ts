@@ -3,39 +3,19 @@ import { inTongue } from '../tongue.ts';
 /** The ear beside an act: what it does, and what may be said to it now. */
 export const earBench = inTongue('ear-bench', 'earBench', {
   shut: 'Ear shut',
-  opens: 'A press opens it',
-  say: 'Say: {phrases}',
+  say: 'Say: {words}',
   digits: 'Say the digits',
   speaks: 'I hear you',
   tiles: 'By hand, please',
+  /** In bigger words there is room for one. */
+  short: { open: 'Open', shut: 'Shut', tiles: 'Press' },
+  /** Each is a press that tries it once more. */
   lost: {
-    denied: 'Ear: not allowed',
-    none: 'No microphone',
-    gone: 'Microphone gone',
-    failed: 'Ear failed',
+    denied: 'Ear barred: tap here',
+    none: 'No mic: tap here',
+    gone: 'Mic gone: tap here',
+    failed: 'Ear is out: tap here',
   },
-  again: 'Tap to try again',
-  /** Between two of them. */
-  or: '{one}, {other}',
-} as const);
-
-/** What is said for each press. */
-export const earPhrases = inTongue('ear-bench', 'earPhrases', {
-  done: 'that’s done',
-  takeBack: 'take that back',
-  sayAgain: 'say that again',
-  longer: 'how much longer',
-  hush: 'hush please',
-  reading: 'new reading',
-  notYet: 'not yet',
-  ready: 'it’s ready',
-  showMe: 'show me how',
-  lidOff: 'lid is off',
-  springs: 'springs back',
-  slowly: 'slowly',
-  stays: 'stays',
-  yes: 'yes',
-  no: 'no',
 } as const);
 
 /** What it answers. */
