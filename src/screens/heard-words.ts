@@ -27,9 +27,13 @@ const wordsOf = ({ state, active: [first] }: EarShown): string => {
 export function heardWords(shown: EarShown): { readonly text: string; readonly short: string } {
   const { state } = shown;
   const { short } = earBench;
-  const isOpen = state === 'open' || state === 'speaks';
-  return {
-    text: wordsOf(shown),
-    short: isOpen ? short.open : state === 'tiles' ? short.tiles : short.shut,
-  };
+  const which =
+    state === 'open' || state === 'speaks'
+      ? 'open'
+      : state === 'tiles'
+        ? 'tiles'
+        : isLost(state)
+          ? 'lost'
+          : 'shut';
+  return { text: wordsOf(shown), short: short[which] };
 }

@@ -7,12 +7,12 @@ export const earBench: InTongue<typeof english.earBench> = {
   digits: 'Sag die Ziffern',
   speaks: 'Ich höre dich',
   tiles: 'Bitte von Hand',
-  short: { open: 'Offen', shut: 'Zu', tiles: 'Tippen' },
+  short: { open: 'Offen', shut: 'Zu', tiles: 'Tippen', lost: 'Erneut' },
   lost: {
     denied: 'Mikro aus: hier tippen',
     none: 'Kein Mikro: hier tippen',
     gone: 'Mikro weg: hier tippen',
-    failed: 'Ohr gestört: hier tippen',
+    failed: 'Ohr aus: hier tippen',
   },
 };
 

@@ -7,7 +7,7 @@ export const earBench: InTongue<typeof english.earBench> = {
   digits: 'Dites les chiffres',
   speaks: 'Je vous entends',
   tiles: 'À la main, merci',
-  short: { open: 'Ouverte', shut: 'Fermée', tiles: 'Appui' },
+  short: { open: 'Ouverte', shut: 'Fermée', tiles: 'Appui', lost: 'Essai' },
   lost: {
     denied: 'Micro refusé : ici',
     none: 'Pas de micro : ici',

@@ -8,7 +8,7 @@ export const earBench = inTongue('ear-bench', 'earBench', {
   speaks: 'I hear you',
   tiles: 'By hand, please',
   /** In bigger words there is room for one. */
-  short: { open: 'Open', shut: 'Shut', tiles: 'Press' },
+  short: { open: 'Open', shut: 'Shut', tiles: 'Press', lost: 'Retry' },
   /** Each is a press that tries it once more. */
   lost: {
     denied: 'Ear barred: tap here',
