@@ -2,6 +2,7 @@ import { builtSite } from '../browser/harness/built-site.ts';
 import { firstLoad } from '../browser/harness/first-load.ts';
 import { asBuilt } from './as-built.ts';
 import { earRows } from './ear/ear-rows.ts';
+import { earShare } from './ear/open-share.ts';
 import { pressToPaint } from './first-screens.ts';
 import { interactionToPaint } from './inp.ts';
 import { manyBakes } from './many-bakes.ts';
@@ -63,4 +64,15 @@ tell(
 for (const [kind, times] of await interactionToPaint(site, 6)) {
   tell(`INP at 6×, ${kind}, ${times.presses} presses, ${SPREAD}`, showSpread(times));
 }
+const ear = await earShare(site);
+const [before, open, shut] = [ear.before, ear.open, ear.shut].map((its) => (100 * its).toFixed(1));
+tell(
+  'ear, share of a core: before it was opened / open in a kitchen / shut again',
+  `${before} / ${open} / ${shut} %`,
+);
+// A thread cannot be slowed by itself.
+tell(
+  '  on a tablet, four times as much',
+  `about ${(400 * ear.open).toFixed(0)} % while it is open`,
+);
 console.log(await earRows(tell));

@@ -6,9 +6,14 @@ import handOverAt from './hand-over-worklet.ts?worker&url';
 import type { Wire } from './line.ts';
 import type { EarParts } from './make-ear.ts';
 
-/** Rendered in long stretches, and at the rate that is heard where that can be: both spare a slow tablet. */
-const contextAt = (rates: Pick<AudioContextOptions, 'sampleRate'>): AudioContext =>
-  new AudioContext({ latencyHint: 'playback', ...rates });
+/**
+ * Rendered in long stretches, to no output and at the rate that is heard where that can be: each spares a
+ * slow tablet.
+ */
+const contextAt = (rate: Pick<AudioContextOptions, 'sampleRate'>): AudioContext => {
+  const nowhere: object = { sinkId: { type: 'none' } };
+  return new AudioContext({ latencyHint: 'playback', ...nowhere, ...rate });
+};
 
 /** This browser's audio, past the page: what the microphone hears goes from its worklet to the port. */
 function openWire(): Wire {

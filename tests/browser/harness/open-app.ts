@@ -44,6 +44,8 @@ export interface OpenOptions {
   readonly url?: string;
   /** A folder that keeps the browser's storage, as a tablet does; closed and opened again at will. */
   readonly profile?: string;
+  /** What the browser of a `profile` is told beside its own flags. */
+  readonly flags?: readonly string[];
   /** A server of the test's own, which closes it. Else one on a free port. */
   readonly server?: Served;
   /** The zone is the page's own to change: none is set for it. */
@@ -97,7 +99,7 @@ async function newContext(options: OpenOptions): Promise<BrowserContext> {
   return chromium.launchPersistentContext(options.profile, {
     ...settings,
     executablePath: await chromiumPath(),
-    args: [...FLAGS],
+    args: [...FLAGS, ...(options.flags ?? [])],
   });
 }
 
