@@ -20,8 +20,8 @@ const voice = (seconds: number) =>
 const sayingOf = (n: number): Saying => ({
   plain: {
     count: 12,
-    size: 2,
-    data: Float32Array.from({ length: 24 }, (_, i) => Math.sin((n + 1) * i)),
+    size: 26,
+    data: Float32Array.from({ length: 312 }, (_, i) => 2 * Math.sin((n + 1) * i)),
   },
   learned: null,
 });
