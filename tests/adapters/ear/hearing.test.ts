@@ -16,12 +16,12 @@ const ROOM = 0.002;
 const voice = (seconds: number) =>
   noise(seconds, 0.3).map((sample, n) => (n % (0.3 * RATE) < 0.2 * RATE ? sample : sample / 150));
 
-/** Rows that nothing else has: what was cut is known by how long it was. */
+/** Rows as far apart as those of two phrases, and further. */
 const sayingOf = (n: number): Saying => ({
   plain: {
     count: 12,
-    size: 26,
-    data: Float32Array.from({ length: 312 }, (_, i) => 2 * Math.sin((n + 1) * i)),
+    size: 2,
+    data: Float32Array.from({ length: 24 }, (_, i) => 10 * Math.sin((n + 1) * i)),
   },
   learned: null,
 });

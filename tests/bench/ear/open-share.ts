@@ -11,8 +11,8 @@ import { START_PAGE } from '../begin-at.ts';
 import { kitchenNoise } from './noise.ts';
 
 /** So long each is watched, ms; and what a page and its worker do at their beginning is over by then. */
-const WATCHED = 10_000;
-const SETTLES = 5_000;
+const WATCHED = 20_000;
+const SETTLES = 10_000;
 /** How loud the kitchen is, of full. */
 const LOUD = 0.02;
 
