@@ -23,6 +23,7 @@ import { focusOn } from '../screens/focus.ts';
 import type { HouseEar } from '../screens/house-ear.ts';
 import type { House } from '../screens/house.ts';
 import { makeByVoice } from './by-voice.ts';
+import { listenBehindTone } from './listen-behind-tone.ts';
 import { makeListening } from './listening.ts';
 
 const LessonSheet = lazy(() => import('../screens/bench/LessonSheet.tsx'));
@@ -83,7 +84,7 @@ export default function Listen(props: {
   const listening = makeListening({
     now,
     later: wait,
-    listen: (ask, tell) => ear()!.listen(ask, tell),
+    listen: (ask, tell, opens) => listenBehindTone(ear()!, ask, tell, opens),
     ask() {
       const engine = house.equipment().ear;
       const active = voice.active(known());
@@ -98,6 +99,10 @@ export default function Listen(props: {
       const before = house.hearing().state;
       house.showHearing(shown);
       if (shown.state === before) return;
+      const wasOpen = before === 'open' || before === 'speaks';
+      const isShut = shown.state === 'shut' || shown.state === 'tiles';
+      // Where something else sounds, that tells it.
+      if (wasOpen && isShut && !sounds()) void ear()?.tone('shut');
       const lost = lostOf(shown.state);
       if (shown.state === 'tiles') house.say(earSays.tiles);
       // Once: it stands beside the act from then on.

@@ -24,7 +24,8 @@ export interface ListeningParts {
   /** ms on a clock that does not run back. */
   now(): number;
   later(ms: number, then: () => void): Stop;
-  listen(ask: EarAsk, tell: (told: EarTold) => void): Stop;
+  /** `opens`: it was shut till now, and does not only hear for something else from now on. */
+  listen(ask: EarAsk, tell: (told: EarTold) => void, opens: boolean): Stop;
   /** Who is listened to now, and for what; null: the page offers nothing. */
   ask(): EarAsk | null;
   mean(heard: Heard, active: readonly EarPhrase[]): Meant;
@@ -73,12 +74,12 @@ export function makeListening(parts: ListeningParts): Listening {
     }
   };
   const listen = (ask: EarAsk): void => {
+    const opens = open === null;
     letGo();
     const mine = { ask, stop: (): void => undefined };
     open = mine;
-    const stop = parts.listen(ask, (told) => {
-      if (open === mine) hear(told);
-    });
+    const hearing = (told: EarTold): void => void (open === mine && hear(told));
+    const stop = parts.listen(ask, hearing, opens);
     if (open === mine) mine.stop = stop;
     else stop();
   };

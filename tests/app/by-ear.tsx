@@ -32,7 +32,7 @@ export interface ByEar extends OnBench {
   /** Time goes on for the ear. */
   wait(ms: number): void;
   /** A tap on what stands still: it opens the ear, and does nothing else. */
-  nudge(): void;
+  nudge(): Promise<void>;
   /** Somebody speaks; what was made of it is told. Nothing where the ear is shut. */
   say(phrase: EarPhrase | null, by?: string): void;
   /** Once the ear is open for it, it is said. */
@@ -73,9 +73,11 @@ export async function byEar(
     }
     clock.at = to;
   };
-  const nudge = (): void => {
+  const nudge = async (): Promise<void> => {
     tap(document.querySelector('.bench-edge')!);
     wait(SETTLE_MS);
+    // The note before it is over.
+    await Promise.resolve();
   };
   const say = (phrase: EarPhrase | null, by = 'a'): void => {
     ear.tell({ kind: 'speaks', speaks: true });

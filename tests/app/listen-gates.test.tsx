@@ -22,7 +22,7 @@ const sayAll = async (at: ByEar): Promise<ReadonlySet<EarPhrase>> => {
   const active = new Set<EarPhrase>();
   for (const phrase of EAR_PHRASES) {
     at.wait(OPEN_MS);
-    at.nudge();
+    await at.nudge();
     await soon(() => expect(at.house.caption()).toBe(''));
     at.ear.asked?.active.forEach((one) => active.add(one));
     at.say(phrase);

@@ -21,7 +21,7 @@ afterEach(() => {
 describe('a bake by voice', () => {
   it('is walked, its dough measured and its last press taken back', async () => {
     const at = await byEar('mix.first');
-    at.nudge();
+    await at.nudge();
     await at.hear('done');
     await soon(() => expect(at.facts().at(-1)).toMatchObject({ act: 'mixed' }));
     // In a wait nobody says that it is done.
@@ -78,7 +78,7 @@ describe('the ear beside an act', () => {
     const at = await byEar('mix.first');
     const before = at.facts().length;
     at.say('done');
-    at.nudge();
+    await at.nudge();
     expect(at.ear.asked?.active).not.toContain('yes');
     at.say('yes');
     at.wait(OPEN_MS);
@@ -91,7 +91,7 @@ describe('the ear beside an act', () => {
   it('tells what it hears, and that it is shut again', async () => {
     const at = await byEar('mix.first');
     await screen.findByText('Ear shut');
-    at.nudge();
+    await at.nudge();
     await screen.findByText(/^Say: That’s done/);
     at.ear.tell({ kind: 'speaks', speaks: true });
     await screen.findByText('I hear you');
@@ -112,7 +112,7 @@ describe('the ear beside an act', () => {
         },
       },
     }));
-    at.nudge();
+    await at.nudge();
     expect(at.ear.asked).not.toBeNull();
     at.house.say('Something is told.');
     await soon(() => expect(atSay.at(-1)).toEqual(['Something is told.', null]));
@@ -124,18 +124,18 @@ describe('the ear beside an act', () => {
     const at = await byEar('mix.first');
     await at.house.take({ kind: 'press', who: at.bake, act: 'mixed' });
     at.turn(30 - 4 / 60);
-    at.nudge();
+    await at.nudge();
     await soon(() => expect(at.ear.asked).not.toBeNull());
     at.turn(2 / 60);
     expect(at.house.ringing()).toBeNull();
     expect(at.ear.asked).toBeNull();
-    at.nudge();
+    await at.nudge();
     expect(at.ear.asked).toBeNull();
   });
 
   it('gives it to the hands after two sayings that it did not understand', async () => {
     const at = await byEar('mix.first');
-    at.nudge();
+    await at.nudge();
     at.say(null);
     at.say(null);
     expect(at.house.hearing().state).toBe('tiles');
@@ -143,29 +143,42 @@ describe('the ear beside an act', () => {
     await screen.findByText('By hand, please');
     expect(at.ear.asked).toBeNull();
     await soon(() => expect(at.house.caption()).toBe(''));
-    at.nudge();
+    await at.nudge();
     expect(at.ear.asked).not.toBeNull();
   });
 
   it('says once that the microphone is gone, and tries it again where that is pressed', async () => {
     const at = await byEar('mix.first');
     const lose = (): void => at.ear.tell({ kind: 'over', why: 'gone' });
-    at.nudge();
+    await at.nudge();
     lose();
     expect(at.house.hearing().state).toBe('gone');
-    at.nudge();
+    await at.nudge();
     expect(at.ear.asked).toBeNull();
     await at.press(/^Mic gone/);
     at.wait(SETTLE_MS);
+    await Promise.resolve();
     expect(at.ear.asked).not.toBeNull();
     lose();
     expect(at.house.hearing().state).toBe('gone');
     expect(at.said.filter((words) => /microphone is gone/.test(words))).toHaveLength(1);
   });
 
+  it('opens and shuts with a note each, and with none where something else is heard', async () => {
+    const at = await byEar('mix.first');
+    await at.nudge();
+    expect(at.ear.tones).toEqual(['open']);
+    at.wait(OPEN_MS);
+    expect(at.ear.tones).toEqual(['open', 'shut']);
+    await at.nudge();
+    at.house.say('Wash your hands.');
+    await soon(() => expect(at.ear.asked).toBeNull());
+    expect(at.ear.tones).toEqual(['open', 'shut', 'open']);
+  });
+
   it('listens to nobody over a sheet that is no reading', async () => {
     const at = await byEar('mix.first');
-    at.nudge();
+    await at.nudge();
     expect(at.ear.asked).not.toBeNull();
     await at.press(/^More$/);
     await screen.findByRole('dialog', {}, { timeout: 10_000 });
@@ -175,7 +188,7 @@ describe('the ear beside an act', () => {
 
   it('clears a number that was heard wrong', async () => {
     const at = await byEar('mix.temperature');
-    at.nudge();
+    await at.nudge();
     await at.hear('reading');
     await screen.findByRole('button', { name: '7' }, { timeout: 10_000 });
     await at.hear('three');
@@ -192,7 +205,7 @@ describe('the ear beside an act', () => {
 
   it('leaves a number to the hand that began it', async () => {
     const at = await byEar('mix.temperature');
-    at.nudge();
+    await at.nudge();
     await at.hear('reading');
     await at.press(/^7$/);
     at.wait(SETTLE_MS);
@@ -203,14 +216,14 @@ describe('the ear beside an act', () => {
   it('hears whoever spoke last first, and a child before all where small hands help', async () => {
     const at = await byEar('mix.first', [person('a'), person('b'), person('c', true)]);
     const order = () => at.ear.asked?.people.map(({ id }) => id);
-    at.nudge();
+    await at.nudge();
     expect(order()).toEqual(['a', 'b', 'c']);
     at.say('takeBack', 'b');
-    at.nudge();
+    await at.nudge();
     await soon(() => expect(order()).toEqual(['b', 'a', 'c']));
     at.wait(OPEN_MS);
     at.house.choose({ small: '7-9' });
-    at.nudge();
+    await at.nudge();
     await soon(() => expect(order()?.[0]).toBe('c'));
   });
 });
