@@ -68,14 +68,14 @@ const FRENCH = [
   'Combien de temps',
   'La pâte est là',
 ];
-/** Nearly the phrases, as somebody else may say them in passing. */
-const ALIKE = [
-  "That's fun",
-  "That's Don",
-  'Take that bag',
-  'Bake that back',
-  'Pay that again',
-  'How much lager',
+/** Half a phrase, in the same voice. What is one sound away is taken for it: how often, `npm run bench` prints. */
+const HALF = [
+  "That's a pan",
+  'Take the tray',
+  'Get back',
+  'Say it to Jane',
+  'Once again',
+  'How much butter',
 ];
 
 describe.for(EAR_ENGINES)('%s', (wanted) => {
@@ -91,15 +91,13 @@ describe.for(EAR_ENGINES)('%s', (wanted) => {
     needVoices(context);
     const texts = ACTIVE.map((phrase) => SAYS[phrase]);
     const found = await taken(texts, foreign('en-gb+m1'), wanted);
-    console.log(`${wanted}, a stranger: ${found.join(', ')}`);
     expect(found.length).toBeLessThanOrEqual(texts.length / 2);
   });
 
-  test('what sounds nearly like a phrase, in the same voice, is not always told from it', async (context) => {
+  test('half a phrase and something else is seldom taken for it', async (context) => {
     needVoices(context);
-    const found = await taken(ALIKE, VOICE, wanted);
-    console.log(`${wanted}, sound-alikes: ${found.join(', ')}`);
-    expect(found.length).toBeLessThanOrEqual((ALIKE.length * 2) / 3);
+    const found = await taken(HALF, VOICE, wanted);
+    expect(found.length, found.join(', ')).toBeLessThanOrEqual(1);
   });
 
   test('the same phrase again and again is taken each time', async (context) => {

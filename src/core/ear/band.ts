@@ -25,7 +25,10 @@ function filter({ b, a }: Sums): (sample: number) => number {
   let [x1, x2, y1, y2] = [0, 0, 0, 0];
   return (x) => {
     const y = b[0] * x + b[1] * x1 + b[2] * x2 - a[0] * y1 - a[1] * y2;
-    [x2, x1, y2, y1] = [x1, x, y1, y];
+    x2 = x1;
+    x1 = x;
+    y2 = y1;
+    y1 = y;
     return y;
   };
 }

@@ -37,6 +37,10 @@ export function reportEar(all: readonly Listened[], tell: Tell): string {
       `${percent(score.false).toFixed(1)} %`,
     );
     tell(
+      `ear, ${engine}: sentences one sound away from a phrase taken for it, of ${score.alike.of}`,
+      `${percent(score.alike).toFixed(0)} %`,
+    );
+    tell(
       `ear, ${engine}: digits among all eleven, taken and right at 30 / 20 / 10 dB`,
       `${overs(score.digits)} %`,
     );

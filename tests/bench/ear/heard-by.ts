@@ -4,6 +4,7 @@ import type { EarPerson, Saying } from '../../../src/core/ear/person.ts';
 import { EAR_PHRASES, type EarPhrase } from '../../../src/core/ear/phrases.ts';
 import { enrolled, phrasesSaid, speechSaid, type Said } from './corpus.ts';
 import { learnPerson } from './learn.ts';
+import { ALIKE } from './texts.ts';
 import type { Voice } from './voices.ts';
 
 /** A cut, and what both engines made of it. */
@@ -22,6 +23,8 @@ export interface Listened {
   readonly person: EarPerson;
   readonly phrases: readonly Asked[];
   readonly speech: readonly Asked[];
+  /** What is nearly a phrase of the first set. */
+  readonly alike: readonly Asked[];
 }
 
 export async function listened(
@@ -44,5 +47,6 @@ export async function listened(
     person: await learnPerson(engine, voice.name, await enrolled(voice, known)),
     phrases: await asked(await phrasesSaid(voice, known)),
     speech: await asked(await speechSaid(voice, texts)),
+    alike: await asked(await speechSaid(voice, ALIKE)),
   };
 }

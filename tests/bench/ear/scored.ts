@@ -24,6 +24,8 @@ export interface Score {
   readonly wrong: Share;
   /** Ordinary speech was said: it was taken for a phrase that was asked for. */
   readonly false: Share;
+  /** Something one sound away from a phrase was said: it was taken for a phrase that was asked for. */
+  readonly alike: Share;
   /** One of all eleven digits was said. */
   readonly digits: Readonly<Record<Over, Share>>;
   /** Said, then taken for: every command among all of them, every digit among all digits. */
@@ -59,7 +61,8 @@ export function scored(all: readonly Listened[], engine: EarEngine): Score {
   const taken = new Map<string, number>();
   let wrong = NONE;
   let mistaken = NONE;
-  for (const { person, phrases, speech } of all) {
+  let alike = NONE;
+  for (const { person, phrases, speech, alike: twins } of all) {
     for (const asked of phrases) {
       const phrase = asked.phrase!;
       const hear = (active: readonly EarPhrase[]) => heardOf(asked, person, active, engine);
@@ -75,8 +78,10 @@ export function scored(all: readonly Listened[], engine: EarEngine): Score {
     for (const asked of speech)
       for (const active of SETS)
         mistaken = more(mistaken, heardOf(asked, person, active, engine) !== null);
+    for (const asked of twins)
+      alike = more(alike, heardOf(asked, person, SETS[0]!, engine) !== null);
   }
-  return { right, wrong, false: mistaken, digits, taken };
+  return { right, wrong, false: mistaken, alike, digits, taken };
 }
 
 export const overs = (shares: Readonly<Record<Over, Share>>): string =>

@@ -94,3 +94,13 @@ export const SCORING_SPEECH: readonly string[] = [
   'Let me have a look at the lid',
   'Hang on a minute',
 ];
+
+/** What is one sound, or not much more, away from a phrase of the first set. */
+export const ALIKE: readonly string[] = [
+  "That's fun",
+  "That's Don",
+  'Take that bag',
+  'Bake that back',
+  'Pay that again',
+  'How much lager',
+];
