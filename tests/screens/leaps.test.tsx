@@ -2,6 +2,7 @@ import { cleanup, render, screen } from '@solidjs/testing-library';
 import { createSignal } from 'solid-js';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import OverAll from '../../src/app/OverAll.tsx';
+import { EQUIPMENT } from '../../src/core/kitchen/equipment.ts';
 import { bench } from '../../src/core/speech/words/bench.ts';
 import { leapt } from '../../src/core/speech/words/leapt.ts';
 import { HOUR } from '../../src/core/units.ts';
@@ -28,6 +29,7 @@ const houseWith = (from: Leaps, bakes: object) => {
     told: () => [],
     records: () => [],
     now: () => 0,
+    equipment: () => EQUIPMENT,
     kitchen: () => ({ timers: {}, bakes, starter: { signs: [], marks: {} } }),
   } as unknown as House;
   return { house, clockWasWrong, leapRead };

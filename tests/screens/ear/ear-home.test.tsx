@@ -108,7 +108,7 @@ describe('what understands a voice', () => {
     ]);
     await press(/^Learned/);
     expect(fetch.mock.calls).toEqual([['learned']]);
-    expect(screen.getByText(/^Fetching 6.MB/)).toBeTruthy();
+    expect(screen.getByText(/^Fetching 5.6.MB/)).toBeTruthy();
     expect([house.equipment().ear, isOff(/^Plain/)]).toEqual(['off', true]);
     came(true);
     await settle();
