@@ -22,6 +22,9 @@ export interface Tab {
   close(): Promise<void>;
 }
 
+/** ms. */
+const ENDS_WITHIN = 15_000;
+
 type Answer = { readonly id?: number; readonly result?: unknown; readonly error?: unknown };
 
 /** The browser's own protocol over a pipe: one JSON text a message, ended by a NUL. */
@@ -97,8 +100,11 @@ export async function openTab(
   const close = async () => {
     if (!isOpen) return;
     isOpen = false;
-    await send('Browser.close');
+    // One that does not end when it is told to, as happens on a busy machine, is ended.
+    const late = setTimeout(() => child.kill('SIGKILL'), ENDS_WITHIN);
+    await Promise.race([send('Browser.close'), gone]);
     await gone;
+    clearTimeout(late);
     await rm(profile, { recursive: true, force: true, maxRetries: 5 });
   };
   closeLater(close);
