@@ -127,7 +127,7 @@ export class Walker {
   }
 
   /** Waits until the wait's own call rings. */
-  private async waitOut({ headline, left }: Screen): Promise<void> {
+  protected async waitOut({ headline, left }: Screen): Promise<void> {
     await this.baker.app.turn(left!);
     await expect
       .poll(() => this.baker.page.locator('.call').count(), { message: `${headline} is over` })
