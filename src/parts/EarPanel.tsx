@@ -1,6 +1,7 @@
 import { Show, type JSX } from 'solid-js';
 import type { EarShown } from '../core/ear/shown.ts';
 import { HeardMark } from './HeardMark.tsx';
+import { EarOutline } from './EarOutline.tsx';
 import { Pressable } from './Pressable.tsx';
 import { unbroken } from './unbroken.ts';
 import './EarPanel.css';
@@ -48,8 +49,7 @@ const Ear = (props: { readonly off: boolean; readonly says?: string }): JSX.Elem
     class="ear-mark"
   >
     <g fill="none" stroke="currentColor" stroke-width="3.6" stroke-linecap="round">
-      <path d="M6 20C6 9 12 3 20 3s14 6 14 15c0 12-11 12-11 21 0 4-3 6-7 6s-6-2-6-6" />
-      <path d="M13 20c0-6 3-9 7-9s7 3 7 8c0 6-6 6-6 11" />
+      <EarOutline />
       <Show when={props.off}>
         <path d="M3 45 37 5" />
       </Show>

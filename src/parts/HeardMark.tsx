@@ -1,5 +1,6 @@
 import { Show, type JSX } from 'solid-js';
 import type { EarShown } from '../core/ear/shown.ts';
+import { EarOutline } from './EarOutline.tsx';
 import './HeardMark.css';
 
 /** What the ear does, told by its shape: waves reach an open one, a line crosses one that has no microphone. */
@@ -20,8 +21,10 @@ export function HeardMark(props: {
       data-state={props.state}
     >
       <g fill="none" stroke="currentColor" stroke-width="3.6" stroke-linecap="round">
-        <path d="M28 20C28 9 34 3 42 3s14 6 14 15c0 12-11 12-11 21 0 4-3 6-7 6s-6-2-6-6" />
-        <path d="M35 20c0-6 3-9 7-9s7 3 7 8c0 6-6 6-6 11" />
+        {/* Waves come from before it. */}
+        <g transform="translate(22)">
+          <EarOutline />
+        </g>
         <Show when={hears()}>
           <path d="M19 12c-3 5-3 13 0 18" />
           <path d="M10 7c-5 8-5 20 0 28" />
