@@ -55,7 +55,7 @@ const inSolid = (name: string, test: object) => ({
 });
 
 /** What holds real time to a figure: nothing may run beside it. */
-const ALONE = ['busy-touch', 'calm', 'ear-hears', 'heard', 'numbers-sound', 'planner'].map(
+const ALONE = ['busy-touch', 'calls', 'calm', 'ear-hears', 'heard', 'numbers-sound', 'planner'].map(
   (name) => `tests/browser/${name}.test.ts`,
 );
 
