@@ -2,9 +2,12 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { learnedEngine } from '../../src/adapters/ear/learned-engine.ts';
+import { MOMENT, PAUSE, SHORT_PAUSE } from '../../src/core/ear/gate.ts';
 import { HEARD_AT } from '../../src/core/ear/heard-at.ts';
 import type { EarPhrase } from '../../src/core/ear/phrases.ts';
 import { inKitchen } from '../bench/ear/noise.ts';
+import { openNets } from '../bench/ear/nets.ts';
 import { say } from '../bench/ear/say.ts';
 import { SAYS, SETS } from '../bench/ear/texts.ts';
 import { SCORING } from '../bench/ear/voices.ts';
@@ -30,8 +33,10 @@ const AROUND = 1.2;
 const SOON = 800;
 /** How much slower than this machine a kitchen tablet is taken to be. Judgement. */
 const SLOWER = 4;
-/** Answers, for another program on a shared machine may take this one's turn. */
-const RUNS = 12;
+/** Answers, the middle one counts: another program on a shared machine takes this one's turn now and then. */
+const RUNS = 7;
+/** What is begun in the pause has so long until it is wanted, ms. */
+const REST = 1000 * MOMENT * (PAUSE - SHORT_PAUSE);
 
 let app: App;
 let ear: EarPage;
@@ -67,9 +72,30 @@ async function answerTo(phrase: EarPhrase): Promise<Answer> {
   return { phrase: heard?.phrase ?? null, late, works: at - ended };
 }
 
-/** On a tablet: a thread cannot be slowed by itself, so that what it works on counts so many times. */
-const soonest = (answers: readonly Answer[]): number =>
-  Math.min(...answers.map(({ late, works }) => late + (SLOWER - 1) * works));
+const middle = (all: readonly number[]): number =>
+  all.toSorted((a, b) => a - b)[Math.floor(all.length / 2)]!;
+
+/** How long this machine works in the pause at a phrase, ms. */
+async function worksAhead(phrase: EarPhrase): Promise<number> {
+  const engine = learnedEngine(await openNets());
+  const sound = kitchen(await spoken(phrase, 1.03), HEARD);
+  const begun = sound.subarray((AROUND - MOMENT * PAUSE) * HEARD_AT, -AROUND * HEARD_AT);
+  const spent: number[] = [];
+  for (let run = 0; run < RUNS; run += 1) {
+    const before = performance.now();
+    await engine.ahead!(begun, null);
+    spent.push(performance.now() - before);
+  }
+  return middle(spent);
+}
+
+/**
+ * How late the middle one is on a tablet, ms: a thread cannot be slowed by itself, so that what it works on
+ * counts so many times, and what it works `ahead` where that is longer than the pause.
+ */
+const usually = (answers: readonly Answer[], ahead: number): number =>
+  middle(answers.map(({ late, works }) => late + (SLOWER - 1) * works)) +
+  Math.max(0, SLOWER * ahead - REST);
 
 beforeAll(async () => {
   profile = await mkdtemp(join(tmpdir(), 'loafward-profile-'));
@@ -106,9 +132,11 @@ describe('somebody who says four phrases three times each, before the built app'
     const answers: Answer[] = [];
     for (const phrase of PHRASES) answers.push(await answerTo(phrase));
     expect(answers.map(({ phrase }) => phrase)).toEqual(PHRASES);
-    while (answers.length < RUNS && soonest(answers) > SOON) answers.push(await answerTo('done'));
-    expect(soonest(answers), JSON.stringify(answers)).toBeLessThanOrEqual(SOON);
     expect(asked).toEqual([]);
+    while (answers.length < RUNS) answers.push(await answerTo('done'));
+    const ahead = await worksAhead('done');
+    const told = JSON.stringify({ answers, ahead });
+    expect(usually(answers, ahead), told).toBeLessThanOrEqual(SOON);
     expectNoFaults(app.faults);
   });
 

@@ -4,7 +4,7 @@ import type { Heard } from '../../core/ear/heard.ts';
 import type { Cut } from '../../core/ear/listener.ts';
 import { louder } from '../../core/ear/louder.ts';
 import type { EarEngine, Saying } from '../../core/ear/person.ts';
-import type { SayingEngine } from './engine.ts';
+import type { Begun, SayingEngine } from './engine.ts';
 import { hearPort } from './heard-port.ts';
 import type { FromThread, ToThread } from './messages.ts';
 
@@ -25,6 +25,8 @@ type Asked<K extends ToThread['kind']> = Extract<ToThread, { readonly kind: K }>
 
 /** What becomes of what is heard for one question. */
 interface Made {
+  /** What is said may end so. */
+  pauses?(sound: Float32Array<ArrayBuffer>): void;
   cut(cut: Cut): void;
   moment(seconds: number, speaks: boolean): void;
   readonly enough: Stop;
@@ -71,6 +73,7 @@ export function makeHearing({ engine, tell }: HearingParts): (asked: ToThread) =
             told({ turn, kind: 'told', told: { kind: 'speaks', speaks } });
           },
           room: (db) => told({ turn, kind: 'told', told: { kind: 'room', db } }),
+          pauses: made.pauses,
           cut: made.cut,
           moment(seconds) {
             if (!isOpen) told({ turn, kind: 'told', told: { kind: 'open' } });
@@ -90,22 +93,29 @@ export function makeHearing({ engine, tell }: HearingParts): (asked: ToThread) =
     const { turn, ask } = asked;
     hear(asked, ask.engine, (its, told) => {
       let last = ask.people[0]?.id ?? null;
+      let begun: Begun | null = null;
       let work = Promise.resolve();
+      /** One after the other, as it was heard. */
+      const next = (todo: () => Promise<void>): void => {
+        work = work.then(todo).catch((error: unknown) => failed(turn, error));
+      };
       const understand = async (cut: Cut): Promise<Heard> => {
         const { room, long } = cut;
         if (long) return { phrase: null, why: 'long' };
-        return decide({ ...ask, saying: await its.saying(cut), room, long, last });
+        return decide({ ...ask, saying: await its.saying(cut, begun), room, long, last });
       };
       return {
-        cut(cut) {
-          work = work
-            .then(() => understand(cut))
-            .then((heard) => {
-              if (heard.phrase !== null) last = heard.person;
-              told({ turn, kind: 'told', told: { kind: 'said', heard } });
-            })
-            .catch((error: unknown) => failed(turn, error));
-        },
+        pauses: (sound) =>
+          next(async () => {
+            begun = (await its.ahead?.(sound, begun)) ?? null;
+          }),
+        cut: (cut) =>
+          next(async () => {
+            const heard = await understand(cut);
+            begun = null;
+            if (heard.phrase !== null) last = heard.person;
+            told({ turn, kind: 'told', told: { kind: 'said', heard } });
+          }),
         moment: () => undefined,
         enough: () => undefined,
       };

@@ -1,5 +1,5 @@
 import { directed, type Frames } from '../../core/ear/frames.ts';
-import type { SayingEngine } from './engine.ts';
+import type { Begun, SayingEngine } from './engine.ts';
 import { plainFrames } from './plain-engine.ts';
 import { MEANS, SPREADS } from './whitening.ts';
 
@@ -18,19 +18,33 @@ const STEP = 8;
 /** Numbers in a row of what it makes of a window. */
 export const LEARNED = 96;
 
-/** What the net makes of a sound, as it comes. */
-export async function learnedRows(run: Nets, sound: Float32Array): Promise<Frames> {
+const windowsIn = (rows: Float32Array): number =>
+  Math.max(0, Math.floor((Math.floor(rows.length / BANDS) - WINDOW) / STEP) + 1);
+
+/** So many windows begin alike: what is loud later changes rows that were there. */
+function alike(rows: Float32Array, before: Float32Array): number {
+  const other = before.findIndex((value, i) => value !== rows[i]);
+  return windowsIn(other < 0 ? before : before.subarray(0, other));
+}
+
+/** What the nets make of a sound, as it comes; of what has `begun` with it only the windows that are new. */
+async function learn(run: Nets, sound: Float32Array, begun: Begun | null): Promise<Begun> {
   const mel = await run.mel(Float32Array.from(sound, (sample) => sample * 32_767));
   // The scale the net was taught with.
   const rows = Float32Array.from(mel, (value) => value / 10 + 2);
-  const count = Math.max(0, Math.floor((rows.length / BANDS - WINDOW) / STEP) + 1);
-  if (count === 0) return { count, size: LEARNED, data: new Float32Array() };
-  const batch = new Float32Array(count * WINDOW * BANDS);
-  for (let n = 0; n < count; n += 1) {
-    const from = n * STEP * BANDS;
-    batch.set(rows.subarray(from, from + WINDOW * BANDS), n * WINDOW * BANDS);
+  const count = windowsIn(rows);
+  const there = begun ? Math.min(count, alike(rows, begun.rows)) : 0;
+  const data = new Float32Array(count * LEARNED);
+  if (begun) data.set(begun.learned.data.subarray(0, there * LEARNED));
+  if (there < count) {
+    const batch = new Float32Array((count - there) * WINDOW * BANDS);
+    for (let n = there; n < count; n += 1) {
+      const from = n * STEP * BANDS;
+      batch.set(rows.subarray(from, from + WINDOW * BANDS), (n - there) * WINDOW * BANDS);
+    }
+    data.set(await run.embed(batch, count - there), there * LEARNED);
   }
-  return { count, size: LEARNED, data: Float32Array.from(await run.embed(batch, count)) };
+  return { rows, learned: { count, size: LEARNED, data } };
 }
 
 /** All its numbers weigh the same, and what is common to all speech is gone. */
@@ -42,8 +56,9 @@ const whitened = ({ count, size, data }: Frames): Frames => ({
 
 /** What tells them apart by that, and by what a net has learned of speech. */
 export const learnedEngine = (run: Nets): SayingEngine => ({
-  saying: async (cut) => ({
+  ahead: (sound, begun) => learn(run, sound, begun),
+  saying: async (cut, begun = null) => ({
     plain: plainFrames(cut),
-    learned: directed(whitened(await learnedRows(run, cut.sound))),
+    learned: directed(whitened((await learn(run, cut.sound, begun)).learned)),
   }),
 });

@@ -8,6 +8,8 @@ const GOES_ON_DB = 4;
 const LEAST = 10;
 /** So long a pause ends what is said: inside a phrase they are shorter, moments. */
 export const PAUSE = 35;
+/** So long a pause may be the end of it, moments: between words most are shorter. */
+export const SHORT_PAUSE = 12;
 /** Longer is a talk, not a phrase, moments. */
 export const MOST = 260;
 /** Quieter than this no room is, dB of full. */
@@ -105,3 +107,7 @@ export function hearMoment(
     said: isSpeech ? { from: gate.since, to: last, room, long } : null,
   };
 }
+
+/** Just now who speaks may have ended: true at one moment of each pause. */
+export const isPausing = (gate: Gate): gate is Gate & { readonly since: number } =>
+  gate.since !== null && gate.speaks && !gate.told && gate.at - gate.last === SHORT_PAUSE;

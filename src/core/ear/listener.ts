@@ -1,5 +1,5 @@
 import { makeBand } from './band.ts';
-import { hearMoment, MOMENT, MOST, newGate, PAUSE, type Said } from './gate.ts';
+import { hearMoment, isPausing, MOMENT, MOST, newGate, PAUSE, type Said } from './gate.ts';
 import { HEARD_AT } from './heard-at.ts';
 
 export { HEARD_AT } from './heard-at.ts';
@@ -31,6 +31,8 @@ export function makeListener(tell: {
   speaks(now: boolean): void;
   /** About once a second: how loud it is without those who speak, dB of full. */
   room(db: number): void;
+  /** Who speaks is silent for a moment, and may have ended: this much it would be. */
+  pauses?(sound: Float32Array<ArrayBuffer>): void;
   cut(cut: Cut): void;
 }): Listener {
   const kept = new Float32Array(KEPT);
@@ -45,11 +47,11 @@ export function makeListener(tell: {
     for (let n = from; n < to; n += 1) made[n - from] = kept[n % KEPT]!;
     return made;
   };
+  /** The first sample of what began at this moment, its margin with it. */
+  const first = (from: number): number => Math.max(0, from * STEP - MARGIN, heard - KEPT);
   const cut = ({ from, to, room, long }: Said): void => {
-    const begins = from * STEP;
-    const first = Math.max(0, begins - MARGIN, heard - KEPT);
-    const sound = between(first, Math.min(heard, to * STEP + MARGIN));
-    tell.cut({ sound, lead: Math.max(0, begins - first), room, long });
+    const sound = between(first(from), Math.min(heard, to * STEP + MARGIN));
+    tell.cut({ sound, lead: Math.max(0, from * STEP - first(from)), room, long });
   };
   const moment = (): void => {
     const after = hearMoment(gate, 10 * Math.log10(power / STEP + 1e-12));
@@ -57,6 +59,7 @@ export function makeListener(tell: {
     gate = after.gate;
     if (gate.speaks !== speaks) tell.speaks((speaks = gate.speaks));
     if (after.said) cut(after.said);
+    if (isPausing(gate)) tell.pauses?.(between(first(gate.since), heard));
     if (gate.at % Math.round(1 / MOMENT) === 0) tell.room(gate.room);
   };
 

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { SayingEngine } from '../../../src/adapters/ear/engine.ts';
+import type { Begun, SayingEngine } from '../../../src/adapters/ear/engine.ts';
 import { makeHearing } from '../../../src/adapters/ear/hearing.ts';
 import type { FromThread, ToThread } from '../../../src/adapters/ear/messages.ts';
 import { HEARD_AT, type Cut } from '../../../src/core/ear/listener.ts';
@@ -97,6 +97,28 @@ describe('a thread that listens', () => {
     await listen();
     await hear(new Float32Array(RATE / 2), noise(3, 0.02));
     expect(kinds()).toEqual(['open']);
+  });
+
+  it('begins with a saying in its pause, goes on with it in the next, and forgets it once it is told', async () => {
+    const begun: (Begun | null | undefined)[] = [];
+    engine = {
+      ahead(sound, before) {
+        begun.push(before);
+        return Promise.resolve({ rows: sound, learned: sayingOf(1).plain });
+      },
+      saying(_, before) {
+        begun.push(before);
+        return Promise.resolve(sayingOf(1));
+      },
+    };
+    await listen();
+    await hear(noise(1, ROOM), voice(0.6), noise(0.2, ROOM), voice(0.6), noise(1, ROOM), ...said());
+    const [none, first, second, fresh, third] = begun;
+    expect(begun).toHaveLength(5);
+    expect([none, fresh]).toEqual([null, null]);
+    const long = [first, second, third].map((its) => its!.rows.length / HEARD_AT);
+    expect(long[1]! - long[0]!).toBeCloseTo(0.8, 1);
+    expect(long[2]!).toBeCloseTo(long[0]!, 1);
   });
 
   it('takes talk for no phrase, without a look at it', async () => {

@@ -1,8 +1,9 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { learnedEngine, LEARNED, type Nets } from '../../../src/adapters/ear/learned-engine.ts';
 import { plainEngine } from '../../../src/adapters/ear/plain-engine.ts';
 import { MEANS, SPREADS } from '../../../src/adapters/ear/whitening.ts';
-import { MARGIN, type Cut } from '../../../src/core/ear/listener.ts';
+import { HEARD_AT, MARGIN, type Cut } from '../../../src/core/ear/listener.ts';
+import { openNets } from '../../bench/ear/nets.ts';
 import { joined, quiet, tone } from '../../core/ear/support/sounds.ts';
 
 const sound = joined(quiet(0.35), tone(0.5, 700), quiet(0.35));
@@ -67,4 +68,40 @@ it('what the whitening was made of is spread: no number is divided by nothing', 
   expect([MEANS.length, SPREADS.length]).toEqual([LEARNED, LEARNED]);
   expect(MEANS.every(Number.isFinite)).toBe(true);
   expect(SPREADS.every((spread) => spread > 1)).toBe(true);
+});
+
+describe('of a saying that has begun', () => {
+  const counted = async () => {
+    const nets = await openNets();
+    const counts: number[] = [];
+    const embed: Nets['embed'] = (batch, count) => {
+      counts.push(count);
+      return nets.embed(batch, count);
+    };
+    return { engine: learnedEngine({ ...nets, embed }), counts };
+  };
+  const long = joined(quiet(0.4), tone(0.5, 700, 3), quiet(0.15), tone(0.6, 300, 4), quiet(0.4));
+  const its: Cut = { ...cut, sound: long };
+  const until = (seconds: number) => long.subarray(0, seconds * HEARD_AT);
+
+  it('makes only the rest once it is there, and the very same numbers', async () => {
+    const { engine, counts } = await counted();
+    const whole = await engine.saying(its);
+    const first = await engine.ahead!(until(1), null);
+    const second = await engine.ahead!(until(1.8), first);
+    expect(await engine.saying(its, second)).toEqual(whole);
+    expect(counts).toHaveLength(4);
+    expect(counts[1]! + counts[2]! + counts[3]!).toBe(counts[0]);
+    expect(counts[3]).toBeLessThanOrEqual(4);
+  });
+
+  it('makes all of it anew where it went on otherwise, and where nothing was made yet', async () => {
+    const { engine, counts } = await counted();
+    const whole = await engine.saying(its);
+    const other = await engine.ahead!(joined(quiet(0.4, 0.01, 9), until(1)), null);
+    expect(await engine.saying(its, other)).toEqual(whole);
+    expect(counts[2]).toBe(counts[0]);
+    const tooShort = await engine.ahead!(until(0.5), null);
+    expect(await engine.saying(its, tooShort)).toEqual(whole);
+  });
 });

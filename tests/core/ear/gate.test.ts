@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   hearMoment,
+  isPausing,
   MOST,
   newGate,
   PAUSE,
@@ -12,6 +13,7 @@ import {
 function heard(...parts: readonly (readonly [moments: number, db: number])[]) {
   let gate: Gate = newGate;
   const said: (Said & { at: number })[] = [];
+  const pauses: number[] = [];
   let spoke = 0;
   for (const [moments, db] of parts) {
     for (let n = 0; n < moments; n += 1) {
@@ -19,9 +21,10 @@ function heard(...parts: readonly (readonly [moments: number, db: number])[]) {
       gate = after.gate;
       if (after.said) said.push({ ...after.said, at: gate.at });
       if (gate.speaks) spoke += 1;
+      if (isPausing(gate)) pauses.push(gate.at);
     }
   }
-  return { said, spoke, gate };
+  return { said, spoke, gate, pauses };
 }
 const near = (value: number, wanted: number, by: number): void => {
   expect(value).toBeGreaterThanOrEqual(wanted - by);
@@ -42,6 +45,16 @@ describe('the gate', () => {
   it('takes a phrase with a pause in it for one, and two phrases for two', () => {
     expect(heard([100, -60], [30, -30], [20, -60], [30, -30], [80, -60]).said).toHaveLength(1);
     expect(heard([100, -60], [30, -30], [70, -60], [30, -30], [80, -60]).said).toHaveLength(2);
+  });
+
+  it('says once a pause that it may be the end, well before it is taken for one', () => {
+    const { said, pauses } = heard([100, -60], [30, -30], [25, -60], [30, -30], [80, -60]);
+    expect(said).toHaveLength(1);
+    expect(pauses).toHaveLength(2);
+    near(pauses[0]!, 100 + 30 + 12, 8);
+    near(said[0]!.at - pauses[1]!, PAUSE - 12, 1);
+    // A knock is no beginning.
+    expect(heard([100, -60], [5, -20], [100, -60]).pauses).toEqual([]);
   });
 
   it('takes a knock for nothing', () => {
@@ -66,9 +79,11 @@ describe('the gate', () => {
       [10, -55],
     ] as const;
     const talk = Array.from({ length: 60 }, () => word).flat();
-    const { said } = heard([100, -60], ...talk, [100, -60]);
+    const { said, pauses } = heard([100, -60], ...talk, [100, -60]);
     expect(said.map(({ long }) => long)).toEqual([true]);
     near(said[0]!.at, 100 + MOST, 15);
+    // Its pauses are no end of a phrase any more.
+    expect(pauses).toEqual([]);
   });
 
   it('stays shut for the first moments, which may be the microphone opening', () => {

@@ -6,13 +6,15 @@ function listened(sound: Float32Array, block = 128) {
   const cuts: Cut[] = [];
   const rooms: number[] = [];
   const speaks: boolean[] = [];
+  const pauses: Float32Array[] = [];
   const listener = makeListener({
     speaks: (now) => speaks.push(now),
     room: (db) => rooms.push(db),
+    pauses: (sound) => pauses.push(sound),
     cut: (cut) => cuts.push(cut),
   });
   for (let at = 0; at < sound.length; at += block) listener.push(sound.subarray(at, at + block));
-  return { cuts, rooms, speaks };
+  return { cuts, rooms, speaks, pauses };
 }
 
 const SAID = joined(quiet(1.5), tone(0.6, 700), quiet(1.5));
@@ -31,6 +33,16 @@ describe('the listener', () => {
     expect(loud(0, MARGIN - 800)).toBeLessThan(0.01);
     expect(loud(MARGIN, MARGIN + 800)).toBeGreaterThan(0.1);
     expect(loud(cut!.sound.length - MARGIN + 1600, cut!.sound.length)).toBeLessThan(0.01);
+  });
+
+  it('hands on, before it knows the end, how the saying begins that it cuts then', () => {
+    const { cuts, pauses } = listened(joined(quiet(1), tone(0.4, 700), quiet(0.2), SAID));
+    expect([cuts.length, pauses.length]).toEqual([2, 2]);
+    pauses.forEach((sound, n) => {
+      const { length } = cuts[n]!.sound;
+      expect(sound).toEqual(cuts[n]!.sound.subarray(0, sound.length));
+      expect((length - sound.length) / HEARD_AT).toBeCloseTo(0.23, 1);
+    });
   });
 
   it.each([1, 441, 60_000])('blocks of %i samples are all the same to it', (block) => {
