@@ -10,7 +10,7 @@ export const logChart: InTongue<typeof english.logChart> = {
   kitchen: 'Küche',
   levain: 'Sauerteig',
   jar: 'Im Glas',
-  likely: 'Wohl',
+  likely: 'Erwartet',
   band: '4 von 5 liegen hier',
   calls: 'Rufe',
   noTime: '–',

@@ -23,7 +23,7 @@ export const rise: InTongue<typeof english.rise> = {
     title: 'Dasselbe in Zahlen',
     time: 'Zeit',
     read: 'Gelesen',
-    likely: 'Wohl',
+    likely: 'Erwartet',
     span: 'Zwischen',
   },
   span: '{least} bis {most}',
