@@ -6,6 +6,7 @@ import type { BakeStage } from '../../../src/core/records/stage.ts';
 import { MINUTE, type Instant } from '../../../src/core/units.ts';
 import type { Baker } from './baker.ts';
 import { emptyRows, putRows } from './put-rows.ts';
+import { settled } from './settled.ts';
 
 /** A walk that begins when it must to end in this very minute. */
 export const endsAt = (now: Instant, walked: (begins: Instant) => Hand): Hand =>
@@ -46,6 +47,8 @@ export const standWith = async (
   if (wanted.minutes !== undefined) await baker.app.turn(wanted.minutes * MINUTE);
   if (wanted.rings) return baker.page.locator('.call').first().waitFor();
   await baker.app.turn(1_000);
+  // On a busy machine the card of who was away comes after the turn.
+  await settled(baker.page);
   if ((await baker.page.locator('.call').count()) > 0) await baker.hush();
   if ((await baker.page.locator('.return').count()) > 0) await baker.press('I’ve read it');
 };

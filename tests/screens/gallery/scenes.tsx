@@ -305,7 +305,9 @@ export const scenes: Record<string, Component> = {
           ends="at 12:32"
           deadline={hour(12, 32)}
           now={hour(11, 20)}
-        />
+        >
+          <Control label="It’s ready now" onPress={press('early')} />
+        </Countdown>
       }
       words={<Words headline="Leave the dough to rise" />}
       controls={controls('New reading')}

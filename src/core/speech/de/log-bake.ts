@@ -3,9 +3,9 @@ import type { InTongue } from '../tongue.ts';
 
 export const logBake: InTongue<typeof english.logBake> = {
   chart: 'Kurve',
-  cut: 'Anschnitt',
+  cut: 'An\u00ADschnitt',
   keepsakes: 'Album',
-  compare: 'Nebeneinander',
+  compare: 'Neben\u00ADein\u00ADander',
   share: 'Teilen',
   hide: 'Von der Liste nehmen',
   show: 'Wieder auf die Liste',
@@ -27,7 +27,7 @@ export const logBake: InTongue<typeof english.logBake> = {
     calls: 'Rufe',
     note: 'Notiz',
     tags: 'Stichworte',
-    read: 'Anschnitt',
+    read: 'An\u00ADschnitt',
     hidden: 'Auf der Liste',
   },
   tookOf: '{begun}, dauerte {length}',
@@ -42,7 +42,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   none: '–',
   pages: {
     times: 'Zeiten',
-    readings: 'Messwerte',
+    readings: 'Mess\u00ADwerte',
     calls: 'Rufe',
     weights: 'Gewichte',
     loads: 'Ladungen',
