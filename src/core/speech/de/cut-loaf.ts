@@ -5,7 +5,7 @@ export const cutLoaf: InTongue<typeof english.cutLoaf> = {
   crumb: {
     ask: 'Sieh dir die Krume an',
     shown: {
-      even: 'Gleichmäßig',
+      even: 'Gleich\u00ADmäßig',
       tight: 'Dicht',
       bigHoles: 'Wenige große Löcher',
       gummy: 'Klitschig',
@@ -31,7 +31,7 @@ export const cutLoaf: InTongue<typeof english.cutLoaf> = {
   },
   spread: {
     ask: 'Sieh dir die Form an',
-    shown: { tall: 'Hoch', spread: 'Breitgelaufen', burst: 'Seitlich gerissen' },
+    shown: { tall: 'Hoch', spread: 'Breit\u00ADgelaufen', burst: 'Seitlich gerissen' },
   },
   sour: { ask: 'Riech an der Krume', shown: { no: 'Kaum sauer', sour: 'Sauer' } },
 };

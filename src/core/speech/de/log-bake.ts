@@ -5,7 +5,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   chart: 'Kurve',
   cut: 'An\u00ADschnitt',
   keepsakes: 'Album',
-  compare: 'Neben\u00ADein\u00ADander',
+  compare: 'Ver\u00ADgleich',
   share: 'Teilen',
   hide: 'Von der Liste nehmen',
   show: 'Wieder auf die Liste',
@@ -102,7 +102,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   drawnTwo: '{one}, {other}',
   asTable: 'Als Tabelle',
   asChart: 'Als Kurve',
-  sayChart: 'Kurve vorlesen',
+  sayChart: 'Kurve vor\u00ADlesen',
   nextChart: 'Nächste Kurve',
   says: {
     bake: '{name}. {loaves}.',

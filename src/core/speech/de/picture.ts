@@ -7,7 +7,7 @@ export const picture: InTongue<typeof english.picture> = {
   detail: 'Klein gespeichert, ohne Ort und Zeit. In der gespeicherten Datei; nie geteilt.',
   alt: 'Das Bild: {name}',
   camera: 'Nimm die Kamera',
-  choose: 'Eins auswählen',
+  choose: 'Eins aus\u00ADwählen',
   drop: 'Wegnehmen',
   busy: 'Wird verkleinert',
 };

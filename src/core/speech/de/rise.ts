@@ -2,7 +2,7 @@ import type * as english from '../words/rise.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const rise: InTongue<typeof english.rise> = {
-  say: 'Kurve vorlesen',
+  say: 'Kurve vor\u00ADlesen',
   bowl: 'Anstieg in der Schüssel',
   jar: 'Anstieg im Glas',
   numbers: 'Als Tabelle',

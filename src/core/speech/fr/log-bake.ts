@@ -6,7 +6,7 @@ export const logBake: InTongue<typeof english.logBake> = {
   cut: 'Pain coupé',
   keepsakes: 'Album',
   compare: 'Côte à côte',
-  share: 'Partager',
+  share: 'Par\u00ADtager',
   hide: 'Ôter de la liste',
   show: 'Remettre en liste',
   notWritten: 'Ce n’est pas écrit. Réessayez.',

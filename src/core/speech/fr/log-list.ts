@@ -15,7 +15,7 @@ export const logList: InTongue<typeof english.logList> = {
   search: 'Recherche',
   newer: 'Plus récent',
   older: 'Plus ancien',
-  find: 'Chercher',
+  find: 'Cher\u00ADcher',
   showAll: 'Tout montrer',
   mine: 'Toutes mes fournées',
   loaf: '1 pain',

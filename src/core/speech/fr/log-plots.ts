@@ -15,7 +15,7 @@ export const logPlots: InTongue<typeof english.logPlots> = {
   say: 'Dire cette courbe',
   older: 'Plus anciennes',
   later: 'Plus récentes',
-  moreRows: 'Lignes suivantes',
+  moreRows: 'Lignes sui\u00ADvantes',
   rowsBefore: 'Lignes d’avant',
   toPlots: 'Courbes',
   back: 'Retour',
@@ -30,7 +30,7 @@ export const logPlots: InTongue<typeof english.logPlots> = {
     other: 'autre',
     untold: 'pas dit',
   },
-  turned: 'Résultat',
+  turned: 'Résul\u00ADtat',
   unknown: '–',
   ended: {
     title: 'Pousse et froid',
@@ -49,7 +49,7 @@ export const logPlots: InTongue<typeof english.logPlots> = {
     atLeast: '{percent} ou plus',
   },
   vigour: {
-    title: 'Levain-chef et saisons',
+    title: 'Levain et saisons',
     means: 'sa vitesse',
     detail: 'Sa vitesse supposée à la fin de chaque fournée.',
     speed: 'vitesse du levain-chef',
@@ -107,7 +107,7 @@ export const logPlots: InTongue<typeof english.logPlots> = {
     cold: 'froid {length}',
     heads: {
       rise: 'Pousse',
-      bulk: 'Pointage',
+      bulk: 'Poin\u00ADtage',
       dough: 'Pâte',
       cold: 'Froid',
     },
