@@ -8,7 +8,7 @@ export const lessonPage: InTongue<typeof english.lessonPage> = {
   toAct: 'Zeig mir jetzt, wie',
   next: 'Weiter',
   of: '{n} von {count}',
-  leave: 'Keine Lektionen mehr',
+  leave: 'Keine Lek\u00ADtionen mehr',
   back: 'Eins zurück',
   open: 'Warum, und wie es aussieht',
   first: 'Mein erstes Brot',
