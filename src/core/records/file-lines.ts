@@ -1,3 +1,4 @@
+import { describe } from '../formula/read-fields.ts';
 import { kindOf, readSavedCircle } from '../circle/saved-circle.ts';
 import type { Change } from '../circle/row.ts';
 import { readSavedKeepsakes, type SavedKeepsakes } from '../log/saved-keepsakes.ts';
@@ -17,16 +18,27 @@ export class BadLine extends Error {
 
 /** @throws BadLine */
 export function refuseLine(line: number, path: string, expected: string, got: unknown): never {
-  throw new BadLine({ line, path, expected, got: String(got).slice(0, 60) });
+  const told = typeof got === 'object' ? describe(got) : String(got);
+  throw new BadLine({ line, path, expected, got: told.slice(0, 60) });
 }
 
 const refuseFor = (line: number, { path, expected, got }: Unreadable): never =>
   refuseLine(line, path, expected, got);
 
-/** A line's value; undefined: it is none. */
+/** No program writes a row that is half as deep; what is far deeper could not be saved or compared again. */
+const DEEPEST = 40;
+
+/** A value within others, so many of them at most. */
+const isWithin = (value: unknown, left: number): boolean =>
+  typeof value !== 'object' ||
+  value === null ||
+  (left > 0 && Object.values(value).every((inner) => isWithin(inner, left - 1)));
+
+/** A line's value; undefined: it is none, or is deeper than any that is written. */
 export function parseLine(line: string): unknown {
   try {
-    return JSON.parse(line) as unknown;
+    const value: unknown = JSON.parse(line);
+    return isWithin(value, DEEPEST) ? value : undefined;
   } catch {
     return undefined;
   }

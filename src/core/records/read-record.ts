@@ -1,3 +1,4 @@
+import { describe } from '../formula/read-fields.ts';
 import type { Fact } from './fact.ts';
 import { formulaFault } from './formula-fault.ts';
 import { cutFault } from './read-cut.ts';
@@ -84,9 +85,6 @@ const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, Type])[]>
   jump: [['position', 'object']],
 };
 
-const show = (value: unknown): string =>
-  value === undefined ? 'nothing' : (JSON.stringify(value) ?? String(value)).slice(0, 60);
-
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null;
 
@@ -114,7 +112,7 @@ export function readRecord(
 ): { readonly record: LogRecord } | { readonly record: null; readonly reason: Unreadable } {
   const fail = (path: string, expected: string, got: unknown) => ({
     record: null,
-    reason: { path, expected, got: show(got) },
+    reason: { path, expected, got: describe(got) },
   });
   if (!isObject(row)) return fail('', 'a record', row);
   const { seq, machineVersion, fact, position } = row;
