@@ -7,9 +7,13 @@ import { replay, replayOn, startsIn, type Replayed } from './replay.ts';
 import { samePlain } from './same-plain.ts';
 import { settle } from './settle.ts';
 
+/** Nothing is in it; a row that has lost it says nothing of the kind. */
+const isBare = (table: object | undefined): boolean =>
+  typeof table === 'object' && table !== null && Object.keys(table).length === 0;
+
 /** Nothing bakes, the oven is off: all there is to know of the kitchen stands in the row's position. */
 const isIdle = ({ position: { bakes, oven, lanes } }: LogRecord): boolean =>
-  Object.keys(bakes).length === 0 && Object.keys(lanes).length === 0 && oven.stage === 'off';
+  isBare(bakes) && isBare(lanes) && oven?.stage === 'off';
 
 const runsOn = (records: readonly LogRecord[]): boolean =>
   records.every(({ seq }, i) => seq === records[0]!.seq + i);

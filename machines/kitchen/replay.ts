@@ -34,17 +34,16 @@ export const replayOn = (
 ): Replayed => {
   let kitchen = begun;
   for (const { seq, fact, position } of records) {
-    let next;
+    let next: Kitchen | null = null;
     try {
       // A row missing, doubled or out of place may well lead to the same position: its number tells.
-      next = seq === kitchen.seq + 1 ? apply(kitchen, machines, fact) : null;
+      const led = seq === kitchen.seq + 1 ? apply(kitchen, machines, fact) : null;
+      if (led?.taken && samePlain(positionOf(led.kitchen), position)) next = led.kitchen;
     } catch {
-      next = null;
+      // What cannot be followed leads nowhere.
     }
-    if (!next?.taken || !samePlain(positionOf(next.kitchen), position)) {
-      return { kitchen, trouble: { seq, last: records.at(-1)!.position } };
-    }
-    kitchen = next.kitchen;
+    if (next === null) return { kitchen, trouble: { seq, last: records.at(-1)!.position } };
+    kitchen = next;
   }
   return { kitchen, trouble: null };
 };

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { MACHINE_VERSION as TODAY } from '../../machines/kitchen/kitchen.ts';
 import { readLogFile } from '../../src/core/records/read-log-file.ts';
-import { readRecord } from '../../src/core/records/read-record.ts';
+import { positionFault, readRecord } from '../../src/core/records/read-record.ts';
+import type { Recipe } from '../../src/core/formula/recipe.ts';
+import { recipeOf, startOf } from './circle/support.ts';
 import { makeRow } from '../fakes/records.ts';
 import { sealed, sumIn } from '../fakes/saved-file.ts';
 
@@ -23,6 +25,75 @@ describe('a row of the log', () => {
       const found = readRecord({ ...makeRow(1), [name]: name === 'position' ? 7 : odd }, TODAY);
       expect('reason' in found && found.reason.path).toMatch(new RegExp(`^${name}`));
     }
+  });
+});
+
+describe('a row whose parts are not what they have to be', () => {
+  const start = { ...makeRow(1).fact, ...startOf(recipeOf('cherry-hazelnut', 2)) };
+  const row = (fact: object, position: object = makeRow(1).position) => ({
+    ...makeRow(1),
+    machineVersion: TODAY,
+    position,
+    fact,
+  });
+  const { recipe } = start as unknown as { recipe: Recipe };
+  const { position } = makeRow(1);
+  const press = { ...makeRow(1).fact, kind: 'press', who: 'bake-1', act: 'answer' };
+  const result = { who: 'a', stage: 'b', since: 1, marks: {}, model: 'm' };
+
+  it('is read where they are', () => {
+    for (const fact of [start, press, { ...press, item: 'dent', loaves: ['a'], results: [result] }])
+      expect(readRecord(row(fact), TODAY).record).not.toBeNull();
+  });
+
+  it.each<[string, object, object?]>([
+    ['fact.id', { ...press, id: 'constructor' }],
+    ['fact.who', { ...press, who: '__proto__' }],
+    ['fact.bake', { ...start, bake: 'toString' }],
+    ['fact.loaves[1]', { ...start, loaves: ['a', 7] }],
+    ['fact.recipe.formula', { ...start, recipe: {} }],
+    [
+      'fact.recipe.formula.name',
+      { ...start, recipe: { ...recipe, formula: { ...recipe.formula, name: 3 } } },
+    ],
+    [
+      'fact.recipe.lines.filling',
+      { ...start, recipe: { ...recipe, lines: { ...recipe.lines, filling: {} } } },
+    ],
+    [
+      'fact.recipe.process.retard',
+      { ...start, recipe: { ...recipe, process: { ...recipe.process, retard: '14 h' } } },
+    ],
+    ['fact.loaves', { ...press, loaves: 2 }],
+    ['fact.holds.left', { ...press, holds: { left: 'much' } }],
+    ['fact.text', { ...press, text: { note: 1 } }],
+    ['fact.results', { ...press, results: 'none' }],
+    ['fact.results[0].marks.end', { ...press, results: [{ ...result, marks: { end: 'soon' } }] }],
+    ['position.bakes', press, { ...position, bakes: null }],
+    ['position.bakes.a.stage', press, { ...position, bakes: { a: { marks: {} } } }],
+    [
+      'position.oven.entered.off',
+      press,
+      { ...position, oven: { ...position.oven, entered: { off: 'now' } } },
+    ],
+    ['position.timers.t.until', press, { ...position, timers: { t: { name: 'nuts' } } }],
+    ['position.starter.signs', press, { ...position, starter: {} }],
+    ['fact.position.lanes', { ...press, kind: 'jump', position: { ...position, lanes: [] } }],
+  ])('is refused by the name of %s', (path, fact, at = position) => {
+    const found = readRecord(row(fact, at), TODAY);
+    const reason = found.record === null ? found.reason : positionFault(found.record);
+    expect(reason?.path).toBe(path);
+    const text = JSON.stringify(row(fact, at));
+    expect(readLogFile(text, TODAY, sumIn(text)).reason).toMatchObject({ line: 1, path });
+  });
+
+  it('tells no more of a long name than a line holds', () => {
+    const long = 'x'.repeat(1_000_000);
+    const found = readRecord(row({ ...press, holds: { [long]: 'much' } }), TODAY);
+    expect('reason' in found && found.reason.path).toBe(`fact.holds.${long.slice(0, 40)}`);
+    const cut = { ...makeRow(1).fact, kind: 'cut', target: 'f', answers: { [long]: 1 }, read: {} };
+    const said = readRecord(row(cut), TODAY);
+    expect('reason' in said && said.reason.path.length).toBeLessThan(100);
   });
 });
 

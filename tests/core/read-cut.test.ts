@@ -9,6 +9,7 @@ import {
 } from '../../src/core/log/loaf-names.ts';
 import { cutFault } from '../../src/core/records/read-cut.ts';
 import { readRecord } from '../../src/core/records/read-record.ts';
+import { makeRow } from '../fakes/records.ts';
 import { cutDeed } from '../machines/golden/cut.ts';
 
 const FACT = {
@@ -22,7 +23,7 @@ const CAUSE = { cause: 'under', sure: 'likely' };
 const row = (fact: object) => ({
   seq: 1,
   machineVersion: MACHINE_VERSION,
-  position: { now: 5 },
+  position: makeRow(1).position,
   fact,
 });
 

@@ -5,6 +5,7 @@ import { READING_RANGES } from '../../src/core/records/reading-ranges.ts';
 import { numberIn, readingOf } from '../../src/core/records/reading-number.ts';
 import { slotOf, type NumberSlot } from '../../src/core/records/reading-slot.ts';
 import { readReading } from '../../src/core/records/read-reading.ts';
+import { makeRow } from '../fakes/records.ts';
 import { readRecord } from '../../src/core/records/read-record.ts';
 
 const SLOTS = Object.keys(READING_RANGES) as NumberSlot[];
@@ -101,7 +102,7 @@ describe('a reading in a row of the log', () => {
   const row = (machineVersion: number, fact: object) => ({
     seq: 1,
     machineVersion,
-    position: {},
+    position: makeRow(1).position,
     fact: { id: 'x', device: 'd', at: 5, raw: 5, ...fact },
   });
   const freezing = { what: 'doughTemperature', celsius: -200 };

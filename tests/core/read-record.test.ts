@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readRecord } from '../../src/core/records/read-record.ts';
+import { positionFault, readRecord } from '../../src/core/records/read-record.ts';
 import { upgrade } from '../../src/core/records/upgrade.ts';
 import { MACHINE_VERSION as TODAY } from '../../machines/kitchen/kitchen.ts';
+import { makeRow } from '../fakes/records.ts';
 
 const ROW = {
   seq: 1,
   machineVersion: 1,
-  position: { now: 5 },
+  position: makeRow(1).position,
   fact: { kind: 'heard', id: 'x', device: 'd', at: 5, raw: 5, call: 'oven:lift:5' },
 };
 
@@ -38,22 +39,32 @@ describe('reading one row of a log', () => {
     expect('reason' in read && read.reason.path).toBe(path);
   });
 
-  it.each([[undefined], [null], [3], ['x']])(
+  it.each([[undefined], [null], [3], ['x'], [[]], [{ toString: 1, valueOf: 1 }]])(
     'lifts an old row with %j in it and never throws',
     (odd) => {
+      const result = { who: odd, stage: odd, marks: odd };
       const facts = [
         { ...ROW.fact, results: odd },
-        { ...ROW.fact, results: [odd] },
+        { ...ROW.fact, results: [odd, result] },
+        { ...ROW.fact, call: odd },
         { ...ROW.fact, kind: 'jump', position: { oven: odd, bakes: odd } },
         { ...ROW.fact, kind: 'start', bake: 'a', loaves: [], from: 'x', recipe: { process: odd } },
+        { ...ROW.fact, kind: 'press', who: 'oven', act: 'ovenHot', item: odd },
       ];
-      for (const fact of facts) {
-        const read = readRecord(
-          { ...ROW, position: { oven: odd, bakes: { a: odd } }, fact },
-          TODAY,
-        );
-        expect(read.record?.machineVersion).toBe(TODAY);
-      }
+      const entered = { load: odd, lidded: odd, recover: odd, preheating: odd };
+      const attention = { heard: [odd], snoozed: { a: odd } };
+      const positions = [
+        { oven: odd, bakes: { a: odd } },
+        { oven: { stage: odd, entered, tasks: { a: odd } }, bakes: odd, attention },
+        { oven: { stage: 'lidded', entered, load: odd }, bakes: { a: odd }, attention: odd },
+      ];
+      for (const fact of facts)
+        for (const position of positions) {
+          expect(upgrade({ ...ROW, position, fact }, 1)).toMatchObject({ machineVersion: TODAY });
+          // What no bench could show is no record, by whatever it is told.
+          const { record } = readRecord({ ...ROW, position, fact }, TODAY);
+          expect(record === null || positionFault(record) !== null).toBe(true);
+        }
     },
   );
 

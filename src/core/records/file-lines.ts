@@ -3,7 +3,7 @@ import { kindOf, readSavedCircle } from '../circle/saved-circle.ts';
 import type { Change } from '../circle/row.ts';
 import { readSavedKeepsakes, type SavedKeepsakes } from '../log/saved-keepsakes.ts';
 import { isPictureLine, readSavedPicture, type SavedPicture } from '../pictures/saved-picture.ts';
-import { readRecord, type Unreadable } from './read-record.ts';
+import { positionFault, readRecord, type Unreadable } from './read-record.ts';
 import type { LogRecord } from './record.ts';
 
 /** Where a file cannot be read, its lines counted from 1. */
@@ -88,6 +88,8 @@ export function readRecords({ lines, at }: Lines, newest: number): readonly LogR
   return lines.map((line, i) => {
     const { record, reason } = { reason: null, ...readRecord(parseLine(line), newest) };
     if (record === null) return refuseFor(at + i + 1, reason!);
+    const fault = positionFault(record);
+    if (fault) refuseFor(at + i + 1, fault);
     if (record.seq !== i + 1) refuseLine(at + i + 1, 'seq', String(i + 1), record.seq);
     const { id } = record.fact;
     if (ids.has(id)) refuseLine(at + i + 1, 'fact.id', 'an id of its own', id);

@@ -52,7 +52,8 @@ function answersFault(answers: unknown): CutFault | null {
   if (!isData(answers)) return { path, expected: 'an object', got: answers };
   for (const [sign, got] of Object.entries(answers)) {
     const known = SIGN_NAMES.includes(sign as LoafSign);
-    if (!known) return { path: `${path}.${sign}`, expected: SIGN_NAMES.join(', '), got: sign };
+    if (!known)
+      return { path: `${path}.${sign.slice(0, 40)}`, expected: SIGN_NAMES.join(', '), got: sign };
     const fault = oneOf([...LOAF_SIGNS[sign as LoafSign], 'unsure'], got, `${path}.${sign}`);
     if (fault) return fault;
   }
@@ -90,7 +91,7 @@ export function cutFault(fact: {
   readonly read?: unknown;
 }): CutFault | null {
   const { target, answers, read } = fact;
-  if (typeof target !== 'string' || target === '')
+  if (typeof target !== 'string' || target === '' || target in {})
     return { path: 'target', expected: 'the id of a start', got: target };
   return answersFault(answers) ?? readFault(read);
 }

@@ -1,6 +1,9 @@
 import { describe } from '../formula/read-fields.ts';
+import { fields, id, number, string } from './checks.ts';
+import { DEEDS, whole } from './deed-check.ts';
 import type { Fact } from './fact.ts';
 import { formulaFault } from './formula-fault.ts';
+import { position as positionCheck } from './position-check.ts';
 import { cutFault } from './read-cut.ts';
 import { planFault } from './read-plan.ts';
 import { readReading } from './read-reading.ts';
@@ -18,86 +21,10 @@ export interface Unreadable {
 /** Rows of this machine version and before kept any number that was keyed in twice. */
 const UNBOUNDED = 1;
 
-const KINDS: readonly Fact['kind'][] = [
-  'start',
-  'press',
-  'reading',
-  'correct',
-  'heard',
-  'snoozed',
-  'timer',
-  'timerOff',
-  'starter',
-  'plan',
-  'planOff',
-  'formula',
-  'formulaOff',
-  'cut',
-  'takeBack',
-  'jump',
-];
-
-type Type = 'string' | 'object' | 'instant';
-
-/** What each kind cannot do without. */
-const NEEDS: Readonly<Record<Fact['kind'], readonly (readonly [string, Type])[]>> = {
-  start: [
-    ['bake', 'string'],
-    ['loaves', 'object'],
-    ['from', 'string'],
-    ['recipe', 'object'],
-  ],
-  press: [
-    ['who', 'string'],
-    ['act', 'string'],
-  ],
-  reading: [
-    ['bake', 'string'],
-    ['reading', 'object'],
-  ],
-  correct: [
-    ['target', 'string'],
-    ['reading', 'object'],
-  ],
-  heard: [['call', 'string']],
-  snoozed: [
-    ['call', 'string'],
-    ['until', 'instant'],
-  ],
-  timer: [
-    ['timer', 'string'],
-    ['name', 'string'],
-    ['until', 'instant'],
-    ['call', 'string'],
-  ],
-  timerOff: [['timer', 'string']],
-  starter: [['did', 'string']],
-  plan: [['plan', 'object']],
-  planOff: [['plan', 'string']],
-  formula: [['formula', 'object']],
-  formulaOff: [['formula', 'string']],
-  cut: [
-    ['target', 'string'],
-    ['answers', 'object'],
-    ['read', 'object'],
-  ],
-  takeBack: [['target', 'string']],
-  jump: [['position', 'object']],
-};
+const told = fields({ id, device: string, at: number, raw: number });
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null;
-
-const FITS: Readonly<Record<Type, (value: unknown) => boolean>> = {
-  string: (value) => typeof value === 'string',
-  object: isObject,
-  instant: Number.isFinite,
-};
-const EXPECTED: Readonly<Record<Type, string>> = {
-  string: 'a string',
-  object: 'an object',
-  instant: 'an instant',
-};
 
 /**
  * Reads one row of a log, from the store or a file. Refuses by name what a newer version wrote,
@@ -126,33 +53,42 @@ export function readRecord(
   }
   if (!isObject(position)) return fail('position', 'a position', position);
   if (!isObject(fact)) return fail('fact', 'a fact', fact);
-  if (!KINDS.includes(fact['kind'] as Fact['kind'])) {
-    return fail('fact.kind', KINDS.join(', '), fact['kind']);
-  }
-  for (const name of ['id', 'device'] as const) {
-    if (typeof fact[name] !== 'string') return fail(`fact.${name}`, 'a string', fact[name]);
-  }
-  for (const name of ['at', 'raw'] as const) {
-    if (!Number.isFinite(fact[name])) return fail(`fact.${name}`, 'an instant', fact[name]);
-  }
-  for (const [name, type] of NEEDS[fact['kind'] as Fact['kind']]) {
-    if (!FITS[type](fact[name])) return fail(`fact.${name}`, EXPECTED[type], fact[name]);
-  }
-  if (fact['kind'] === 'reading' || fact['kind'] === 'correct') {
+  const kind = (Object.keys(DEEDS) as Fact['kind'][]).find((one) => one === fact['kind']);
+  if (!kind) return fail('fact.kind', Object.keys(DEEDS).join(', '), fact['kind']);
+  const named = told(fact) ?? DEEDS[kind](fact);
+  if (named) return fail(`fact${named.path}`, named.expected, named.got);
+  if (kind === 'reading' || kind === 'correct') {
     const bounded = (machineVersion as number) > UNBOUNDED;
     const { reason } = readReading(fact['reading'], 'fact.reading', bounded);
     if (reason) return fail(reason.path, reason.expected, reason.got);
   }
   const fault =
-    fact['kind'] === 'starter'
+    kind === 'starter'
       ? starterFault(fact)
-      : fact['kind'] === 'plan'
+      : kind === 'plan'
         ? planFault(fact['plan'])
-        : fact['kind'] === 'formula'
+        : kind === 'formula'
           ? formulaFault(fact['formula'])
-          : fact['kind'] === 'cut'
+          : kind === 'cut'
             ? cutFault(fact)
             : null;
   if (fault) return fail(`fact.${fault.path}`, fault.expected, fault.got);
-  return { record: upgrade(row, machineVersion as number) as LogRecord };
+  const record = upgrade(row, machineVersion as number) as LogRecord;
+  const lacks = whole(record.fact);
+  return lacks ? fail(`fact${lacks.path}`, lacks.expected, lacks.got) : { record };
+}
+
+/**
+ * What a record's position lacks to be shown by it; null: nothing. Rows out of a file are checked so, and of the
+ * log on the disk the last one: this program wrote them, and years of them are to open soon.
+ */
+export function positionFault({ position }: LogRecord): Unreadable | null {
+  const lacks = positionCheck(position);
+  return (
+    lacks && {
+      path: `position${lacks.path}`,
+      expected: lacks.expected,
+      got: describe(lacks.got),
+    }
+  );
 }

@@ -21,15 +21,21 @@ const LANE_ACTS: readonly unknown[] = [
 ];
 const CRUST: readonly unknown[] = ['colour', 'base', 'core'];
 
+/** An instant of a row; where there is none, `otherwise`. */
+const instant = (value: unknown, otherwise: number): number =>
+  typeof value === 'number' ? value : otherwise;
+
 const entries = (value: unknown): [string, unknown][] => Object.entries(isData(value) ? value : {});
 
 /** Instants of entries, the oven's apart from the load's that is in it: those since the last load step. */
 const partEntered = (entered: unknown): { oven: Data; lane: Data } => {
-  const load = Number(isData(entered) ? (entered['load'] ?? 0) : 0);
+  const load = isData(entered) ? instant(entered['load'], 0) : 0;
   const all = entries(entered);
   return {
     oven: Object.fromEntries(all.filter(([stage]) => !isOfLane(stage))),
-    lane: Object.fromEntries(all.filter(([stage, at]) => isOfLane(stage) && Number(at) >= load)),
+    lane: Object.fromEntries(
+      all.filter(([stage, at]) => isOfLane(stage) && instant(at, -1) >= load),
+    ),
   };
 };
 
@@ -48,9 +54,10 @@ const doneOnly = (tasks: unknown): Data =>
   );
 
 const call7 = (id: unknown, inLane: boolean): unknown => {
-  const [who, stage = ''] = String(id).split(':');
+  if (typeof id !== 'string') return id;
+  const [who, stage = ''] = id.split(':');
   const isLanes = isOfLane(stage) || (stage.startsWith('lead.') && inLane);
-  return who === 'oven' && isLanes ? `${ONE_LANE}${String(id).slice(who.length)}` : id;
+  return who === 'oven' && isLanes ? `${ONE_LANE}${id.slice(who.length)}` : id;
 };
 
 const attention7 = (attention: Data, inLane: boolean): Data => ({
@@ -108,7 +115,7 @@ const isLanesPress = ({ act, item }: Data, oven: Data): boolean => {
   if (act === 'taskDone') return isOfLane(oven['stage']);
   if (act !== 'ovenHot') return false;
   const entered = isData(oven['entered']) ? oven['entered'] : {};
-  return Number(entered['recover'] ?? -1) > Number(entered['preheating'] ?? -1);
+  return instant(entered['recover'], -1) > instant(entered['preheating'], -1);
 };
 
 /** A fact of before pots were told apart; `oven` is where it stood after it. */

@@ -41,14 +41,18 @@ const position1 = (position: Data): Data => ({
   ),
 });
 
+/** A field of its own by whatever name came. */
+const at = (data: Data, name: unknown): unknown =>
+  typeof name === 'string' && Object.hasOwn(data, name) ? data[name] : undefined;
+
 /** A result of before waits had names: it was of the wait that its own row ended in. */
 const result1 = (result: Data, fact: Data, position: Data): Data => {
   if (result['since'] !== undefined) return result;
   const { who, stage } = result;
   const bakes = isData(position['bakes']) ? position['bakes'] : {};
-  const place = who === 'oven' ? position['oven'] : bakes[String(who)];
+  const place = who === 'oven' ? position['oven'] : at(bakes, who);
   const entered = isData(place) && isData(place['entered']) ? place['entered'] : {};
-  return { ...result, since: entered[String(stage)] ?? fact['at'] };
+  return { ...result, since: at(entered, stage) ?? fact['at'] };
 };
 
 const fact1 = (fact: Data, position: Data): Data => {

@@ -1,4 +1,6 @@
 import fc from 'fast-check';
+import { MACHINE_VERSION } from '../../../machines/kitchen/kitchen.ts';
+import { positionFault, readRecord } from '../../../src/core/records/read-record.ts';
 import { commandRuns, type Command } from './commands.ts';
 import { Driver } from './driver.ts';
 import type { Hand } from './hand.ts';
@@ -23,6 +25,15 @@ interface Walker {
   readonly seen: ReadonlySet<string>;
 }
 
+/** What is written can be read: a row that its own program refused would shut a kitchen out of its log. */
+function mustReadBack({ records }: Hand): void {
+  for (const record of records) {
+    const { reason } = { reason: null, ...readRecord(record, MACHINE_VERSION) };
+    const fault = reason ?? positionFault(record);
+    if (fault) throw new Error(`Row ${record.seq}: ${JSON.stringify(fault)}`);
+  }
+}
+
 /** Each run by a new walker, which throws where the machines go where the model would not. */
 function walk<C, W extends Walker>(
   { seed, runs }: RandomWalk,
@@ -39,6 +50,7 @@ function walk<C, W extends Walker>(
       commands += run.length;
       facts += walker.hand.records.length;
       walker.seen.forEach((one) => seen.add(one));
+      mustReadBack(walker.hand);
       also(walker);
     }),
     { seed, numRuns: runs, unbiased: true, endOnFailure: true },
