@@ -1,3 +1,5 @@
+import { plainName } from './plain-name.ts';
+
 /** Why something could not be read: where, what was wanted there, what came. */
 export interface Misread {
   readonly path: string;
@@ -31,6 +33,12 @@ function refuse(path: string, expected: string, value: unknown): never {
 export function readText(value: unknown, path: string, most = 80): string {
   const good = typeof value === 'string' && value.trim() !== '' && value.length <= most;
   return good ? value : refuse(path, `a text of 1 to ${most} characters`, value);
+}
+
+/** What somebody calls something, of 1 to `most` characters: in one line, without what cannot be seen. */
+export function readName(value: unknown, path: string, most = 80): string {
+  const name = plainName(readText(value, path, most));
+  return name.trim() === '' ? refuse(path, 'a text that can be seen', value) : name;
 }
 
 /** One of a few words. */
@@ -97,11 +105,18 @@ export class Fields {
     return readText(this.field(name), this.at(name), most);
   }
 
+  /** What somebody calls something, in one line, without what cannot be seen. */
+  name(name: string, most = 80): string {
+    return readName(this.field(name), this.at(name), most);
+  }
+
   /** A short name for the program's use: letters, digits, hyphens. */
   id(name: string): string {
     const value = this.field(name);
     const good = typeof value === 'string' && /^[A-Za-z0-9][A-Za-z0-9-]{0,39}$/.test(value);
-    return good ? value : refuse(this.at(name), 'letters, digits and hyphens, up to 40', value);
+    if (!good) return refuse(this.at(name), 'letters, digits and hyphens, up to 40', value);
+    // Things are found by it: what every object has would be found where nobody put it.
+    return value in {} ? refuse(this.at(name), 'a name of its own', value) : value;
   }
 
   oneOf<T extends string | number>(name: string, values: readonly T[]): T {

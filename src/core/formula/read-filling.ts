@@ -1,5 +1,5 @@
 import type { Filling, Preparation } from './formula.ts';
-import { Fields, readOneOf, readText } from './read-fields.ts';
+import { Fields, readName, readOneOf } from './read-fields.ts';
 
 const PREPARE = ['soak', 'toast', 'drain', 'cut', 'coat'] as const satisfies Preparation[];
 
@@ -16,7 +16,7 @@ const readBrings = (brings: Fields): NonNullable<Filling['brings']> => {
 export const MOST_ALLERGENS = 30;
 
 export const readAllergens = (of: Fields): readonly string[] =>
-  of.list('allergens', 0, MOST_ALLERGENS, (one, at) => readText(one, at));
+  of.list('allergens', 0, MOST_ALLERGENS, (one, at) => readName(one, at));
 
 export const readPacket = (of: Fields): Pick<Filling, 'packet'> =>
   of.has('packet') ? { packet: of.oneOf('packet', ['read']) } : {};
@@ -29,13 +29,13 @@ export function readFilling(value: unknown, path: string): Filling {
     : [];
   return {
     id: filling.id('id'),
-    name: filling.text('name'),
+    name: filling.name('name'),
     pct: filling.number('pct', 0.1, 100),
     keeps: filling.oneOf('keeps', ['shelf', 'hardCheese', 'perishable']),
     allergens: readAllergens(filling),
     ...readPacket(filling),
     ...(prepare.length > 0 ? { prepare } : {}),
-    ...(filling.has('group') ? { group: filling.text('group') } : {}),
+    ...(filling.has('group') ? { group: filling.name('group') } : {}),
     ...(filling.has('soak')
       ? { soak: { water: filling.inner('soak').number('water', 1, MOST_SOAK) } }
       : {}),

@@ -1,4 +1,5 @@
 import type { BulkTouch, Flour, Formula, LevainFlour, Process } from './formula.ts';
+import { plainNotes } from './plain-name.ts';
 import { Fields, Refused, type Misread } from './read-fields.ts';
 import { readAllergens, readFilling, readPacket } from './read-filling.ts';
 
@@ -16,7 +17,7 @@ const readFlour = (value: unknown, path: string): Flour => {
   const flour = Fields.read(value, path);
   return {
     id: flour.id('id'),
-    name: flour.text('name'),
+    name: flour.name('name'),
     grain: flour.oneOf('grain', ['wheat', 'wholeWheat', 'rye', 'spelt', 'barley']),
     pct: flour.number('pct', 0.1, 100),
     ...(flour.has('allergens') ? { allergens: readAllergens(flour) } : {}),
@@ -105,7 +106,7 @@ const read = (value: unknown): Formula => {
   return {
     id: file.id('id'),
     version: file.number('version', 1, 1_000_000, true),
-    name: file.text('name'),
+    name: file.name('name'),
     flours,
     hydration: file.number('hydration', 20, 200),
     secondWater: file.number('secondWater', 0, 0.9),
@@ -114,7 +115,7 @@ const read = (value: unknown): Formula => {
     fillings,
     ...(file.has('fillingsOf') ? { fillingsOf: file.oneOf('fillingsOf', ['flour', 'dough']) } : {}),
     ...(file.has('convention') ? { convention: file.oneOf('convention', ['whole', 'bowl']) } : {}),
-    ...(file.has('notes') ? { notes: file.text('notes', MOST_NOTES) } : {}),
+    ...(file.has('notes') ? { notes: plainNotes(file.text('notes', MOST_NOTES)) } : {}),
     ...(file.has('doughCelsius') ? { doughCelsius: file.number('doughCelsius', 15, 35) } : {}),
     piece: file.number('piece', 150, 2500),
     process: readProcess(file.inner('process')),

@@ -53,7 +53,7 @@ const readWeekday = (value: unknown, path: string): number => readOneOf(value, p
 const readWindow = (value: unknown, path: string): WeeklyWindow => {
   const fields = Fields.read(value, path);
   return {
-    name: fields.text('name'),
+    name: fields.name('name'),
     weekdays: [...new Set(fields.list('weekdays', 1, EVERY_DAY.length, readWeekday))],
     from: fields.number('from', 0, DAY_MINUTES, true),
     to: fields.number('to', 0, DAY_MINUTES, true),

@@ -6,6 +6,7 @@
  * idOf('Süße Kirschen', 'filling', new Set()) // → 'suse-kirschen'
  * idOf('Rye', 'flour', new Set(['rye'])) // → 'rye-2'
  * idOf('麦', 'flour', new Set()) // → 'flour'
+ * idOf('Constructor', 'flour', new Set()) // → 'constructor-2'
  */
 export function idOf(words: string, otherwise: string, taken: Set<string>): string {
   const plain = words
@@ -18,7 +19,8 @@ export function idOf(words: string, otherwise: string, taken: Set<string>): stri
     .toLowerCase();
   const stem = plain === '' ? otherwise : plain;
   let id = stem;
-  for (let n = 2; taken.has(id); n++) id = `${stem}-${n}`;
+  // Nor is it one of those that every object has.
+  for (let n = 2; taken.has(id) || id in {}; n++) id = `${stem}-${n}`;
   taken.add(id);
   return id;
 }

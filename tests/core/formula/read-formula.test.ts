@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFormula } from '../../../src/core/formula/read-formula.ts';
+import { idOf } from '../../../src/core/sheets/sheet-ids.ts';
 import { rawFormula, SHIPPED } from './shipped.ts';
 
 const file = (): Record<string, unknown> =>
@@ -171,5 +172,41 @@ describe('readFormula', () => {
       }),
       { numRuns: 1000 },
     );
+  });
+});
+
+describe('texts of a formula', () => {
+  it('are in one line, and hold nothing that turns or breaks what stands behind them', () => {
+    const odd = (name: string) => readFormula({ ...file(), name }).formula?.name;
+    expect(odd('\u202ertiw\u202c & rye\u0000\u009b')).toBe('rtiw & rye');
+    expect(odd('Lane\r\nwheat\tat\u2028last')).toBe('Lane wheat at last');
+    expect(odd('rye \udc4d\ufdd0\ufffe')).toBe('rye ');
+    const whole = ['=1+1', '<b>rye</b>', ' ½ süß ', '🥖👨‍👩‍👧', 'خبز\u200f 850', '麦', "'-2"];
+    for (const name of whole) expect(odd(name)).toBe(name);
+    const notes = 'Good.\r\n\u2066Warm,\tthen cold.\u0007';
+    expect(readFormula({ ...file(), notes }).formula?.notes).toBe('Good.\nWarm,\tthen cold.');
+  });
+
+  it('that nobody could see are refused, wherever they stand', () => {
+    const [filling, ...others] = file()['fillings'] as object[];
+    const paths = [
+      change({ name: '\u202e \ud83d' }),
+      change({ fillings: [{ ...filling, name: '\u0000' }, ...others] }),
+      change({ fillings: [{ ...filling, allergens: ['\u2067'] }, ...others] }),
+      change({ fillings: [{ ...filling, group: '\ufffe' }, ...others] }),
+    ].map((reason) => [reason?.path, reason?.expected]);
+    const expected = 'a text that can be seen';
+    expect(paths).toEqual([
+      ['name', expected],
+      ['fillings[0].name', expected],
+      ['fillings[0].allergens[0]', expected],
+      ['fillings[0].group', expected],
+    ]);
+  });
+
+  it('are no ids that every object has: a draft or a picture would be found where there is none', () => {
+    for (const id of ['constructor', 'toString', 'valueOf', 'hasOwnProperty'])
+      expect(change({ id })).toMatchObject({ path: 'id', expected: 'a name of its own' });
+    expect(idOf('Constructor', 'bread', new Set())).toBe('constructor-2');
   });
 });
