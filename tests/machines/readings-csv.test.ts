@@ -63,7 +63,8 @@ describe('readings as a sheet', () => {
     const hand = new Hand();
     hand.start('a', 'bulk.proving', ['a1'], named(name));
     hand.dough('a', 24);
-    expect(rowsOf(hand)[1]!.startsWith(`'${name},`)).toBe(true);
+    // Quoted where it holds what may part cells, as a tab does.
+    expect(rowsOf(hand)[1]!.replaceAll('"', '').startsWith(`'${name},`)).toBe(true);
   });
 
   it('quote what has commas, quotes or lines of its own', () => {

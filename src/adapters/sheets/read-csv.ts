@@ -1,12 +1,10 @@
 import papa from 'papaparse';
+import { unguarded } from '../../core/sheets/csv-text.ts';
 import { tableFault, type Table } from '../../core/sheets/table.ts';
 import type { ReadTables } from './read-xlsx.ts';
 
 /** Most characters of a CSV file. Judgement. */
 const MOST = 500_000;
-
-/** Our own CSV guards a text that a sheet program would reckon by an apostrophe. */
-const unguarded = (cell: string): string => cell.replace(/^'(?=[=+\-@\t\r])/, '');
 
 /**
  * The rows of a CSV text: commas, semicolons, tabs or bars, whichever part its cells; a mark of UTF-8
