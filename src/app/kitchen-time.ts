@@ -32,7 +32,7 @@ export interface KitchenTime {
 }
 
 /** A clock that the network sets right moves by less, and the two clocks drift. Judgement. */
-const BACK = 5_000;
+export const DRIFT = 5_000;
 /** Shorter sleeps and leaps ahead move no wait by much. Judgement. */
 const AHEAD = 15 * 60_000;
 
@@ -46,8 +46,8 @@ export function makeKitchenTime(clock: Clock, last: Moment | null): KitchenTime 
     read(floor) {
       const here = { raw: clock.now(), steady: clock.steady() };
       const by = here.raw - before.raw - (here.steady - before.steady);
-      if (by < -BACK || by > AHEAD) leap = { by, from: before.raw + offset };
-      if (by < -BACK) offset -= by;
+      if (by < -DRIFT || by > AHEAD) leap = { by, from: before.raw + offset };
+      if (by < -DRIFT) offset -= by;
       before = here;
       if (here.raw + offset < floor) {
         back = true;

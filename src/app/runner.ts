@@ -1,7 +1,8 @@
 import type { Kitchen, Machines } from '../../machines/kitchen/kitchen.ts';
 import type { Quiet } from '../../machines/kitchen/ringing.ts';
-import type { Clock, Sound, Stop } from '../../machines/ports.ts';
+import type { CallKind, Clock, Sound, Stop } from '../../machines/ports.ts';
 import type { Instant } from '../core/units.ts';
+import { DRIFT } from './kitchen-time.ts';
 import type { LaterCourse } from './later-course.ts';
 
 export interface RunnerParts {
@@ -22,6 +23,10 @@ export interface Runner {
   quiet(): void;
   stop: Stop;
 }
+
+/** After its reminder only a hot call sounds on, ms: core/speech/burst.ts, which comes with the sound. */
+export const SAID_MS = 300_000;
+const hasSaid = (kind: CallKind, inMs: number): boolean => kind !== 'hot' && inMs < -SAID_MS;
 
 /** Alarms are levels: what is wanted is held against what stands, and only the difference is done. */
 export function makeRunner(parts: RunnerParts): Runner {
@@ -47,18 +52,22 @@ export function makeRunner(parts: RunnerParts): Runner {
       const { alarmAt } = time.wanted(kitchen);
       arm(alarmAt === null ? null : wallOf(alarmAt));
       const next = time.nextCall(kitchen, machines, quiet);
-      const at = next && wallOf(next.at);
-      // A call laid ahead moves with the tablet's clock; one that has begun is not begun again.
+      if (next === null) {
+        ring?.stop();
+        ring = null;
+        return;
+      }
+      const { id, kind } = next.call;
       const isOn =
-        ring !== null && ring.from <= kitchen.now && next !== null && next.at <= kitchen.now;
-      if (ring?.id === next?.call.id && (isOn || ring?.at === (at ?? undefined))) return;
+        ring?.id === id && ring.from <= kitchen.now && next.at <= kitchen.now ? ring : null;
+      const from = isOn?.from ?? next.at;
+      const at = wallOf(from);
+      const inMs = (at - clock.now()) / clock.rate;
+      // One that has begun is not begun again: but where the clock went back it would be silent till then.
+      const goesOn = isOn !== null && (Math.abs(isOn.at - at) <= DRIFT || hasSaid(kind, inMs));
+      if (goesOn || (ring?.id === id && ring.at === at)) return;
       ring?.stop();
-      ring = next && {
-        id: next.call.id,
-        from: next.at,
-        at: wallOf(next.at),
-        stop: sound.ring(next.call.kind, (wallOf(next.at) - clock.now()) / clock.rate),
-      };
+      ring = { id, from, at, stop: sound.ring(kind, inMs) };
     },
     quiet: () => ring?.stop(),
     stop() {

@@ -2,8 +2,9 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { MACHINES } from '../../machines/kitchen/kitchen.ts';
 import { COURSE_HERE } from '../fakes/course-here.ts';
 import type { Quiet } from '../../machines/kitchen/ringing.ts';
+import { toneOf } from '../../src/core/speech/burst.ts';
 import { HOUR, MINUTE } from '../../src/core/units.ts';
-import { makeRunner, type Runner } from '../../src/app/runner.ts';
+import { makeRunner, SAID_MS, type Runner } from '../../src/app/runner.ts';
 import { makeSilentSound, type SilentSound } from '../fakes/silent-sound.ts';
 import { makeTurnedClock, type TurnedClock } from '../fakes/turned-clock.ts';
 import { Hand } from '../machines/support/hand.ts';
@@ -14,6 +15,8 @@ let runner: Runner;
 let ticks: number;
 let hand: Hand;
 let quiet: Quiet;
+/** Kitchen time before the clock. */
+let ahead: number;
 
 beforeEach(() => {
   hand = new Hand();
@@ -21,12 +24,13 @@ beforeEach(() => {
   sound = makeSilentSound('armed');
   ticks = 0;
   quiet = () => null;
+  ahead = 0;
   runner = makeRunner({
     clock,
     sound,
     machines: MACHINES,
     course: COURSE_HERE,
-    wallOf: (at) => at,
+    wallOf: (at) => at - ahead,
     tick: () => void (ticks += 1),
     quiet: (call, at) => quiet(call, at),
   });
@@ -78,6 +82,43 @@ describe('the effect runner', () => {
     runner.follow(hand.kitchen);
     expect(clock.pending()).toEqual([hand.now + 30 * MINUTE]);
     expect(sound.ringing()).toHaveLength(1);
+  });
+
+  /** The tablet's clock is set back; kitchen time goes on. */
+  const setBack = (by: number) => {
+    clock.set(clock.now() - by);
+    ahead += by;
+    runner.follow(hand.kitchen);
+  };
+  const ringFor = (ms: number) => {
+    hand.turn(30);
+    clock.turn(30 * MINUTE + ms);
+    runner.follow(hand.kitchen);
+  };
+
+  it('has a call that rings go on where the clock is set back, as loud as it had become', () => {
+    ringFor(20_000);
+    setBack(3 * HOUR);
+    expect(sound.ringing()).toMatchObject([{ kind: 'act', inMs: -20_000 }]);
+    setBack(HOUR);
+    expect(sound.ringing()).toMatchObject([{ kind: 'act', inMs: -20_000 }]);
+  });
+
+  it('does not begin one anew for the clocks’ drift, nor one that has had its say', () => {
+    ringFor(20_000);
+    setBack(3_000);
+    expect(sound.rung).toHaveLength(1);
+    clock.turn(5 * MINUTE);
+    setBack(3 * HOUR);
+    setBack(HOUR);
+    expect(sound.rung).toHaveLength(1);
+    expect(sound.ringing()).toHaveLength(1);
+  });
+
+  it('takes its say to be over with the reminder that its burst has', () => {
+    const tones = Array.from({ length: 60 }, (_, n) => toneOf('act', n)?.at ?? 0);
+    expect(Math.max(...tones) * 1_000).toBe(SAID_MS);
+    expect(toneOf('hot', 1_000)).not.toBeNull();
   });
 
   it('counts real milliseconds in a rehearsal’s fast clock', () => {
