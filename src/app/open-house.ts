@@ -7,7 +7,6 @@ import { makeAway } from './away.ts';
 import { beforeItRings } from './before-it-rings.ts';
 import { openEquipment } from './equipment.ts';
 import { makeDay } from './day.ts';
-import { dateOf, dayOf, hourOf, sinceMidnight } from './hours.ts';
 import { makeFollowUp } from './follow-up.ts';
 import { makeFiles } from './files.ts';
 import { makeKeeper, type Kept, type Pressed } from './keeper.ts';
@@ -25,6 +24,7 @@ import { keepMoment, lastMoment, makeLeaps } from './leaps.ts';
 import { loadJudge } from './load-judge.ts';
 import { makeHearing } from './quiet.ts';
 import { makeRunner } from './runner.ts';
+import { makeShownHours } from './shown-hours.ts';
 import type { World } from './world.ts';
 
 /** The kitchen time is shown by the second; a rehearsal's by what a quarter of a second brings. */
@@ -73,12 +73,8 @@ export async function openHouse(world: World): Promise<House> {
   const ringing = () => (world.holds ? hearing.ringing(kept().kitchen) : null);
   const course = await makeCourse(opened.records.length > 0);
   const front = await makeFront(kept, ringing);
-  const [zone, setZone] = createSignal(0);
-  const onWall = (at: number) => {
-    zone();
-    return wall(at);
-  };
-  const hour = (at: number) => hourOf(onWall(at), world.ways.ways().clock);
+  const hours = makeShownHours(time, world.zone, () => world.ways.ways().clock);
+  const { hour } = hours.shown;
   const kitchen = () => kept().kitchen;
   const records = () => kept().records;
   const keeps = world.holds && clock.rate === 1;
@@ -159,16 +155,13 @@ export async function openHouse(world: World): Promise<House> {
   sound.onState(setSoundState);
   screen.onState(setLit);
   world.update.onOffer((go) => setOffer(() => go));
-  let offset = time.wallOf(0);
   world.every(clock.rate > 1 ? SECOND / 4 : SECOND, () => {
     if (world.holds) keeper.tick();
     const moment = time.read(kept().kitchen.now);
     if (leaps.beat() && world.holds) keepMoment(settings, moment, records().at(-1)?.fact);
-    // The tablet's clock was set back: every alarm is at another hour of the wall now.
-    if (time.wallOf(0) !== offset) follow();
-    offset = time.wallOf(0);
+    // Every alarm is at another hour of the wall now, or the quiet hours are.
+    if (hours.beat(moment)) follow();
     setClockBack(time.fellBack());
-    setZone(new Date(moment.at).getTimezoneOffset());
     setNow(moment.at);
     away.seen(moment.at);
   });
@@ -195,10 +188,7 @@ export async function openHouse(world: World): Promise<House> {
   const calling = { world, kitchen, hearing, equipment, sound: soundState };
   const unheard = beforeItRings(voice, { ...calling, speak: () => void speak([]) });
   return {
-    ...{ kitchen, records, now, hour },
-    day: (at) => dayOf(onWall(at)),
-    date: (at) => dateOf(onWall(at)),
-    midnight: (at) => at - sinceMidnight(wall(at)),
+    ...{ kitchen, records, now, ...hours.shown },
     foresee: (deed) => keeper.foresee(deed),
     takeBack,
     async clockWasWrong() {
@@ -211,7 +201,7 @@ export async function openHouse(world: World): Promise<House> {
     ...makeDay(world, kitchen, now, take),
     saving: () => (kept().slow ? 'slow' : kept().unsaved > 0 ? 'unsaved' : 'saved'),
     unsaved: () => kept().unsaved,
-    ...{ begin, ringing, front, wall },
+    ...{ begin, ringing, front },
     unheard: unheard.waits,
     hush() {
       voice.hush();

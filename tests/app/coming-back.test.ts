@@ -118,6 +118,41 @@ describe('coming back', () => {
     }
   });
 
+  it('shows the hours of a zone that is as far from Greenwich today, and not tomorrow', async () => {
+    const before = process.env['TZ'];
+    try {
+      process.env['TZ'] = 'Europe/Berlin';
+      let zone = 'Europe/Berlin';
+      const world = {
+        ...makeFakeWorld({ at: Date.UTC(2031, 2, 30, 0, 40) }),
+        zone: () => zone,
+      };
+      const { house, id } = await resting(world);
+      const end = house.kitchen().bakes[id]!.context.marks['end']!;
+      const shown = createRoot(() => createMemo(() => house.hour(end)));
+      expect(shown()).toBe('03:10');
+      zone = process.env['TZ'] = 'Africa/Lagos';
+      world.beat();
+      expect(shown()).toBe('02:10');
+    } finally {
+      if (before === undefined) delete process.env['TZ'];
+      else process.env['TZ'] = before;
+    }
+  });
+
+  it('has the hours follow the clock that was set back, wherever they are shown already', async () => {
+    const world = makeFakeWorld({ at: new Date(2031, 4, 3, 12).getTime() });
+    const { house, id } = await resting(world);
+    const end = house.kitchen().bakes[id]!.context.marks['end']!;
+    const shown = createRoot(() =>
+      createMemo(() => [house.hour(end), house.day(end), house.wall(end) - house.midnight(end)]),
+    );
+    expect(shown()[0]).toBe('12:30');
+    world.clock.set(world.clock.now() - 24 * HOUR - 5 * HOUR);
+    world.beat();
+    expect(shown()).toEqual(['07:30', 'Fri', end - 29 * HOUR - house.midnight(end)]);
+  });
+
   it.each([
     ['the night that is an hour short', Date.UTC(2031, 2, 30, 0, 45), '01:45', '03:15'],
     ['the night that is an hour long', Date.UTC(2031, 9, 26, 0, 45), '02:45', '02:15'],

@@ -16,10 +16,10 @@ const EVENING = new Date(2031, 4, 3, 20).getTime();
 beforeEach(() => serveFormulas());
 afterEach(() => vi.unstubAllGlobals());
 
-/** A house at eight in the evening with one bake that stands at `from`. */
-const houseWith = async (from: BakeStage) => {
+/** A house in the evening with one bake that stands at `from`. */
+const houseWith = async (from: BakeStage, at = EVENING) => {
   const speaker = makeHeardSpeaker();
-  const world = { ...makeFakeWorld({ at: EVENING }), speaker };
+  const world = { ...makeFakeWorld({ at }), speaker };
   const house: House = await createRoot(() => openHouse(world));
   await vi.waitFor(() => expect(house.formulas()).toHaveLength(9), { timeout: 20_000 });
   const formula = house
@@ -129,6 +129,34 @@ describe('in the quiet hours', () => {
     await createRoot(() => openHouse(world));
     const morning = new Date(2031, 4, 4, 6).getTime();
     expect(world.sound.ringing()).toMatchObject([{ inMs: morning - clock.now() }]);
+  });
+});
+
+describe('in the quiet hours of a tablet that comes to another zone', () => {
+  const before = process.env['TZ'];
+  afterEach(() => {
+    if (before === undefined) delete process.env['TZ'];
+    else process.env['TZ'] = before;
+  });
+
+  it('a look waits for the morning there, or is heard at once where it is morning already', async () => {
+    process.env['TZ'] = 'Europe/Berlin';
+    const opened = await houseWith('levain.feed', Date.UTC(2031, 4, 3, 20));
+    const { house, world } = opened;
+    house.equip({ quiet: { from: 22 * 60, to: 9 * 60 } });
+    await feed(house);
+    await turnTo(opened, world.clock.pending()[0]!);
+    const { since } = house.ringing()!;
+    const rung = () => rings(opened).map(({ inMs }) => inMs);
+    const asLaid = world.clock.now();
+    // It is seven in the morning in Berlin, five in Reykjavik, ten in Karachi.
+    expect(new Date(since).getHours()).toBe(7);
+    process.env['TZ'] = 'Atlantic/Reykjavik';
+    world.beat();
+    expect(rung()).toEqual([Date.UTC(2031, 4, 4, 9) - asLaid]);
+    process.env['TZ'] = 'Asia/Karachi';
+    world.beat();
+    expect(rung()).toEqual([since - asLaid]);
   });
 });
 
