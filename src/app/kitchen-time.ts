@@ -39,7 +39,7 @@ const AHEAD = 15 * 60_000;
 /** @param last the last fact of the log, whose `at − raw` the offset starts from */
 export function makeKitchenTime(clock: Clock, last: Moment | null): KitchenTime {
   let offset = last ? last.at - last.raw : 0;
-  let back = last !== null && clock.now() < last.raw;
+  let back = last !== null && clock.now() < last.raw - DRIFT;
   let before = { raw: clock.now(), steady: clock.steady() };
   let leap: Leap | null = null;
   return {
@@ -49,10 +49,9 @@ export function makeKitchenTime(clock: Clock, last: Moment | null): KitchenTime 
       if (by < -DRIFT || by > AHEAD) leap = { by, from: before.raw + offset };
       if (by < -DRIFT) offset -= by;
       before = here;
-      if (here.raw + offset < floor) {
-        back = true;
-        offset = floor - here.raw;
-      }
+      const behind = floor - (here.raw + offset);
+      if (behind > DRIFT) back = true;
+      if (behind > 0) offset += behind;
       return { at: here.raw + offset, raw: here.raw };
     },
     wallOf: (at) => at - offset,

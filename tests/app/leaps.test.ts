@@ -146,3 +146,20 @@ it('takes no drift between the clocks for a leap, nor a net that sets one right'
   }
   expect(time.leapt()).toBeNull();
 });
+
+it.each([
+  [3_000, false],
+  [6_000, true],
+])('a clock %i ms behind the last fact is told as one that went back: %s', async (by, told) => {
+  const { world, house } = await anHourIn();
+  const timer = { kind: 'timer', timer: 'one', name: 'other', call: 'act' } as const;
+  await house.take({ ...timer, until: house.now() + HOUR });
+  const opened = makeKitchenTime(world.clock, { at: house.now(), raw: world.clock.now() + by });
+  opened.read(house.now());
+  expect(opened.fellBack()).toBe(told);
+  // While the page runs it is told how far it went, or nothing at all.
+  world.clock.set(world.clock.now() - by);
+  world.beat();
+  await vi.waitFor(() => expect(house.told()).toEqual([]));
+  expect(house.now()).toBe(house.records().at(-1)!.fact.at);
+});
