@@ -1,4 +1,4 @@
-import { createSignal } from 'solid-js';
+import { createSignal, untrack } from 'solid-js';
 import type { Settings } from '../../machines/ports.ts';
 import type { Showing } from '../adapters/showing.ts';
 import type { Fact } from '../core/records/fact.ts';
@@ -24,6 +24,8 @@ export function makeLeaps(
   nobodyLeft: (since: Instant) => void,
 ) {
   const [leaps, setLeaps] = createSignal<Leaps>(NONE);
+  /** Those ahead that are not answered, each by itself; what is told is their sum. */
+  let open: readonly Leap[] = [];
   let known: Leap | null = null;
   let last = showing();
   let doubtful: { readonly leap: Leap; readonly showing: number | null } | null = null;
@@ -36,10 +38,15 @@ export function makeLeaps(
       known = leap;
       if (doubtful !== null) {
         const inSight = doubtful.showing !== null && doubtful.showing === showing();
-        const ahead = { ...doubtful.leap, inSight };
-        // A sleep does not put away a question that stands.
-        setLeaps((old) => (inSight || !old.ahead?.inSight ? { ...old, ahead } : old));
-        if (inSight) nobodyLeft(ahead.from);
+        const asks = untrack(leaps).ahead?.inSight === true;
+        // A sleep does not put away a question that stands; a clock may be set in two goes.
+        if (inSight || !asks) {
+          open = asks ? [...open, doubtful.leap] : [doubtful.leap];
+          const by = open.reduce((sum, leap) => sum + leap.by, 0);
+          const ahead = { by, from: open[0]!.from, inSight };
+          setLeaps((old) => ({ ...old, ahead }));
+        }
+        if (inSight) nobodyLeft(doubtful.leap.from);
         doubtful = null;
       }
       if (isNew && leap !== null && leap.by > 0) doubtful = { leap, showing: last };
@@ -48,7 +55,11 @@ export function makeLeaps(
       if (back !== null && back.by <= -TOLD) setLeaps((old) => ({ ...old, back }));
       return back !== null;
     },
-    read: (which: keyof Leaps) => setLeaps((old) => ({ ...old, [which]: null })),
+    open: (): readonly Leap[] => open,
+    read(which: keyof Leaps) {
+      if (which === 'ahead') open = [];
+      setLeaps((old) => ({ ...old, [which]: null }));
+    },
   };
 }
 

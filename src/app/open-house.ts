@@ -193,7 +193,7 @@ export async function openHouse(world: World): Promise<House> {
     takeBack,
     async clockWasWrong() {
       const { goOn } = await import('./clock-wrong.ts');
-      await goOn(records(), time.read(kitchen().now).at, leaps.leaps().ahead, take, voice.say);
+      await goOn(records(), time.read(kitchen().now).at, leaps.open(), take, voice.say);
       leaps.read('ahead');
     },
     leaps: leaps.leaps,

@@ -66,7 +66,8 @@ export interface Told {
 
 /**
  * Leaps of the tablet's clock while the page ran, in milliseconds; null: none, or dealt with. Ahead it
- * may have been a sleep, but where the page stood `inSight` all the while: then it is asked about.
+ * may have been a sleep, but where the page stood `inSight` all the while: then it is asked about. Several
+ * that nobody has answered are told as one.
  */
 export interface Leaps {
   readonly back: { readonly by: number; readonly from: Instant } | null;

@@ -23,7 +23,7 @@ afterAll(async () => {
 
 const place = (house: House, id: string) => {
   const bake = house.kitchen().bakes[id]!;
-  return { stage: stageOf(bake), left: deadlineOf(bake)! - house.now() };
+  return { stage: stageOf(bake), left: (deadlineOf(bake) ?? NaN) - house.now() };
 };
 
 /** A dough in its bowl, its temperature taken; an hour of its wait is over. */
@@ -49,7 +49,7 @@ const anHourIn = async () => {
   };
   pass(HOUR);
   house.readBack();
-  return { world, house, id, pass, leap, before: place(house, id) };
+  return { world, house, begin, id, pass, leap, before: place(house, id) };
 };
 
 describe.each([20 * MINUTE, HOUR, 12 * HOUR])('a clock that goes back %i ms', (by) => {
@@ -111,6 +111,55 @@ describe('a clock that goes ahead', () => {
     world.beat();
     expect(place(house, id)).toEqual({ ...before, left: before.left - 1000 });
     expect(house.kitchen().timers['one']!.until).toBe(until);
+  });
+
+  it('in two goes is asked about as one, and each moves what was before it', async () => {
+    const { world, house, id, leap, before } = await anHourIn();
+    leap(11 * HOUR);
+    expect(place(house, id).stage).toBe('bulk.look');
+    const timer = { kind: 'timer', timer: 'one', name: 'other', call: 'act' } as const;
+    await house.take({ ...timer, until: house.now() + 2 * HOUR });
+    leap(20 * MINUTE);
+    expect(house.leaps().ahead).toMatchObject({ by: 11 * HOUR + 20 * MINUTE, inSight: true });
+    await house.clockWasWrong();
+    world.beat();
+    expect(place(house, id)).toEqual({ ...before, left: before.left - 2000 });
+    expect(house.kitchen().timers['one']!.until - house.now()).toBe(2 * HOUR - 1000);
+    expect(house.leaps().ahead).toBeNull();
+    expect(replay(house.records(), MACHINES).trouble).toBeNull();
+    // What was answered is over: a later leap is asked about by itself.
+    leap(HOUR);
+    expect(house.leaps().ahead?.by).toBe(HOUR);
+  });
+
+  it('has wait again what time alone led on, though something else was done since', async () => {
+    const { world, house, begin, id, leap, before } = await anHourIn();
+    const other = await begin('mix.first');
+    leap(11 * HOUR);
+    expect(place(house, id).stage).toBe('bulk.look');
+    await house.take({ kind: 'press', who: other, act: 'mixed' });
+    const rest = place(house, other);
+    await house.clockWasWrong();
+    world.beat();
+    expect(place(house, id)).toEqual({ ...before, left: before.left - 1000 });
+    expect(place(house, other)).toEqual(rest);
+    expect(house.ringing()).toBeNull();
+    expect(house.kitchen().attention.context.calls).toEqual([]);
+    expect(replay(house.records(), MACHINES).trouble).toBeNull();
+  });
+
+  it('leaves alone what hands led on since, and time after them', async () => {
+    const { world, house, id, leap } = await anHourIn();
+    leap(11 * HOUR);
+    for (const act of ['bulkReady', 'divided', 'preshaped'] as const)
+      await house.take({ kind: 'press', who: id, act });
+    world.clock.turn(HOUR);
+    world.beat();
+    const stands = place(house, id).stage;
+    expect(stands).toBe('shape.finalShape');
+    await house.clockWasWrong();
+    world.beat();
+    expect(place(house, id).stage).toBe(stands);
   });
 
   it('as the tablet slept counts as time, and is not asked about', async () => {
