@@ -73,7 +73,7 @@ export function makeHearing({ engine, tell }: HearingParts): (asked: ToThread) =
             told({ turn, kind: 'told', told: { kind: 'speaks', speaks } });
           },
           room: (db) => told({ turn, kind: 'told', told: { kind: 'room', db } }),
-          pauses: made.pauses,
+          pauses: (sound) => made.pauses?.(sound),
           cut: made.cut,
           moment(seconds) {
             if (!isOpen) told({ turn, kind: 'told', told: { kind: 'open' } });

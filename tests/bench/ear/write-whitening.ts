@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { format, resolveConfig } from 'prettier';
-import { learnedRows, LEARNED } from '../../../src/adapters/ear/learned-engine.ts';
+import { learnedEngine, LEARNED } from '../../../src/adapters/ear/learned-engine.ts';
 import { COMMANDS } from '../../../src/core/ear/phrases.ts';
 import { phrasesSaid } from './corpus.ts';
 import { openNets } from './nets.ts';
@@ -11,13 +11,13 @@ import { TUNING } from './voices.ts';
  * Writes src/adapters/ear/whitening.ts: where each of the net's numbers lies, and how far it is spread, in what
  * the tuning voices say. `npx tsx tests/bench/ear/write-whitening.ts`; espeak-ng and flite must be there.
  */
-const nets = await openNets();
+const engine = learnedEngine(await openNets());
 const sums = Array.from({ length: LEARNED }, () => ({ sum: 0, squares: 0 }));
 let count = 0;
 for (const voice of TUNING) {
   const cuts = (await phrasesSaid(voice, COMMANDS)).flatMap((said) => said.cuts);
   for (const { sound } of cuts) {
-    const rows = await learnedRows(nets, sound);
+    const { learned: rows } = await engine.ahead!(sound, null);
     count += rows.count;
     rows.data.forEach((value, i) => {
       const at = sums[i % LEARNED]!;
