@@ -95,10 +95,7 @@ function open(name: string, stores: readonly StoreName[], lost: () => void): Pro
       clearTimeout(timer);
       reject(new StoreError('closed', { cause }));
     };
-    const timer = setTimeout(
-      () => giveUp(new Error(`open: ${name} did not answer within ${OPEN_WITHIN} ms.`)),
-      OPEN_WITHIN,
-    );
+    const timer = setTimeout(() => giveUp(new Error(`open: ${name} did not answer.`)), OPEN_WITHIN);
     try {
       const request = indexedDB.open(name, VERSION);
       request.onupgradeneeded = () => {

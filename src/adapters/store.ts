@@ -48,9 +48,7 @@ export function makeLogStore(name = 'loafward'): LogStore & { readonly close: St
 function mustRunOn(call: string, records: readonly LogRecord[], first: number): void {
   records.forEach(({ seq }, index) => {
     if (seq !== first + index || !(Number.isSafeInteger(seq) && seq >= 1)) {
-      throw new Error(
-        `${call}: seq ${seq} stands where ${Math.max(first, 1) + index} was expected.`,
-      );
+      throw new Error(`${call}: seq ${seq}, not ${Math.max(first, 1) + index}.`);
     }
   });
 }

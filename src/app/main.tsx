@@ -102,6 +102,5 @@ const open = async (root: HTMLElement): Promise<void> => {
   render(() => <App house={house} />, root);
 };
 
-const root = document.getElementById('loafward');
-if (!root) throw new Error('The page has no element with the id loafward.');
-void open(root);
+// index.html has it.
+void open(document.getElementById('loafward')!);

@@ -1,4 +1,4 @@
-import { createSignal, untrack, type Accessor } from 'solid-js';
+import { createSignal, type Accessor } from 'solid-js';
 import type { Clock } from '../core/speech/show-time.ts';
 import type { Instant } from '../core/units.ts';
 import type { House } from '../screens/house.ts';
@@ -23,6 +23,7 @@ export function makeShownHours(
   clock: Accessor<Clock>,
 ): ShownHours {
   const [standsBy, setStandsBy] = createSignal('');
+  let before = '';
   const wall = (at: Instant): Instant => {
     standsBy();
     return time.wallOf(at);
@@ -36,10 +37,10 @@ export function makeShownHours(
       midnight: (at) => at - sinceMidnight(wall(at)),
     },
     beat({ raw }) {
-      const before = untrack(standsBy);
-      const now = [time.wallOf(0), new Date(raw).getTimezoneOffset(), zone()].join();
-      setStandsBy(now);
-      return now !== before;
+      const offset = new Date(raw).getTimezoneOffset();
+      const is = before !== (before = time.wallOf(0) + zone() + offset);
+      setStandsBy(before);
+      return is;
     },
   };
 }

@@ -301,9 +301,9 @@ describe('the log on IndexedDB', () => {
   });
 
   it.each([
-    [[1, 3], 'append: seq 3 stands where 2 was expected.'],
-    [[0], 'append: seq 0 stands where 1 was expected.'],
-    [[2, 2], 'append: seq 2 stands where 3 was expected.'],
+    [[1, 3], 'append: seq 3, not 2.'],
+    [[0], 'append: seq 0, not 1.'],
+    [[2, 2], 'append: seq 2, not 3.'],
   ])('throws when the seqs are %j', async (seqs, sentence) => {
     await expect(makeLogStore(NAME).append(rows(...seqs))).rejects.toThrow(sentence);
   });
