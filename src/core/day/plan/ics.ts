@@ -1,3 +1,4 @@
+import { plainNotes } from '../../formula/plain-name.ts';
 import { MINUTE, type Instant } from '../../units.ts';
 import type { PlannedTouch } from './types.ts';
 
@@ -25,9 +26,11 @@ function octetsOf(character: string): number {
   return point < 0x80 ? 1 : point < 0x800 ? 2 : point < 0x10000 ? 3 : 4;
 }
 
-/** Text as a value: backslash, comma, semicolon and line ends escaped. */
+/** Text as a value: backslash, comma, semicolon and line ends escaped; no control sign may stand in one. */
 const text = (value: string): string =>
-  value.replace(/[\\,;]/g, '\\$&').replace(/\r\n|\r|\n/g, '\\n');
+  plainNotes(value)
+    .replace(/[\\,;]/g, '\\$&')
+    .replace(/\n/g, '\\n');
 
 /** An instant in UTC, for a zone without its own rules in the file is read as floating. */
 const utc = (at: Instant): string =>
@@ -62,9 +65,12 @@ const alarm = (trigger: string, summary: string): string[] => [
 export const touchKey = ({ batch, name }: Pick<PlannedTouch, 'batch' | 'name'>): string =>
   `${batch}/${name}`;
 
+/** Half a letter has no octets. */
+const whole = (name: string): string => name.replace(/\p{Cs}/gu, '\ufffd');
+
 /** Stable and plain: letters, digits and their escapes. */
 const uidOf = (touch: PlannedTouch, plan = ''): string =>
-  `${encodeURIComponent(`${plan}${touchKey(touch)}`).replace(/%/g, '_')}@loafward`;
+  `${encodeURIComponent(whole(`${plan}${touchKey(touch)}`)).replace(/%/g, '_')}@loafward`;
 
 function event(touch: PlannedTouch, options: IcsOptions, isGone: boolean): string[] {
   const { stamp, sequence, describe, plan } = options;

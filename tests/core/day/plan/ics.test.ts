@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
 import { toIcs, touchKey } from '../../../../src/core/day/plan/ics.ts';
+import { HOSTILE_TEXTS } from '../../../hostile/texts.ts';
 import type { PlannedTouch } from '../../../../src/core/day/plan/types.ts';
 
 const MINUTE = 60_000;
@@ -99,6 +100,32 @@ describe('a plan as a calendar file', () => {
     expect([value(gone!, 'status'), value(gone!, 'sequence')]).toEqual(['CANCELLED', '1']);
     expect(gone!.getAllSubcomponents('valarm')).toHaveLength(0);
   });
+
+  it.each(HOSTILE_TEXTS.filter((text) => text.trim() !== ''))(
+    '%j is one value of one event, wherever it stands',
+    (text) => {
+      const made = toIcs([touch(text, STAMP, { batch: text })], {
+        ...{ stamp: STAMP, sequence: {}, plan: text, name: () => text, describe: () => text },
+      });
+      // Nothing of it begins a line, whatever a reader takes for a line's end, and no control sign is in it.
+      const lines = made.split(/\r\n|[\n\r\u000b\u000c\u0085\u2028\u2029]/);
+      expect(lines.filter((line) => line.startsWith('BEGIN:VEVENT'))).toHaveLength(1);
+      expect(lines.every((line) => line === '' || /^([A-Z-]+[:;]| )/.test(line))).toBe(true);
+       
+      expect(made.replaceAll('\r\n', '')).not.toMatch(/[\u0000-\u0008\u000a-\u001f\u007f]/);
+      expect(made.isWellFormed()).toBe(true);
+      for (const line of made.split('\r\n'))
+        expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
+      const [event, ...more] = eventsOf(made);
+      expect(more).toEqual([]);
+      const shown = text
+        .replace(/\r\n?|[\u000b\u000c\u0085\u2028\u2029]/g, '\n')
+        .replace(/[^\P{Cc}\n\t]|[\u202a-\u202e\u2066-\u2069]|\p{Cs}|\p{NChar}/gu, '');
+      for (const name of ['summary', 'description', 'categories'])
+        expect(event!.getFirstPropertyValue(name) ?? '').toBe(shown);
+      expect(value(event!, 'uid')).toMatch(/^[\w.!~*'()-]+@loafward$/);
+    },
+  );
 
   it('any name at all comes back', () =>
     fc.assert(
