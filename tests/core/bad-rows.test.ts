@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { MACHINE_VERSION as TODAY } from '../../machines/kitchen/kitchen.ts';
 import { readLogFile } from '../../src/core/records/read-log-file.ts';
+import { planFault } from '../../src/core/records/read-plan.ts';
 import { positionFault, readRecord } from '../../src/core/records/read-record.ts';
 import type { Recipe } from '../../src/core/formula/recipe.ts';
 import { recipeOf, startOf } from './circle/support.ts';
+import { laidDay } from '../fakes/laid-day.ts';
+import type { LogRecord } from '../../src/core/records/record.ts';
 import { makeRow } from '../fakes/records.ts';
 import { sealed, sumIn } from '../fakes/saved-file.ts';
 
@@ -85,6 +88,31 @@ describe('a row whose parts are not what they have to be', () => {
     expect(reason?.path).toBe(path);
     const text = JSON.stringify(row(fact, at));
     expect(readLogFile(text, TODAY, sumIn(text)).reason).toMatchObject({ line: 1, path });
+  });
+
+  it.each([8.64e15 + 1, -1e300, Number.NaN])('has no instant that no clock shows: %d', (at) => {
+    const fed = { ...makeRow(1).fact, kind: 'starter', did: 'later', until: at };
+    const timer = { ...makeRow(1).fact, kind: 'timer', timer: 't', name: 'nuts', call: 'hot' };
+    const facts = [
+      { ...press, at },
+      { ...press, raw: at },
+      { ...press, was: at },
+      { ...press, results: [{ ...result, marks: { end: at } }] },
+      { ...press, results: [{ ...result, since: at }] },
+      fed,
+      { ...timer, until: at },
+      { ...makeRow(1).fact, kind: 'snoozed', call: 'a', until: at },
+    ];
+    for (const fact of facts) expect(readRecord(row(fact), TODAY).record).toBeNull();
+    expect(positionFault(row(press, { ...position, now: at }) as LogRecord)?.path).toBe(
+      'position.now',
+    );
+    const plan = JSON.parse(JSON.stringify(laidDay())) as { touches: object[]; ask: object };
+    const [touch] = plan.touches;
+    expect(planFault({ ...plan, touches: [{ ...touch, fineUntil: at }] })).not.toBeNull();
+    expect(
+      planFault({ ...plan, ask: { ...plan.ask, away: [{ from: at, to: 5 }] } }),
+    ).not.toBeNull();
   });
 
   it('tells no more of a long name than a line holds', () => {

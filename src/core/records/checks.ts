@@ -29,6 +29,18 @@ export const id: Check = (value) =>
   text(value) ??
   ((value as string) in {} ? { path: '', expected: 'a name of its own', got: value } : null);
 export const number = check('a number', Number.isFinite);
+/** Of grams, minutes, percent: far more than any kitchen has, and nothing that arithmetic turns into no number. */
+const MOST = 1e9;
+export const amount = check(
+  'a number within a thousand million',
+  (value) => typeof value === 'number' && Math.abs(value) <= MOST,
+);
+/** The last instant there is, ms (ECMA-262, Time Values): later or sooner no clock shows. */
+export const LAST_INSTANT = 8.64e15;
+export const instant = check(
+  'an instant',
+  (value) => typeof value === 'number' && Math.abs(value) <= LAST_INSTANT,
+);
 export const flag = check('true or false', (value) => typeof value === 'boolean');
 export const object = check('an object', isObject);
 

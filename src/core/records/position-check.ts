@@ -1,11 +1,12 @@
 import {
+  amount,
   check,
   fields,
   flag,
   id,
+  instant,
   listOf,
   maybe,
-  number,
   orNull,
   string,
   tableOf,
@@ -13,14 +14,14 @@ import {
 } from './checks.ts';
 import { readReading } from './read-reading.ts';
 
-const instants = tableOf(number);
+const instants = tableOf(instant);
 const place = {
   stage: id,
   marks: instants,
   entered: instants,
   byDue: flag,
   answers: tableOf(string),
-  tasks: tableOf(fields({ called: orNull(number), done: orNull(number) })),
+  tasks: tableOf(fields({ called: orNull(instant), done: orNull(instant) })),
 };
 
 /** A reading by its kind and its number, whatever that is: rows of old kept any. */
@@ -30,10 +31,10 @@ const bake = fields({
   ...place,
   start: id,
   loaves: maybe(listOf(id)),
-  touches: number,
-  belief: fields({ mean: number, sd: number }),
+  touches: amount,
+  belief: fields({ mean: amount, sd: amount }),
   doubt: maybe(id),
-  readings: tableOf(fields({ at: number, reading })),
+  readings: tableOf(fields({ at: instant, reading })),
 });
 
 const oven = fields({
@@ -43,7 +44,7 @@ const oven = fields({
   soon: flag,
   out: listOf(id),
   lanes: maybe(listOf(id)),
-  holds: maybe(tableOf(number)),
+  holds: maybe(tableOf(amount)),
   turns: maybe(tableOf(text)),
 });
 
@@ -51,22 +52,22 @@ const lane = fields({ ...place, vessel: text, loaves: listOf(id) });
 
 /** Where a whole kitchen stands: each field that is read of it, and its type. */
 export const position = fields({
-  now: number,
+  now: instant,
   bakes: tableOf(bake),
   oven,
   lanes: tableOf(lane),
   attention: fields({
     heard: listOf(string),
-    snoozed: tableOf(fields({ until: orNull(number), times: number })),
+    snoozed: tableOf(fields({ until: orNull(instant), times: amount })),
   }),
-  timers: tableOf(fields({ name: string, until: number, call: text })),
+  timers: tableOf(fields({ name: string, until: instant, call: text })),
   starter: fields({
     name: maybe(string),
-    kept: maybe(fields({ at: number, grams: number })),
-    fed: maybe(fields({ at: number, flour: number, celsius: number })),
-    put: maybe(fields({ at: number, where: id })),
-    renewed: maybe(number),
-    signs: listOf(fields({ at: number })),
+    kept: maybe(fields({ at: instant, grams: amount })),
+    fed: maybe(fields({ at: instant, flour: amount, celsius: amount })),
+    put: maybe(fields({ at: instant, where: id })),
+    renewed: maybe(instant),
+    signs: listOf(fields({ at: instant })),
     marks: instants,
   }),
 });

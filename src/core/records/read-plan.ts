@@ -1,10 +1,11 @@
 import {
+  amount,
   check,
   fields,
   flag,
+  instant,
   listOf,
   maybe,
-  number,
   orNull,
   tableOf,
   text,
@@ -17,23 +18,23 @@ const whole = check(
   'a whole number from 1',
   (value) => Number.isInteger(value) && Number(value) > 0,
 );
-const minutes = check('0 or more', (value) => Number.isFinite(value) && Number(value) >= 0);
+const minutes = check('0 or more', (value) => amount(value) === null && Number(value) >= 0);
 
-const span = fields({ name: maybe(text), from: number, to: number, canBend: maybe(flag) });
+const span = fields({ name: maybe(text), from: instant, to: instant, canBend: maybe(flag) });
 
 const bake = fields({
   name: text,
   recipe,
-  due: orNull(number),
-  startAt: orNull(number),
+  due: orNull(instant),
+  startAt: orNull(instant),
   bake: orNull(text),
-  pins: tableOf(number),
+  pins: tableOf(instant),
 });
 
 const ask = fields({
   bakes: listOf(bake, 1),
-  kitchen: number,
-  belief: fields({ mean: number, sd: number }),
+  kitchen: amount,
+  belief: fields({ mean: amount, sd: amount }),
   away: listOf(span),
   taken: maybe(listOf(fields({ change: text }))),
 });
@@ -41,12 +42,12 @@ const ask = fields({
 const touch = fields({
   batch: text,
   name: text,
-  at: number,
+  at: instant,
   hands: minutes,
-  earliest: number,
-  latest: number,
-  fineUntil: number,
-  lastPossible: number,
+  earliest: instant,
+  latest: instant,
+  fineUntil: instant,
+  lastPossible: instant,
   choice: maybe(text),
   frozen: flag,
 });
@@ -56,7 +57,7 @@ const plan = fields({
   sequence: whole,
   ask,
   touches: listOf(touch, 1),
-  ready: listOf(fields({ batch: text, at: number })),
+  ready: listOf(fields({ batch: text, at: instant })),
 });
 
 /** Why a fact's plan is none; null where it is one. Its recipes are checked as that of a start is. */

@@ -1,5 +1,5 @@
 import { describe } from '../formula/read-fields.ts';
-import { fields, id, number, string } from './checks.ts';
+import { fields, id, instant, string } from './checks.ts';
 import { DEEDS, whole } from './deed-check.ts';
 import type { Fact } from './fact.ts';
 import { formulaFault } from './formula-fault.ts';
@@ -21,7 +21,7 @@ export interface Unreadable {
 /** Rows of this machine version and before kept any number that was keyed in twice. */
 const UNBOUNDED = 1;
 
-const told = fields({ id, device: string, at: number, raw: number });
+const told = fields({ id, device: string, at: instant, raw: instant });
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null;

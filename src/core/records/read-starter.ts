@@ -1,3 +1,4 @@
+import { LAST_INSTANT } from './checks.ts';
 import { STARTER_PLACES, TOPS, type StarterDeed } from './starter.ts';
 
 interface Span {
@@ -19,7 +20,7 @@ const SHAPES: Readonly<
   renewed: {},
   rose: { percent: { least: 0, most: 300 } },
   topped: { top: TOPS },
-  later: { until: { least: 0, most: Number.MAX_VALUE } },
+  later: { until: { least: 0, most: LAST_INSTANT } },
 };
 
 /** Why it is no deed of the starter's: which field, what was expected, what came; null where it is one. */

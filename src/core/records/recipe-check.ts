@@ -1,59 +1,65 @@
-import { fields, id, listOf, maybe, number, object, string, text } from './checks.ts';
+import { amount, check, fields, id, listOf, maybe, object, string, text } from './checks.ts';
 
-const flour = fields({ id: text, name: text, grain: id, pct: number });
+/** As many loaves as a list may be made of. */
+const count = check(
+  'a whole number to 1,000',
+  (value) => Number.isInteger(value) && Number(value) >= 0 && Number(value) <= 1_000,
+);
+
+const flour = fields({ id: text, name: text, grain: id, pct: amount });
 const filling = fields({
   id: text,
   name: text,
-  pct: number,
+  pct: amount,
   keeps: id,
   allergens: listOf(string),
   prepare: maybe(listOf(id)),
   group: maybe(string),
-  soak: maybe(fields({ water: number })),
-  brings: maybe(fields({ salt: number, water: number })),
+  soak: maybe(fields({ water: amount })),
+  brings: maybe(fields({ salt: amount, water: amount })),
 });
 
 const process = fields({
-  rest: number,
+  rest: amount,
   // eslint-disable-next-line no-restricted-syntax -- a field of the file, not a timer
-  touches: listOf(fields({ kind: id, after: number })),
-  rise: number,
+  touches: listOf(fields({ kind: id, after: amount })),
+  rise: amount,
   shaping: id,
-  benchRest: number,
-  counter: number,
-  retard: number,
-  warm: number,
-  fridge: number,
+  benchRest: amount,
+  counter: amount,
+  retard: amount,
+  warm: amount,
+  fridge: amount,
   vessel: id,
-  preheat: number,
-  lidded: number,
-  open: number,
-  recovery: number,
-  cool: number,
+  preheat: amount,
+  lidded: amount,
+  open: amount,
+  recovery: amount,
+  cool: amount,
 });
 
 const levain = fields({
-  pff: number,
-  hydration: number,
-  feed: fields({ seed: number, flour: number, water: number }),
-  flours: maybe(listOf(fields({ id: text, pct: number }))),
+  pff: amount,
+  hydration: amount,
+  feed: fields({ seed: amount, flour: amount, water: amount }),
+  flours: maybe(listOf(fields({ id: text, pct: amount }))),
 });
 
 const formula = fields({
   id: text,
-  version: number,
+  version: amount,
   name: text,
   flours: listOf(flour, 1),
-  hydration: number,
-  secondWater: number,
+  hydration: amount,
+  secondWater: amount,
   levain,
-  salt: number,
+  salt: amount,
   fillings: listOf(filling),
-  piece: number,
+  piece: amount,
   process,
 });
 
-const lines = listOf(fields({ item: text, name: text, grams: number, division: number }));
+const lines = listOf(fields({ item: text, name: text, grams: amount, division: amount }));
 
 /**
  * What a recipe that is pinned has to hold for a bake to be shown by it: each field and its type. Which numbers
@@ -61,11 +67,11 @@ const lines = listOf(fields({ item: text, name: text, grams: number, division: n
  */
 export const recipe = fields({
   formula,
-  loaves: number,
-  piece: number,
+  loaves: count,
+  piece: amount,
   lines: fields({ feed: lines, first: lines, second: lines, filling: lines }),
-  keepBack: number,
-  dough: number,
+  keepBack: amount,
+  dough: amount,
   process,
   warnings: listOf(fields({ key: id, values: object })),
 });
