@@ -81,6 +81,7 @@ export const LOOKED_UP = [
   '\\',
   '.*',
   '%E0%A4%A',
+  '_x0041_ _x005F_',
   'null',
   'undefined',
   'NaN',

@@ -7,9 +7,25 @@ import type { Grams } from '../../core/units.ts';
 
 const FORMATS = { pct: '0.##', grams: '0.0' } as const;
 
+const escaped = (letter: string): string =>
+  `_x${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`;
+
+/**
+ * A text as cells hold it: what seems to be an escaped letter there is none (ECMA-376 part 1, ST_Xstring). What
+ * writes files looks each text up in an object of its own, where a name that every object has would be found
+ * before it was put in: its first letter is escaped.
+ */
+const textCell = (value: string): Cell => ({
+  type: String,
+  value:
+    value in {}
+      ? `${escaped(value)}${value.slice(1)}`
+      : value.replace(/_(?=x[0-9A-F]{4}_)/gi, () => escaped('_')),
+});
+
 const toCell = (cell: WrittenCell): Cell => {
   if (cell === null) return null;
-  if ('text' in cell) return { type: String, value: cell.text };
+  if ('text' in cell) return textCell(cell.text);
   const format = FORMATS[cell.is];
   // What may be typed over is told apart by its ground, as sheets commonly do.
   return 'number' in cell
@@ -56,10 +72,10 @@ export async function writeXlsx(formula: Formula, flour: Grams): Promise<Uint8Ar
     }),
   );
   const rest = [
-    [words.path, words.value].map((value) => ({ type: String, value })),
+    [words.path, words.value].map(textCell),
     ...flatten(formula).map(([path, value]) => [
-      { type: String, value: path },
-      typeof value === 'number' ? { type: Number, value } : { type: String, value: value ?? '' },
+      textCell(path),
+      typeof value === 'number' ? { type: Number, value } : textCell(value ?? ''),
     ]),
   ];
   const blob = await writeFile(

@@ -2,16 +2,18 @@
 import FormulaParser from 'fast-formula-parser';
 import fc from 'fast-check';
 import { strToU8, zipSync } from 'fflate';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { readXlsx } from '../../../src/adapters/sheets/read-xlsx.ts';
 import { partTexts, safeZip } from '../../../src/adapters/sheets/safe-zip.ts';
 import { writeXlsx } from '../../../src/adapters/sheets/write-xlsx.ts';
 import { amounts } from '../../../src/core/formula/amounts.ts';
 import type { Formula } from '../../../src/core/formula/formula.ts';
+import { readFormula } from '../../../src/core/formula/read-formula.ts';
 import { ownBase } from '../../../src/core/sheets/own-base.ts';
 import { firstAnswers, readSheet } from '../../../src/core/sheets/read-sheet.ts';
 import { SHIPPED, shippedFormula } from '../../core/formula/shipped.ts';
 import { goodFormula } from '../../core/sheets/formulas.ts';
+import { HOSTILE_NAMES } from '../../hostile/texts.ts';
 
 /** The cells of the first sheet as the file has them: what is reckoned by its formula. */
 async function cellsOf(formula: Formula, flour: number): Promise<Map<string, string | number>> {
@@ -207,5 +209,36 @@ describe('an xlsx that is none, or too much', () => {
     expect(tables).toBeNull();
     expect(reason).toMatchObject({ path: 'the file', expected: 'an xlsx file' });
     expect(reason!.got).not.toBe('');
+  });
+});
+
+describe('names that would be more than text', () => {
+  const base = shippedFormula('cherry-hazelnut');
+  const named = HOSTILE_NAMES.flatMap((name) => {
+    const [first, ...others] = base.fillings;
+    const wanted = { ...base, name, fillings: [{ ...first!, name }, ...others] };
+    const { formula } = readFormula(wanted);
+    return formula === null ? [] : [formula];
+  });
+
+  it('are texts of a live sheet, nothing of it reckons them, and they come back as they were', async () => {
+    expect(named.length).toBeGreaterThan(50);
+    for (const formula of named) {
+      const file = await writeXlsx(formula, 1000);
+      const parts = partTexts(safeZip(file).zip!);
+      const cells = parts['xl/worksheets/sheet1.xml']!;
+      // What is reckoned are the sheet's own formulas alone: as many as of any other name.
+      expect(cells.match(/<f>/g)).toHaveLength(plainFormulas);
+      const { tables, reason } = { reason: null, ...(await readXlsx(file)) };
+      expect(reason, JSON.stringify(formula.name)).toBeNull();
+      expect(ownBase(tables!).formula, JSON.stringify(formula.name)).toEqual(formula);
+      expect(tables![0]!.rows[0]![0]).toBe(formula.name);
+    }
+  }, 60_000);
+
+  let plainFormulas = 0;
+  beforeAll(async () => {
+    const parts = partTexts(safeZip(await writeXlsx(base, 1000)).zip!);
+    plainFormulas = parts['xl/worksheets/sheet1.xml']!.match(/<f>/g)!.length;
   });
 });
