@@ -16,8 +16,9 @@ interface Begun {
 }
 
 const isBegun = (value: unknown): value is Begun => {
-  const { question, text, at } = (value ?? {}) as Partial<Begun>;
-  return typeof question === 'string' && typeof at === 'number' && /^[\d.]{1,6}$/.test(text ?? '');
+  const { question, text, at } = (value ?? {}) as Readonly<Record<string, unknown>>;
+  const isText = typeof text === 'string' && /^[\d.]{1,6}$/.test(text);
+  return isText && typeof question === 'string' && Number.isFinite(at);
 };
 
 export type HalfParts = Parameters<typeof makeHalfTyped>;

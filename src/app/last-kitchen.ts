@@ -10,7 +10,8 @@ export function makeLastKitchen(settings: Settings): {
   keep(celsius: Celsius): void;
 } {
   const [lastKitchen, set] = createSignal<Celsius | null>(null);
-  const found = (kept: unknown) => void set(typeof kept === 'number' ? kept : null);
+  const found = (kept: unknown) =>
+    void set(typeof kept === 'number' && Number.isFinite(kept) ? kept : null);
   void settings.get(NAME).then(found, () => undefined);
   return {
     lastKitchen,

@@ -53,3 +53,17 @@ it('reads nothing out of a setting that is none, and writes nothing where it may
   (await open(settings, NOW, false))('dough').keep('2');
   expect(settings.values.get('halfTyped')).toEqual(before);
 });
+
+it.each([
+  ['a number for a text', 24],
+  ['what no text can be made of', { toString: 1, valueOf: 1 }],
+  ['a list', ['24']],
+])('reads nothing out of %s, and what stands beside it all the same', async (_, text) => {
+  const good = { question: 'kitchen', text: '21', at: NOW };
+  const settings = makeMemorySettings({
+    halfTyped: [{ question: 'dough', text, at: NOW }, { ...good, at: Number.NaN }, good],
+  });
+  const half = await open(settings);
+  expect(half('dough').read()).toBe('');
+  expect(half('kitchen').read()).toBe('21');
+});
