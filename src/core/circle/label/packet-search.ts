@@ -106,16 +106,31 @@ export const places = (names: readonly string[]): RegExp | null =>
     'giu',
   );
 
+/** The tables' own words are made a search once: a saved circle may hold thousands of texts to look through. */
+const searches = new Map<string, RegExp | null>();
+function searchFor(key: string, isOwn: boolean, make: () => RegExp | null): RegExp | null {
+  const had = searches.get(key);
+  if (had !== undefined) return had;
+  const made = make();
+  if (isOwn) searches.set(key, made);
+  return made;
+}
+
 /** Whether a name stands in a text, in the words of these tongues; left out: of any. */
 export const isNamedIn = (
   text: string,
   name: string,
   tongues: readonly PacketTongue[] = TONGUES,
-): boolean => anyOf(wordsFor(name, tongues), 'iu')?.test(unparted(text)) ?? false;
+): boolean =>
+  searchFor(`named ${tongues.join()} ${name}`, Object.hasOwn(NAMED, name.toLowerCase()), () =>
+    anyOf(wordsFor(name, tongues), 'iu'),
+  )?.test(unparted(text)) ?? false;
 
 /** Whether a text holds it without naming it, in the words of any tongue. */
 export const isHiddenIn = (text: string, name: string): boolean =>
-  anyOf(wordsOf(HIDDEN, name, TONGUES), 'iu')?.test(unparted(text)) ?? false;
+  searchFor(`hidden ${name}`, Object.hasOwn(HIDDEN, name.toLowerCase()), () =>
+    anyOf(wordsOf(HIDDEN, name, TONGUES), 'iu'),
+  )?.test(unparted(text)) ?? false;
 
 /** A text without the places where one of the names stands or is meant. */
 export const withoutWords = (text: string, name: string): string =>
