@@ -5,6 +5,7 @@ import { TAKES } from '../../../src/core/ear/person.ts';
 import { readPeople } from '../../../src/core/ear/read-person.ts';
 import { HAND_MARKS } from '../../../src/core/small/marks.ts';
 import { earPhrases } from '../../../src/core/speech/words/ear-kitchen.ts';
+import { TO_A_VOICE } from '../../bench/ear/to-a-voice.ts';
 import { aPerson, aTake } from '../../fakes/said-phrases.ts';
 import {
   button,
@@ -74,7 +75,7 @@ describe('a new voice', () => {
 });
 
 describe('a phrase', () => {
-  it('is said three times after one press, is kept at once and gives way to the next', async () => {
+  it('is said three times after one press, is kept at once and gives way to the next, which is listened to', async () => {
     const stand = await toSay(await openEar([aPerson([])]));
     expect([headline(), ticks(), panel()]).toEqual([
       '“That’s done”',
@@ -90,7 +91,10 @@ describe('a phrase', () => {
     expect([stand.ear.opened, ticks()]).toEqual([3, '2 of 3 said']);
     await says(stand, 1, 2);
     expect(keptIn(stand)[0]!.sayings).toEqual(aPerson(['done']).sayings);
-    expect([headline(), ticks(), stand.ear.opened]).toEqual(['“Take that back”', '0 of 3 said', 3]);
+    expect([headline(), ticks(), stand.ear.opened]).toEqual(['“Take that back”', '0 of 3 said', 4]);
+    expect(panel()).toBe('Say it now');
+    await press(/^Skip this one/);
+    expect([panel(), stand.ear.opened]).toEqual(['The ear is shut', 4]);
   });
 
   it('says by word whether somebody is heard, and tells the tablet to be quiet first', async () => {
@@ -316,6 +320,19 @@ describe('the list of phrases', () => {
 });
 
 describe('a round', () => {
+  it('is five presses for somebody new: all phrases of it follow each other', async () => {
+    const stand = await openEar();
+    await press(/^Whose voices/, /^Add a voice/, /^Sun/, /^Grown.up/, /^Begin/);
+    expect(TO_A_VOICE).toBe(5);
+    for (const phrase of ROUNDS.phrases) {
+      expect(headline()).toBe(`“${earPhrases[phrase]}”`);
+      await says(stand);
+    }
+    expect(headline()).toBe('That was the last phrase');
+    expect(stand.ear.opened).toBe(ROUNDS.phrases.length * TAKES);
+    expect(Object.keys(keptIn(stand)[0]!.sayings)).toEqual([...ROUNDS.phrases]);
+  });
+
   it('ends with its last phrase; digits come now or later, and then the try', async () => {
     const stand = await toSay(await openEar([aPerson(ROUNDS.phrases.slice(0, -1))]));
     expect(headline()).toBe(`“${earPhrases.no}”`);

@@ -90,7 +90,7 @@ export const earPeople: InTongue<typeof english.earPeople> = {
 
 export const earTakes: InTongue<typeof english.earTakes> = {
   phrase: '„{words}“',
-  detail: 'Sag es dreimal, wie beim Backen.',
+  detail: 'Sag es dreimal, wie beim Backen. Dann kommt das Nächste.',
   known: 'Das ist bekannt. Sag es neu oder geh weiter.',
   begin: 'Anfangen',
   beginAgain: 'Weiter',

@@ -40,7 +40,7 @@ export const earKitchen: InTongue<typeof english.earKitchen> = {
   nobodyDetail: 'Elle écoute, mais ne connaît encore personne.',
   onDetail: 'Ce qu’on peut dire est à côté de chaque étape.',
   care: 'Elle n’ouvre aucune barrière : brûlant, lame et machine restent à la main.',
-  engine: 'Écoute-t-elle ?',
+  engine: 'À l’écoute ?',
   engineDetail: 'Quelques secondes après une annonce, un appui ou une pédale.',
   means: {
     off: 'Elle reste fermée.',
@@ -89,7 +89,7 @@ export const earPeople: InTongue<typeof english.earPeople> = {
 
 export const earTakes: InTongue<typeof english.earTakes> = {
   phrase: '« {words} »',
-  detail: 'Dites-le trois fois, comme au travail.',
+  detail: 'Dites-le trois fois, comme au travail. Puis la suivante.',
   known: 'C’est connu. Redites-le, ou passez.',
   begin: 'Commencer',
   beginAgain: 'Continuer',

@@ -102,7 +102,7 @@ export const earPeople = inTongue('ear-kitchen', 'earPeople', {
 /** A phrase is said until it is known. */
 export const earTakes = inTongue('ear-kitchen', 'earTakes', {
   phrase: '“{words}”',
-  detail: 'Say it three times, as you do at work.',
+  detail: 'Say it three times, as you do at work. Then the next.',
   known: 'This one is known. Say it anew, or go on.',
   begin: 'Begin',
   beginAgain: 'Go on',

@@ -100,7 +100,15 @@ function Faces(props: {
         {(at) => <RoundDone {...own()} id={at().id} round={at().round} />}
       </Match>
       <Match when={at('say')} keyed>
-        {(at) => <SayPhrase {...own()} id={at.id} round={at.round} phrase={at.phrase} />}
+        {(at) => (
+          <SayPhrase
+            {...own()}
+            id={at.id}
+            round={at.round}
+            phrase={at.phrase}
+            goesOn={at.goesOn === true}
+          />
+        )}
       </Match>
     </Switch>
   );

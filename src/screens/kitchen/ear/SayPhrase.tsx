@@ -1,4 +1,4 @@
-import { createEffect, createSignal, onCleanup, type JSX } from 'solid-js';
+import { createEffect, createSignal, onCleanup, onMount, type JSX } from 'solid-js';
 import type { Take } from '../../../../machines/ports.ts';
 import { knownOf, nextToSay, ROUNDS, type Round } from '../../../core/ear/known.ts';
 import { TAKES, type Saying } from '../../../core/ear/person.ts';
@@ -18,9 +18,14 @@ import { TakeTicks } from './TakeTicks.tsx';
 /** `ready`: shut. `listens`: the microphone is open. `waits`: it is written. `held`: that could not be done. */
 type State = 'ready' | 'listens' | 'waits' | 'held';
 
-/** One phrase, said as often as it takes: one press begins, and each take follows the one before. */
+/** One phrase, said as often as it takes: one press begins, and each take and each phrase follows the one before. */
 export function SayPhrase(
-  props: EarFaceProps & { readonly id: string; readonly round: Round; readonly phrase: EarPhrase },
+  props: EarFaceProps & {
+    readonly id: string;
+    readonly round: Round;
+    readonly phrase: EarPhrase;
+    readonly goesOn: boolean;
+  },
 ): JSX.Element {
   const [state, setState] = createSignal<State>('ready');
   const [hears, setHears] = createSignal(false);
@@ -75,13 +80,17 @@ export function SayPhrase(
     props.house.say('');
     listen();
   };
-  const to = (phrase: EarPhrase | null): void => {
+  onMount(() => {
+    if (props.goesOn) begin();
+  });
+  const to = (phrase: EarPhrase | null, goesOn = false): void => {
     const { id, round } = props;
-    props.onOpen(phrase === null ? { at: 'done', id, round } : { at: 'say', id, round, phrase });
+    if (phrase === null) props.onOpen({ at: 'done', id, round });
+    else props.onOpen({ at: 'say', id, round, phrase, goesOn });
   };
-  const toNext = (): void => {
+  const toNext = (goesOn: boolean): void => {
     const its = person();
-    if (its) to(nextToSay(its, props.round, engine, props.phrase));
+    if (its) to(nextToSay(its, props.round, engine, props.phrase), goesOn);
   };
   const keep = async (): Promise<void> => {
     const its = person();
@@ -91,7 +100,7 @@ export function SayPhrase(
     const sayings = { ...its.sayings, [props.phrase]: takes().flat() };
     const why = await props.ear.keep({ ...its, sayings });
     if (!here) return;
-    if (why === null) return toNext();
+    if (why === null) return toNext(true);
     setState('held');
     setTold(notWritten(why));
   };
@@ -152,7 +161,7 @@ export function SayPhrase(
             disabled={before() === undefined}
             onPress={() => to(before()!)}
           />
-          <Control label={words.skip} fresh={props.phrase} onPress={toNext} />
+          <Control label={words.skip} fresh={props.phrase} onPress={() => toNext(false)} />
         </>
       }
     />

@@ -16,6 +16,8 @@ interface OfRound extends OfVoice {
 }
 interface OfPhrase extends OfRound {
   readonly phrase: EarPhrase;
+  /** It follows one that was just said: the microphone opens by itself. */
+  readonly goesOn?: boolean;
 }
 
 /** Where one is on the ear's pages. `id`: whose voice. */
