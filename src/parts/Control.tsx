@@ -1,7 +1,7 @@
 import { Show, type JSX } from 'solid-js';
 import type { EarPhrase } from '../core/ear/phrases.ts';
 import { Pressable } from './Pressable.tsx';
-import { unbroken } from './unbroken.ts';
+import { softWords } from './soft-words.ts';
 import './Control.css';
 
 export interface ControlProps {
@@ -49,11 +49,11 @@ export function Control(props: ControlProps): JSX.Element {
         )}
       </Show>
       <span class="control-label">
-        <Show when={props.value} fallback={unbroken(props.label)}>
+        <Show when={props.value} fallback={softWords(props.label)}>
           {(value) => (
             <>
-              <span class="control-ask">{unbroken(props.label)}</span>
-              <b class="control-value">{unbroken(value())}</b>
+              <span class="control-ask">{softWords(props.label)}</span>
+              <b class="control-value">{softWords(value())}</b>
             </>
           )}
         </Show>

@@ -1,5 +1,6 @@
 import type { JSX } from 'solid-js';
 import type { EarPhrase } from '../core/ear/phrases.ts';
+import { soft } from '../core/speech/words/soft.ts';
 import { makePress } from './press.ts';
 import './Pressable.css';
 
@@ -44,7 +45,7 @@ export function Pressable(props: PressableProps): JSX.Element {
       type="button"
       class={`pressable ${props.class}`}
       ref={press.ref}
-      aria-label={props.name}
+      aria-label={props.name === undefined ? undefined : soft.soften(props.name)}
       aria-disabled={props.disabled ? 'true' : undefined}
       aria-pressed={props.chosen}
       data-does={props.does}

@@ -1,7 +1,7 @@
 import { For, Show, type JSX } from 'solid-js';
 import type { EarPhrase } from '../core/ear/phrases.ts';
 import { Pressable } from './Pressable.tsx';
-import { unbroken } from './unbroken.ts';
+import { softWords } from './soft-words.ts';
 import './Tiles.css';
 
 export interface TileOption {
@@ -50,7 +50,7 @@ export function Tiles(props: TilesProps): JSX.Element {
                 {option.picture}
               </span>
             </Show>
-            <span>{unbroken(option.label)}</span>
+            <span>{softWords(option.label)}</span>
             <Show when={option.means}>{(means) => <span class="tile-means">{means()}</span>}</Show>
           </Pressable>
         )}

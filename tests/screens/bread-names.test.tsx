@@ -44,11 +44,12 @@ const openIn = async (tongue: Tongue): Promise<House> => {
 const press = (name: string): void => {
   clock.at += 1_100;
   const buttons = screen.getAllByRole('button');
-  const found = buttons.find((one) => one.textContent.replaceAll('\u00a0', ' ').startsWith(name));
+  const found = buttons.find((one) => plain(one).startsWith(name));
   if (!found) throw new Error(`No button ${name}.`);
   tap(found);
 };
-const plain = (el: Element): string => el.textContent.replaceAll('\u00a0', ' ');
+const plain = (el: Element): string =>
+  el.textContent.replaceAll('\u00a0', ' ').replaceAll('\u00ad', '');
 
 it.each([
   ['de', 'Gassenbrot', 'Kirsche und Haselnuss'],

@@ -100,6 +100,7 @@ import * as small79 from './de/small-7-9.ts';
 import * as small79Dough from './de/small-7-9-dough.ts';
 import * as small79Oven from './de/small-7-9-oven.ts';
 import * as small79Tasks from './de/small-7-9-tasks.ts';
+import * as soft from './de/soft.ts';
 import * as soundCheck from './de/sound-check.ts';
 import * as start from './de/start.ts';
 import * as starter from './de/starter.ts';
@@ -218,6 +219,7 @@ export const de: Catalogues = {
   'small-7-9-dough': small79Dough,
   'small-7-9-oven': small79Oven,
   'small-7-9-tasks': small79Tasks,
+  soft,
   'sound-check': soundCheck,
   start,
   starter,

@@ -102,6 +102,7 @@ import * as small79 from './fr/small-7-9.ts';
 import * as small79Dough from './fr/small-7-9-dough.ts';
 import * as small79Oven from './fr/small-7-9-oven.ts';
 import * as small79Tasks from './fr/small-7-9-tasks.ts';
+import * as soft from './fr/soft.ts';
 import * as soundCheck from './fr/sound-check.ts';
 import * as start from './fr/start.ts';
 import * as starter from './fr/starter.ts';
@@ -222,6 +223,7 @@ export const fr: Catalogues = {
   'small-7-9-dough': small79Dough,
   'small-7-9-oven': small79Oven,
   'small-7-9-tasks': small79Tasks,
+  soft,
   'sound-check': soundCheck,
   start,
   starter,

@@ -15,9 +15,11 @@ export type Catalogues = Readonly<Record<string, Readonly<Record<string, unknown
 /** A catalogue's shape in another tongue: the same keys, other words. */
 export type InTongue<W> = W extends string
   ? string
-  : W extends object
-    ? { readonly [K in keyof W]: InTongue<W[K]> }
-    : W;
+  : W extends (...given: never) => unknown
+    ? W
+    : W extends object
+      ? { readonly [K in keyof W]: InTongue<W[K]> }
+      : W;
 
 interface Spoken {
   readonly tongue: Tongue;
@@ -65,7 +67,7 @@ type There = () => Part | null;
 
 const isPart = (value: unknown): value is Part => typeof value === 'object' && value !== null;
 
-/** A view on English words: each string that is read of it comes in the tongue that stands. */
+/** A view on English words: what is read of it comes in the tongue that stands. */
 function viewOf<W extends object>(english: W, there: There): W {
   const inner = new Map<string | symbol, object>();
   return new Proxy(english, {
@@ -83,8 +85,8 @@ function viewOf<W extends object>(english: W, there: There): W {
         return view;
       }
       const other = there()?.[key];
-      if (typeof own !== 'string' || typeof other !== 'string') return own;
-      remember(other, own);
+      if (typeof own !== typeof other) return own;
+      if (typeof other === 'string') remember(other, own as string);
       return other;
     },
   });

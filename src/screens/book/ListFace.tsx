@@ -12,6 +12,7 @@ import type { BookPictures } from '../book-pictures.ts';
 import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import { kindsOf, madeHow } from './words.ts';
+import { softWords } from '../../parts/soft-words.ts';
 import './Picture.css';
 
 /** How a bread is made, and when it was baked last or that something of it is half changed. */
@@ -44,8 +45,8 @@ export function EntryList(props: {
                 <Show when={props.pictures?.shown()[id]}>
                   {(from) => <img class="picture-small" src={from()} alt="" />}
                 </Show>
-                <b>{showBread(entry().latest.name)}</b>
-                <span>{kindsOf(entry().latest)}</span>
+                <b>{softWords(showBread(entry().latest.name))}</b>
+                <span>{softWords(kindsOf(entry().latest))}</span>
                 <span>{howTold(props.house, entry())}</span>
               </Pressable>
             )}

@@ -1,5 +1,7 @@
 import { de } from '../../../src/core/speech/de.ts';
 import { fr } from '../../../src/core/speech/fr.ts';
+import { soft as softGerman } from '../../../src/core/speech/de/soft.ts';
+import { soft as softFrench } from '../../../src/core/speech/fr/soft.ts';
 import { unbroken } from '../../../src/parts/unbroken.ts';
 
 /** The tongues the pages are walked in beside English, each with the language of a tablet that speaks it. */
@@ -110,7 +112,8 @@ export function selectorsIn(tongue: OtherTongue): (selector: string) => string {
     );
     // A hyphen at which no line ends is another sign than the one that is written.
     const seen = texts.flatMap((text) => [plain(text), unbroken(plain(text))]);
-    const shown = before.startsWith(':') ? seen : texts;
+    const { soften } = { de: softGerman, fr: softFrench }[tongue];
+    const shown = before.startsWith(':') ? seen : [...texts, ...texts.map(soften)];
     const any = [...new Set(shown)].map((text) => `${before}${JSON.stringify(text)}${after}`);
     return any.join() === whole ? whole : `:is(${any.join(', ')})`;
   };

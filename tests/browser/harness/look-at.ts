@@ -3,6 +3,7 @@ import { barsAlone } from './bar-alone.ts';
 import { captionCovers } from './caption.ts';
 import { check, checkPainted, measure, MM } from './look.ts';
 import type { App } from './open-app.ts';
+import { parted } from './parted.ts';
 import { readPng } from './pixels.ts';
 import { settled } from './settled.ts';
 import type { Way } from './ways.ts';
@@ -43,6 +44,7 @@ export async function lookAt(app: App, name: string, ways: readonly LookedWay[])
     check(at, MM[way.view], way.text === 'bigger' ? 1.4 : 1, found, app.lang);
     checkPainted(at, found, readPng(await app.page.screenshot()));
     expect.soft(await captionCovers(app.page), `${at}: under the caption`).toEqual([]);
+    expect.soft(await parted(app.page), `${at}: parted without a hyphen`).toEqual([]);
     expect.soft(await barsAlone(app.page), `${at}: a bar alone`).toEqual([]);
     expect.soft(await app.axe(), `axe: ${at}`).toEqual([]);
   }

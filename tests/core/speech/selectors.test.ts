@@ -15,7 +15,8 @@ it('finds a press by a part of its English words on a German tablet', () => {
 it('finds by a label for ears, and by all the words of one', () => {
   expect(german('[aria-label^="One more"]')).toContain(`[aria-label^="${start.more}"]`);
   expect(german('.bench[aria-label="Bench"] .call')).toBe(
-    `.bench:is([aria-label="${bench.label}"]) .call`,
+    // Long words of a label end lines as those that are seen.
+    `.bench:is([aria-label="${bench.label}"], [aria-label="Back\u00adtisch"]) .call`,
   );
 });
 

@@ -6,6 +6,7 @@ import { speakIn, type Tongue } from '../../../src/core/speech/tongue.ts';
 import { controls } from '../../../src/core/speech/words/controls.ts';
 import { crustActs } from '../../../src/core/speech/words/crust.ts';
 import { small } from '../../../src/core/speech/words/small.ts';
+import { softWords } from '../../../src/parts/soft-words.ts';
 import { unbroken } from '../../../src/parts/unbroken.ts';
 import { focusOn } from '../../../src/screens/focus.ts';
 import { onBench, type OnBench } from '../bench/on-bench.tsx';
@@ -22,7 +23,7 @@ afterEach(() => {
 /** A press by its words, in whichever tongue stands. */
 const named = (words: string): RegExp =>
   new RegExp(
-    `^${unbroken(words)
+    `^${softWords(words)
       .replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
       .replace(/\s/g, '\\s')}`,
   );
@@ -42,7 +43,8 @@ const changed = async (at: OnBench, before: string): Promise<boolean> => {
   return false;
 };
 
-const begins = (el: Element, words: string): boolean => el.textContent.startsWith(unbroken(words));
+const begins = (el: Element, words: string): boolean =>
+  [unbroken(words), softWords(words)].some((one) => el.textContent.startsWith(one));
 
 /** The slab; of a crust that is to have longer, the grown-up's other press: it would never end. */
 const onward = (): HTMLElement => {

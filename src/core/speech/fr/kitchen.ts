@@ -4,7 +4,7 @@ import type { InTongue } from '../tongue.ts';
 export const ear: InTongue<typeof english.ear> = {
   sound: {
     armed: 'Son actif',
-    locked: 'Tou\u00ADchez pour le son',
+    locked: 'Tapez pour le son',
     lost: 'Son perdu : touchez',
     unavailable: 'Pas de son ici',
   },

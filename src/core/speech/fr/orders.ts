@@ -60,8 +60,8 @@ export const orderFace: InTongue<typeof english.orderFace> = {
   goneDetail: 'Ce qui est annulé revient d’une touche.',
   hourAsk: 'Retrait à quelle heure ?',
   hourSaid: 'Réglé sur {time}.',
-  earlier: 'Une demi-heure avant',
-  later: 'Une demi-heure après',
+  earlier: '30 minutes avant',
+  later: '30 minutes après',
 };
 
 export const orderLine: InTongue<typeof english.orderLine> = {

@@ -4,6 +4,7 @@ import { reading } from '../../../core/speech/words/readings.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';
+import { softWords } from '../../../parts/soft-words.ts';
 import { kindsAt, type Kind } from './kinds.ts';
 import type { ReadingPage } from './page.ts';
 import './readings.css';
@@ -20,7 +21,7 @@ export default function KindsSheet(props: {
       fresh={kind.id}
       onPress={() => props.onTurn(kind.page)}
     >
-      {kind.label}
+      {softWords(kind.label)}
     </Pressable>
   );
   return (

@@ -29,6 +29,7 @@ import { kindsAt } from './kinds.ts';
 import { besideKeys, numberKinds, type NumberKind } from './number-kinds.ts';
 import { numberPage, type ReadingPage } from './page.ts';
 import { record } from './record.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 import './readings.css';
 
 /**
@@ -136,7 +137,7 @@ export default function NewReadingSheet(props: {
                   fresh={kind.id}
                   onPress={() => props.onTurn(kind.page)}
                 >
-                  {kind.label}
+                  {softWords(kind.label)}
                 </Pressable>
               )}
             </For>

@@ -15,6 +15,7 @@ import { Pressable } from '../../../parts/Pressable.tsx';
 import { Sheet } from '../../../parts/Sheet.tsx';
 import type { House } from '../../house.ts';
 import { mendingPage, type ReadingPage } from './page.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 import './readings.css';
 
 /** So many stand on one page at every viewport, without scrolling. */
@@ -60,7 +61,7 @@ export default function PastSheet(props: {
                 disabled={!props.house.holds}
                 onPress={() => correct(one)}
               >
-                <span>{readingNames[slotOf(one.reading)]}</span>
+                <span>{softWords(readingNames[slotOf(one.reading)])}</span>
                 <b class="reading-value">{showReading(one.reading, props.house.ways())}</b>
                 <span class="reading-mark">
                   {[props.house.hour(one.at), ...marksOf(one, props.house.ways())].join(' · ')}

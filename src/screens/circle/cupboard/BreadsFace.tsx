@@ -11,6 +11,7 @@ import { CupboardPage } from './CupboardPage.tsx';
 import { PAGE, pagedName, PageControls } from './PageControls.tsx';
 import { recipeFor, usualLoaves } from './recipes.ts';
 import type { Store } from './store.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 
 /** The Book's breads, each with what a loaf of it costs. */
 export function BreadsFace(props: {
@@ -42,7 +43,7 @@ export function BreadsFace(props: {
                   fresh={formula.id}
                   onPress={() => props.onPick(formula.id)}
                 >
-                  <b>{showBread(formula.name)}</b>
+                  <b>{softWords(showBread(formula.name))}</b>
                   <span>{told(formula)}</span>
                 </Pressable>
               )}

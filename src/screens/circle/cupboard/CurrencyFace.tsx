@@ -8,6 +8,7 @@ import { Pressable } from '../../../parts/Pressable.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CupboardPage } from './CupboardPage.tsx';
 import { PAGE, pagedName, PageControls } from './PageControls.tsx';
+import { softWords } from '../../../parts/soft-words.ts';
 
 /** All that the tablet knows, by their names; the short list alone where it tells of none. */
 const allCurrencies = (): readonly string[] => {
@@ -43,7 +44,7 @@ export function CurrencyFace(props: {
                   onPress={() => props.onChoose(code)}
                 >
                   <b>{code}</b>
-                  <span>{currencyName(code)}</span>
+                  <span>{softWords(currencyName(code))}</span>
                 </Pressable>
               )}
             </For>
