@@ -7,6 +7,7 @@ import { tellLine } from '../core/speech/tell-line.ts';
 import { showWeight } from '../core/speech/weights.ts';
 import type { Grams, Units } from '../core/units.ts';
 import { unbroken } from '../parts/unbroken.ts';
+import { softWords } from '../parts/soft-words.ts';
 
 /** More columns of weights than these are not read on a tablet that stands upright. */
 const COLUMNS = 3;
@@ -47,15 +48,15 @@ export function BowlsTable(props: {
     <table class={props.class}>
       <thead>
         <tr>
-          <th scope="col">{bowlPage.line}</th>
-          <For each={columns()}>{(name) => <th scope="col">{name}</th>}</For>
+          <th scope="col">{softWords(bowlPage.line)}</th>
+          <For each={columns()}>{(name) => <th scope="col">{softWords(name)}</th>}</For>
         </tr>
       </thead>
       <tbody>
         <For each={rows()}>
           {(row) => (
             <tr>
-              <th scope="row">{row.name}</th>
+              <th scope="row">{softWords(row.name)}</th>
               <For each={row.weights}>{(weight) => <td>{unbroken(weight)}</td>}</For>
             </tr>
           )}

@@ -12,6 +12,7 @@ import type { House } from '../house.ts';
 import { BookPage } from './BookPage.tsx';
 import type { Editing } from './editing.ts';
 import { EntryList } from './ListFace.tsx';
+import { softWords } from '../../parts/soft-words.ts';
 
 const plainName = (line: string): string => {
   if (line === 'water') return bookLines.water.whole;
@@ -75,16 +76,16 @@ export function CompareFace(props: {
               <table class="book-table book-top">
                 <thead>
                   <tr>
-                    <th scope="col">{bookCompare.what}</th>
-                    <th scope="col">{showBread(props.editing.formula().name)}</th>
-                    <th scope="col">{showBread(entry().latest.name)}</th>
+                    <th scope="col">{softWords(bookCompare.what)}</th>
+                    <th scope="col">{softWords(showBread(props.editing.formula().name))}</th>
+                    <th scope="col">{softWords(showBread(entry().latest.name))}</th>
                   </tr>
                 </thead>
                 <tbody>
                   <For each={compareFormulas(props.editing.formula(), entry().latest)}>
                     {(row) => (
                       <tr data-differs={Math.abs(row.change) >= SAME ? '' : undefined}>
-                        <th scope="row">{nameOf(row)}</th>
+                        <th scope="row">{softWords(nameOf(row))}</th>
                         <td>{percent(row.was)}</td>
                         <td>{percent(row.is)}</td>
                       </tr>

@@ -12,6 +12,7 @@ import { linesOf } from './lines.ts';
 import { unusual } from './unusual.ts';
 import { Warnings } from './Warnings.tsx';
 import { lineName, lineValue, madeHow } from './words.ts';
+import { softWords } from '../../parts/soft-words.ts';
 
 /** All that a formula ever was, the latest first; one is read, and brought back as the next version. */
 export function VersionsFace(props: {
@@ -86,7 +87,7 @@ export function VersionsFace(props: {
                   <For each={linesOf(one().formula, props.editing.scaled().dough)}>
                     {(line) => (
                       <tr>
-                        <th scope="row">{lineName(one().formula, line.key)}</th>
+                        <th scope="row">{softWords(lineName(one().formula, line.key))}</th>
                         <td>{lineValue(line, units())}</td>
                       </tr>
                     )}

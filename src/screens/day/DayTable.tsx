@@ -6,6 +6,7 @@ import type { Instant } from '../../core/units.ts';
 import { BakeMark } from '../../parts/BakeMark.tsx';
 import type { House } from '../house.ts';
 import type { DayShown, ReadDay } from './day-shown.ts';
+import { softWords } from '../../parts/soft-words.ts';
 
 /** The same values as the tape, a line a touch, lids and all. */
 export function DayTable(props: {
@@ -36,10 +37,10 @@ export function DayTable(props: {
     <table class="day-table">
       <thead>
         <tr>
-          <th scope="col">{dayPlan.columns.time}</th>
-          <th scope="col">{dayPlan.columns.what}</th>
-          <th scope="col">{dayPlan.columns.fine}</th>
-          <th scope="col">{dayPlan.columns.last}</th>
+          <th scope="col">{softWords(dayPlan.columns.time)}</th>
+          <th scope="col">{softWords(dayPlan.columns.what)}</th>
+          <th scope="col">{softWords(dayPlan.columns.fine)}</th>
+          <th scope="col">{softWords(dayPlan.columns.last)}</th>
         </tr>
       </thead>
       <tbody>
@@ -51,7 +52,7 @@ export function DayTable(props: {
                 {props.read.mark(row.batch) !== null && (
                   <BakeMark mark={props.read.mark(row.batch)!} />
                 )}
-                {row.name}
+                {softWords(row.name)}
               </th>
               <td>{row.fine}</td>
               <td>{row.last}</td>

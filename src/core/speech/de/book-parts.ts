@@ -10,7 +10,7 @@ export const bookParts: InTongue<typeof english.bookParts> = {
   byName: 'Ein anderes',
   nameAsk: 'Wie heißt es?',
   grainAsk: 'Aus welchem Getreide?',
-  sharing: '{value}. Andere passen sich an.',
+  sharing: '{value}. Andere folgen.',
   about: 'Mehr dazu',
   name: 'Sein Name',
   grain: 'Sein Getreide',

@@ -28,7 +28,7 @@ export const controls: InTongue<typeof english.controls> = {
   backToBench: 'Zurück zum Backtisch',
   goTo: 'Weiter zu: {name}',
   endBake: 'Dieses Backen beenden',
-  endBakeAsk: '{name}: beenden? Das Tagebuch behält alles.',
+  endBakeAsk: '{name} beenden? Alles bleibt.',
   endBakeHold: 'Zum Beenden halten',
   fewer: 'Weniger Laibe',
   fewerAsk: 'Wie viele Laibe sind es jetzt?',

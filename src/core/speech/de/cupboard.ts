@@ -41,7 +41,7 @@ export const ingredientPage: InTongue<typeof english.ingredientPage> = {
   packMore: 'Eine volle Packung mehr',
   drop: 'Von der Liste nehmen',
   countAsk: 'Wie viel ist da?',
-  countDetail: 'Mit der Waage oder nach Augenmaß.',
+  countDetail: 'Mit Waage oder Augenmaß.',
   packAsk: 'Wie viel ist in einer Packung?',
   priceAsk: 'Was kostet eine Packung?',
   usableAsk: 'Wie viel ist nutzbar?',

@@ -113,8 +113,8 @@ export const today: InTongue<typeof english.today> = {
   oneTouch: 'Heute einmal Hände gebraucht, {length}.',
   bread: 'Brot fertig {time}.',
   said: {
-    next: 'Um {time} kommen deine Hände dran.',
-    hands: 'Hände für {minutes}.',
+    next: 'Um {time}: deine Hände.',
+    hands: 'Für {minutes}.',
     breadAt: 'Fertig etwa um {time}.',
     breadIn: 'Noch etwa {minutes}, bis es fertig ist.',
   },

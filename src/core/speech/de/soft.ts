@@ -42,7 +42,7 @@ const HALVES = [
 const BEFORE_HALF = new RegExp(`(?<=\\p{L}{2})(?=(?:${HALVES.join('|')})(?!\\p{L}))`, 'giu');
 
 /** Shorter words have room wherever anything has. */
-const LONG = /\p{L}{9,}/gu;
+const LONG = /\p{L}{8,}/gu;
 
 /**
  * The same words, with soft hyphens where a line may end inside one, and a long pair of words parted at its

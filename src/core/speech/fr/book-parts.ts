@@ -10,7 +10,7 @@ export const bookParts: InTongue<typeof english.bookParts> = {
   byName: 'Une autre',
   nameAsk: 'Comment s’appelle-t-elle ?',
   grainAsk: 'De quelle céréale ?',
-  sharing: '{value}. Les autres suivent.',
+  sharing: '{value}. Le reste suit.',
   about: 'À son sujet',
   name: 'Son nom',
   grain: 'Sa céréale',

@@ -16,7 +16,7 @@ export const controls: InTongue<typeof english.controls> = {
   weighLoaf: 'Peser un pain',
   why: 'Pourquoi ?',
   whyThis: 'Pour\u00adquoi cela ?',
-  notNowWhy: 'Pas maintenant : pourquoi ?',
+  notNowWhy: 'Non : pourquoi ?',
   howMuchLonger: 'Encore combien de temps ?',
   hush: 'Silence',
   wipe: 'Essuyer l’écran',

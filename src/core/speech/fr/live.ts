@@ -120,7 +120,7 @@ export const today: InTongue<typeof english.today> = {
   bread: 'Pain prêt {time}.',
   said: {
     next: '{time} : les mains dans la pâte.',
-    hands: 'Vos mains pour {minutes}.',
+    hands: 'Pour {minutes}.',
     breadAt: 'Prêt vers {time}.',
     breadIn: 'Prêt dans environ {minutes}.',
   },

@@ -30,7 +30,7 @@ export const handMark: InTongue<typeof english.handMark> = {
 export const handMarks: InTongue<typeof english.handMarks> = {
   star: 'Étoile',
   moon: 'Lune',
-  fish: 'Poisson',
+  fish: 'Pois\u00adson',
   leaf: 'Feuille',
   boat: 'Bateau',
   sun: 'Soleil',

@@ -16,7 +16,7 @@ const SYLLABLE = new RegExp(
   'giu',
 );
 /** Shorter words have room wherever anything has. */
-const LONG = /\p{L}{9,}/gu;
+const LONG = /\p{L}{8,}/gu;
 
 /** The same words, with soft hyphens where a line may end inside one, and a long pair of words parted at its hyphen. */
 const soften = (text: string): string =>

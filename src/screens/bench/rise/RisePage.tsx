@@ -6,6 +6,7 @@ import { Sheet } from '../../../parts/Sheet.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { Room } from './place-labels.ts';
 import type { RiseView } from './rise-view.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 import './RiseFace.css';
 
 /** The same values as the chart, a line an hour, now, and a reading. */
@@ -15,17 +16,17 @@ function RiseTable(props: { readonly view: RiseView }): JSX.Element {
       <caption>{rise.table.title}</caption>
       <thead>
         <tr>
-          <th scope="col">{rise.table.time}</th>
-          <th scope="col">{rise.table.read}</th>
-          <th scope="col">{rise.table.likely}</th>
-          <th scope="col">{rise.table.span}</th>
+          <th scope="col">{softWords(rise.table.time)}</th>
+          <th scope="col">{softWords(rise.table.read)}</th>
+          <th scope="col">{softWords(rise.table.likely)}</th>
+          <th scope="col">{softWords(rise.table.span)}</th>
         </tr>
       </thead>
       <tbody>
         <For each={props.view.rows}>
           {(row) => (
             <tr>
-              <th scope="row">{row.time}</th>
+              <th scope="row">{softWords(row.time)}</th>
               <td>{unbroken(row.read ?? '–')}</td>
               <td>{row.likely}</td>
               <td>{row.span}</td>

@@ -11,6 +11,7 @@ import { costView } from './cost-view.ts';
 import { CupboardPage } from './CupboardPage.tsx';
 import { recipeFor } from './recipes.ts';
 import type { Store } from './store.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 
 /** What a loaf of one bread costs, with its arithmetic. */
 export function CostFace(props: {
@@ -54,17 +55,17 @@ export function CostFace(props: {
               <table class="cupboard-table">
                 <thead>
                   <tr>
-                    <th scope="col">{words.what}</th>
-                    <th scope="col">{words.much}</th>
-                    <th scope="col">{unbroken(its().per)}</th>
-                    <th scope="col">{words.comes}</th>
+                    <th scope="col">{softWords(words.what)}</th>
+                    <th scope="col">{softWords(words.much)}</th>
+                    <th scope="col">{softWords(its().per)}</th>
+                    <th scope="col">{softWords(words.comes)}</th>
                   </tr>
                 </thead>
                 <tbody>
                   <For each={its().rows}>
                     {(row) => (
                       <tr data-sum={row.isSum ? '' : undefined}>
-                        <th scope="row">{unbroken(row.what)}</th>
+                        <th scope="row">{softWords(row.what)}</th>
                         <td>{unbroken(row.much)}</td>
                         <td>{row.unit}</td>
                         <td>{row.cost}</td>

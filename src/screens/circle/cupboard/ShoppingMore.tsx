@@ -7,6 +7,7 @@ import type { House } from '../../house.ts';
 import { CupboardPage } from './CupboardPage.tsx';
 import { printShopping } from './PrintedShopping.tsx';
 import { listText, type BuyView } from './shopping-view.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 
 /** Other days, the list on paper or as plain text to put elsewhere (nothing is sent), and its whole sum. */
 export function ShoppingMore(props: {
@@ -60,17 +61,17 @@ export function ShoppingMore(props: {
             <table class="cupboard-table">
               <thead>
                 <tr>
-                  <th scope="col">{words.what}</th>
-                  <th scope="col">{words.needed}</th>
-                  <th scope="col">{words.thereNow}</th>
-                  <th scope="col">{words.toBuy}</th>
+                  <th scope="col">{softWords(words.what)}</th>
+                  <th scope="col">{softWords(words.needed)}</th>
+                  <th scope="col">{softWords(words.thereNow)}</th>
+                  <th scope="col">{softWords(words.toBuy)}</th>
                 </tr>
               </thead>
               <tbody>
                 <For each={props.lines}>
                   {(line) => (
                     <tr>
-                      <th scope="row">{unbroken(line.name)}</th>
+                      <th scope="row">{softWords(line.name)}</th>
                       <td>{unbroken(line.needed)}</td>
                       <td>{unbroken(line.there)}</td>
                       <td>{unbroken(props.bought(line.id) ? words.bought : line.much)}</td>

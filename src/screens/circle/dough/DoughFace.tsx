@@ -10,6 +10,7 @@ import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
 import { batchName, troubleWords, type DoughDay } from './dough-day.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 
 /** Where one goes from here. */
 export type DoughTurn = 'bowls' | 'levain' | 'loads';
@@ -55,17 +56,17 @@ export function DoughFace(props: {
             <table class="circle-table circle-top">
               <thead>
                 <tr>
-                  <th scope="col">{doughPage.bread}</th>
-                  <th scope="col">{doughPage.loaves}</th>
-                  <th scope="col">{doughPage.piece}</th>
-                  <th scope="col">{doughPage.loads}</th>
+                  <th scope="col">{softWords(doughPage.bread)}</th>
+                  <th scope="col">{softWords(doughPage.loaves)}</th>
+                  <th scope="col">{softWords(doughPage.piece)}</th>
+                  <th scope="col">{softWords(doughPage.loads)}</th>
                 </tr>
               </thead>
               <tbody>
                 <For each={props.all.baking}>
                   {({ batch, run }) => (
                     <tr>
-                      <th scope="row">{unbroken(batchName(batch, units()))}</th>
+                      <th scope="row">{softWords(batchName(batch, units()))}</th>
                       <td>{batch.loaves}</td>
                       <td>{unbroken(showWeight(batch.piece, units()))}</td>
                       <td>{run?.loads ?? '–'}</td>

@@ -12,6 +12,7 @@ import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
 import { batchName } from './dough-day.ts';
 import { feedLines, type PlannedFeed } from './planned-feeds.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 
 /** The levain of one dough: its jar, line by line, and when a plan feeds it. */
 export function LevainFace(props: {
@@ -48,15 +49,15 @@ export function LevainFace(props: {
           <table class="circle-table circle-top">
             <thead>
               <tr>
-                <th scope="col">{doughLevain.line}</th>
-                <th scope="col">{doughLevain.grams}</th>
+                <th scope="col">{softWords(doughLevain.line)}</th>
+                <th scope="col">{softWords(doughLevain.grams)}</th>
               </tr>
             </thead>
             <tbody>
               <For each={lines()}>
                 {(line) => (
                   <tr>
-                    <th scope="row">{tellLine(line)}</th>
+                    <th scope="row">{softWords(tellLine(line))}</th>
                     <td>{unbroken(weight(line.grams))}</td>
                   </tr>
                 )}

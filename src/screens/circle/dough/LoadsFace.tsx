@@ -9,6 +9,7 @@ import { Words } from '../../../parts/Words.tsx';
 import type { House } from '../../house.ts';
 import { CirclePage } from '../CirclePage.tsx';
 import { batchName, type DoughDay } from './dough-day.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 
 /** The oven's loads in their order: by the clock where its hours are said, else counted from the first. */
 export function LoadsFace(props: {
@@ -49,18 +50,18 @@ export function LoadsFace(props: {
           <table class="circle-table circle-top">
             <thead>
               <tr>
-                <th scope="col">{doughLoads.bread}</th>
-                <th scope="col">{doughLoads.loads}</th>
-                <th scope="col">{doughLoads.first}</th>
-                <th scope="col">{doughLoads.out}</th>
-                <th scope="col">{doughLoads.cool}</th>
+                <th scope="col">{softWords(doughLoads.bread)}</th>
+                <th scope="col">{softWords(doughLoads.loads)}</th>
+                <th scope="col">{softWords(doughLoads.first)}</th>
+                <th scope="col">{softWords(doughLoads.out)}</th>
+                <th scope="col">{softWords(doughLoads.cool)}</th>
               </tr>
             </thead>
             <tbody>
               <For each={runs()}>
                 {({ batch, run }) => (
                   <tr>
-                    <th scope="row">{unbroken(batchName(batch, props.house.ways()))}</th>
+                    <th scope="row">{softWords(batchName(batch, props.house.ways()))}</th>
                     <td>{run.loads}</td>
                     <td>{unbroken(when(run.from))}</td>
                     <td>{unbroken(when(run.out))}</td>

@@ -6,6 +6,7 @@ import { Control } from '../../../parts/Control.tsx';
 import { Words } from '../../../parts/Words.tsx';
 import { CirclePage } from '../CirclePage.tsx';
 import { loavesShown } from './hand-read.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 
 /** 'Lane wheat, 500 g': a bread, and of what weight where one was asked. */
 export const breadOf = ({ bread, grams }: HandTotal, read: MessageRead): string =>
@@ -28,18 +29,18 @@ export function HandTotals(props: {
           <table class="circle-table hand-table">
             <thead>
               <tr>
-                <th scope="col">{words.bread}</th>
-                <th scope="col">{words.all}</th>
-                <th scope="col">{words.cut}</th>
-                <th scope="col">{words.handed}</th>
-                <th scope="col">{words.left}</th>
+                <th scope="col">{softWords(words.bread)}</th>
+                <th scope="col">{softWords(words.all)}</th>
+                <th scope="col">{softWords(words.cut)}</th>
+                <th scope="col">{softWords(words.handed)}</th>
+                <th scope="col">{softWords(words.left)}</th>
               </tr>
             </thead>
             <tbody>
               <For each={props.list.totals}>
                 {(total) => (
                   <tr>
-                    <th scope="row">{breadOf(total, props.read)}</th>
+                    <th scope="row">{softWords(breadOf(total, props.read))}</th>
                     <td>{total.count}</td>
                     <td>
                       <Show when={total.cut > 0}>{total.cut}</Show>

@@ -2,6 +2,7 @@ import { For, type JSX } from 'solid-js';
 import { breadsPage, loadsPage } from '../../../core/speech/words/circle-oven.ts';
 import type { LoadShown } from './loads-view.ts';
 import type { BreadShown } from './room-view.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 import './Oven.css';
 
 /** Bread by bread: how many more go. */
@@ -9,14 +10,14 @@ export const BreadsTable = (props: { readonly breads: readonly BreadShown[] }): 
   <table class="room-table">
     <thead>
       <tr>
-        <For each={Object.values(breadsPage.columns)}>{(name) => <th scope="col">{name}</th>}</For>
+        <For each={Object.values(breadsPage.columns)}>{(name) => <th scope="col">{softWords(name)}</th>}</For>
       </tr>
     </thead>
     <tbody>
       <For each={props.breads}>
         {({ name, ordered, more, binds }) => (
           <tr>
-            <th scope="row">{name}</th>
+            <th scope="row">{softWords(name)}</th>
             <td>{ordered}</td>
             <td>{more}</td>
             <td>{binds}</td>
@@ -32,7 +33,7 @@ export const LoadsTable = (props: { readonly loads: readonly LoadShown[] }): JSX
   <table class="room-table">
     <thead>
       <tr>
-        <For each={Object.values(loadsPage.columns)}>{(name) => <th scope="col">{name}</th>}</For>
+        <For each={Object.values(loadsPage.columns)}>{(name) => <th scope="col">{softWords(name)}</th>}</For>
       </tr>
     </thead>
     <tbody>
@@ -41,7 +42,7 @@ export const LoadsTable = (props: { readonly loads: readonly LoadShown[] }): JSX
           <tr>
             <td>{load.in}</td>
             <td>{load.out}</td>
-            <th scope="row">{load.what}</th>
+            <th scope="row">{softWords(load.what)}</th>
             <td>{load.cool}</td>
           </tr>
         )}

@@ -3,6 +3,7 @@ import { roomPage } from '../../../core/speech/words/circle-oven.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { useWords, type UseShown } from './room-view.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 import './Oven.css';
 
 /** What of a day is taken, a bar each, with its words over it. */
@@ -44,14 +45,14 @@ export const RoomTable = (props: { readonly uses: readonly UseShown[] }): JSX.El
   <table class="room-table">
     <thead>
       <tr>
-        <For each={Object.values(roomPage.columns)}>{(name) => <th scope="col">{name}</th>}</For>
+        <For each={Object.values(roomPage.columns)}>{(name) => <th scope="col">{softWords(name)}</th>}</For>
       </tr>
     </thead>
     <tbody>
       <For each={props.uses}>
         {({ name, taken, of, left, state }) => (
           <tr>
-            <th scope="row">{name}</th>
+            <th scope="row">{softWords(name)}</th>
             <td>{unbroken(taken)}</td>
             <td>{unbroken(of)}</td>
             <td>{unbroken(left)}</td>

@@ -1,6 +1,7 @@
 import { For, type JSX } from 'solid-js';
 import type { ChartTable } from '../../../core/log/drawing.ts';
 import { unbroken } from '../../../parts/unbroken.ts';
+import { softWords } from '../../../parts/soft-words.ts';
 
 /** Rows under their heads; the first cell of each names it. */
 export function RowsTable(props: {
@@ -18,14 +19,14 @@ export function RowsTable(props: {
     >
       <thead>
         <tr>
-          <For each={props.table.heads}>{(head) => <th scope="col">{head}</th>}</For>
+          <For each={props.table.heads}>{(head) => <th scope="col">{softWords(head)}</th>}</For>
         </tr>
       </thead>
       <tbody>
         <For each={props.table.rows}>
           {([first, ...rest]) => (
             <tr>
-              <th scope="row">{unbroken(first ?? '')}</th>
+              <th scope="row">{softWords(first ?? '')}</th>
               <For each={rest}>{(cell) => <td>{unbroken(cell)}</td>}</For>
             </tr>
           )}

@@ -6,6 +6,7 @@ import { Control } from '../../../parts/Control.tsx';
 import { Drawn } from '../../../parts/Drawn.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { LogPage } from '../LogPage.tsx';
+import { softWords } from '../../../parts/soft-words.ts';
 import './Plots.css';
 
 /** Rows of a table that stand on a page in plain words. */
@@ -51,14 +52,14 @@ function PlotTable(props: { readonly chart: Chart; readonly paged: Paged }): JSX
     <table class="plot-table">
       <thead>
         <tr>
-          <For each={props.chart.table.heads}>{(head) => <th scope="col">{head}</th>}</For>
+          <For each={props.chart.table.heads}>{(head) => <th scope="col">{softWords(head)}</th>}</For>
         </tr>
       </thead>
       <tbody>
         <For each={rows()}>
           {([first, ...cells]) => (
             <tr>
-              <th scope="row">{unbroken(first!)}</th>
+              <th scope="row">{softWords(first!)}</th>
               <For each={cells}>{(cell) => <td>{unbroken(cell)}</td>}</For>
             </tr>
           )}
