@@ -107,9 +107,11 @@ export function selectorsIn(tongue: OtherTongue): (selector: string) => string {
   const known = new Map<string, string>();
   const named = (whole: string, before: string, words: string, after: string): string => {
     const isDay = words.replace(DAY, '') === '';
-    const texts = (isDay ? [words, ...wordsIn(pairs, words, false)] : wordsIn(pairs, words, before === ':has-text(')).map((text) =>
-      daysIn(tongue, text),
-    );
+    const texts = (
+      isDay
+        ? [words, ...wordsIn(pairs, words, false)]
+        : wordsIn(pairs, words, before === ':has-text(')
+    ).map((text) => daysIn(tongue, text));
     // A hyphen at which no line ends is another sign than the one that is written.
     const seen = texts.flatMap((text) => [plain(text), unbroken(plain(text))]);
     const { soften } = { de: softGerman, fr: softFrench }[tongue];

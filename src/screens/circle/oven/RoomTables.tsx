@@ -10,7 +10,9 @@ export const BreadsTable = (props: { readonly breads: readonly BreadShown[] }): 
   <table class="room-table">
     <thead>
       <tr>
-        <For each={Object.values(breadsPage.columns)}>{(name) => <th scope="col">{softWords(name)}</th>}</For>
+        <For each={Object.values(breadsPage.columns)}>
+          {(name) => <th scope="col">{softWords(name)}</th>}
+        </For>
       </tr>
     </thead>
     <tbody>
@@ -33,7 +35,9 @@ export const LoadsTable = (props: { readonly loads: readonly LoadShown[] }): JSX
   <table class="room-table">
     <thead>
       <tr>
-        <For each={Object.values(loadsPage.columns)}>{(name) => <th scope="col">{softWords(name)}</th>}</For>
+        <For each={Object.values(loadsPage.columns)}>
+          {(name) => <th scope="col">{softWords(name)}</th>}
+        </For>
       </tr>
     </thead>
     <tbody>

@@ -45,7 +45,9 @@ export const RoomTable = (props: { readonly uses: readonly UseShown[] }): JSX.El
   <table class="room-table">
     <thead>
       <tr>
-        <For each={Object.values(roomPage.columns)}>{(name) => <th scope="col">{softWords(name)}</th>}</For>
+        <For each={Object.values(roomPage.columns)}>
+          {(name) => <th scope="col">{softWords(name)}</th>}
+        </For>
       </tr>
     </thead>
     <tbody>

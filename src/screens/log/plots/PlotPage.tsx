@@ -52,7 +52,9 @@ function PlotTable(props: { readonly chart: Chart; readonly paged: Paged }): JSX
     <table class="plot-table">
       <thead>
         <tr>
-          <For each={props.chart.table.heads}>{(head) => <th scope="col">{softWords(head)}</th>}</For>
+          <For each={props.chart.table.heads}>
+            {(head) => <th scope="col">{softWords(head)}</th>}
+          </For>
         </tr>
       </thead>
       <tbody>
