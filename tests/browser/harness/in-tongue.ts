@@ -80,7 +80,7 @@ function wordsIn(pairs: readonly Pair[], words: string, isPart: boolean): string
   return [...filled, ...inside, words];
 }
 
-const DAY = /\b(Sun|Mon|Tue|Wed|Thu|Fri|Sat)\b(?: (\d+) (Mar))?/g;
+const DAY = /\b(Sun|Mon|Tue|Wed|Thu|Fri|Sat)\b(?! [a-zà-ÿ])(?: (\d+) (Mar))?/g;
 /** A Sunday in March: its first. */
 const SUNDAY = Date.UTC(2026, 2, 1, 12);
 

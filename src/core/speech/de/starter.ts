@@ -54,7 +54,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   },
 
   due: {
-    ripe: 'Dein Anstellgut ist wohl reif. Nimm es, füttere es oder kühl es.',
+    ripe: 'Anstellgut wohl reif: nehmen, füttern oder kühlen.',
     unfed: 'Dein Anstellgut wartet auf Futter.',
     cold: 'Dein Anstellgut steht schon lange kalt. Füttere es diese Woche.',
   },

@@ -31,7 +31,7 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
     countAsk: 'Combien de saladiers ?',
     litres: 'Le plus grand',
     litresAsk: 'Combien contient le plus grand ?',
-    detail: 'À la main, un saladier prend jusqu’à {grams}.',
+    detail: 'À la main : {grams} chacun au plus.',
   },
   scale: {
     title: 'Balance',

@@ -54,7 +54,7 @@ export const starterWords: InTongue<typeof english.starterWords> = {
   },
 
   due: {
-    ripe: 'Levain-chef mûr, sans doute : emploi, rafraîchi ou frigo.',
+    ripe: 'Le levain-chef doit être mûr : emploi, repas ou frigo.',
     unfed: 'Votre levain-chef attend son rafraîchi.',
     cold: 'Votre levain-chef est au froid depuis longtemps. Rafraîchissez-le cette semaine.',
   },

@@ -6,7 +6,7 @@ export const ways: InTongue<typeof english.ways> = {
   theme: { name: 'Page', light: 'Claire', dark: 'Sombre' },
   night: { name: 'Lumière basse', off: 'Jamais', hours: 'La nuit', dim: 'Tout de suite' },
   hands: { name: 'Grosse touche côté', right: 'Main droite', left: 'Main gauche' },
-  text: { name: 'Texte', plain: 'Normal', bigger: 'Plus grand' },
+  text: { name: 'Texte', plain: 'Nor\u00admal', bigger: 'Plus grand' },
   clock: { name: 'Heure', '24': '24 h', '12': '12 h' },
   heat: { name: 'Chaleur' },
   weight: { name: 'Poids' },
