@@ -5,7 +5,7 @@ export const lessonPage: InTongue<typeof english.lessonPage> = {
   label: 'Leçon',
   newWord: 'Un mot nouveau',
   sign: 'Un signe à connaître',
-  toAct: 'Montrez-moi comment',
+  toAct: 'Montrez comment',
   next: 'Continuer',
   of: '{n} sur {count}',
   leave: 'Sans leçons',
