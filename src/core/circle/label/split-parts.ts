@@ -1,6 +1,7 @@
+import { cutText } from '../../cut-text.ts';
 import { plainText } from './plain-text.ts';
 
-/** As a row of the circle takes them: letters of one, and how many. */
+/** As a row of the circle takes them: UTF-16 units of one, and how many. */
 const LETTERS = 120;
 const MOST = 200;
 
@@ -20,7 +21,7 @@ export function splitParts(text: string): readonly string[] {
     else parts[parts.length - 1] += sign;
   }
   return parts
-    .map((part) => plainText(part).replace(/\.$/, '').slice(0, LETTERS).trim())
+    .map((part) => cutText(plainText(part).replace(/\.$/, ''), LETTERS).trim())
     .filter((part) => part !== '')
     .slice(0, MOST);
 }

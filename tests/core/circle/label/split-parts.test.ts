@@ -19,6 +19,13 @@ describe('what a packet lists', () => {
     expect(parts).toHaveLength(200);
     expect(Math.max(...parts.map(({ length }) => length))).toBe(120);
   });
+
+  it('is never cut within a letter', () => {
+    expect(splitParts(`${'x'.repeat(119)}🥖, ${'y'.repeat(119)}q\u0303`)).toEqual([
+      'x'.repeat(119),
+      'y'.repeat(119),
+    ]);
+  });
 });
 
 it('puts a kind in the place of an allergen without one', () => {
