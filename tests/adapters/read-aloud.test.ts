@@ -58,6 +58,12 @@ const watched = (over: Promise<unknown>) => {
 };
 
 describe('the voice of the device', () => {
+  it('is handed no mark that it could take for one of its own (W3C SSML 1.1)', () => {
+    synth.voices = [voiceNamed('Usual', 'en-GB')];
+    make().read('Fold <speak><break time="9s"/>rye</speak>, 3 > 2');
+    expect(texts()).toEqual(['Fold  speak  break time="9s"/ rye /speak , 3   2']);
+  });
+
   it('is one that asks no network, in the language of the tablet, else any', async () => {
     synth.voices = [
       voiceNamed('Cloud', 'en-GB', false, true),

@@ -50,6 +50,9 @@ const RATES: Readonly<Record<Pace, number>> = { grown: 0.85, small: 0.65 };
 /** 'en_GB' and 'en-GB' are one language. */
 const language = (tag: string): string => tag.toLowerCase().split(/[-_]/)[0] ?? '';
 
+/** A bread may be called anything, and some voices take what stands in angle brackets for marks of SSML. */
+const unmarked = (text: string): string => text.replace(/[<>]/g, ' ');
+
 const sameTag = (a: string, b: string): boolean =>
   a.replace('_', '-').toLowerCase() === b.replace('_', '-').toLowerCase();
 
@@ -108,7 +111,7 @@ export function makeReadAloud(parts: ReadAloudParts): ReadAloud {
       let end: Stop = () => {};
       const over = new Promise<void>((resolve) => (end = resolve));
       // Held here until it is over: one that nobody holds may be lost with its events.
-      const words = utter(text);
+      const words = utter(unmarked(text));
       words.voice = voice;
       words.lang = voice.lang;
       words.rate = RATES[pace];
