@@ -21,6 +21,25 @@ const noClock = [
   },
 ];
 
+/** What bakers, files and links say is text and stays text: nothing in the app makes a page out of a string. */
+const noMarkup = [
+  ...[
+    'MemberExpression[property.name=NAMED]',
+    'MemberExpression[property.value=NAMED]',
+    'Property[key.name=NAMED]',
+    'Property[key.value=NAMED]',
+    'JSXAttribute[name.name=NAMED]',
+    'JSXAttribute[name.name.name=NAMED]',
+  ].map((selector) => ({
+    selector: selector.replace('NAMED', '/^(innerHTML|outerHTML|insertAdjacentHTML|srcdoc)$/'),
+    message: 'A string is shown as text, never read as markup.',
+  })),
+  ...['object.name', 'object.property.name'].map((holder) => ({
+    selector: `MemberExpression[${holder}='document'][property.name=/^write(ln)?$/]`,
+    message: 'A string is shown as text, never read as markup.',
+  })),
+];
+
 export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', 'tests/browser/out/'] },
   ...tseslint.configs.recommended,
@@ -35,8 +54,13 @@ export default tseslint.config(
     },
   },
   {
+    files: ['src/**'],
+    rules: { 'no-restricted-syntax': ['error', ...noMarkup] },
+  },
+  {
+    // The later one stands alone: what all of src is held to is told again.
     files: ['src/core/**/*.ts', 'machines/**/*.ts'],
-    rules: { 'no-restricted-syntax': ['error', ...noClock] },
+    rules: { 'no-restricted-syntax': ['error', ...noClock, ...noMarkup] },
   },
   {
     files: ['src/**', 'machines/**'],
