@@ -101,7 +101,7 @@ export async function openHouse(world: World): Promise<House> {
   const speak = async (says: readonly Say[], pressed?: Pressed): Promise<void> => {
     const mine = spoken;
     const { sayAloud } = await import('./say-aloud.ts');
-    sayAloud(mine, says, hearing, kept(), hour, world.ways.ways(), equipment(), pressed);
+    sayAloud(mine, says, hearing, kept(), hour, now(), world.ways.ways(), equipment(), pressed);
   };
   const followUp = makeFollowUp(world, () => runner.follow(keeper.kept().kitchen));
   const keeper = makeKeeper({
@@ -125,7 +125,7 @@ export async function openHouse(world: World): Promise<House> {
     ...{ clock, sound, course },
     machines: MACHINES,
     wallOf: wall,
-    tick: () => keeper.tick(),
+    tick: keeper.tick,
     quiet: hearing.quiet,
   });
   const follow = () => world.holds && runner.follow(keeper.kept().kitchen);
@@ -185,11 +185,11 @@ export async function openHouse(world: World): Promise<House> {
     });
     world.whenFree(() => setFree(true));
   }
-  const calling = { world, kitchen, hearing, equipment, sound: soundState };
+  const calling = { world, ringing, now, hearing, equipment, sound: soundState };
   const unheard = beforeItRings(voice, { ...calling, speak: () => void speak([]) });
   return {
     ...{ kitchen, records, now, ...hours.shown },
-    foresee: (deed) => keeper.foresee(deed),
+    foresee: keeper.foresee,
     takeBack,
     async clockWasWrong() {
       const { goOn } = await import('./clock-wrong.ts');
@@ -233,7 +233,7 @@ export async function openHouse(world: World): Promise<House> {
       return sound.ring(kind, inMs);
     },
     away: away.away,
-    readBack: () => away.readBack(),
+    readBack: away.readBack,
     ...files,
     lost,
   };

@@ -24,14 +24,15 @@ const isOf =
     call.who === who && call.stage === stage;
 
 /** Its call is seen and not heard. */
-const isSilent = (say: Say, { attention, now }: Kitchen, quiet: Quiet): boolean =>
+const isSilent = (say: Say, { attention }: Kitchen, quiet: Quiet, now: Instant): boolean =>
   attention.context.calls.some((call) => isOf(say)(call) && quiet(call, now) !== null);
 
 /** The calls that came with what is to be said, all of it among them: hot first, as they ring. */
 const together = (
   says: readonly Say[],
-  { attention, now }: Kitchen,
+  { attention }: Kitchen,
   quiet: Quiet,
+  now: Instant,
 ): readonly Call[] => {
   const loud = sounding(attention.context).filter((call) => quiet(call, now) === null);
   const came = loud.filter((call) => says.some((say) => isOf(say)(call)));
@@ -46,6 +47,9 @@ const together = (
  * The end of a list is never left out: behind the call of another it is told by itself.
  * Where a press turned its bench to an act that was entered before, that one is said; where it did an act
  * and there is nothing to say, the words of that act are over. With small hands what a child did is said first.
+ *
+ * @param read kitchen time as the clock says it: the kitchen's own stands still from one due to the next, and
+ *   the quiet hours end in between
  */
 export function sayAloud(
   voice: Pick<Voice, 'say' | 'done'>,
@@ -53,6 +57,7 @@ export function sayAloud(
   hearing: Pick<Hearing, 'ringing' | 'quiet'>,
   { kitchen, records }: Pick<Kept, 'kitchen' | 'records'>,
   hour: (at: Instant) => string,
+  read: Instant,
   ways: Units & Learner & Partial<Pick<Ways, 'small'>>,
   equipment: Equipment,
   pressed?: Pressed,
@@ -64,7 +69,8 @@ export function sayAloud(
       .filter((say) => say !== told)
       .map((say) => twinned(() => speakEnd(say, kitchen, hour)))
       .filter((end) => end !== null);
-  const calls = together(says, kitchen, hearing.quiet);
+  const now = Math.max(read, kitchen.now);
+  const calls = together(says, kitchen, hearing.quiet, now);
   const two = twinned(() => speakTwo(calls, kitchen, hour));
   if (two !== null) return voice.say([two, ...ends()].join(' '));
   if (calls.length > 1) {
@@ -74,7 +80,7 @@ export function sayAloud(
   const ringing = hearing.ringing(kitchen);
   const rings = (say: Say) => say.who === ringing?.who && say.stage === ringing.stage;
   const sentences = (says.length === 0 && ringing && !pressed ? [ringing] : says)
-    .filter((say) => !isSilent(say, kitchen, hearing.quiet))
+    .filter((say) => !isSilent(say, kitchen, hearing.quiet, now))
     .toSorted((a, b) => Number(rings(a)) - Number(rings(b)))
     .map((say) => ({ say, words: speak(say) }));
   const told = sentences.findLast(({ words }) => words !== null);

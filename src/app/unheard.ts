@@ -1,7 +1,15 @@
-import { createEffect, createRoot, createSignal, untrack, type Accessor } from 'solid-js';
-import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
+import {
+  createEffect,
+  createMemo,
+  createRoot,
+  createSignal,
+  untrack,
+  type Accessor,
+} from 'solid-js';
+import type { Call } from '../../machines/attention/attention.ts';
 import type { SoundState } from '../../machines/ports.ts';
 import type { Equipment } from '../core/kitchen/equipment.ts';
+import type { Instant } from '../core/units.ts';
 import type { Hearing } from './quiet.ts';
 import type { World } from './world.ts';
 
@@ -9,10 +17,13 @@ import type { World } from './world.ts';
 const ONE_TOUCH_MS = 600;
 
 export interface UnheardParts {
-  readonly world: Pick<World, 'sound' | 'clock' | 'holds' | 'later'>;
+  readonly world: Pick<World, 'sound' | 'clock' | 'later'>;
   readonly sound: Accessor<SoundState>;
-  readonly kitchen: Accessor<Kitchen>;
-  readonly hearing: Pick<Hearing, 'ringing' | 'quiet'>;
+  /** The call that is on show; null too on a page that rings for nothing. */
+  readonly ringing: Accessor<Call | null>;
+  /** Kitchen time, read each second. */
+  readonly now: Accessor<Instant>;
+  readonly hearing: Pick<Hearing, 'quiet'>;
   readonly equipment: Accessor<Equipment>;
   /** Says what rings. */
   readonly speak: () => void;
@@ -31,23 +42,26 @@ export interface Unheard {
  * has heard it. Only the first such touch of a page: where it brings none, no later one will.
  */
 export function makeUnheard(parts: UnheardParts): Unheard {
-  const { world, kitchen, hearing } = parts;
+  const { world, hearing } = parts;
   const [touchedAt, setTouchedAt] = createSignal<number | null>(null);
   /** Something is to be heard, and not only seen. */
   const rings = (): boolean => {
-    const call = hearing.ringing(kitchen());
-    return world.holds && call !== null && hearing.quiet(call, kitchen().now) === null;
+    const call = parts.ringing();
+    // By the clock: the kitchen's own time stands still from one due to the next, and quiet hours end in between.
+    return call !== null && hearing.quiet(call, parts.now()) === null;
   };
   const waits = (): boolean =>
     touchedAt() === null &&
     parts.sound() === 'locked' &&
     parts.equipment().sound?.heard !== 'sightOnly' &&
     rings();
-  createRoot(() =>
+  createRoot(() => {
+    // Once, and not anew with each second.
+    const asks = createMemo(waits);
     createEffect(() => {
-      if (waits()) untrack(() => void world.sound.arm());
-    }),
-  );
+      if (asks()) untrack(() => void world.sound.arm());
+    });
+  });
   return {
     waits,
     touch() {

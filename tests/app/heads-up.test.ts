@@ -48,7 +48,7 @@ const aloud = (hand: Hand): string[] => {
   const quiet = () => null;
   const hearing = { quiet, ringing: (kitchen: Hand['kitchen']) => ringingOf(kitchen, quiet) };
   const voice = { say: (words: string) => void heard.push(words), done: () => undefined };
-  sayAloud(voice, hand.says.splice(0), hearing, hand, hour, UNITS, EQUIPMENT);
+  sayAloud(voice, hand.says.splice(0), hearing, hand, hour, hand.now, UNITS, EQUIPMENT);
   return heard;
 };
 

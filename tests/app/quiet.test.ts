@@ -7,11 +7,15 @@ import { HOUR, MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
 import { serveFormulas } from '../fakes/baking.ts';
 import { makeHeardSpeaker } from '../fakes/heard-speaker.ts';
+import { makeSilentSound } from '../fakes/silent-sound.ts';
 import { makeFakeWorld } from '../fakes/world.ts';
 
 const NIGHT = { from: 22 * 60, to: 6 * 60 };
 /** Eight in the evening on the tablet's wall, wherever it hangs. */
 const EVENING = new Date(2031, 4, 3, 20).getTime();
+
+/** Against what hangs on a busy machine, and no measure of anything. */
+const PATIENCE = { timeout: 20_000 };
 
 beforeEach(() => serveFormulas());
 afterEach(() => vi.unstubAllGlobals());
@@ -21,7 +25,7 @@ const houseWith = async (from: BakeStage, at = EVENING) => {
   const speaker = makeHeardSpeaker();
   const world = { ...makeFakeWorld({ at }), speaker };
   const house: House = await createRoot(() => openHouse(world));
-  await vi.waitFor(() => expect(house.formulas()).toHaveLength(9), { timeout: 20_000 });
+  await vi.waitFor(() => expect(house.formulas()).toHaveLength(9), PATIENCE);
   const formula = house
     .formulas()
     .find((found) => found.formula?.name === 'Cherry and hazelnut')!.formula!;
@@ -92,7 +96,7 @@ describe('in the quiet hours', () => {
     await turnTo(opened, due);
     expect(house.ringing()).toMatchObject({ who: other });
     expect(rings(opened)).toHaveLength(1);
-    await vi.waitFor(() => expect(opened.said()).not.toBe(before));
+    await vi.waitFor(() => expect(opened.said()).not.toBe(before), PATIENCE);
     house.hush();
     await vi.waitFor(() => expect(house.ringing()).toMatchObject({ who: 'bake-1' }));
     expect(rings(opened)).toMatchObject([{ kind: 'act' }]);
@@ -130,6 +134,35 @@ describe('in the quiet hours', () => {
     const morning = new Date(2031, 4, 4, 6).getTime();
     expect(world.sound.ringing()).toMatchObject([{ inMs: morning - clock.now() }]);
   });
+});
+
+it('a page that was opened in them, and may not sound by itself, asks for its sound as they end', async () => {
+  const first = await houseWith('levain.feed');
+  first.house.equip({ quiet: NIGHT });
+  await feed(first.house);
+  const [look] = first.world.clock.pending();
+  const { settings, store, clock } = first.world;
+  clock.turn(look! + MINUTE - clock.now());
+  const sound = makeSilentSound('locked');
+  const arm = vi.fn(async () => sound.state());
+  const speaker = makeHeardSpeaker();
+  const world = { ...makeFakeWorld(), settings, store, clock, speaker, sound: { ...sound, arm } };
+  const house: House = await createRoot(() => openHouse(world));
+  world.beat();
+  await vi.dynamicImportSettled();
+  expect([house.unheard(), arm.mock.calls.length]).toEqual([false, 0]);
+  clock.turn(new Date(2031, 4, 4, 6).getTime() + 1_000 - clock.now());
+  world.beat();
+  await vi.waitFor(() => expect(house.unheard()).toBe(true), PATIENCE);
+  clock.turn(5_000);
+  world.beat();
+  expect(arm).toHaveBeenCalledTimes(1);
+  // The touch that brings it is no answer, and what rings is said.
+  arm.mockImplementation(() => sound.arm());
+  expect(house.hush()).toBe(true);
+  await vi.waitFor(() => expect(speaker.said).not.toEqual([]), PATIENCE);
+  expect(house.ringing()).toMatchObject({ stage: 'levain.look' });
+  expect(house.records().at(-1)!.fact.kind).not.toBe('heard');
 });
 
 describe('in the quiet hours of a tablet that comes to another zone', () => {

@@ -25,7 +25,7 @@ const heardOf = (hand: Hand, who: string, act: string, more: Partial<Deed> = {})
   expect(hand.press(who, act, more)).toBe(true);
   const units = { heat: 'C', weight: 'g' } as const;
   const pressed = { who, before, after: hand.kitchen };
-  sayAloud(voice, hand.says, hearing, hand, hour, units, EQUIPMENT, pressed);
+  sayAloud(voice, hand.says, hearing, hand, hour, hand.now, units, EQUIPMENT, pressed);
   return heard;
 };
 
