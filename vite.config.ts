@@ -81,6 +81,8 @@ const inBrowserAlone = {
 
 /** Full matrices, soaks and mutants: run by hand, as long as they take. */
 const inFaults = {
+  // A house that runs in Node is made of Solid as a browser gets it.
+  plugins: [solid()],
   root: here('.'),
   test: {
     ...inBrowserAlone.test,

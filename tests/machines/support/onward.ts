@@ -4,7 +4,7 @@ import { itemsOf } from './chart.ts';
 import type { Hand } from './hand.ts';
 
 /** The one act that takes a stage on the usual way; stages not named here wait or are lists. */
-const USUAL: Readonly<Record<string, string>> = {
+export const USUAL: Readonly<Record<string, string>> = {
   'read.plan': 'readThrough',
   'levain.look': 'levainRipe',
   'levain.ripe': 'starterKept',
