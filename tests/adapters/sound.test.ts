@@ -336,6 +336,24 @@ describe('a call', () => {
     expect(sound.state()).toBe('armed');
   });
 
+  it('laid anew where the clock was set back sounds on: else it ends with what was laid', async () => {
+    await sound.arm();
+    const stop = sound.ring('hot', 0);
+    pass(30);
+    clock.set(clock.now() - 3 * 3_600_000);
+    pass(570);
+    expect(audio.heard.at(-1)!.until).toBeLessThan(200);
+    // What app/runner.ts does within a second.
+    stop();
+    sound.ring('hot', -600_000);
+    pass(45);
+    expect(heard().filter(([at]) => at! > 200)).toEqual([
+      [600, 0],
+      [620, 0],
+      [640, 0],
+    ]);
+  });
+
   it('ends when the sound is closed', async () => {
     await sound.arm();
     sound.ring('hot', 0);
