@@ -182,6 +182,14 @@ export class OwedCalls {
     this.rings.push({ truth, id: call.id, kind: call.kind, late });
   }
 
+  /** Something it did was taken back after an instant. */
+  #tookBack = (who: string, from: Instant): boolean =>
+    this.#rows.some(({ fact }) => {
+      if (fact.kind !== 'takeBack' || fact.at <= from) return false;
+      const taken = this.#rows.find((row) => row.fact.id === fact.target);
+      return taken !== undefined && saysOf(taken.fact).includes(who);
+    });
+
   /**
    * *It was set*: what waited as the clock leapt, and nobody did anything to since, stands as if it had not
    * leapt: as long to go, and called since then only what is due by that. All else stands. Reckoned for each by
@@ -196,6 +204,8 @@ export class OwedCalls {
       const touched = touches.at(-1)?.fact.at ?? 0;
       const leaps = this.asked.filter(({ from }) => from >= touched);
       const from = leaps[0]?.from ?? Infinity;
+      // A press of before that was taken back since has it stand where it was then: not judged.
+      if (this.#tookBack(who, from)) continue;
       const before = this.#rows.findLast(({ fact }) => fact.at <= from)!;
       const old = this.#ledFrom(before);
       // Others led it on by what they did: the oven has a bake's loaves, and a bake goes on when they are out.
