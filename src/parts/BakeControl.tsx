@@ -1,6 +1,7 @@
 import { Show, type JSX } from 'solid-js';
 import { BakeMark } from './BakeMark.tsx';
 import { Pressable } from './Pressable.tsx';
+import { softWords } from './soft-words.ts';
 import './BakeControl.css';
 
 export interface BakeControlProps {
@@ -32,7 +33,8 @@ export function BakeControl(props: BakeControlProps): JSX.Element {
         <Show when={props.time} fallback={<span class="bake-time" />}>
           {(time) => <span class="bake-time">{time()}</span>}
         </Show>{' '}
-        <span class="bake-name">{props.name}</span> <span class="bake-waits">{props.waits}</span>
+        <span class="bake-name">{softWords(props.name)}</span>{' '}
+        <span class="bake-waits">{softWords(props.waits)}</span>
       </Pressable>
     </div>
   );

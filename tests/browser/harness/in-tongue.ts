@@ -48,6 +48,8 @@ function refilled(pairs: readonly Pair[], { english: own, other }: Pair, words: 
   return [
     other.replace(NAME, (name) => {
       const value = found[names.indexOf(name) + 1] ?? name;
+      // A day is named by the clock, and not as a hand's mark that is called so.
+      if (value.replace(DAY, '') === '') return value;
       return pairs.find((pair) => pair.english === value)?.other ?? value;
     }),
   ];

@@ -3,7 +3,7 @@ import type { InTongue } from '../tongue.ts';
 
 // Each begins with a word that may be written small: within a sentence its first letter is.
 export const planTouches: InTongue<typeof english.planTouches> = {
-  'feed levain': 'Sauerteig füttern',
+  'feed levain': 'Füttern zum Backen',
   mix: 'Mischen von Mehl und Wasser',
   'salt and water': 'Einarbeiten von Salz und Wasser',
   fold: 'Falten {count}',

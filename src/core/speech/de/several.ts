@@ -16,7 +16,7 @@ export const several: InTongue<typeof english.several> = {
   moved: '{bake}: {stage}.',
 };
 export const waitsFor: InTongue<typeof english.waitsFor> = {
-  look: 'nächster Blick',
+  look: 'Blick',
   touch: 'Hände rein',
   turn: 'braucht dich',
   end: 'Zeit um',

@@ -13,8 +13,7 @@ export const trouble: InTongue<typeof english.trouble> = {
   logNewer: 'Tagebuch-Fassung {version} ist neuer als diese Seite. Lade erst die neue Fassung.',
   logUnreadable:
     'Zeile {seq} im Tagebuch ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Mach ab Zeile {last} weiter, oder speichere es als Datei.',
-  logMismatch:
-    'Zeile {seq} im Tagebuch stimmt nicht. Die letzte gute Stelle ist wieder da: prüf sie.',
+  logMismatch: 'Zeile {seq} im Tagebuch ist falsch. Die letzte gute Stelle: prüf sie.',
   machineFailed:
     'Dieser Druck ließ sich nicht auswerten. Die letzte gute Stelle ist wieder da: drück noch mal.',
   equipmentUnreadable:
