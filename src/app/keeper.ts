@@ -89,19 +89,13 @@ export function makeKeeper(parts: KeeperParts): Keeper {
     records: readonly LogRecord[],
     tail: number,
   ): Promise<StoreTrouble | null> => {
-    try {
-      await store.append(records.slice(records.length - tail));
-      return null;
-    } catch (error) {
-      const trouble = error instanceof StoreError ? error.trouble : 'closed';
-      if (trouble !== 'gone') return trouble;
-    }
-    try {
-      await store.rewrite(records);
-      return null;
-    } catch (error) {
-      return error instanceof StoreError ? error.trouble : 'closed';
-    }
+    const done = (work: Promise<void>) =>
+      work.then(
+        () => null,
+        (error: unknown) => (error instanceof StoreError ? error.trouble : 'closed'),
+      );
+    const trouble = await done(store.append(records.slice(records.length - tail)));
+    return trouble === 'gone' ? done(store.rewrite(records)) : trouble;
   };
 
   const takeNow = async (deed: Deed): Promise<Outcome> => {
@@ -141,8 +135,11 @@ export function makeKeeper(parts: KeeperParts): Keeper {
     stopWaiting();
     if (trouble === 'taken') {
       const { kitchen: theirs, records: rows } = await parts.reopen();
-      show({ kitchen: theirs, records: rows, unsaved: 0, slow: false, trouble });
-      return 'again';
+      // A row that nobody can read stands in the way of its number: no page wrote, and what is done goes on.
+      if (rows.length > records.length - tail) {
+        show({ kitchen: theirs, records: rows, unsaved: 0, slow: false, trouble });
+        return 'again';
+      }
     }
     reveal({ unsaved: trouble === null ? 0 : tail, slow: false, trouble });
     tick();

@@ -80,7 +80,8 @@ export function makeTold(parts: ToldParts): {
       store !== null && offersFile()
         ? {
             id: 'store',
-            text: trouble[STORE[store]],
+            // What was pressed stands, and its number is taken: nothing more of this log can be saved.
+            text: store === 'taken' ? trouble.storeClosed : trouble[STORE[store]],
             action: {
               label: troubleLines.saveAsFile,
               // How many wait stays told; where the baker has to get at the rest, this lies over it.
@@ -90,7 +91,15 @@ export function makeTold(parts: ToldParts): {
               },
             },
           }
-        : store === 'taken' && parts.unsaved() === 0 && closing('taken', trouble[STORE.taken]),
+        : parts.unsaved() === 0 &&
+          (store === 'taken'
+            ? closing('taken', trouble[STORE.taken])
+            : // Not opened: else an empty kitchen would stand there without a word.
+              store === 'closed' && {
+                id: 'unread',
+                text: trouble.storeUnread,
+                action: { label: troubleLines.loadAgain, press: parts.reload },
+              }),
       parts.clockBack() && closing('clock', trouble.clockBack),
       parts.soundless() && closing('sound', trouble.soundMissing),
       parts.voiceLost() && closing('voice', trouble.voiceLost),

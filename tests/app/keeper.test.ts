@@ -158,6 +158,21 @@ describe('the keeper of the log', () => {
     expect(bakeStage(one.keeper.kept())).toBe('mix.rest');
   });
 
+  it('goes on in memory behind a row that nobody can read, and writes nothing over it', async () => {
+    const first = await open();
+    await first.keeper.take(START);
+    const bad = { seq: 2, fact: 'torn' };
+    first.rows.rows.set(2, bad);
+    const { keeper, rows } = await open(first.rows);
+    expect(await keeper.take(press('mixed'))).toBe('taken');
+    expect(await keeper.take(press('rested'))).toBe('taken');
+    expect(bakeStage(keeper.kept())).toBe('mix.salt');
+    expect(keeper.kept()).toMatchObject({ unsaved: 2, trouble: 'taken' });
+    await keeper.retry();
+    expect(keeper.kept().unsaved).toBe(2);
+    expect([...rows.rows.values()].slice(1)).toEqual([bad]);
+  });
+
   it('lets what is due fall due on a tick, and comes back the same from the store', async () => {
     const { clock, keeper, rows } = await open();
     await keeper.take(START);

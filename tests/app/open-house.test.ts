@@ -3,6 +3,7 @@ import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { stageOf } from '../../machines/kitchen/stage-of.ts';
 import { openHouse } from '../../src/app/open-house.ts';
+import type { Deed } from '../../src/core/records/fact.ts';
 import { trouble } from '../../src/core/speech/words/trouble.ts';
 import { MINUTE } from '../../src/core/units.ts';
 import type { House } from '../../src/screens/house.ts';
@@ -81,6 +82,37 @@ describe('the house', () => {
     expect(stage(house, id)).toBe('mix.first');
     expect(texts(house).join(' ')).toContain('save it as a file');
     expect(house.unsaved()).toBe(1);
+  });
+
+  it('says before any press that the log could not be opened, and has it once it can', async () => {
+    const world = makeFakeWorld();
+    const id = await begin(await open(world));
+    let reloads = 0;
+    const again = makeFakeWorld({ store: world.store });
+    world.store.fail('closed', 1);
+    const house = await open({ ...again, reload: () => void (reloads += 1) });
+    await vi.waitFor(() => expect(texts(house)).toEqual([trouble.storeUnread]));
+    house.told()[0]!.action!.press();
+    expect(reloads).toBe(1);
+    // Whoever begins anew without a look at it begins nothing: the log is there, and is shown.
+    world.store.fail(null);
+    const { fact } = world.store.rows.get(1) as { fact: Deed };
+    await house.take({ ...fact, bake: 'another' } as Deed);
+    expect(Object.keys(house.kitchen().bakes)).toEqual([id]);
+    expect(world.store.rows.size).toBe(1);
+  });
+
+  it('goes on behind a row that nobody can read, and says that it is not saved', async () => {
+    const world = makeFakeWorld();
+    const id = await begin(await open(world));
+    world.store.rows.set(2, { seq: 2 });
+    const house = await open(makeFakeWorld({ store: world.store }));
+    await house.take({ kind: 'press', who: id, act: 'mixed' });
+    expect(stage(house, id)).toBe('mix.rest');
+    expect(house.unsaved()).toBe(1);
+    expect(texts(house)).toContain(trouble.storeClosed);
+    expect(texts(house)).not.toContain(trouble.storeTaken);
+    expect(world.store.rows.get(2)).toEqual({ seq: 2 });
   });
 
   it('shows a broken formula file with where and what, and keeps the others', async () => {

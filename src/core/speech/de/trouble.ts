@@ -4,6 +4,8 @@ import type { InTongue } from '../tongue.ts';
 export const trouble: InTongue<typeof english.trouble> = {
   storeClosed:
     'Dieser Browser lässt das Tagebuch nicht speichern. Das Backen geht weiter: speichere es als Datei.',
+  storeUnread:
+    'Das Tagebuch ging nicht auf: ein Backen darin ist nicht zu sehen und ruft nicht. Lade die Seite neu.',
   storeFull:
     'Das Tablet ist voll. Das Backen geht im Speicher weiter: speichere es als Datei, dann schaff Platz.',
   storeTaken:
@@ -37,4 +39,5 @@ export const whereAreYou: InTongue<typeof english.whereAreYou> = {
 };
 export const troubleLines: InTongue<typeof english.troubleLines> = {
   saveAsFile: 'Als Datei speichern',
+  loadAgain: 'Neu laden',
 };

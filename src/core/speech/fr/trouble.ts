@@ -4,6 +4,8 @@ import type { InTongue } from '../tongue.ts';
 export const trouble: InTongue<typeof english.trouble> = {
   storeClosed:
     'Ce navigateur ne laisse pas garder le journal. La fournée continue : gardez-la en fichier.',
+  storeUnread:
+    'Le journal n’a pu s’ouvrir : une fournée qui y est ne se voit ni ne sonne. Rechargez la page.',
   storeFull:
     'La tablette est pleine. La fournée continue en mémoire : gardez-la en fichier, puis faites de la place.',
   storeTaken: 'Une autre page a gardé d’abord. Voyez où en est la fournée, puis touchez encore.',
@@ -38,4 +40,5 @@ export const whereAreYou: InTongue<typeof english.whereAreYou> = {
 
 export const troubleLines: InTongue<typeof english.troubleLines> = {
   saveAsFile: 'Garder en fichier',
+  loadAgain: 'Recharger',
 };

@@ -3,6 +3,8 @@ import { inTongue } from '../tongue.ts';
 /** What went wrong and what to do about it. Each says both. */
 export const trouble = inTongue('trouble', 'trouble', {
   storeClosed: 'This browser will not let the log be saved. The bake goes on: save it as a file.',
+  storeUnread:
+    'The log could not be opened: a bake in it is not shown and does not call. Load the page again.',
   storeFull: 'The tablet is full. The bake goes on in memory: save it as a file, then make room.',
   storeTaken: 'Another page saved first. Look where the bake stands, then press again.',
   storeGone: 'The saved log was cleared. It has been written again from memory: save it as a file.',
@@ -38,4 +40,5 @@ export const whereAreYou = inTongue('trouble', 'whereAreYou', {
 /** Of these, what is said by itself. */
 export const troubleLines = inTongue('trouble', 'troubleLines', {
   saveAsFile,
+  loadAgain: 'Load it again',
 });
