@@ -15,7 +15,7 @@ export const trouble: InTongue<typeof english.trouble> = {
   logNewer: 'Tagebuch-Fassung {version} ist neuer als diese Seite. Lade erst die neue Fassung.',
   logUnreadable:
     'Zeile {seq} im Tagebuch ist nicht lesbar bei {path}: {expected} war erwartet, {got} kam. Mach ab Zeile {last} weiter, oder speichere es als Datei.',
-  logMismatch: 'Zeile {seq} im Tagebuch ist falsch. Die letzte gute Stelle: prüf sie.',
+  logMismatch: 'Zeile {seq} falsch. Zurück am letzten guten Punkt: prüf ihn.',
   machineFailed:
     'Dieser Druck ließ sich nicht auswerten. Die letzte gute Stelle ist wieder da: drück noch mal.',
   equipmentUnreadable:

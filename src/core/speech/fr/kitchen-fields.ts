@@ -28,7 +28,7 @@ export const kitchenFields: InTongue<typeof english.kitchenFields> = {
   bowls: {
     title: 'Saladiers',
     count: 'Combien',
-    countAsk: 'Combien de saladiers ?',
+    countAsk: 'Saladiers ?',
     litres: 'Le plus grand',
     litresAsk: 'Combien contient le plus grand ?',
     detail: 'À la main : {grams} chacun au plus.',

@@ -2,7 +2,7 @@ import type * as english from '../words/log-list.ts';
 import type { InTongue } from '../tongue.ts';
 
 export const logList: InTongue<typeof english.logList> = {
-  one: '1 fournée',
+  one: '1 four\u00adnée',
   many: '{count} fournées',
   some: '{n} fournées sur {count}',
   none: 'Rien de cuit encore',
@@ -16,7 +16,7 @@ export const logList: InTongue<typeof english.logList> = {
   newer: 'Plus récent',
   older: 'Plus ancien',
   find: 'Cher\u00ADcher',
-  showAll: 'Tout montrer',
+  showAll: 'Tout voir',
   mine: 'Toutes mes fournées',
   loaf: '1 pain',
   loaves: '{count} pains',

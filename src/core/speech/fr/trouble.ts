@@ -14,8 +14,7 @@ export const trouble: InTongue<typeof english.trouble> = {
     'Journal version {version} : plus récent que cette page. Chargez d’abord la nouvelle version.',
   logUnreadable:
     'Ligne {seq} du journal illisible à {path} : il fallait {expected}, il y a {got}. Continuez depuis la ligne {last}, ou gardez en fichier.',
-  logMismatch:
-    'La ligne {seq} du journal est fausse. Le dernier bon point est revenu : vérifiez-le.',
+  logMismatch: 'Ligne {seq} fausse. Retour au dernier bon point : vérifiez.',
   machineFailed: 'Cette touche n’a pu aboutir. Le dernier bon point est revenu : touchez encore.',
   equipmentUnreadable:
     'Réglages de la cuisine illisibles à {path} : il fallait {expected}, il y a {got}. Réglez-les encore.',
