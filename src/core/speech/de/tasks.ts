@@ -34,7 +34,7 @@ export const tasks: InTongue<typeof english.tasks> = {
     subject: 'Nüsse und Samen rösten',
     headline: 'Röste Nüsse und Samen',
     detail: 'Zehn Minuten, goldgelb. Dann kühlen sie auf dem Blech.',
-    care: 'Das Blech ist heiß: trockene Handschuhe, Kinder 1 m weg. Nüsse und Sesam sind Allergene.',
+    care: 'Blech heiß: trockene Handschuhe, Kinder 1 m weg. Nüsse und Sesam sind Allergene.',
   },
   drain: {
     done: 'Ab\u00adgetropft, trocken',

@@ -6,7 +6,7 @@ export const timerWords: InTongue<typeof english.timerWords> = {
     name: 'Nüsse im Ofen',
     short: 'Nüsse',
     subject: 'Nüsse im Ofen',
-    care: 'Das Blech ist heiß: trockene Handschuhe, Kinder 1 m weg.',
+    care: 'Blech heiß: trockene Handschuhe, Kinder 1 m weg.',
   },
   inOven: {
     name: 'Etwas im Ofen',
