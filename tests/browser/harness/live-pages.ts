@@ -75,7 +75,7 @@ export const LIVE_PAGES: readonly PageStep[] = [
   to('levain late, by how much', 'Levain is late'),
   ways('levain late, two ways', '2 h'),
   anew('called away, when', 'Called away'),
-  to('called away, for how long', 'In 10'),
+  to('called away, for how long', '10 min'),
   ways('called away, two ways', '2 h'),
   {
     name: 'the day so far, taken',

@@ -22,7 +22,7 @@ export const logPlots: InTongue<typeof english.logPlots> = {
   moreBreads: 'Nächste Brote',
   breadsBefore: 'Brote davor',
   page: '{name}, {n} von {count}',
-  date: 'Datum',
+  date: 'Tag',
   turns: {
     good: 'gut',
     under: 'Untergare',

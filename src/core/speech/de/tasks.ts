@@ -58,7 +58,7 @@ export const tasks: InTongue<typeof english.tasks> = {
   bench: {
     done: 'Fläche ist nass',
     subject: 'Fläche nass machen',
-    headline: 'Mach die Arbeitsfläche nass',
+    headline: 'Mach den Tisch nass',
     detail: 'Ein dünner Film Wasser, breit genug für den ganzen Teig.',
   },
   baskets: {
@@ -107,19 +107,19 @@ export const tasks: InTongue<typeof english.tasks> = {
   tidyMix: {
     done: 'Schüsseln weichen ein',
     subject: 'Fläche frei machen',
-    headline: 'Mach die Arbeitsfläche frei',
+    headline: 'Mach den Tisch frei',
     detail: 'Schüsseln in kaltes Wasser: der Teig löst sich von selbst.',
   },
   tidyBulk: {
     done: 'Fläche ist sauber',
     subject: 'Fläche frei machen',
-    headline: 'Mach die Arbeitsfläche frei',
+    headline: 'Mach den Tisch frei',
     detail: 'Erst schaben, dann ein nasses Tuch. Kein Teig in den Abfluss.',
   },
   tidyBench: {
     done: 'Reste sind weg',
     subject: 'Fläche frei machen',
-    headline: 'Mach die Arbeitsfläche frei',
+    headline: 'Mach den Tisch frei',
     detail: 'Teigkarte und Waage gewischt, Mehl zur Hand.',
   },
 };

@@ -5,6 +5,7 @@ import { cupboard } from '../../../core/speech/words/cupboard.ts';
 import { fill } from '../../../core/speech/fill.ts';
 import { Control } from '../../../parts/Control.tsx';
 import { Pressable } from '../../../parts/Pressable.tsx';
+import { softWords } from '../../../parts/soft-words.ts';
 import { unbroken } from '../../../parts/unbroken.ts';
 import { Words } from '../../../parts/Words.tsx';
 import { TakeBack } from '../orders/TakeBack.tsx';
@@ -52,7 +53,7 @@ export function ListFace(props: {
                   fresh={one.id}
                   onPress={() => props.onPick(one.id)}
                 >
-                  <b>{unbroken(begun(one.name))}</b>
+                  <b>{softWords(begun(one.name))}</b>
                   <span data-low={isLow(one) ? '' : undefined}>
                     {unbroken(thereTold(props.store.there(one.id), props.store.house.ways()))}
                   </span>

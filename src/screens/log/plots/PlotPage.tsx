@@ -62,7 +62,7 @@ function PlotTable(props: { readonly chart: Chart; readonly paged: Paged }): JSX
           {([first, ...cells]) => (
             <tr>
               <th scope="row">{softWords(first!)}</th>
-              <For each={cells}>{(cell) => <td>{unbroken(cell)}</td>}</For>
+              <For each={cells}>{(cell) => <td>{softWords(cell)}</td>}</For>
             </tr>
           )}
         </For>
