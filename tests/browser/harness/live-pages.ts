@@ -96,7 +96,7 @@ export const CAME_UP_PAGES: readonly PageStep[] = [
   anew('something came up, again'),
   ways('overslept, two ways', 'Overslept'),
   anew('oven dead, until when', 'Oven is dead'),
-  ways('oven dead, two ways', 'In 24 h'),
+  ways('oven dead, two ways', '24 h'),
   anew('called away for long', 'Called away', 'In 30'),
   ways('called away for long, two ways', '8 h'),
 ];

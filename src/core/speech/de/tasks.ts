@@ -106,19 +106,19 @@ export const tasks: InTongue<typeof english.tasks> = {
   },
   tidyMix: {
     done: 'Schüsseln weichen ein',
-    subject: 'Fläche frei machen',
+    subject: 'Tisch frei machen',
     headline: 'Mach den Tisch frei',
     detail: 'Schüsseln in kaltes Wasser: der Teig löst sich von selbst.',
   },
   tidyBulk: {
-    done: 'Fläche ist sauber',
-    subject: 'Fläche frei machen',
+    done: 'Tisch sauber',
+    subject: 'Tisch frei machen',
     headline: 'Mach den Tisch frei',
     detail: 'Erst schaben, dann ein nasses Tuch. Kein Teig in den Abfluss.',
   },
   tidyBench: {
     done: 'Reste sind weg',
-    subject: 'Fläche frei machen',
+    subject: 'Tisch frei machen',
     headline: 'Mach den Tisch frei',
     detail: 'Teigkarte und Waage gewischt, Mehl zur Hand.',
   },

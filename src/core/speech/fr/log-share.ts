@@ -9,7 +9,7 @@ export const logShare: InTongue<typeof english.logShare> = {
   note: 'Vos mots',
   noteNone: 'aucun',
   photos: 'Photos',
-  photosNone: 'aucune',
+  photosNone: 'zéro',
   inPage: '{count} dedans',
   outOfPage: 'pas dedans',
   noteIn: 'dedans',
