@@ -97,6 +97,6 @@ export const CAME_UP_PAGES: readonly PageStep[] = [
   ways('overslept, two ways', 'Overslept'),
   anew('oven dead, until when', 'Oven is dead'),
   ways('oven dead, two ways', '24 h'),
-  anew('called away for long', 'Called away', 'In 30'),
+  anew('called away for long', 'Called away', '30 min'),
   ways('called away for long, two ways', '8 h'),
 ];

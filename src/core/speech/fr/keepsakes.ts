@@ -31,7 +31,7 @@ export const photoWords: InTongue<typeof english.photoWords> = {
   one: 'Photo {n} sur {of}',
   oneDetail: '{date}',
   alt: 'Photo {n} de cette fournée',
-  camera: 'Prendre une photo',
+  camera: 'Pren\u00addre une photo',
   choose: 'En choisir une',
   next: 'Photo suivante',
   erase: 'Effacer celle-ci',

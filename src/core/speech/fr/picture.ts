@@ -6,7 +6,7 @@ export const picture: InTongue<typeof english.picture> = {
   none: 'Pas encore d’image',
   detail: 'Gardée petite, sans lieu ni heure. Dans le fichier gardé ; jamais partagée.',
   alt: 'Image : {name}',
-  camera: 'Prendre une photo',
+  camera: 'Pren\u00addre une photo',
   choose: 'En choisir une',
   drop: 'L’ôter',
   busy: 'Elle se réduit',

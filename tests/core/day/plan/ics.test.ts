@@ -111,7 +111,7 @@ describe('a plan as a calendar file', () => {
       const lines = made.split(/\r\n|[\n\r\u000b\u000c\u0085\u2028\u2029]/);
       expect(lines.filter((line) => line.startsWith('BEGIN:VEVENT'))).toHaveLength(1);
       expect(lines.every((line) => line === '' || /^([A-Z-]+[:;]| )/.test(line))).toBe(true);
-       
+
       expect(made.replaceAll('\r\n', '')).not.toMatch(/[\u0000-\u0008\u000a-\u001f\u007f]/);
       expect(made.isWellFormed()).toBe(true);
       for (const line of made.split('\r\n'))
