@@ -5,4 +5,4 @@ import { loadedLater } from '../fakes/loaded-later.ts';
 afterAll(async () => {
   await loadedLater();
   await vi.dynamicImportSettled();
-});
+}, 60_000);
