@@ -1,10 +1,10 @@
 import { expect } from 'vitest';
 import { barsAlone } from './bar-alone.ts';
 import { captionCovers } from './caption.ts';
-import { check, checkPainted, measure, MM } from './look.ts';
+import { check, MM } from './look.ts';
 import type { App } from './open-app.ts';
+import { checkPainted, lookOnce } from './painted.ts';
 import { parted } from './parted.ts';
-import { readPng } from './pixels.ts';
 import { settled } from './settled.ts';
 import type { Way } from './ways.ts';
 
@@ -39,10 +39,10 @@ export async function lookAt(app: App, name: string, ways: readonly LookedWay[])
   for (const way of ways) {
     const at = `${name}, ${Object.values(way).join(', ')}`;
     await dress(app, way);
-    const found = await measure(app);
+    const { found, picture } = await lookOnce(app);
     if (process.env['SHOTS']) await app.screenshot(`look-${at.replace(/[^a-z0-9]+/gi, '-')}`);
     check(at, MM[way.view], way.text === 'bigger' ? 1.4 : 1, found, app.lang);
-    checkPainted(at, found, readPng(await app.page.screenshot()));
+    checkPainted(at, found, picture);
     expect.soft(await captionCovers(app.page), `${at}: under the caption`).toEqual([]);
     expect.soft(await parted(app.page), `${at}: parted without a hyphen`).toEqual([]);
     expect.soft(await barsAlone(app.page), `${at}: a bar alone`).toEqual([]);

@@ -1,6 +1,5 @@
 import { expect } from 'vitest';
 import type { App, ViewportName } from './open-app.ts';
-import { paintedContrast, type Pixels } from './pixels.ts';
 import { settled } from './settled.ts';
 
 export const MM: Readonly<Record<ViewportName, number>> = {
@@ -285,16 +284,4 @@ export function check(at: string, mm: number, text: number, found: Measured, lan
     .soft(cap(found.leastOnTape), `${at}: the smallest words of the tape`)
     .toBeGreaterThanOrEqual(ARC.tape * text);
   expect.soft(Math.max(...found.digits) - Math.min(...found.digits)).toBeLessThanOrEqual(0.5);
-}
-
-/** Words at 7:1 and outlines at 3:1, as they are painted. @throws where nothing was there to be held */
-export function checkPainted(at: string, found: Measured, picture: Pixels): void {
-  // A short sheet has its title and a word on each press.
-  expect.soft(found.words.length, `${at}: words`).toBeGreaterThan(Math.min(3, found.edges.length));
-  for (const box of found.words)
-    expect.soft(paintedContrast(picture, box), `${at}: ${box.name}`).toBeGreaterThanOrEqual(7);
-  for (const box of found.edges)
-    expect
-      .soft(paintedContrast(picture, box), `${at}: edge of ${box.name}`)
-      .toBeGreaterThanOrEqual(3);
 }
