@@ -55,9 +55,16 @@ const inSolid = (name: string, test: object) => ({
 });
 
 /** What holds real time to a figure: nothing may run beside it. */
-const ALONE = ['busy-touch', 'calls', 'calm', 'ear-hears', 'heard', 'numbers-sound', 'planner'].map(
-  (name) => `tests/browser/${name}.test.ts`,
-);
+const ALONE = [
+  'busy-touch',
+  'calls',
+  'calm',
+  'coming-back',
+  'ear-hears',
+  'heard',
+  'numbers-sound',
+  'planner',
+].map((name) => `tests/browser/${name}.test.ts`);
 
 /** A real Chromium on the built app. A walk waits for its page half the time: two share two cores. */
 const inBrowser = {
