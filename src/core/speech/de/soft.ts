@@ -11,7 +11,7 @@ const HALVES = `
   zählen gabe gaben nahme stand stände lage lagen schluss messung tasten messer waage füllung mischung
   ladung rung rungen lung lungen dungen seln ketten kühlt backen schen blumenkerne vollkorn
   vollkornmehl blendetes gare wort scheid gossenes weise art arten bäcker linie schaft fertig
-  speichert speicherte hörer schale raum wechsel los tens senbrot den schnitten schnitt kommt nis
+  speichert speicherte hörer schale raum wechsel los tens den schnitten schnitt kommt nis
   wachsenen sche chern sel nuss nieren früchte gleichen blumen men
 `;
 
